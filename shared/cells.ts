@@ -1,0 +1,57 @@
+/** One spreadsheet cell as the readers hand it over. Error cells arrive as their text, for instance "#N/A". */
+export type Cell = string | number | boolean | null
+
+/** A rectangle of cells and where its top left corner sits (row and column counted from 0). */
+export interface CellBlock {
+  rows: Cell[][]
+  sheet: string
+  top: number
+  left: number
+}
+
+/** The column's letters: 0 gives A, 26 gives AA. */
+export function columnLetters(column: number): string {
+  let letters = ''
+  for (let rest = column; rest >= 0; rest = Math.floor(rest / 26) - 1)
+    letters = String.fromCharCode(65 + (rest % 26)) + letters
+  return letters
+}
+
+/** A sheet's name as it stands in an address: quoted wherever a formula would need it. */
+export function sheetPrefix(sheet: string): string {
+  if (sheet === '') return ''
+  const plain =
+    /^[A-Za-z_][A-Za-z0-9_.]*$/.test(sheet) && !/^([A-Za-z]{1,3}[0-9]+|[Rr][0-9]*[Cc]?[0-9]*)$/.test(sheet)
+  return plain ? `${sheet}!` : `'${sheet.replaceAll("'", "''")}'!`
+}
+
+/** The address of one cell, rows and columns counted from 0: (4, 2, "Trees") gives Trees!C5. */
+export function cellAddress(row: number, column: number, sheet = ''): string {
+  return `${sheetPrefix(sheet)}${columnLetters(column)}${row + 1}`
+}
+
+/** The address of a cell of the block, counted within the block. */
+export function addressIn(block: CellBlock, row: number, column: number): string {
+  return cellAddress(block.top + row, block.left + column, block.sheet)
+}
+
+/** Nothing in it: null, an empty text or only spaces. */
+export function isBlank(cell: Cell | undefined): boolean {
+  return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '')
+}
+
+const errorTexts =
+  /^#(N\/A|NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|SPILL!|CALC!|FIELD!|BLOCKED!|CONNECT!|BUSY!|GETTING_DATA|UNKNOWN!)/
+
+/** The text of a spreadsheet error, for instance "#N/A". */
+export function isErrorText(cell: Cell | undefined): boolean {
+  return typeof cell === 'string' && cell.startsWith('#') && errorTexts.test(cell)
+}
+
+/** A text as it may be shown inside a sentence: one line, at most 40 characters. */
+export function quoted(cell: Cell | undefined): string {
+  const text = String(cell ?? '')
+    .replace(/\s+/g, ' ')
+    .trim()
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text
+}

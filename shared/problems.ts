@@ -1,0 +1,309 @@
+/**
+ * The closed catalogue of what can be wrong with an inventory. Failure is a value: every rejected or doubtful
+ * value becomes a Problem with the cell's address, a plain sentence and a remedy.
+ *
+ * stop: nothing can be planned. row: this row is not planned. doubt: planned, with the stated assumption.
+ * note: worth knowing, nothing assumed.
+ */
+export type ProblemLevel = 'stop' | 'row' | 'doubt' | 'note'
+
+interface Entry {
+  level: ProblemLevel
+  message: string
+  remedy: string
+}
+
+/** Words in braces are filled in by `problem`. */
+const catalogue = {
+  'empty-selection': {
+    level: 'stop',
+    message: 'The selection holds no inventory.',
+    remedy: 'Select the inventory with its header row: one row a limb or one row a tree.'
+  },
+  'headers-only': {
+    level: 'stop',
+    message: 'There are headers at {cell} and no rows below them.',
+    remedy: 'Add a row for each limb, or select the rows together with the headers.'
+  },
+  'no-headers': {
+    level: 'stop',
+    message:
+      'The first row at {cell} was not recognised as headers: no tree, limb or diameter column was found.',
+    remedy:
+      'Give the first row headers such as Tree, Limb, Limb dia (in), Stem dia (in), Origin (ft), Tip (ft).'
+  },
+  'missing-column': {
+    level: 'stop',
+    message: 'No column for {column} was found among the headers at {cell}.',
+    remedy: 'Add a column headed {example}.'
+  },
+  'several-areas': {
+    level: 'stop',
+    message: 'The selection has {count} separate areas.',
+    remedy: 'Select one block: the headers and the rows below them.'
+  },
+  'column-twice': {
+    level: 'doubt',
+    message:
+      'The header at {cell} means {column}, which an earlier column already gives; the earlier one is used.',
+    remedy: 'Rename or remove one of the two columns.'
+  },
+  'column-unknown': {
+    level: 'note',
+    message: 'The column “{text}” at {cell} is not one the plan uses; it is left as it is.',
+    remedy: 'Nothing to do, or rename the header if it should be used.'
+  },
+  'no-unit': {
+    level: 'doubt',
+    message: 'The header “{text}” at {cell} names no unit; its numbers are read as {unit}.',
+    remedy: 'Write the unit into the header, for instance “{text} ({unit})”.'
+  },
+  'mixed-units': {
+    level: 'doubt',
+    message: '{cell} reads “{text}” in a column of {unit}; it was converted to {value} {unit}.',
+    remedy: 'Type the number in {unit}, without a unit.'
+  },
+  'mixed-diameter-units': {
+    level: 'doubt',
+    message: '{column} at {cell} is in {unit} while other diameters are in {other}; both were converted.',
+    remedy: 'Check that the unit in the header is the unit that was measured in.'
+  },
+  'not-a-number': {
+    level: 'row',
+    message: '{column} at {cell} reads “{text}”, which is not a number.',
+    remedy: 'Type the measured number alone.'
+  },
+  'error-cell': {
+    level: 'row',
+    message: '{column} at {cell} holds the spreadsheet error {text}.',
+    remedy: 'Mend the formula in that cell, or type the measured value.'
+  },
+  'not-positive': {
+    level: 'row',
+    message: '{column} at {cell} is {text}; it has to be more than 0.',
+    remedy: 'Measure it again, or clear the cell if it was not measured.'
+  },
+  negative: {
+    level: 'row',
+    message: '{column} at {cell} is {text}; it cannot be below 0.',
+    remedy: 'Type the value without the minus sign, or clear the cell if it was not measured.'
+  },
+  'too-large': {
+    level: 'row',
+    message: '{column} at {cell} is {text} {unit}, more than the {limit} that a tree can have.',
+    remedy: 'Check the number and the unit in the header.'
+  },
+  'not-a-share': {
+    level: 'row',
+    message: '{column} at {cell} reads {text}; a share is between 0 and 1, or a percentage up to 100 %.',
+    remedy: 'Type a share such as 0.15 or 15 %.'
+  },
+  'whole-percent': {
+    level: 'doubt',
+    message: '{column} at {cell} reads {text} and was taken as {text} %.',
+    remedy: 'Type {text} % to be clear.'
+  },
+  'not-a-choice': {
+    level: 'row',
+    message: '{column} at {cell} reads “{text}”, which is not one of {choices}.',
+    remedy: 'Choose one of {choices}.'
+  },
+  'not-a-date': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, which is not a date; it was left out.',
+    remedy: 'Type a date or a year.'
+  },
+  'value-left-out': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}” and could not be used; the row was planned without it.',
+    remedy: 'Correct the cell or clear it.'
+  },
+  'limb-without-tree': {
+    level: 'row',
+    message: 'The limb in row {row} ({cell}) belongs to no tree.',
+    remedy: 'Type the tree’s id in {cell}.'
+  },
+  'duplicate-limb': {
+    level: 'row',
+    message: 'Limb {limb} of tree {tree} at {cell} was already given at {other}; the first row is planned.',
+    remedy: 'Give each limb of a tree an id of its own.'
+  },
+  'duplicate-tree': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has two values for {column}: {first} at {other} and {text} at {cell}; the first is used.',
+    remedy: 'Keep one value a tree, or give the second tree an id of its own.'
+  },
+  'parent-unknown': {
+    level: 'row',
+    message: 'Limb {limb} at {cell} names the parent {text}, which tree {tree} does not list.',
+    remedy: 'Correct the parent’s id, or clear it if the limb grows from the trunk.'
+  },
+  'parent-loop': {
+    level: 'row',
+    message: 'Limb {limb} at {cell} is, through its parents, its own parent.',
+    remedy: 'Correct the parent so that the chain ends at the trunk.'
+  },
+  'missing-value': {
+    level: 'row',
+    message: '{column} is missing at {cell}, and limb {limb} of tree {tree} cannot be planned without it.',
+    remedy: 'Measure it and type it in {cell}.'
+  },
+  'missing-tree-value': {
+    level: 'row',
+    message: 'Tree {tree} has no {column} ({cell}), and its limbs cannot be judged without it.',
+    remedy: 'Type it in any row of the tree.'
+  },
+  'assumed-value': {
+    level: 'doubt',
+    message: 'Tree {tree} has no {column} ({cell}); it was planned as {value}.',
+    remedy: 'Type it in {cell} if that is not right.'
+  },
+  'crown-base-assumed': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has no crown base height ({cell}); the lowest foliage or origin among its limbs, {value}, was taken.',
+    remedy: 'Measure the height of the lowest live foliage and type it in {cell}.'
+  },
+  'tip-below-origin': {
+    level: 'note',
+    message:
+      'Limb {limb} of tree {tree} has its tip ({cell}) below its origin; it is treated as a drooping limb.',
+    remedy: 'Nothing to do if it droops; otherwise check whether the two heights were swapped.'
+  },
+  'tip-above-tree': {
+    level: 'doubt',
+    message: 'Limb {limb} of tree {tree} has its tip at {cell} above the tree’s height of {value}.',
+    remedy: 'Measure the height of the tree again: it reaches to its highest tip.'
+  },
+  'origin-above-tree': {
+    level: 'row',
+    message: 'Limb {limb} of tree {tree} starts at {cell}, above the tree’s height of {value}.',
+    remedy: 'Check the origin height and its unit.'
+  },
+  'crown-base-above-top': {
+    level: 'row',
+    message: 'Tree {tree} has its crown base at {cell}, not below its height of {value}.',
+    remedy: 'Check both heights and their units.'
+  },
+  'thicker-than-stem': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} at {cell} is thicker than the stem above its union ({value} of it): it has overtaken the leader.',
+    remedy: 'Confirm on site which stem is the leader.'
+  },
+  'union-impossible': {
+    level: 'row',
+    message:
+      'Limb {limb} of tree {tree} at {cell} was measured against the stem below the union, and the limbs there are together as thick as that stem or thicker.',
+    remedy: 'Measure the stem just above the union, or check the two diameters.'
+  },
+  'leader-twice': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has more than one row marked as leader; {limb} is kept and the row at {cell} is treated as a limb.',
+    remedy: 'Mark one leader a tree.'
+  },
+  'leader-assumed': {
+    level: 'note',
+    message: 'Tree {tree} has no row marked as leader; {value} was taken ({cell}).',
+    remedy: 'Confirm on site, or mark the leader in the role column.'
+  },
+  'observed-share-too-large': {
+    level: 'doubt',
+    message:
+      'The observed foliage shares of tree {tree} add up to {value}, more than the whole tree ({cell}).',
+    remedy: 'Check the observed shares.'
+  },
+  'crown-ratio-low': {
+    level: 'note',
+    message:
+      'Tree {tree} has a live-crown ratio of {value} before any cut ({cell}), below the goal of {limit}.',
+    remedy: 'Nothing may be raised; the plan keeps the crown base where it is.'
+  },
+  'lower-foliage-low': {
+    level: 'note',
+    message:
+      'Tree {tree} carries {value} of its foliage in the lower two-thirds of its crown ({cell}), less than half before any cut.',
+    remedy: 'The plan does not lower it further. Keep inner and lower foliage.'
+  },
+  'clearance-held': {
+    level: 'note',
+    message: 'Limb {limb} of tree {tree} hangs below the clearance asked for ({cell}); {value}.',
+    remedy: 'Raise in stages at later visits, when the tree is taller.'
+  },
+  'poor-vigor': {
+    level: 'note',
+    message: 'Tree {tree} is in poor vigor ({cell}): no live wood is to be taken. Dead wood is still listed.',
+    remedy: 'Find and treat the cause first; look again next season.'
+  },
+  'nothing-allowed': {
+    level: 'note',
+    message: 'Tree {tree} has no live foliage to spare this season ({cell}): {value}.',
+    remedy: 'Return when it can spare foliage again.'
+  },
+  'no-limbs': {
+    level: 'note',
+    message:
+      'Tree {tree} at {cell} has no limbs listed; allowance, crown ratio and a time budget are given, but no cuts.',
+    remedy: 'Measure its competing limbs to get a cut plan.'
+  },
+  'hidden-rows': {
+    level: 'note',
+    message: '{count} hidden or filtered rows in {cell} were included.',
+    remedy: 'Nothing to do, or select only the rows that should be planned.'
+  },
+  'merged-cells': {
+    level: 'doubt',
+    message: 'There are merged cells in {cell}; only the first cell of a merge holds its value.',
+    remedy: 'Unmerge the cells and fill each row.'
+  },
+  'range-changed': {
+    level: 'stop',
+    message: 'The cells at {cell} changed while the plan was being made.',
+    remedy: 'Press the button again to plan the cells as they are now.'
+  },
+  'sheet-protected': {
+    level: 'stop',
+    message: 'The workbook or the sheet {cell} is protected, so nothing was written.',
+    remedy: 'Remove the protection, or allow sheets to be added, and try again.'
+  },
+  'cell-editing': {
+    level: 'stop',
+    message: 'A cell is being edited, so the spreadsheet could not be reached.',
+    remedy: 'Press Enter or Escape in the sheet, then try again.'
+  }
+} satisfies Record<string, Entry>
+
+export type ProblemCode = keyof typeof catalogue
+
+export interface Problem {
+  code: ProblemCode
+  level: ProblemLevel
+  /** The cell's address with its sheet, or an empty text where no single cell is meant. */
+  cell: string
+  message: string
+  remedy: string
+}
+
+export type Facts = Record<string, string | number>
+
+function fill(sentence: string, facts: Facts): string {
+  return sentence.replace(/\{(\w+)\}/g, (whole, word: string) => String(facts[word] ?? whole))
+}
+
+/** A problem from the catalogue, its sentence filled with the facts. */
+export function problem(code: ProblemCode, cell: string, facts: Facts = {}): Problem {
+  const entry: Entry = catalogue[code]
+  const all = { cell, ...facts }
+  return {
+    code,
+    level: entry.level,
+    cell,
+    message: fill(entry.message, all),
+    remedy: fill(entry.remedy, all)
+  }
+}
+
+/** Every code, for the tests and the documentation. */
+export const problemCodes = Object.keys(catalogue) as ProblemCode[]

@@ -1,0 +1,292 @@
+import type { Growth, IncludedBark, LifeStage, Vigor } from './choices'
+import type { Sourced } from './sourced'
+
+/** A number of the model that a person may change, with the range it may take. */
+export interface Rule extends Sourced {
+  name: string
+  low: number
+  high: number
+}
+
+const a300of1995 = 'ANSI A300-1995, 5.3.1'
+const csuMature = 'Colorado State University Extension GardenNotes, Pruning Mature Shade Trees'
+const house = 'house rule'
+const practice = 'common practice, no source'
+
+function rule(
+  name: string,
+  value: number,
+  unit: string,
+  low: number,
+  high: number,
+  source: string,
+  certainty: Sourced['certainty']
+): Rule {
+  return { name, value, unit, low, high, source, certainty }
+}
+
+/** Every threshold, weight, table and interval of the model, with its default, source and allowed range. */
+export const ruleBook = {
+  subordinateUpTo: rule(
+    'Subordinate up to an aspect ratio of',
+    0.5,
+    'ratio',
+    0.3,
+    0.7,
+    'Gilman, EDIS EP276, UF/IFAS, strategy 5',
+    'read'
+  ),
+  gainingUpTo: rule(
+    'Gaining up to an aspect ratio of',
+    0.6,
+    'ratio',
+    0.4,
+    0.8,
+    'Dahle et al. 2022, Forests 13(7):1007',
+    'read'
+  ),
+  codominantFrom: rule(
+    'Codominant from an aspect ratio of',
+    0.8,
+    'ratio',
+    0.6,
+    1,
+    'house choice below the 0.83 of Dahle et al. 2022',
+    'house'
+  ),
+  codominantIncludedFrom: rule(
+    'Codominant with included bark from',
+    0.7,
+    'ratio',
+    0.5,
+    1,
+    'earlier work quoted in Dahle et al. 2022',
+    'second-hand'
+  ),
+
+  crownRatioGoal: rule(
+    'Live-crown ratio kept',
+    0.6,
+    'ratio',
+    0.3,
+    0.9,
+    'Gilman, EDIS EP276, UF/IFAS, strategy 6',
+    'read'
+  ),
+  lowerFoliageGoal: rule(
+    'Foliage kept in the lower two-thirds of the crown',
+    0.5,
+    'share',
+    0.3,
+    0.8,
+    a300of1995,
+    'read'
+  ),
+
+  allowedPlanting: rule(
+    'Allowed removal at planting',
+    0.25,
+    'share',
+    0,
+    0.4,
+    'Gilman, EDIS EP276, UF/IFAS',
+    'read'
+  ),
+  allowedYoung: rule('Allowed removal, young', 0.25, 'share', 0, 0.4, csuMature, 'read'),
+  allowedMedium: rule('Allowed removal, medium', 0.2, 'share', 0, 0.35, csuMature, 'read'),
+  allowedMature: rule('Allowed removal, mature', 0.1, 'share', 0, 0.25, csuMature, 'read'),
+  allowedOld: rule('Allowed removal, old', 0.05, 'share', 0, 0.25, practice, 'practice'),
+  vigorGood: rule('Share of the allowance in good vigor', 1, 'factor', 0, 1, practice, 'practice'),
+  vigorFair: rule('Share of the allowance in fair vigor', 0.5, 'factor', 0, 1, practice, 'practice'),
+  vigorPoor: rule('Share of the allowance in poor vigor', 0, 'factor', 0, 0.5, csuMature, 'read'),
+
+  weightRatio: rule('Weight of the aspect ratio in the priority', 0.45, 'weight', 0, 1, house, 'house'),
+  weightReach: rule('Weight of low origin and high reach', 0.3, 'weight', 0, 1, house, 'house'),
+  weightBark: rule('Weight of included bark', 0.15, 'weight', 0, 1, house, 'house'),
+  weightTip: rule('Weight of a tip near the top', 0.1, 'weight', 0, 1, house, 'house'),
+  partialBark: rule('Partial inclusion counts as', 0.5, 'share', 0, 1, house, 'house'),
+
+  intervalPlanting: rule(
+    'Years between visits, planting',
+    2,
+    'years',
+    1,
+    10,
+    'Gilman, EDIS EP276, UF/IFAS',
+    'read'
+  ),
+  intervalYoung: rule(
+    'Years between visits, young',
+    2,
+    'years',
+    1,
+    10,
+    'Gilman, EDIS EP276, UF/IFAS',
+    'read'
+  ),
+  intervalMedium: rule(
+    'Years between visits, medium',
+    3,
+    'years',
+    1,
+    10,
+    'municipal plan, Orono MN (trees under 6 in)',
+    'read'
+  ),
+  intervalMature: rule(
+    'Years between visits, mature',
+    5,
+    'years',
+    1,
+    15,
+    'Miller & Sylvester 1981, J. Arboric. 7(4):109-112',
+    'second-hand'
+  ),
+  intervalOld: rule('Years between visits, old', 5, 'years', 1, 15, practice, 'practice'),
+  horizonVisits: rule('Visits looked ahead', 4, 'visits', 1, 6, house, 'house'),
+  clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house'),
+
+  cutsPerVisit: rule('Live cuts a tree a visit, at most', 6, 'cuts', 1, 30, house, 'house'),
+  leastGain: rule('A live cut lowers the priority by at least', 2, 'points', 0, 20, house, 'house'),
+  leastCut: rule('Smallest reduction cut', 10, 'mm', 2, 50, practice, 'practice'),
+  markedCut: rule(
+    'Cuts are marked over',
+    50,
+    'mm',
+    25,
+    150,
+    'Colorado State University Extension GardenNotes, Pruning Cuts: ideal cut up to 2 in',
+    'read'
+  ),
+  reasonedCut: rule(
+    'Cuts need a written reason over',
+    100,
+    'mm',
+    50,
+    300,
+    'Colorado State University Extension GardenNotes, Pruning Cuts: over 4 in must be justified',
+    'read'
+  ),
+  lateralFraction: rule(
+    'Lateral left, share of the cut',
+    1 / 3,
+    'ratio',
+    0.25,
+    1,
+    'Grabosky & Gilman 2007, AUF 33(5):360-366',
+    'read'
+  ),
+  lateralFractionLarge: rule(
+    'Lateral left on larger cuts',
+    1 / 2,
+    'ratio',
+    0.25,
+    1,
+    'ISA best management practices',
+    'memory'
+  ),
+  largeCut: rule('A cut is large over', 50, 'mm', 25, 150, house, 'house'),
+  leastLength: rule(
+    'Share of the surveyed length a reduction leaves',
+    1 / 3,
+    'share',
+    0.1,
+    0.9,
+    house,
+    'house'
+  ),
+  removeUpToRatio: rule(
+    'Live removal up to an aspect ratio of',
+    0.5,
+    'ratio',
+    0.2,
+    0.6,
+    'house choice between the 0.39 and 0.59 of Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105',
+    'house'
+  ),
+  removeUpTo: rule('Live removal up to a diameter of', 100, 'mm', 25, 300, practice, 'practice'),
+  smallRemoval: rule('Any limb of a young tree may be removed up to', 25, 'mm', 5, 50, practice, 'practice'),
+  crowdedWithin: rule(
+    'A limb is crowded within',
+    300,
+    'mm',
+    50,
+    1000,
+    'Gilman, EDIS EP276, UF/IFAS: 12 in',
+    'read'
+  ),
+
+  growthSlow: rule('Trunk growth, slow', 6.35, 'mm a year', 0.5, 30, practice, 'practice'),
+  growthMedium: rule('Trunk growth, medium', 10.16, 'mm a year', 0.5, 30, practice, 'practice'),
+  growthFast: rule('Trunk growth, fast', 15.24, 'mm a year', 0.5, 40, practice, 'practice'),
+  growthMature: rule('Growth of mature trees', 0.5, 'factor', 0, 1, practice, 'practice'),
+  growthOld: rule('Growth of old trees', 0.25, 'factor', 0, 1, practice, 'practice'),
+  fullGrowthRatio: rule(
+    'A limb in the upper third grows as the stem from a ratio of',
+    0.8,
+    'ratio',
+    0.5,
+    1,
+    house,
+    'house'
+  ),
+
+  foliageError: rule(
+    'Error of one limb’s foliage share',
+    0.3,
+    'share',
+    0,
+    1,
+    'house reading of open data (USFS Urban Tree Database, BAAD)',
+    'house'
+  )
+} as const satisfies Record<string, Rule>
+
+export type RuleName = keyof typeof ruleBook
+
+/** The rules in use: plain numbers, so that the engine never looks anything up twice. */
+export type Rules = { readonly [N in RuleName]: number }
+
+/** The rules as they come, or with a person's own values put in. */
+export function rulesWith(own: Partial<Record<RuleName, number>> = {}): Rules {
+  const values: Partial<Record<RuleName, number>> = {}
+  for (const name of Object.keys(ruleBook) as RuleName[]) values[name] = own[name] ?? ruleBook[name].value
+  return values as Rules
+}
+
+export const defaultRules: Rules = rulesWith()
+
+const capital = <T extends string>(word: T): Capitalize<T> =>
+  (word.charAt(0).toUpperCase() + word.slice(1)) as Capitalize<T>
+
+/** The base allowance of a life stage, share of live foliage. */
+export function baseAllowance(rules: Rules, stage: LifeStage): number {
+  return rules[`allowed${capital(stage)}`]
+}
+
+/** What vigor leaves of the allowance. */
+export function vigorFactor(rules: Rules, vigor: Vigor): number {
+  return rules[`vigor${capital(vigor)}`]
+}
+
+/** Years between visits for a life stage. */
+export function visitInterval(rules: Rules, stage: LifeStage): number {
+  return rules[`interval${capital(stage)}`]
+}
+
+/** Trunk growth of a class in mm a year, before the life stage slows it. */
+export function classGrowth(rules: Rules, growth: Growth): number {
+  return rules[`growth${capital(growth)}`]
+}
+
+/** What the life stage leaves of a growth class. */
+export function stageGrowthFactor(rules: Rules, stage: LifeStage): number {
+  if (stage === 'mature') return rules.growthMature
+  return stage === 'old' ? rules.growthOld : 1
+}
+
+/** How much an inclusion counts in the priority: 0, 0.5 or 1. */
+export function barkScore(rules: Rules, bark: IncludedBark): number {
+  if (bark === 'none') return 0
+  return bark === 'full' ? 1 : rules.partialBark
+}

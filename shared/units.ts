@@ -1,0 +1,83 @@
+/** Lengths the inventory may use. Factors are exact by definition (NIST SP 811: 1 in = 2.54 cm, 1 ft = 0.3048 m). */
+export const millimetresPer = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8, yd: 914.4 } as const
+
+export type LengthUnit = keyof typeof millimetresPer
+
+/** Pounds to kilograms, exact by definition (NIST SP 811). */
+export const kilogramsPerPound = 0.45359237
+
+/** Pounds per cubic foot to kilograms per cubic metre, from the two exact factors above. */
+export const kilogramsPerCubicMetrePerPoundPerCubicFoot = kilogramsPerPound / 0.028316846592
+
+/** Breast height: 4.5 ft in the United States, 1.3716 m (trade.md 11: other countries use 1.30 m or 1.40 m). */
+export const breastHeightMetres = 4.5 * 0.3048
+
+export type UnitSystem = 'in-ft' | 'cm-m'
+
+/** What a person reads: inches and feet, or centimetres and metres. */
+export const systems: Record<UnitSystem, { diameter: LengthUnit; height: LengthUnit; weight: 'lb' | 'kg' }> =
+  {
+    'in-ft': { diameter: 'in', height: 'ft', weight: 'lb' },
+    'cm-m': { diameter: 'cm', height: 'm', weight: 'kg' }
+  }
+
+/** A length in `from` given in `to`. */
+export function convertLength(value: number, from: LengthUnit, to: LengthUnit): number {
+  return from === to ? value : (value * millimetresPer[from]) / millimetresPer[to]
+}
+
+const unitWords: Record<string, LengthUnit> = {
+  mm: 'mm',
+  millimetre: 'mm',
+  millimetres: 'mm',
+  millimeter: 'mm',
+  millimeters: 'mm',
+  cm: 'cm',
+  centimetre: 'cm',
+  centimetres: 'cm',
+  centimeter: 'cm',
+  centimeters: 'cm',
+  m: 'm',
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  mtr: 'm',
+  in: 'in',
+  ins: 'in',
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+  '″': 'in',
+  '”': 'in',
+  ft: 'ft',
+  foot: 'ft',
+  feet: 'ft',
+  "'": 'ft',
+  '′': 'ft',
+  '’': 'ft',
+  yd: 'yd',
+  yard: 'yd',
+  yards: 'yd'
+}
+
+/** The unit a word names, or null: "inches" gives "in". */
+export function unitFromWord(word: string): LengthUnit | null {
+  const key = word.trim().toLowerCase().replace(/\.$/, '')
+  return Object.hasOwn(unitWords, key) ? (unitWords[key] ?? null) : null
+}
+
+/** A diameter as the trade writes it: 2.5 in, or 6 cm. */
+export function showDiameter(millimetres: number, system: UnitSystem): string {
+  return system === 'in-ft' ? `${trimmed(millimetres / 25.4, 1)} in` : `${trimmed(millimetres / 10, 1)} cm`
+}
+
+/** A height as the trade writes it: 24 ft, or 7.3 m. */
+export function showHeight(metres: number, system: UnitSystem): string {
+  return system === 'in-ft' ? `${trimmed(metres / 0.3048, 1)} ft` : `${trimmed(metres, 1)} m`
+}
+
+function trimmed(value: number, digits: number): string {
+  const text = value.toFixed(digits)
+  return text.endsWith('.0') ? text.slice(0, -2) : text
+}

@@ -1,0 +1,72 @@
+/**
+ * A sheet as a value: what it says and how it looks, with no spreadsheet in sight. `src/excel` applies it through
+ * Office.js and `src/file` writes it to an .xlsx; both must come out the same.
+ */
+
+/** One cell. A bare text is text even where it begins with "="; formulas and dates are said explicitly. */
+export type Content =
+  | string
+  | number
+  | boolean
+  | null
+  /** A native formula in A1 notation, with "=", and the value the engine computed for it. */
+  | { formula: string; value: number | string }
+  /** An Excel date serial. */
+  | { date: number }
+
+/** A rectangle within the sheet, from 0. */
+export interface Area {
+  row: number
+  column: number
+  rows: number
+  columns: number
+}
+
+/** Named looks, so that both writers and the print stay of one mind. */
+export interface Format {
+  bold?: boolean
+  italic?: boolean
+  /** Points. */
+  size?: number
+  /** #rrggbb */
+  color?: string
+  fill?: string
+  align?: 'left' | 'center' | 'right'
+  vertical?: 'top' | 'middle' | 'bottom'
+  wrap?: boolean
+  numberFormat?: string
+  /** A thin line below the cells. */
+  underline?: string
+}
+
+export interface SheetTable {
+  /** Name of the table in the workbook, letters, digits and underscores. */
+  name: string
+  area: Area
+}
+
+export interface PageSetup {
+  orientation: 'portrait' | 'landscape'
+  paper: 'a4' | 'letter'
+  /** Rows repeated at the top of each page, from 0, or null. */
+  titleRow: number | null
+  footer: string
+}
+
+/** Which of our documents it is; also the key by which an earlier one is found again. */
+export type DocumentKind = 'cut-plan' | 'estimate'
+
+export interface SheetDescription {
+  kind: DocumentKind
+  /** Wanted sheet name, for instance "Cut plan". */
+  name: string
+  rows: Content[][]
+  /** In order; later ones win. */
+  formats: { area: Area; format: Format }[]
+  tables: SheetTable[]
+  /** Width of each column in characters of the standard font. */
+  widths: number[]
+  freezeRows: number
+  freezeColumns: number
+  page: PageSetup
+}
