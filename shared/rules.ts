@@ -245,7 +245,7 @@ export const ruleBook = {
 export type RuleName = keyof typeof ruleBook
 
 /** The rules in use: plain numbers, so that the engine never looks anything up twice. */
-export type Rules = { readonly [N in RuleName]: number }
+export type Rules = Readonly<Record<RuleName, number>>
 
 /** The rules as they come, or with a person's own values put in. */
 export function rulesWith(own: Partial<Record<RuleName, number>> = {}): Rules {
