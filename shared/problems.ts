@@ -60,7 +60,7 @@ const catalogue = {
   },
   'mixed-units': {
     level: 'doubt',
-    message: '{cell} reads “{text}” in a column of {unit}; it was converted to {value} {unit}.',
+    message: '{column} at {cell} reads “{text}” in a column of {unit}; it was converted to {value} {unit}.',
     remedy: 'Type the number in {unit}, without a unit.'
   },
   'mixed-diameter-units': {
@@ -112,11 +112,6 @@ const catalogue = {
     level: 'doubt',
     message: '{column} at {cell} reads “{text}”, which is not a date; it was left out.',
     remedy: 'Type a date or a year.'
-  },
-  'value-left-out': {
-    level: 'doubt',
-    message: '{column} at {cell} reads “{text}” and could not be used; the row was planned without it.',
-    remedy: 'Correct the cell or clear it.'
   },
   'limb-without-tree': {
     level: 'row',
@@ -303,6 +298,11 @@ export function problem(code: ProblemCode, cell: string, facts: Facts = {}): Pro
     message: fill(entry.message, all),
     remedy: fill(entry.remedy, all)
   }
+}
+
+/** The same problem, taken less seriously: the value was optional and the row is planned without it. */
+export function asDoubt(found: Problem): Problem {
+  return { ...found, level: 'doubt' }
 }
 
 /** Every code, for the tests and the documentation. */

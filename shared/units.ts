@@ -3,6 +3,16 @@ export const millimetresPer = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8, yd:
 
 export type LengthUnit = keyof typeof millimetresPer
 
+/** The unit as a sentence says it. */
+export const unitNames: Record<LengthUnit, string> = {
+  mm: 'mm',
+  cm: 'cm',
+  m: 'metres',
+  in: 'inches',
+  ft: 'feet',
+  yd: 'yards'
+}
+
 /** Pounds to kilograms, exact by definition (NIST SP 811). */
 export const kilogramsPerPound = 0.45359237
 

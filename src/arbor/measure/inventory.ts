@@ -1,3 +1,4 @@
+import { cellAddress } from '../../../shared/cells'
 import type {
   Access,
   Growth,
@@ -117,4 +118,16 @@ export interface ReadingChoices {
   system?: UnitSystem
   fields?: Record<number, Field | null>
   units?: Record<number, LengthUnit>
+}
+
+/** The address of a field of a row, or of the row's first cell where the inventory has no such column. */
+export function fieldAddress(inventory: Inventory, row: number, field: Field): string {
+  const column = inventory.matches.find((match) => match.field === field)?.column ?? 0
+  return cellAddress(inventory.top + row, inventory.left + column, inventory.sheet)
+}
+
+/** Lists a row that is not planned. */
+export function leaveUnplanned(inventory: Inventory, tree: string, row: number, reason: string): void {
+  const cell = cellAddress(inventory.top + row, inventory.left, inventory.sheet)
+  inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason })
 }

@@ -1,0 +1,158 @@
+import { addressIn, cellAddress, isBlank, type CellBlock } from '../../../shared/cells'
+import { columns, type Field } from '../../../shared/columns'
+import { problem, type Problem } from '../../../shared/problems'
+import { CellReader } from './cellReader'
+import {
+  fieldAddress,
+  leaveUnplanned,
+  type Inventory,
+  type Limb,
+  type ReadingChoices,
+  type Tree
+} from './inventory'
+import { matchColumns } from './matchColumns'
+import { LimbReader } from './readLimb'
+import { TreeReader } from './readTree'
+
+/**
+ * Reads a block of cells as an inventory: headers first, then one row a limb or one row a tree. Nothing is dropped:
+ * what cannot be used stands in `problems` with its address, and rows without a plan in `unplanned`.
+ */
+export function readInventory(block: CellBlock, choices: ReadingChoices = {}): Inventory {
+  const problems: Problem[] = []
+  const { matches, system } = matchColumns(block, choices, problems)
+  const inventory: Inventory = {
+    sheet: block.sheet,
+    address: blockAddress(block),
+    top: block.top,
+    left: block.left,
+    matches,
+    system,
+    trees: [],
+    limbCount: 0,
+    unplanned: [],
+    problems
+  }
+  const stop = whyUnusable(block, inventory)
+  if (stop === null) readRows(block, inventory)
+  else inventory.problems = [stop]
+  return inventory
+}
+
+function blockAddress(block: CellBlock): string {
+  const first = addressIn(block, 0, 0)
+  const height = block.rows.length
+  const width = block.rows[0]?.length ?? 0
+  return height * width <= 1
+    ? first
+    : `${first}:${cellAddress(block.top + height - 1, block.left + width - 1)}`
+}
+
+function whyUnusable(block: CellBlock, inventory: Inventory): Problem | null {
+  const corner = addressIn(block, 0, 0)
+  if (block.rows.every((row) => row.every(isBlank))) return problem('empty-selection', '')
+  const known = inventory.matches.filter((match) => match.field !== null).map((match) => match.field)
+  if (
+    known.length < 2 ||
+    !known.some((field) => field === 'tree' || field === 'diameter' || field === 'trunk')
+  )
+    return problem('no-headers', corner)
+  if (!known.includes('tree'))
+    return problem('missing-column', corner, { column: 'the tree', example: 'Tree' })
+  if (block.rows.slice(1).every((row) => row.every(isBlank))) return problem('headers-only', corner)
+  return null
+}
+
+function readRows(block: CellBlock, inventory: Inventory): void {
+  const readers = new Map<Field, CellReader>()
+  for (const match of inventory.matches)
+    if (match.field !== null)
+      readers.set(match.field, new CellReader(block, match, match.field, inventory.problems))
+  const rows = new RowSorter(block, inventory, readers)
+  for (let row = 1; row < block.rows.length; row++) rows.add(row)
+}
+
+const limbFields = columns.filter((column) => column.of === 'limb' && column.field !== 'notes')
+
+/** Puts each row with its tree. */
+class RowSorter {
+  private readonly trees = new Map<string, { tree: Tree; ids: Map<string, number> }>()
+  private readonly treeReader: TreeReader
+  private readonly limbReader: LimbReader
+  private readonly idReader: CellReader
+  private readonly limbColumns: number[]
+  private readonly inheritsId: boolean
+  private last = ''
+
+  constructor(
+    private readonly block: CellBlock,
+    private readonly inventory: Inventory,
+    readers: Map<Field, CellReader>
+  ) {
+    const id = readers.get('tree')
+    if (id === undefined) throw new Error('The inventory has no tree column')
+    this.idReader = id
+    this.treeReader = new TreeReader(readers, inventory)
+    this.limbReader = new LimbReader(readers, inventory)
+    this.limbColumns = limbFields.flatMap(({ field }) => readers.get(field)?.match.column ?? [])
+    this.inheritsId = this.idsStandOnce()
+  }
+
+  /** Where no id is repeated and some are blank, an id stands for the rows below it. */
+  private idsStandOnce(): boolean {
+    const seen = new Set<string>()
+    let blanks = 0
+    for (let row = 1; row < this.block.rows.length; row++) {
+      const id = this.idReader.text(row)
+      if (id === '') blanks++
+      else if (seen.has(id)) return false
+      else seen.add(id)
+    }
+    return blanks > seen.size
+  }
+
+  private isLimbRow(row: number): boolean {
+    const cells = this.block.rows[row]
+    return this.limbColumns.some((column) => !isBlank(cells?.[column]))
+  }
+
+  add(row: number): void {
+    if (this.block.rows[row]?.every(isBlank) !== false) return
+    const id = this.idReader.text(row) || (this.inheritsId ? this.last : '')
+    if (id === '') {
+      this.refuseWithoutTree(row)
+      return
+    }
+    this.last = id
+    let entry = this.trees.get(id)
+    if (entry === undefined) {
+      entry = { tree: this.treeReader.begin(id, row), ids: new Map() }
+      this.trees.set(id, entry)
+      this.inventory.trees.push(entry.tree)
+    } else this.treeReader.continue(entry.tree, row)
+    if (this.isLimbRow(row)) this.addLimb(entry, row)
+  }
+
+  private addLimb({ tree, ids }: { tree: Tree; ids: Map<string, number> }, row: number): void {
+    const limb: Limb = this.limbReader.read(tree, row)
+    const first = ids.get(limb.id)
+    this.inventory.limbCount++
+    if (first === undefined) {
+      ids.set(limb.id, row)
+      tree.limbs.push(limb)
+      return
+    }
+    const at = fieldAddress(this.inventory, row, 'limb')
+    const facts = { limb: limb.id, tree: tree.id, other: fieldAddress(this.inventory, first, 'limb') }
+    const duplicate = problem('duplicate-limb', at, facts)
+    this.inventory.problems.push(duplicate)
+    leaveUnplanned(this.inventory, tree.id, row, duplicate.message)
+  }
+
+  private refuseWithoutTree(row: number): void {
+    const at = this.idReader.address(row)
+    const orphan = problem('limb-without-tree', at, { row: this.inventory.top + row + 1 })
+    this.inventory.problems.push(orphan)
+    leaveUnplanned(this.inventory, '', row, orphan.message)
+  }
+}
