@@ -1,0 +1,109 @@
+import type { Rules } from '../../../shared/rules'
+import { crownSection } from '../assess/foliageShares'
+import { balanceBefore, shareBelow, type LowerRule } from './groups'
+import type { PreparedTree } from './prepareTree'
+import { carried, type Work } from './work'
+
+/** Foliage within this of the crown base counts as holding it, in metres (house rule: half a foot). */
+const holdingWithin = 0.1524
+
+/** What a tree's crown allows at a visit. */
+export interface Crown {
+  /** The limbs on the trunk that may not all go, or none where something else holds the crown base. */
+  holders: ReadonlySet<Work>
+  lower: LowerRule
+  /** Balance of the lower two-thirds before any cut, 0 or more. */
+  lowerRoom: number
+  lowerShare: number
+  /** Foliage the leader carries, share of the tree's. */
+  leaderShare: number
+  leaderFrom: number
+}
+
+/** Gives every limb its share of the tree's foliage: d²/S on the trunk, a limb's limbs share theirs. */
+export function setShares(tree: PreparedTree): void {
+  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  const section = crownSection([
+    ...roots,
+    ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
+  ])
+  for (const work of roots) {
+    work.share = work.limb.foliageShare ?? (work.diameter * work.diameter) / section
+    if (work.children.length > 0) shareOut(work)
+  }
+}
+
+function shareOut(parent: Work): void {
+  const children = parent.children.filter((child) => !child.gone)
+  if (children.length === 0) return
+  const section = crownSection(children)
+  for (const child of children) {
+    const own = child.limb.foliageShare ?? (parent.share * child.diameter * child.diameter) / section
+    child.share = Math.min(own, parent.share)
+    shareOut(child)
+  }
+}
+
+/** What the crown allows now: who holds its base, and how much foliage has to stay in its lower two-thirds. */
+export function crownOf(tree: PreparedTree, crownBase: number, third: number, rules: Rules): Crown {
+  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  let listed = 0
+  let leaderFrom = crownBase
+  for (const root of roots) {
+    listed += root.share
+    if (root.origin > leaderFrom) leaderFrom = root.origin
+  }
+  const leaderShare = Math.max(0, 1 - listed)
+  const leaderLow = leaderShare * shareBelow(leaderFrom, tree.height, third)
+  let low = leaderLow
+  let all = leaderShare
+  for (const root of roots) {
+    const present = carried(root)
+    all += root.share * present
+    low += balanceBefore(root, present, { line: third, keep: 0 })
+  }
+  const lowerShare = all > 0 ? low / all : 0
+  const keep = Math.min(rules.lowerFoliageGoal, lowerShare)
+  return {
+    holders: holdersOf(tree, roots, crownBase, leaderFrom, rules),
+    lower: { line: third, keep },
+    lowerRoom: low - keep * all,
+    lowerShare,
+    leaderShare,
+    leaderFrom
+  }
+}
+
+/** The highest crown base the tree may have: the goal's, or its own where it is already higher. */
+function highestBase(height: number, crownBase: number, rules: Rules): number {
+  return Math.max(crownBase, height * (1 - rules.crownRatioGoal))
+}
+
+function holdersOf(
+  tree: PreparedTree,
+  roots: readonly Work[],
+  crownBase: number,
+  leaderFrom: number,
+  rules: Rules
+): Set<Work> {
+  const limit = highestBase(tree.height, crownBase, rules) + 1e-9
+  const others =
+    leaderFrom <= limit || tree.unplanned.some((limb) => (limb.lowestFoliage ?? limb.origin ?? 0) <= limit)
+  if (others || !roots.some((root) => root.lowest <= crownBase + holdingWithin)) return new Set()
+  return new Set(roots.filter((root) => root.lowest <= limit))
+}
+
+/** Height of the crown base once the removed limbs are gone: the lowest foliage that remains. */
+export function crownBaseAfter(
+  tree: PreparedTree,
+  crownBase: number,
+  crown: Crown,
+  removed: ReadonlySet<Work>
+): number {
+  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  if (removed.size === 0 || !roots.some((root) => root.lowest <= crownBase + holdingWithin)) return crownBase
+  let lowest = crown.leaderFrom
+  for (const root of roots) if (!removed.has(root) && root.lowest < lowest) lowest = root.lowest
+  for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)
+  return Math.max(crownBase, lowest)
+}

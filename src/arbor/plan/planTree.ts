@@ -1,0 +1,213 @@
+import { visitInterval, type Rules } from '../../../shared/rules'
+import { upperThird } from '../assess/priority'
+import { allowedRemoval } from '../assess/allowedRemoval'
+import { TreeCheck } from '../assess/checkTree'
+import type { Inventory, Tree } from '../measure/inventory'
+import type { Problem } from '../../../shared/problems'
+import { growthYears, carried, type Season, type Work } from './work'
+import { inClearance, isDefective, unprunedGrowth, type Option } from './options'
+import type { Remaining, TreePlan, Visit } from './plan'
+import { deadCut, planVisit, type PlannedVisit } from './planVisit'
+import { basics, prepareTree, type PreparedTree, type TreeBasics } from './prepareTree'
+import { percent } from './reasons'
+import { setShares } from './crown'
+
+/** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared. */
+const lookAhead = 4
+
+/** Plans a tree over its visits. */
+export function planTree(
+  inventory: Inventory,
+  tree: Tree,
+  rules: Rules,
+  year: number,
+  visits: number,
+  problems: Problem[]
+): TreePlan {
+  const check = new TreeCheck(inventory, tree, problems)
+  const known = basics(check, rules)
+  const allowed = allowedRemoval(known.stage, known.vigor, tree.removed, tree.localLimit ?? 1, rules)
+  const plan = emptyPlan(known, allowed, rules)
+  const prepared = prepareTree(check, known, rules, year)
+  if (prepared === null) return plan
+  plan.leader = prepared.leader
+  plan.liveCrownRatio = (prepared.height - prepared.crownBase) / prepared.height
+  noteTree(check, plan, prepared, rules)
+  if (tree.limbs.length > 0) runVisits(prepared, plan, rules, year, visits)
+  const first = plan.visits[0]
+  if (first !== undefined) {
+    noteFirstVisit(check, prepared, first, rules)
+    for (const { priority } of first.limbs) if (priority > plan.urgency) plan.urgency = priority
+  }
+  return plan
+}
+
+function emptyPlan(known: TreeBasics, allowed: number, rules: Rules): TreePlan {
+  const { tree, stage, vigor } = known
+  const base = allowedRemoval(stage, 'good', 0, 1, rules)
+  let basis = `${stage} ${percent(base)}`
+  if (vigor !== 'good') basis += `, ${vigor} vigor ${percent(allowedRemoval(stage, vigor, 0, 1, rules))}`
+  if (tree.localLimit !== null) basis += `, local limit ${percent(tree.localLimit)}`
+  if (tree.removed > 0) basis += `, ${percent(tree.removed)} already removed`
+  return {
+    tree,
+    stage,
+    vigor,
+    leader: { limb: null, name: '', reason: 'not judged', confirm: true },
+    allowedRemoval: allowed,
+    allowedBasis: basis,
+    liveCrownRatio: null,
+    visits: [],
+    remaining: [],
+    urgency: 0
+  }
+}
+
+function noteTree(check: TreeCheck, plan: TreePlan, tree: PreparedTree, rules: Rules): void {
+  const { row } = check.tree
+  if (check.tree.limbs.length === 0) check.note('no-limbs', row, 'tree')
+  if (plan.allowedRemoval <= 0 && plan.vigor !== 'poor')
+    check.note('nothing-allowed', row, 'removed', { value: plan.allowedBasis })
+  if ((plan.liveCrownRatio ?? 1) < rules.crownRatioGoal - 1e-9) {
+    const facts = { value: (plan.liveCrownRatio ?? 0).toFixed(2), limit: rules.crownRatioGoal.toFixed(2) }
+    check.note('crown-ratio-low', row, 'crownBase', facts)
+  }
+  const observed = tree.works.reduce(
+    (sum, work) => sum + (work.parent === null ? (work.limb.foliageShare ?? 0) : 0),
+    0
+  )
+  if (observed > 1 + 1e-9)
+    check.note('observed-share-too-large', row, 'foliageShare', { value: percent(observed) })
+}
+
+function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rules: Rules): void {
+  if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && tree.works.length > 0)
+    check.note('lower-foliage-low', check.tree.row, 'tree', { value: percent(visit.lowerFoliageBefore) })
+  if (tree.tree.clearance === null) return
+  const season = { clearance: tree.tree.clearance, clearanceSide: tree.tree.clearanceSide } as Season
+  const cut = new Map(visit.cuts.map((each) => [each.limb, each.kind]))
+  for (const work of tree.works) {
+    const kind = cut.get(work.limb)
+    if (
+      kind === 'remove' ||
+      !inClearance({ ...work, lowest: work.limb.lowestFoliage ?? work.lowest }, season)
+    )
+      continue
+    const value =
+      kind === 'reduce' ? 'it is shortened now and not yet removed' : 'it is not removed at the first visit'
+    check.note('clearance-held', work.limb.row, 'lowestFoliage', { limb: work.limb.id, value })
+  }
+}
+
+/** Runs the visits at their interval until every next priority is cleared or the horizon ends. */
+function runVisits(tree: PreparedTree, plan: TreePlan, rules: Rules, year: number, visits: number): void {
+  const years = visitInterval(rules, tree.stage)
+  let crownBase = tree.crownBase
+  const cleared = new Map<Work, number>()
+  let last: PlannedVisit | null = null
+  for (let number = 1; number <= visits + lookAhead; number++) {
+    const allowed = number === 1 ? plan.allowedRemoval : allowedLater(plan, rules)
+    const season = seasonOf(tree, rules, crownBase, years, allowed)
+    setShares(tree)
+    const planned = planVisit(tree, season, number, year + (number - 1) * years)
+    if (number === 1) planned.visit.cuts.push(...tree.dead.map((limb) => deadCut(limb, rules)))
+    if (number <= visits) {
+      plan.visits.push(planned.visit)
+      last = planned
+    }
+    noteCleared(cleared, planned, number, rules)
+    advance(tree, planned, season)
+    crownBase = planned.crownBase
+    if (isDone(tree, planned, cleared, rules, season)) break
+  }
+  while (plan.visits.length > 1 && plan.visits.at(-1)?.cuts.length === 0) plan.visits.pop()
+  if (last !== null) plan.remaining = remainingAfter(last, cleared, rules)
+}
+
+function allowedLater(plan: TreePlan, rules: Rules): number {
+  return allowedRemoval(plan.stage, plan.vigor, 0, plan.tree.localLimit ?? 1, rules)
+}
+
+function seasonOf(
+  tree: PreparedTree,
+  rules: Rules,
+  crownBase: number,
+  years: number,
+  allowed: number
+): Season {
+  return {
+    rules,
+    system: tree.system,
+    stage: tree.stage,
+    height: tree.height,
+    crownBase,
+    third: upperThird(tree.height, crownBase),
+    years,
+    stemGrowth: tree.stemGrowth,
+    allowed,
+    clearance: tree.tree.clearance,
+    clearanceSide: tree.tree.clearanceSide,
+    works: tree.works
+  }
+}
+
+function nextPriorityOf(option: Option | 'with parent'): number {
+  return option === 'with parent' ? 0 : option.nextPriority
+}
+
+function noteCleared(cleared: Map<Work, number>, planned: PlannedVisit, number: number, rules: Rules): void {
+  for (const [work, option] of planned.decided)
+    if (nextPriorityOf(option) >= rules.clearedBelow) cleared.delete(work)
+    else if (!cleared.has(work)) cleared.set(work, number)
+}
+
+/** Nothing left to do: all cleared and nothing asked for, or nothing more that a cut could do. */
+function isDone(
+  tree: PreparedTree,
+  planned: PlannedVisit,
+  cleared: ReadonlyMap<Work, number>,
+  rules: Rules,
+  season: Season
+): boolean {
+  const living = tree.works.filter((work) => !work.gone)
+  const waiting = living.some((work) => inClearance(work, season) || isDefective(work))
+  const open = living.some((work) => !cleared.has(work))
+  if (!open && !waiting) return true
+  return season.allowed <= 0 && planned.visit.visit > 1
+}
+
+function remainingAfter(last: PlannedVisit, cleared: ReadonlyMap<Work, number>, rules: Rules): Remaining[] {
+  const remaining: Remaining[] = []
+  for (const [work, option] of last.decided) {
+    const priority = nextPriorityOf(option)
+    if (priority >= rules.clearedBelow)
+      remaining.push({
+        limb: work.limb,
+        priority,
+        clearedByVisit: cleared.get(work) ?? null
+      })
+  }
+  return remaining.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+}
+
+/** Carries every limb to the next visit: cuts made, then years of growth. */
+function advance(tree: PreparedTree, planned: PlannedVisit, season: Season): void {
+  for (const work of tree.works) {
+    if (work.gone) continue
+    const option = planned.decided.get(work)
+    if (option === undefined || option === 'with parent' || option.kind === 'remove') {
+      work.gone = true
+      continue
+    }
+    const growth = unprunedGrowth(work, work.diameter / work.stem, season)
+    if (option.kind === 'reduce') {
+      work.loss = 1 - carried(work) * (1 - option.share)
+      work.lossAge = 0
+      work.tip = option.tipAfter
+      work.mended = true
+    }
+    work.diameter += growth * growthYears(work.loss, work.lossAge, season.years)
+    work.stem += season.years * season.stemGrowth
+    work.lossAge += season.years
+  }
+}
