@@ -267,6 +267,26 @@ const catalogue = {
     level: 'stop',
     message: 'A cell is being edited, so the spreadsheet could not be reached.',
     remedy: 'Press Enter or Escape in the sheet, then try again.'
+  },
+  'not-cells': {
+    level: 'stop',
+    message: 'What is selected is not a block of cells.',
+    remedy: 'Click a cell of the inventory, then try again.'
+  },
+  'own-sheet': {
+    level: 'stop',
+    message: 'The selection is on {cell}, a sheet that was written from a plan.',
+    remedy: 'Select the inventory on its own sheet.'
+  },
+  'address-gone': {
+    level: 'note',
+    message: 'There is no cell {cell} in this workbook any more.',
+    remedy: 'Press the button again to plan the cells as they are now.'
+  },
+  'spreadsheet-failed': {
+    level: 'stop',
+    message: 'The spreadsheet did not do what was asked: {text}',
+    remedy: 'Try again. If it happens again, save the workbook, open it anew and try once more.'
   }
 } satisfies Record<string, Entry>
 

@@ -25,14 +25,15 @@ export class TreeCheck {
   }
 
   /** Limbs taken out while planning; the inventory itself stays as it was read. */
-  private readonly out = new Set<Limb>()
+  private out: Set<Limb> | null = null
 
   isOut(limb: Limb): boolean {
-    return limb.unplannable !== null || this.out.has(limb)
+    return limb.unplannable !== null || this.out?.has(limb) === true
   }
 
   refuse(limb: Limb, reason: string): void {
     if (this.isOut(limb)) return
+    this.out ??= new Set()
     this.out.add(limb)
     leaveUnplanned(this.inventory, this.tree.id, limb.row, reason)
   }
@@ -109,6 +110,7 @@ function checkLimb(check: TreeCheck, limb: Limb, height: number): void {
 
 /** Takes out limbs whose parent is not listed or whose chain of parents has no end. */
 export function checkParents(check: TreeCheck): void {
+  if (check.tree.limbs.every((limb) => limb.parent === null)) return
   const byId = new Map(check.tree.limbs.map((limb) => [limb.id, limb]))
   for (const limb of check.tree.limbs) {
     if (limb.parent === null || check.isOut(limb)) continue

@@ -7,13 +7,14 @@
  *
  * Method: depth-first branch and bound. The bound relaxes the allowance with one price per unit of dose (Lagrange) and
  * keeps the number of cuts, so that what remains of a branch is worth at most price × allowance left + the sum of the
- * best priced gains of that many groups.
+ * best priced gains of that many groups. The tables of one search are laid out flat and used again for the next.
  */
 
 /** One way to treat a group: its gain and dose in whole units. */
 export interface Item {
   gain: number
-  dose: number
+  /** Dose in whole units. */
+  units: number
   cuts: number
   /** Change of (foliage in the lower two-thirds − the share to keep × all foliage). */
   lower: number
@@ -22,7 +23,8 @@ export interface Item {
 }
 
 export interface Limits {
-  dose: number
+  /** Allowance in whole units. */
+  units: number
   cuts: number
   /** What `lower` may still lose: at least 0 before any cut. */
   lower: number
@@ -30,178 +32,294 @@ export interface Limits {
   holders: number
 }
 
-interface Group {
-  /** Place in the inventory. */
-  place: number
-  items: readonly Item[]
-  /** Items other than leaving it alone, the most promising first. */
-  order: number[]
-  /** Most that the group is worth at the price in use. */
-  worth: number
-}
+/** What `choose` answers for a group in which no item is chosen. */
+export const leaveAlone = -1
+
+const tolerance = 1e-9
 
 /**
- * The index of the item chosen in each group; item 0 of a group leaves it alone (gain, dose and cuts 0). The groups
- * stand in the inventory's order.
+ * The index of the item chosen in each group, or `leaveAlone`. The groups stand in the inventory's order.
  */
 export function choose(groups: readonly (readonly Item[])[], limits: Limits): number[] {
-  const easy = unhindered(groups, limits)
-  if (easy !== null) return easy
-  return new Search(groups, limits).run()
+  return unhindered(groups, limits) ?? search.run(groups, limits)
 }
 
 /** Every group's best item, where all of them fit together: nothing can beat that. */
 function unhindered(groups: readonly (readonly Item[])[], limits: Limits): number[] | null {
   const chosen: number[] = []
-  let { dose, cuts, lower, holders } = limits
+  let { units, cuts, lower, holders } = limits
   for (const items of groups) {
-    let best = 0
-    for (let at = 1; at < items.length; at++) if (isBetter(items[at], items[best])) best = at
-    chosen.push(best)
-    const item = items[best]
-    if (item === undefined) continue
-    dose -= item.dose
-    cuts -= item.cuts
-    lower += item.lower
-    if (item.raises) holders--
+    let best: Item | null = null
+    let index = leaveAlone
+    for (let at = 0; at < items.length; at++) {
+      const item = items[at]
+      if (item === undefined || !isBetter(item, best)) continue
+      best = item
+      index = at
+    }
+    chosen.push(index)
+    if (best === null) continue
+    units -= best.units
+    cuts -= best.cuts
+    lower += best.lower
+    if (best.raises) holders--
+    if (units < 0 || cuts < 0 || holders <= 0) return null
   }
-  return dose >= 0 && cuts >= 0 && lower >= -tolerance && holders > 0 ? chosen : null
+  return lower >= -tolerance ? chosen : null
 }
 
-function isBetter(a: Item | undefined, b: Item | undefined): boolean {
-  if (a === undefined || b === undefined) return false
-  return a.gain !== b.gain ? a.gain > b.gain : a.dose !== b.dose ? a.dose < b.dose : a.cuts < b.cuts
+function isBetter(a: Item, b: Item | null): boolean {
+  if (b === null) return a.gain > 0
+  if (a.gain !== b.gain) return a.gain > b.gain
+  return a.units !== b.units ? a.units < b.units : a.cuts < b.cuts
 }
 
-const tolerance = 1e-9
+/** Room for this many items and groups to begin with; the tables grow with the tree. */
+const room = 256
 
 class Search {
-  private readonly groups: Group[]
-  private readonly price: number
-  /** Sum of the worth of the first n groups. */
-  private readonly worthUpTo: Float64Array
-  private readonly current: number[]
-  private best: number[]
+  private gain = new Float64Array(room)
+  private units = new Float64Array(room)
+  private cuts = new Uint16Array(room)
+  private lower = new Float64Array(room)
+  private raises = new Uint8Array(room)
+  /** Number of the item within its group. */
+  private index = new Uint16Array(room)
+  /** What the item is worth at the price in use. */
+  private value = new Float64Array(room)
+  /** Items of the groups, by group: from `first[g]` up to `first[g + 1]`. */
+  private first = new Int32Array(room)
+  /** The group's place among the groups given. */
+  private place = new Int32Array(room)
+  private worth = new Float64Array(room)
+  /** Groups in the order in which they are tried, and the sum of the worth of the first n. */
+  private order = new Int32Array(room)
+  private worthUpTo = new Float64Array(room)
+  private groups = 0
+  private price = 0
+  private current: number[] = []
+  private best: number[] = []
   private bestGain = 0
-  private bestDose = 0
+  private bestUnits = 0
   private bestCuts = 0
+  private limits: Limits = { units: 0, cuts: 0, lower: 0, holders: 0 }
 
-  constructor(
-    all: readonly (readonly Item[])[],
-    private readonly limits: Limits
-  ) {
-    this.current = new Array<number>(all.length).fill(0)
-    this.best = new Array<number>(all.length).fill(0)
-    const open = all.flatMap((items, place) => (items.length > 1 ? [{ place, items }] : []))
-    this.price = dosePrice(
-      open.map(({ items }) => items),
-      limits
-    )
-    this.groups = open.map((group) => this.priced(group.place, group.items))
-    this.groups.sort((a, b) => b.worth - a.worth || a.place - b.place)
-    this.worthUpTo = new Float64Array(this.groups.length + 1)
-    this.groups.forEach((group, at) => {
-      this.worthUpTo[at + 1] = (this.worthUpTo[at] ?? 0) + group.worth
-    })
-  }
-
-  private priced(place: number, items: readonly Item[]): Group {
-    const worth = (at: number): number => {
-      const item = items[at]
-      return item === undefined ? 0 : item.gain - this.price * item.dose
-    }
-    const order: number[] = []
-    for (let at = 1; at < items.length; at++)
-      if ((items[at]?.dose ?? Infinity) <= this.limits.dose) order.push(at)
-    order.sort((a, b) => worth(b) - worth(a) || a - b)
-    return { place, items, order, worth: order[0] === undefined ? 0 : Math.max(0, worth(order[0])) }
-  }
-
-  run(): number[] {
-    this.visit(0, 0, 0, 0, this.limits.lower, this.limits.holders)
+  run(groups: readonly (readonly Item[])[], limits: Limits): number[] {
+    this.limits = limits
+    this.current = new Array<number>(groups.length).fill(leaveAlone)
+    this.best = new Array<number>(groups.length).fill(leaveAlone)
+    this.bestGain = this.bestUnits = this.bestCuts = 0
+    this.lay(groups)
+    this.setPrice()
+    this.sortItems()
+    this.sortGroups()
+    this.visit(0, 0, 0, 0, limits.lower, limits.holders)
     return this.best
   }
 
-  private visit(at: number, gain: number, dose: number, cuts: number, lower: number, holders: number): void {
-    const group = this.groups[at]
-    if (group === undefined) {
-      if (lower >= -tolerance) this.keep(gain, dose, cuts)
+  /** Lays out every item; one over the allowance can never be chosen. */
+  private lay(groups: readonly (readonly Item[])[]): void {
+    let items = 0
+    for (const group of groups) items += group.length
+    if (Math.max(items, groups.length + 1) > this.gain.length)
+      this.grow(2 * Math.max(items, groups.length + 1))
+    this.groups = 0
+    let at = 0
+    for (let place = 0; place < groups.length; place++) {
+      const group = groups[place] ?? []
+      const start = at
+      for (let index = 0; index < group.length; index++) {
+        const item = group[index]
+        if (item === undefined || item.units > this.limits.units) continue
+        this.gain[at] = item.gain
+        this.units[at] = item.units
+        this.cuts[at] = item.cuts
+        this.lower[at] = item.lower
+        this.raises[at] = item.raises ? 1 : 0
+        this.index[at] = index
+        at++
+      }
+      if (at === start) continue
+      this.first[this.groups] = start
+      this.place[this.groups] = place
+      this.groups++
+    }
+    this.first[this.groups] = at
+  }
+
+  private grow(size: number): void {
+    this.gain = new Float64Array(size)
+    this.units = new Float64Array(size)
+    this.cuts = new Uint16Array(size)
+    this.lower = new Float64Array(size)
+    this.raises = new Uint8Array(size)
+    this.index = new Uint16Array(size)
+    this.value = new Float64Array(size)
+    this.first = new Int32Array(size)
+    this.place = new Int32Array(size)
+    this.worth = new Float64Array(size)
+    this.order = new Int32Array(size)
+    this.worthUpTo = new Float64Array(size)
+  }
+
+  /** The price of dose at which the relaxed problem is worth least, by halving: the tightest bound of its kind. */
+  private setPrice(): void {
+    let low = 0
+    let high = 0
+    const last = this.first[this.groups] ?? 0
+    for (let at = 0; at < last; at++) {
+      const units = this.units[at] ?? 0
+      if (units > 0) high = Math.max(high, (this.gain[at] ?? 0) / units)
+    }
+    if (this.unitsAt(0) <= this.limits.units) high = 0
+    for (let step = 0; step < 16 && high > 0; step++) {
+      const price = (low + high) / 2
+      if (this.unitsAt(price) > this.limits.units) low = price
+      else high = price
+    }
+    this.price = high
+  }
+
+  /** Dose of the best priced items of as many groups as may be cut. */
+  private unitsAt(price: number): number {
+    let sum = 0
+    let picked = 0
+    for (let group = 0; group < this.groups; group++) {
+      let worth = 0
+      let units = 0
+      const end = this.first[group + 1] ?? 0
+      for (let at = this.first[group] ?? 0; at < end; at++) {
+        const value = (this.gain[at] ?? 0) - price * (this.units[at] ?? 0)
+        if (value <= worth) continue
+        worth = value
+        units = this.units[at] ?? 0
+      }
+      if (worth <= 0) continue
+      sum += units
+      this.worthUpTo[picked] = worth
+      this.value[picked++] = units
+    }
+    return picked > this.limits.cuts ? this.unitsOfBest(picked) : sum
+  }
+
+  /** Of the priced groups just gathered, the dose of those that are worth most. */
+  private unitsOfBest(picked: number): number {
+    let sum = 0
+    for (let count = 0; count < this.limits.cuts; count++) {
+      let best = 0
+      for (let at = 1; at < picked; at++)
+        if ((this.worthUpTo[at] ?? 0) > (this.worthUpTo[best] ?? 0)) best = at
+      sum += this.value[best] ?? 0
+      this.worthUpTo[best] = -1
+    }
+    return sum
+  }
+
+  /** Within each group the item that is worth most comes first, by insertion. */
+  private sortItems(): void {
+    for (let group = 0; group < this.groups; group++) {
+      const start = this.first[group] ?? 0
+      const end = this.first[group + 1] ?? 0
+      for (let at = start; at < end; at++)
+        this.value[at] = (this.gain[at] ?? 0) - this.price * (this.units[at] ?? 0)
+      for (let at = start + 1; at < end; at++)
+        for (let to = at; to > start && (this.value[to] ?? 0) > (this.value[to - 1] ?? 0); to--)
+          this.swap(to, to - 1)
+      this.worth[group] = Math.max(0, this.value[start] ?? 0)
+    }
+  }
+
+  private swap(a: number, b: number): void {
+    exchange(this.gain, a, b)
+    exchange(this.units, a, b)
+    exchange(this.cuts, a, b)
+    exchange(this.lower, a, b)
+    exchange(this.raises, a, b)
+    exchange(this.index, a, b)
+    exchange(this.value, a, b)
+  }
+
+  /** The group that is worth most is tried first; equals stay in the inventory's order. */
+  private sortGroups(): void {
+    for (let group = 0; group < this.groups; group++) {
+      let to = group
+      const worth = this.worth[group] ?? 0
+      while (to > 0 && (this.worth[this.order[to - 1] ?? 0] ?? 0) < worth) {
+        this.order[to] = this.order[to - 1] ?? 0
+        to--
+      }
+      this.order[to] = group
+    }
+    this.worthUpTo[0] = 0
+    for (let at = 0; at < this.groups; at++)
+      this.worthUpTo[at + 1] = (this.worthUpTo[at] ?? 0) + (this.worth[this.order[at] ?? 0] ?? 0)
+  }
+
+  private visit(
+    depth: number,
+    gain: number,
+    units: number,
+    cuts: number,
+    lower: number,
+    holders: number
+  ): void {
+    if (depth === this.groups) {
+      if (lower >= -tolerance) this.keep(gain, units, cuts)
       return
     }
-    if (!this.canImprove(at, gain, dose, cuts)) return
-    for (const index of group.order) {
-      const item = group.items[index]
-      if (item === undefined || dose + item.dose > this.limits.dose || cuts + item.cuts > this.limits.cuts)
-        continue
-      const left = item.raises ? holders - 1 : holders
-      if (left <= 0) continue
-      this.current[group.place] = index
-      this.visit(at + 1, gain + item.gain, dose + item.dose, cuts + item.cuts, lower + item.lower, left)
+    if (!this.canImprove(depth, gain, units, cuts)) return
+    const group = this.order[depth] ?? 0
+    const place = this.place[group] ?? 0
+    const end = this.first[group + 1] ?? 0
+    for (let at = this.first[group] ?? 0; at < end; at++) {
+      const more = units + (this.units[at] ?? 0)
+      const made = cuts + (this.cuts[at] ?? 0)
+      const held = holders - (this.raises[at] ?? 0)
+      if (more > this.limits.units || made > this.limits.cuts || held <= 0) continue
+      this.current[place] = this.index[at] ?? 0
+      this.visit(depth + 1, gain + (this.gain[at] ?? 0), more, made, lower + (this.lower[at] ?? 0), held)
     }
-    this.current[group.place] = 0
-    this.visit(at + 1, gain, dose, cuts, lower, holders)
+    this.current[place] = leaveAlone
+    this.visit(depth + 1, gain, units, cuts, lower, holders)
   }
 
-  private canImprove(at: number, gain: number, dose: number, cuts: number): boolean {
-    const last = Math.min(this.groups.length, at + this.limits.cuts - cuts)
-    const worth = (this.worthUpTo[last] ?? 0) - (this.worthUpTo[at] ?? 0)
-    const bound = gain + this.price * (this.limits.dose - dose) + worth
+  private canImprove(depth: number, gain: number, units: number, cuts: number): boolean {
+    const last = Math.min(this.groups, depth + this.limits.cuts - cuts)
+    const worth = (this.worthUpTo[last] ?? 0) - (this.worthUpTo[depth] ?? 0)
+    const bound = gain + this.price * (this.limits.units - units) + worth
     if (bound < this.bestGain - 1) return false
     // Gains are whole: below the next whole number the branch can at best tie, and a tie goes to the lower dose.
-    const canWin = bound >= this.bestGain + 1
-    return canWin || dose < this.bestDose || (dose === this.bestDose && cuts <= this.bestCuts)
+    if (bound >= this.bestGain + 1 || units < this.bestUnits) return true
+    return units === this.bestUnits && cuts <= this.bestCuts
   }
 
-  private keep(gain: number, dose: number, cuts: number): void {
-    if (!this.isBetterThanBest(gain, dose, cuts)) return
+  private keep(gain: number, units: number, cuts: number): void {
+    if (!this.isBetterThanBest(gain, units, cuts)) return
     this.bestGain = gain
-    this.bestDose = dose
+    this.bestUnits = units
     this.bestCuts = cuts
-    this.best = this.current.slice()
+    for (let place = 0; place < this.current.length; place++)
+      this.best[place] = this.current[place] ?? leaveAlone
   }
 
-  private isBetterThanBest(gain: number, dose: number, cuts: number): boolean {
+  private isBetterThanBest(gain: number, units: number, cuts: number): boolean {
     if (gain !== this.bestGain) return gain > this.bestGain
-    if (dose !== this.bestDose) return dose < this.bestDose
+    if (units !== this.bestUnits) return units < this.bestUnits
     if (cuts !== this.bestCuts) return cuts < this.bestCuts
     for (let place = 0; place < this.current.length; place++) {
-      const mine = this.current[place] ?? 0
-      const theirs = this.best[place] ?? 0
-      if (mine !== theirs) return theirs === 0 || (mine !== 0 && mine < theirs)
+      const mine = this.current[place] ?? leaveAlone
+      const theirs = this.best[place] ?? leaveAlone
+      if (mine !== theirs) return theirs === leaveAlone || (mine !== leaveAlone && mine < theirs)
     }
     return false
   }
 }
 
-/** The price of dose at which the relaxed problem is worth least: the tightest bound of its kind. */
-function dosePrice(groups: readonly (readonly Item[])[], limits: Limits): number {
-  let high = 0
-  for (const items of groups)
-    for (const item of items) if (item.dose > 0) high = Math.max(high, item.gain / item.dose)
-  let low = 0
-  for (let step = 0; step < 24; step++) {
-    const price = (low + high) / 2
-    if (doseAt(groups, limits.cuts, price) > limits.dose) low = price
-    else high = price
-  }
-  return high
+function exchange(table: Float64Array | Uint16Array | Uint8Array, a: number, b: number): void {
+  const kept = table[a] ?? 0
+  table[a] = table[b] ?? 0
+  table[b] = kept
 }
 
-/** Dose of the best priced items of as many groups as may be cut. */
-function doseAt(groups: readonly (readonly Item[])[], cuts: number, price: number): number {
-  const picked: { worth: number; dose: number }[] = []
-  for (const items of groups) {
-    let worth = 0
-    let dose = 0
-    for (const item of items) {
-      const value = item.gain - price * item.dose
-      if (value > worth) {
-        worth = value
-        dose = item.dose
-      }
-    }
-    if (worth > 0) picked.push({ worth, dose })
-  }
-  if (picked.length > cuts) picked.sort((a, b) => b.worth - a.worth).length = cuts
-  return picked.reduce((sum, { dose }) => sum + dose, 0)
-}
+/** One search at a time: the engine is synchronous. */
+const search = new Search()

@@ -1,6 +1,6 @@
 import type { Rules } from '../../../shared/rules'
 import { crownSection } from '../assess/foliageShares'
-import { balanceBefore, shareBelow, type LowerRule } from './groups'
+import { foliageFrom, shareBelow, type LowerRule } from './groups'
 import type { PreparedTree } from './prepareTree'
 import { carried, type Work } from './work'
 
@@ -58,9 +58,9 @@ export function crownOf(tree: PreparedTree, crownBase: number, third: number, ru
   let low = leaderLow
   let all = leaderShare
   for (const root of roots) {
-    const present = carried(root)
-    all += root.share * present
-    low += balanceBefore(root, present, { line: third, keep: 0 })
+    const share = root.share * carried(root)
+    all += share
+    low += share * shareBelow(foliageFrom(root, root.tip), root.tip, third)
   }
   const lowerShare = all > 0 ? low / all : 0
   const keep = Math.min(rules.lowerFoliageGoal, lowerShare)
@@ -94,16 +94,12 @@ function holdersOf(
 }
 
 /** Height of the crown base once the removed limbs are gone: the lowest foliage that remains. */
-export function crownBaseAfter(
-  tree: PreparedTree,
-  crownBase: number,
-  crown: Crown,
-  removed: ReadonlySet<Work>
-): number {
+export function crownBaseAfter(tree: PreparedTree, crownBase: number, crown: Crown): number {
   const roots = tree.works.filter((work) => work.parent === null && !work.gone)
-  if (removed.size === 0 || !roots.some((root) => root.lowest <= crownBase + holdingWithin)) return crownBase
+  if (!roots.some((root) => root.chosen?.kind === 'remove')) return crownBase
+  if (!roots.some((root) => root.lowest <= crownBase + holdingWithin)) return crownBase
   let lowest = crown.leaderFrom
-  for (const root of roots) if (!removed.has(root) && root.lowest < lowest) lowest = root.lowest
+  for (const root of roots) if (root.chosen?.kind !== 'remove' && root.lowest < lowest) lowest = root.lowest
   for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)
   return Math.max(crownBase, lowest)
 }

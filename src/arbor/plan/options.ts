@@ -1,12 +1,13 @@
-import { cutHeight, lateralFraction, tipAfterCut } from '../measure/cuts'
+import type { Item } from './choose'
+import { lateralFraction } from '../measure/cuts'
 import { lowAndHigh, priority } from '../assess/priority'
 import { standing } from '../assess/standing'
 import { limbGrowth } from './growth'
 import { carried, growthYears, type Season, type Work } from './work'
 
-/** What may be done with one limb at one visit, and what it comes to. */
-export interface Option {
-  kind: 'retain' | 'reduce' | 'remove'
+/** A cut that may be made on one limb at one visit, and what it comes to. `weigh` fills in what the choice needs. */
+export interface Option extends Item {
+  kind: 'reduce' | 'remove'
   /** Share of the limb's present foliage that goes. */
   share: number
   cut: number
@@ -22,20 +23,10 @@ export interface Option {
   asked: 0 | 1 | 2
 }
 
-/** Everything offered for a limb, retaining it first. */
-export interface Offer {
-  work: Work
-  ratio: number
-  priority: number
-  options: Option[]
-}
+/** Why a reduction is not offered. */
+export type Barrier = 'small' | 'bare' | 'short' | 'lateral'
 
-/** Shares that a reduction may take: eighths, up to 6/8 on younger trees and 2/8 on mature and old ones. */
-export function reductionShares(season: Season): readonly number[] {
-  return season.stage === 'mature' || season.stage === 'old'
-    ? [1 / 8, 2 / 8]
-    : [2 / 8, 3 / 8, 4 / 8, 5 / 8, 6 / 8]
-}
+const nothing: readonly Option[] = []
 
 /** Why a live limb may be removed rather than shortened, or null. */
 export function removalReason(work: Work, ratio: number, season: Season): string | null {
@@ -113,7 +104,7 @@ export function unprunedGrowth(work: Work, ratio: number, season: Season): numbe
   return limbGrowth(season.stemGrowth, ratio, work.tip >= season.third, season.rules)
 }
 
-function nextPriorityOf(ratio: number, work: Work, tip: number, season: Season): number {
+function priorityOf(ratio: number, work: Work, tip: number, season: Season): number {
   return priority(ratio, work.origin, tip, season.height, season.crownBase, work.limb.bark, season.rules)
 }
 
@@ -125,122 +116,150 @@ function leftAlone(work: Work, ratio: number, season: Season): boolean {
   return place === 'subordinate' || place === 'gaining'
 }
 
-/** Everything offered for a live limb at this visit. A live cut lowers the next priority by 2 points or more. */
-export function offerFor(work: Work, season: Season): Offer {
+/**
+ * Looks at a live limb at this visit: where it stands, where it would stand at the next visit if left alone, and the
+ * cuts offered. A live cut lowers the next priority by 2 points or more.
+ */
+export function lookAt(work: Work, season: Season): void {
   const ratio = work.diameter / work.stem
-  const now = nextPriorityOf(ratio, work, work.tip, season)
   const growth = unprunedGrowth(work, ratio, season)
   const stemNext = work.stem + season.years * season.stemGrowth
-  const retainRatio = (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years)) / stemNext
-  const retain = nextPriorityOf(retainRatio, work, work.tip, season)
-  const options: Option[] = [
-    {
-      kind: 'retain',
-      share: 0,
-      cut: 0,
-      lateralRatio: 0,
-      cutHeight: null,
-      tipAfter: work.tip,
-      dose: 0,
-      nextRatio: retainRatio,
-      nextPriority: retain,
-      asked: 0
-    }
-  ]
-  const offer = { work, ratio, priority: now, options }
+  work.ratio = ratio
+  work.priority = priorityOf(ratio, work, work.tip, season)
+  work.nextRatio = (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years)) / stemNext
+  work.nextPriority = priorityOf(work.nextRatio, work, work.tip, season)
+  work.options = nothing
+  work.barrier = null
+  work.chosen = null
+  work.withParent = false
+  if (leftAlone(work, ratio, season)) return
   const asked = isAsked(work, season)
-  if (leftAlone(work, ratio, season) || (retain < season.rules.leastGain && !asked)) return offer
   const least = asked ? 0 : season.rules.leastGain - 1e-9
-  addReductions(offer, season, growth, stemNext, retain, least, asked)
-  if (removalReason(work, ratio, season) !== null && retain >= least)
-    options.push({
-      kind: 'remove',
-      share: 1,
-      cut: work.diameter,
-      lateralRatio: 0,
-      cutHeight: null,
-      tipAfter: work.origin,
-      dose: work.share * carried(work),
-      nextRatio: 0,
-      nextPriority: 0,
-      asked: asked ? 2 : 0
-    })
-  return offer
+  if (work.nextPriority < least) return
+  const options: Option[] = []
+  addReductions(work, options, season, { growth, stemNext, least, asked })
+  if (removalReason(work, ratio, season) !== null) options.push(removal(work, asked))
+  if (options.length > 0) work.options = options
 }
 
-function addReductions(
-  offer: Offer,
-  season: Season,
-  growth: number,
-  stemNext: number,
-  retain: number,
-  least: number,
-  asked: boolean
-): void {
-  const { work } = offer
-  const present = carried(work)
-  for (const candidate of reductionCandidates(work, season)) {
-    if (whyNotReduced(work, candidate, season) !== null) continue
-    const loss = 1 - present * (1 - candidate.share)
-    const nextRatio = (work.diameter + growth * growthYears(loss, 0, season.years)) / stemNext
-    const nextPriority = nextPriorityOf(nextRatio, work, candidate.tipAfter, season)
-    if (retain - nextPriority < least) continue
-    const dose = candidate.share * work.share * present
-    offer.options.push({ kind: 'reduce', ...candidate, dose, nextRatio, nextPriority, asked: asked ? 1 : 0 })
-  }
-}
-
-/** A reduction before it is judged. */
-export interface Candidate {
-  share: number
-  cut: number
-  lateralRatio: number
-  cutHeight: number | null
-  tipAfter: number
-}
-
-function candidate(work: Work, share: number, cut: number, lateralRatio: number): Candidate {
+function removal(work: Work, asked: boolean): Option {
   return {
-    share,
-    cut,
-    lateralRatio,
-    cutHeight: work.tip > work.origin ? cutHeight(work.origin, work.tip, share) : null,
-    tipAfter: tipAfterCut(work.origin, work.tip, share, lateralRatio)
+    kind: 'remove',
+    share: 1,
+    cut: work.diameter,
+    lateralRatio: 0,
+    cutHeight: null,
+    tipAfter: work.origin,
+    dose: work.share * carried(work),
+    nextRatio: 0,
+    nextPriority: 0,
+    asked: asked ? 2 : 0,
+    gain: 0,
+    units: 0,
+    cuts: 1,
+    lower: 0,
+    raises: false
   }
 }
 
-/** The reductions to look at: the one measured on the limb where there is one, otherwise the table's. */
-export function reductionCandidates(work: Work, season: Season): Candidate[] {
+interface Outlook {
+  growth: number
+  stemNext: number
+  /** Points by which a cut has to lower the next priority. */
+  least: number
+  asked: boolean
+}
+
+/** The reductions that can be made: the one measured on the limb where there is one, otherwise the table's. */
+function addReductions(work: Work, options: Option[], season: Season, outlook: Outlook): void {
   const measured = work.limb.cut
+  let barrier: Barrier | null = null
+  let possible = false
   if (measured !== null && measured < work.diameter && work.loss === 0) {
-    const ratio =
-      work.limb.lateral === null
-        ? lateralFraction(measured, season.rules)
-        : Math.min(1, work.limb.lateral / measured)
-    return [candidate(work, (measured / work.diameter) ** 2, measured, ratio)]
+    const root = measured / work.diameter
+    const lateral = work.limb.lateral
+    const needed = lateralFraction(measured, season.rules)
+    barrier =
+      lateral !== null && lateral < needed * measured - 1e-9
+        ? 'lateral'
+        : addReduction(
+            work,
+            options,
+            season,
+            outlook,
+            root * root,
+            root,
+            Math.min(1, lateral === null ? needed : lateral / measured)
+          )
+    possible = barrier === null
+  } else {
+    for (const { share, root } of season.steps) {
+      const lateral = lateralFraction(work.diameter * root, season.rules)
+      const against = addReduction(work, options, season, outlook, share, root, lateral)
+      if (against === null) possible = true
+      else barrier ??= against
+    }
   }
-  return reductionShares(season).map((share) => {
-    const cut = work.diameter * Math.sqrt(share)
-    return candidate(work, share, cut, lateralFraction(cut, season.rules))
-  })
+  work.barrier = possible ? null : barrier
 }
 
-/** Why a reduction is not offered, in the trade's words, or null where it is. */
-export function whyNotReduced(
+/** Offers one reduction if it can be made and lowers the next priority enough; gives what stands against it. */
+function addReduction(
   work: Work,
-  reduction: Candidate,
-  season: Season
-): 'small' | 'bare' | 'short' | 'lateral' | null {
+  options: Option[],
+  season: Season,
+  outlook: Outlook,
+  share: number,
+  root: number,
+  lateralRatio: number
+): Barrier | null {
+  const cut = work.diameter * root
+  const reach = work.tip - work.origin
+  const cutHeight = work.origin + reach * (1 - root)
+  const tipAfter = work.origin + reach * (1 - (1 - lateralRatio) * root)
+  const against = whyNotReduced(work, season, cut, cutHeight, tipAfter)
+  if (against !== null) return against
+  const present = carried(work)
+  const lost = 1 - present * (1 - share)
+  const nextRatio = (work.diameter + outlook.growth * growthYears(lost, 0, season.years)) / outlook.stemNext
+  const nextPriority = priorityOf(nextRatio, work, tipAfter, season)
+  if (work.nextPriority - nextPriority >= outlook.least)
+    options.push({
+      kind: 'reduce',
+      share,
+      cut,
+      lateralRatio,
+      cutHeight: reach > 0 ? cutHeight : null,
+      tipAfter,
+      dose: share * work.share * present,
+      nextRatio,
+      nextPriority,
+      asked: outlook.asked ? 1 : 0,
+      gain: 0,
+      units: 0,
+      cuts: 1,
+      lower: 0,
+      raises: false
+    })
+  return null
+}
+
+/** What stands against a reduction: too small a cut, below the foliage, or a stub; null where nothing does. */
+function whyNotReduced(
+  work: Work,
+  season: Season,
+  cut: number,
+  cutHeight: number,
+  tipAfter: number
+): Barrier | null {
   const { rules } = season
-  if (reduction.cut < rules.leastCut - 1e-9) return 'small'
-  if (work.limb.cut === reduction.cut && work.limb.lateral !== null) {
-    if (work.limb.lateral < lateralFraction(reduction.cut, rules) * reduction.cut - 1e-9) return 'lateral'
+  if (cut < rules.leastCut - 1e-9) return 'small'
+  if (work.tip > work.origin) {
+    const lateral = work.limb.lateralHeight
+    const floor = lateral !== null && lateral > season.crownBase ? lateral : season.crownBase
+    if (cutHeight < floor - 1e-9) return 'bare'
   }
-  if (reduction.cutHeight !== null) {
-    const floor = Math.max(season.crownBase, work.limb.lateralHeight ?? 0)
-    if (reduction.cutHeight < floor - 1e-9) return 'bare'
-  }
-  const left = (reduction.tipAfter - work.origin) / (work.firstTip - work.origin)
-  if (work.firstTip !== work.origin && left < rules.leastLength - 1e-9) return 'short'
+  const surveyed = work.firstTip - work.origin
+  if (surveyed !== 0 && (tipAfter - work.origin) / surveyed < rules.leastLength - 1e-9) return 'short'
   return null
 }

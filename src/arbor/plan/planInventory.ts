@@ -9,6 +9,8 @@ export interface PlanOptions {
   rules?: Rules
   /** Visits to plan, 1 to the horizon of the rules. */
   visits?: number
+  /** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared; 4 unless given. */
+  lookAhead?: number
 }
 
 /** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
@@ -21,7 +23,7 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
   const problems = [...inventory.problems]
   const trees: TreePlan[] = []
   for (const tree of inventory.trees) {
-    const planned = planTree(read, tree, rules, year, visits, problems)
+    const planned = planTree(read, tree, rules, year, visits, options.lookAhead ?? 4, problems)
     trees.push(planned)
     yield planned
   }

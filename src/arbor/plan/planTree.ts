@@ -4,16 +4,13 @@ import { allowedRemoval } from '../assess/allowedRemoval'
 import { TreeCheck } from '../assess/checkTree'
 import type { Inventory, Tree } from '../measure/inventory'
 import type { Problem } from '../../../shared/problems'
-import { growthYears, carried, type Season, type Work } from './work'
-import { inClearance, isDefective, unprunedGrowth, type Option } from './options'
+import { carried, growthYears, reductionSteps, type Season } from './work'
+import { inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
-import { deadCut, planVisit, type PlannedVisit } from './planVisit'
+import { chooseForVisit, deadCut, describeVisit, priorityAfter } from './planVisit'
 import { basics, prepareTree, type PreparedTree, type TreeBasics } from './prepareTree'
 import { percent } from './reasons'
 import { setShares } from './crown'
-
-/** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared. */
-const lookAhead = 4
 
 /** Plans a tree over its visits. */
 export function planTree(
@@ -22,6 +19,7 @@ export function planTree(
   rules: Rules,
   year: number,
   visits: number,
+  lookAhead: number,
   problems: Problem[]
 ): TreePlan {
   const check = new TreeCheck(inventory, tree, problems)
@@ -33,7 +31,7 @@ export function planTree(
   plan.leader = prepared.leader
   plan.liveCrownRatio = (prepared.height - prepared.crownBase) / prepared.height
   noteTree(check, plan, prepared, rules)
-  if (tree.limbs.length > 0) runVisits(prepared, plan, rules, year, visits)
+  if (tree.limbs.length > 0) runVisits(prepared, plan, rules, year, visits, lookAhead)
   const first = plan.visits[0]
   if (first !== undefined) {
     noteFirstVisit(check, prepared, first, rules)
@@ -100,28 +98,35 @@ function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rule
 }
 
 /** Runs the visits at their interval until every next priority is cleared or the horizon ends. */
-function runVisits(tree: PreparedTree, plan: TreePlan, rules: Rules, year: number, visits: number): void {
+function runVisits(
+  tree: PreparedTree,
+  plan: TreePlan,
+  rules: Rules,
+  year: number,
+  visits: number,
+  ahead: number
+): void {
   const years = visitInterval(rules, tree.stage)
   let crownBase = tree.crownBase
-  const cleared = new Map<Work, number>()
-  let last: PlannedVisit | null = null
-  for (let number = 1; number <= visits + lookAhead; number++) {
+  for (let number = 1; number <= visits + ahead; number++) {
     const allowed = number === 1 ? plan.allowedRemoval : allowedLater(plan, rules)
     const season = seasonOf(tree, rules, crownBase, years, allowed)
     setShares(tree)
-    const planned = planVisit(tree, season, number, year + (number - 1) * years)
-    if (number === 1) planned.visit.cuts.push(...tree.dead.map((limb) => deadCut(limb, rules)))
+    const choice = chooseForVisit(tree, season)
     if (number <= visits) {
-      plan.visits.push(planned.visit)
-      last = planned
+      const visit = describeVisit(tree, season, choice, number, year + (number - 1) * years)
+      if (number === 1) for (const limb of tree.dead) visit.cuts.push(deadCut(limb, rules))
+      plan.visits.push(visit)
+      if (number === visits) plan.remaining = remainingAfter(tree, rules)
+    } else noteCleared(plan.remaining, number, tree, rules)
+    if (isDone(tree, plan, number, rules, season)) {
+      if (number < visits) plan.remaining = remainingAfter(tree, rules)
+      break
     }
-    noteCleared(cleared, planned, number, rules)
-    advance(tree, planned, season)
-    crownBase = planned.crownBase
-    if (isDone(tree, planned, cleared, rules, season)) break
+    advance(tree, season)
+    crownBase = choice.crownBaseAfter
   }
   while (plan.visits.length > 1 && plan.visits.at(-1)?.cuts.length === 0) plan.visits.pop()
-  if (last !== null) plan.remaining = remainingAfter(last, cleared, rules)
 }
 
 function allowedLater(plan: TreePlan, rules: Rules): number {
@@ -147,60 +152,61 @@ function seasonOf(
     allowed,
     clearance: tree.tree.clearance,
     clearanceSide: tree.tree.clearanceSide,
+    steps: reductionSteps(tree.stage),
     works: tree.works
   }
 }
 
-function nextPriorityOf(option: Option | 'with parent'): number {
-  return option === 'with parent' ? 0 : option.nextPriority
-}
-
-function noteCleared(cleared: Map<Work, number>, planned: PlannedVisit, number: number, rules: Rules): void {
-  for (const [work, option] of planned.decided)
-    if (nextPriorityOf(option) >= rules.clearedBelow) cleared.delete(work)
-    else if (!cleared.has(work)) cleared.set(work, number)
-}
-
-/** Nothing left to do: all cleared and nothing asked for, or nothing more that a cut could do. */
-function isDone(
-  tree: PreparedTree,
-  planned: PlannedVisit,
-  cleared: ReadonlyMap<Work, number>,
-  rules: Rules,
-  season: Season
-): boolean {
-  const living = tree.works.filter((work) => !work.gone)
-  const waiting = living.some((work) => inClearance(work, season) || isDefective(work))
-  const open = living.some((work) => !cleared.has(work))
-  if (!open && !waiting) return true
-  return season.allowed <= 0 && planned.visit.visit > 1
-}
-
-function remainingAfter(last: PlannedVisit, cleared: ReadonlyMap<Work, number>, rules: Rules): Remaining[] {
+/** The limbs that carry a next priority of 10 or more after a visit. */
+function remainingAfter(tree: PreparedTree, rules: Rules): Remaining[] {
   const remaining: Remaining[] = []
-  for (const [work, option] of last.decided) {
-    const priority = nextPriorityOf(option)
-    if (priority >= rules.clearedBelow)
-      remaining.push({
-        limb: work.limb,
-        priority,
-        clearedByVisit: cleared.get(work) ?? null
-      })
+  for (const work of tree.works) {
+    if (work.gone) continue
+    const priority = priorityAfter(work)
+    if (priority >= rules.clearedBelow) remaining.push({ limb: work.limb, priority, clearedByVisit: null })
   }
   return remaining.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
 }
 
+/** Beyond the last visit planned: says by which visit a remaining limb would be cleared. */
+function noteCleared(
+  remaining: readonly Remaining[],
+  number: number,
+  tree: PreparedTree,
+  rules: Rules
+): void {
+  for (const left of remaining) {
+    if (left.clearedByVisit !== null) continue
+    const work = tree.works.find((each) => each.limb === left.limb)
+    if (work === undefined || work.gone || priorityAfter(work) < rules.clearedBelow)
+      left.clearedByVisit = number
+  }
+}
+
+/** Nothing left to do: every limb cleared and nothing asked for, or no live foliage to be had at any visit. */
+function isDone(tree: PreparedTree, plan: TreePlan, number: number, rules: Rules, season: Season): boolean {
+  if (season.allowed <= 0 && number > 1) return true
+  if (number > plan.visits.length)
+    return plan.remaining.every(({ clearedByVisit }) => clearedByVisit !== null)
+  for (const work of tree.works) {
+    if (work.gone || work.withParent || work.chosen?.kind === 'remove') continue
+    if (priorityAfter(work) >= rules.clearedBelow || inClearance(work, season)) return false
+    if (isDefective(work) && work.chosen === null) return false
+  }
+  return true
+}
+
 /** Carries every limb to the next visit: cuts made, then years of growth. */
-function advance(tree: PreparedTree, planned: PlannedVisit, season: Season): void {
+function advance(tree: PreparedTree, season: Season): void {
   for (const work of tree.works) {
     if (work.gone) continue
-    const option = planned.decided.get(work)
-    if (option === undefined || option === 'with parent' || option.kind === 'remove') {
+    const option = work.chosen
+    if (work.withParent || option?.kind === 'remove') {
       work.gone = true
       continue
     }
-    const growth = unprunedGrowth(work, work.diameter / work.stem, season)
-    if (option.kind === 'reduce') {
+    const growth = unprunedGrowth(work, work.ratio, season)
+    if (option !== null) {
       work.loss = 1 - carried(work) * (1 - option.share)
       work.lossAge = 0
       work.tip = option.tipAfter

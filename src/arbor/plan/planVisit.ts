@@ -1,87 +1,103 @@
 import type { Rules } from '../../../shared/rules'
 import { standing } from '../assess/standing'
 import type { Limb } from '../measure/inventory'
-import { choose } from './choose'
+import { choose, leaveAlone, type Item } from './choose'
 import { crownBaseAfter, crownOf, type Crown } from './crown'
-import { doseUnits, groupItems, shareBelow, type GroupItem } from './groups'
-import { offerFor, type Offer, type Option } from './options'
-import type { Cut, Decision, LimbState, Visit } from './plan'
+import {
+  doseUnits,
+  familyItems,
+  foliageFrom,
+  shareBelow,
+  takeChildren,
+  weigh,
+  type FamilyItem
+} from './groups'
+import { lookAt, type Option } from './options'
+import type { Cut, LimbState, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import { reasonForCut, reasonForDeadWood, reasonForKeeping, refusedFor } from './reasons'
 import { carried, type Season, type Work } from './work'
 
-/** A visit with what it leaves behind for the next. */
-export interface PlannedVisit {
-  visit: Visit
-  decided: ReadonlyMap<Work, Option | 'with parent'>
-  crownBase: number
+/** What a visit's choice leaves: who was chosen stands in each limb's `chosen`. */
+export interface Choice {
+  crown: Crown
+  crownBaseAfter: number
 }
 
 /**
- * Plans one visit: one option a limb so that the sum of the squares of the next priorities is least within the
+ * Chooses for one visit: one option a limb so that the sum of the squares of the next priorities is least within the
  * allowance and the tree's limits. Exact for these stated rules.
  */
-export function planVisit(tree: PreparedTree, season: Season, number: number, year: number): PlannedVisit {
-  const offers = new Map<Work, Offer>()
-  for (const work of tree.works) if (!work.gone) offers.set(work, offerFor(work, season))
+export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
   const crown = crownOf(tree, season.crownBase, season.third, season.rules)
-  const decided = decide(tree, season, offers, crown)
-  const removed = new Set<Work>()
-  for (const [work, option] of decided)
-    if (option !== 'with parent' && option.kind === 'remove') removed.add(work)
-  const base = crownBaseAfter(tree, season.crownBase, crown, removed)
-  const visit = describeVisit(tree, season, offers, decided, crown, base)
-  return { visit: { ...visit, visit: number, year }, decided, crownBase: base }
+  const groups: (readonly Item[])[] = []
+  const roots: Work[] = []
+  for (const work of tree.works) if (!work.gone) lookAt(work, season)
+  for (const work of tree.works) {
+    if (work.gone || work.parent !== null) continue
+    const family = work.children.length > 0
+    if (!family && work.options.length === 0) continue
+    const holds = crown.holders.has(work)
+    roots.push(work)
+    groups.push(family ? familyItems(work, crown.lower, holds) : weigh(work, crown.lower, holds))
+  }
+  if (groups.length > 0) settle(roots, groups, crown, season)
+  return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown) }
 }
 
-function decide(
-  tree: PreparedTree,
-  season: Season,
-  offers: ReadonlyMap<Work, Offer>,
-  crown: Crown
-): Map<Work, Option | 'with parent'> {
-  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
-  const groups: GroupItem[][] = roots.map((root) =>
-    groupItems(root, offers, season, crown.lower, carried, crown.holders.has(root))
-  )
-  const chosen = choose(groups, {
-    dose: Math.round(season.allowed * doseUnits),
+/** Writes the best choice into the limbs. */
+function settle(
+  roots: readonly Work[],
+  groups: readonly (readonly Item[])[],
+  crown: Crown,
+  season: Season
+): void {
+  const best = choose(groups, {
+    units: Math.round(season.allowed * doseUnits),
     cuts: season.rules.cutsPerVisit,
     lower: crown.lowerRoom,
     holders: crown.holders.size > 0 ? crown.holders.size : Infinity
   })
-  const decided = new Map<Work, Option | 'with parent'>()
-  groups.forEach((items, at) => {
-    for (const [work, option] of items[chosen[at] ?? 0]?.parts ?? []) decided.set(work, option)
-  })
-  for (const work of tree.works) if (!work.gone && !decided.has(work)) decided.set(work, 'with parent')
-  return decided
+  for (let at = 0; at < roots.length; at++) {
+    const root = roots[at]
+    const index = best[at] ?? leaveAlone
+    if (root === undefined || index === leaveAlone) continue
+    if (root.children.length === 0) {
+      root.chosen = root.options[index] ?? null
+      continue
+    }
+    const item = groups[at]?.[index] as FamilyItem | undefined
+    for (const [work, option] of item?.cutsMade ?? []) work.chosen = option
+    takeChildren(root)
+  }
 }
 
-function describeVisit(
+/** The visit in words and numbers, once its choice is made. */
+export function describeVisit(
   tree: PreparedTree,
   season: Season,
-  offers: ReadonlyMap<Work, Offer>,
-  decided: ReadonlyMap<Work, Option | 'with parent'>,
-  crown: Crown,
-  base: number
-): Omit<Visit, 'visit' | 'year'> {
+  { crown, crownBaseAfter: base }: Choice,
+  number: number,
+  year: number
+): Visit {
   const cuts: Cut[] = []
   const limbs: LimbState[] = []
   let dose = 0
   let objective = 0
-  for (const [work, option] of decided) {
-    const offer = offers.get(work)
-    if (offer === undefined) continue
-    if (option !== 'with parent') {
-      objective += option.nextPriority * option.nextPriority
-      dose += option.dose
-      if (option.kind !== 'retain') cuts.push(cutOf(offer, option, season))
+  for (const work of tree.works) {
+    if (work.gone) continue
+    const next = priorityAfter(work)
+    objective += next * next
+    if (work.chosen !== null) {
+      dose += work.chosen.dose
+      cuts.push(cutOf(work, work.chosen, season))
     }
-    limbs.push(stateOf(offer, option, season))
+    limbs.push(stateOf(work, next, season))
   }
-  cuts.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+  if (cuts.length > 1) cuts.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
   return {
+    visit: number,
+    year,
     allowedRemoval: season.allowed,
     dose: Math.min(dose, season.allowed),
     objective,
@@ -90,12 +106,19 @@ function describeVisit(
     crownBaseAfter: base,
     liveCrownRatioAfter: (season.height - base) / season.height,
     lowerFoliageBefore: crown.lowerShare,
-    lowerFoliageAfter: lowerAfter(tree, season, decided, crown)
+    lowerFoliageAfter: lowerAfter(tree, season, crown)
   }
 }
 
-function cutOf({ work, ratio, priority }: Offer, option: Option, season: Season): Cut {
-  const kind = option.kind === 'remove' ? 'remove' : 'reduce'
+/** Priority expected at the next visit under what was chosen; a limb that goes has none. */
+export function priorityAfter(work: Work): number {
+  if (work.withParent) return 0
+  return work.chosen === null ? work.nextPriority : work.chosen.nextPriority
+}
+
+function cutOf(work: Work, option: Option, season: Season): Cut {
+  const { ratio, priority } = work
+  const { kind } = option
   return {
     limb: work.limb,
     kind,
@@ -113,8 +136,8 @@ function cutOf({ work, ratio, priority }: Offer, option: Option, season: Season)
     live: true,
     marked: option.cut > season.rules.markedCut,
     needsReason: option.cut > season.rules.reasonedCut,
-    reason: reasonForCut(work, ratio, priority, option, season),
-    refused: refusedFor(work, ratio, option, season)
+    reason: reasonForCut(work, option, season),
+    refused: refusedFor(work, option, season)
   }
 }
 
@@ -148,48 +171,32 @@ export function deadCut(limb: Limb, rules: Rules): Cut {
   }
 }
 
-function stateOf(offer: Offer, option: Option | 'with parent', season: Season): LimbState {
-  const { work, ratio, priority } = offer
-  const kept = option !== 'with parent' && option.kind === 'retain' ? reasonForKeeping(offer, season) : null
-  const decision: Decision =
-    option === 'with parent'
-      ? 'remove'
-      : option.kind !== 'retain'
-        ? option.kind
-        : kept?.hold === true
-          ? 'hold'
-          : 'retain'
+function stateOf(work: Work, nextPriority: number, season: Season): LimbState {
+  const { limb, ratio, priority, chosen, withParent } = work
+  const kept = chosen === null && !withParent ? reasonForKeeping(work, season) : null
   return {
-    limb: work.limb,
+    limb,
     aspectRatio: ratio,
-    standing: standing(ratio, work.limb.bark, season.rules),
+    standing: standing(ratio, limb.bark, season.rules),
     priority,
     foliageShare: work.share * carried(work),
-    decision,
-    nextPriority: option === 'with parent' ? 0 : option.nextPriority,
-    reason: option === 'with parent' ? `goes with limb ${work.parent?.limb.id ?? ''}` : (kept?.reason ?? '')
+    decision: withParent ? 'remove' : chosen !== null ? chosen.kind : kept?.hold === true ? 'hold' : 'retain',
+    nextPriority,
+    reason: withParent ? `goes with limb ${work.parent?.limb.id ?? ''}` : (kept?.reason ?? '')
   }
 }
 
 /** Share of what is left that is in the lower two-thirds of the crown. */
-function lowerAfter(
-  tree: PreparedTree,
-  season: Season,
-  decided: ReadonlyMap<Work, Option | 'with parent'>,
-  crown: Crown
-): number {
+function lowerAfter(tree: PreparedTree, season: Season, crown: Crown): number {
   let all = crown.leaderShare
   let low = crown.leaderShare * shareBelow(crown.leaderFrom, season.height, season.third)
   for (const work of tree.works) {
-    const option = decided.get(work)
-    if (work.parent !== null || work.gone || option === undefined || option === 'with parent') continue
-    const left = work.share * carried(work) - option.dose
-    const from =
-      work.limb.lowestFoliage !== null && work.limb.lowestFoliage < option.tipAfter
-        ? work.limb.lowestFoliage
-        : work.origin
+    const option = work.chosen
+    if (work.parent !== null || work.gone || option?.kind === 'remove') continue
+    const left = work.share * carried(work) - (option?.dose ?? 0)
+    const tip = option?.tipAfter ?? work.tip
     all += left
-    low += option.kind === 'remove' ? 0 : left * shareBelow(from, option.tipAfter, season.third)
+    low += left * shareBelow(foliageFrom(work, tip), tip, season.third)
   }
   return all > 0 ? low / all : 0
 }

@@ -77,21 +77,29 @@ function worksOf(
   rules: Rules,
   year: number
 ): Work[] {
-  const byId = new Map<string, Work>()
-  check.tree.limbs.forEach((limb, order) => {
-    if (limb === leader.limb || limb.dead || check.isOut(limb)) return
+  const works: Work[] = []
+  const { limbs } = check.tree
+  for (let order = 0; order < limbs.length; order++) {
+    const limb = limbs[order]
+    if (limb === undefined || limb === leader.limb || limb.dead || check.isOut(limb)) continue
     const work = workOf(check, limb, order, crownBase, year)
-    if (work !== null) byId.set(limb.id, work)
-  })
-  for (const work of byId.values()) {
+    if (work === null) continue
+    works.push(work)
+    if (work.diameter > work.stem) noteOvertaken(check, work)
+  }
+  if (works.some((work) => work.limb.parent !== null)) joinParents(works)
+  return works
+}
+
+/** A limb whose parent is the leader, dead or not planned counts as one on the trunk. */
+function joinParents(works: readonly Work[]): void {
+  const byId = new Map(works.map((work) => [work.limb.id, work]))
+  for (const work of works) {
     const parent = work.limb.parent === null ? undefined : byId.get(work.limb.parent)
     if (parent === undefined) continue
     work.parent = parent
     parent.children.push(work)
   }
-  const works = [...byId.values()]
-  for (const work of works) if (work.diameter > work.stem) noteOvertaken(check, work)
-  return works
 }
 
 function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, year: number): Work | null {
@@ -119,7 +127,15 @@ function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, 
     parent: null,
     children: [],
     mended: false,
-    gone: false
+    gone: false,
+    ratio: 0,
+    priority: 0,
+    nextRatio: 0,
+    nextPriority: 0,
+    options: [],
+    barrier: null,
+    chosen: null,
+    withParent: false
   }
 }
 

@@ -3,6 +3,7 @@ import type { Rules } from '../../../shared/rules'
 import type { UnitSystem } from '../../../shared/units'
 import type { Limb } from '../measure/inventory'
 import { effectLeft } from './growth'
+import type { Barrier, Option } from './options'
 
 /** A limb as the plan carries it from visit to visit. Diameters in mm, heights in m. */
 export interface Work {
@@ -29,6 +30,34 @@ export interface Work {
   mended: boolean
   /** Removed, or gone with its parent. */
   gone: boolean
+  /** At the visit being planned: the ratio and priority now, and at the next visit if it is left alone. */
+  ratio: number
+  priority: number
+  nextRatio: number
+  nextPriority: number
+  /** The cuts offered, and what stands against every reduction where none can be made. */
+  options: readonly Option[]
+  barrier: Barrier | null
+  /** The cut chosen, or null where the limb is retained or goes with its parent. */
+  chosen: Option | null
+  withParent: boolean
+}
+
+/** A share of a limb's foliage and its root, the share of its diameter at which the cut is made. */
+export interface Step {
+  share: number
+  root: number
+}
+
+const steps = (eighths: readonly number[]): Step[] =>
+  eighths.map((parts) => ({ share: parts / 8, root: Math.sqrt(parts / 8) }))
+
+const structuralSteps = steps([2, 3, 4, 5, 6])
+const endWeightSteps = steps([1, 2])
+
+/** Eighths that a reduction may take: up to 6/8 on younger trees, 1/8 or 2/8 on mature and old ones. */
+export function reductionSteps(stage: LifeStage): readonly Step[] {
+  return stage === 'mature' || stage === 'old' ? endWeightSteps : structuralSteps
 }
 
 /** What holds for every limb of a tree at one visit. */
@@ -47,6 +76,8 @@ export interface Season {
   allowed: number
   clearance: number | null
   clearanceSide: string
+  /** Shares a reduction may take, with their roots. */
+  steps: readonly Step[]
   /** Foliage share of all the live limbs and the leader together is 1; what a limb may carry is `share`. */
   works: Work[]
 }
