@@ -5,14 +5,7 @@ module.exports = {
   roots: ['<rootDir>/tests'],
   testMatch: ['**/*.test.ts'],
   transform: {
-    '^.+\\.ts$': [
-      'ts-jest',
-      {
-        isolatedModules: true,
-        tsconfig: 'tests/tsconfig.json',
-        diagnostics: { ignoreCodes: [151001, 151002] }
-      }
-    ],
+    '^.+\\.ts$': ['ts-jest', { tsconfig: 'tests/tsconfig.json' }],
     '^.+\\.mjs$': '<rootDir>/tools/jest-esm.cjs'
   },
   transformIgnorePatterns: ['/node_modules/(?!hucre/)'],

@@ -58,12 +58,34 @@ export interface PageLayout {
   footerLeft: string
   footerCenter: string
   footerRight: string
+  /** Below: not every store has a use for them; the host keeps what the store gives back. */
+  centerHorizontally?: boolean
+  /** In A1 notation without the sheet, or null for the whole sheet. */
+  printArea?: string | null
+  /** In points. */
+  margins?: PageMargins
+}
+
+export interface PageMargins {
+  left: number
+  right: number
+  top: number
+  bottom: number
+  header: number
+  footer: number
 }
 
 export interface Validation {
   area: Area
   /** The Excel API's DataValidationRule, kept as given. */
   rule: unknown
+  texts?: ValidationTexts
+}
+
+/** What a validated cell says to the user; each as the Excel API gives it. */
+export interface ValidationTexts {
+  errorAlert?: unknown
+  prompt?: unknown
 }
 
 export interface Picture {
@@ -81,6 +103,16 @@ export interface Picture {
 export interface Selection {
   sheetId: string
   areas: Area[]
+}
+
+/** One batch of the client, as the host received it; those that only tidy up after a run are not told. */
+export interface BookRequest {
+  /** From 1, counted by the host. */
+  number: number
+  /** Length of the request's text. */
+  characters: number
+  /** The client asked to wait while the user is typing in a cell. */
+  waitsForCellEdit: boolean
 }
 
 export type BookEvent = 'selection' | 'changed' | 'sheets'
@@ -111,7 +143,10 @@ export interface Book {
   formulas(sheetId: string, area: Area): Cell[][]
   texts(sheetId: string, area: Area): string[][]
   numberFormats(sheetId: string, area: Area): string[][]
-  /** As typed: a text that begins with "=" is a formula, one that begins with "'" is text without it. */
+  /**
+   * As typed: a text that begins with "=" is a formula, one that begins with "'" is text without it, and "" empties the
+   * cell. The host never passes null here: the Excel API takes it as "leave this cell alone", and the host does so.
+   */
   setValues(sheetId: string, area: Area, values: Cell[][]): void
   setNumberFormats(sheetId: string, area: Area, formats: string[][]): void
   clear(sheetId: string, area: Area): void
@@ -145,7 +180,8 @@ export interface Book {
   deleteName(name: string): void
 
   validations(sheetId: string): Validation[]
-  setValidation(sheetId: string, area: Area, rule: unknown): void
+  /** A null rule takes the validation away. */
+  setValidation(sheetId: string, area: Area, rule: unknown, texts?: ValidationTexts): void
 
   page(sheetId: string): PageLayout
   setPage(sheetId: string, change: Partial<PageLayout>): void
@@ -159,10 +195,18 @@ export interface Book {
   select(sheetId: string, area: Area): void
 
   settings(): Record<string, unknown>
+  /** undefined takes the setting away. */
   setSetting(key: string, value: unknown): void
 
+  /** Told of each request before its first action; a store that raises faults throws a BookFault here. */
+  beginRequest?(request: BookRequest): void
+  /** Told how many cells each block of an answer holds; may throw a BookFault as well. */
+  answering?(cells: number): void
   /** Resolves when formulas have been calculated. */
   settled(): Promise<void>
-  /** Calls back after each event until the returned function is called. */
-  on(event: BookEvent, callback: (sheetId: string) => void): () => void
+  /**
+   * Calls back after each event until the returned function is called. A store that knows which cells changed says so;
+   * otherwise the host names the used area.
+   */
+  on(event: BookEvent, callback: (sheetId: string, changed?: Area) => void): () => void
 }

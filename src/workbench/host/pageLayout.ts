@@ -1,0 +1,149 @@
+/** PageLayout of the Excel API with the footers that the documents use. */
+import type { PageLayout, PageMargins } from '../book'
+import { areaAddress, sheetColumns } from './addresses'
+import { booleanValue, numberValue, oneOf, textValue } from './arguments'
+import { invalidArgument, notAnswered } from './faults'
+import { hostType } from './hostObject'
+import { rangeObject } from './range'
+import { rangeArgument, rangeByText } from './rangeTarget'
+import { writable, type Session } from './session'
+
+interface Target {
+  session: Session
+  sheetId: string
+}
+
+const orientations = ['Portrait', 'Landscape'] as const
+const papers = ['Letter', 'Legal', 'Tabloid', 'A3', 'A4', 'A5'] as const
+
+/** Excel's normal margins in points (0.7, 0.75 and 0.3 inches, from memory). */
+const normalMargins: PageMargins = {
+  left: 50.4,
+  right: 50.4,
+  top: 54,
+  bottom: 54,
+  header: 21.6,
+  footer: 21.6
+}
+const pointsPer = { Points: 1, Inches: 72, Centimeters: 72 / 2.54 }
+
+function page({ session, sheetId }: Target): PageLayout {
+  return session.book.page(sheetId)
+}
+
+function change({ session, sheetId }: Target, to: Partial<PageLayout>): void {
+  writable(session, sheetId).setPage(sheetId, to)
+}
+
+function pages(value: unknown): number | null {
+  return value === undefined || value === null ? null : numberValue(value, 'The number of pages')
+}
+
+function setZoom(target: Target, to: unknown): void {
+  if (typeof to !== 'object' || to === null) throw invalidArgument('The zoom is not an object.')
+  const zoom = to as { horizontalFitToPages?: unknown; verticalFitToPages?: unknown; scale?: unknown }
+  if (zoom.scale !== undefined && zoom.scale !== null) throw notAnswered('PageLayout.zoom.scale')
+  change(target, {
+    fitToWidth: pages(zoom.horizontalFitToPages),
+    fitToHeight: pages(zoom.verticalFitToPages)
+  })
+}
+
+function setTitleRows(target: Target, [rows]: unknown[]): void {
+  const { area } = rangeArgument(target.session, target.sheetId, rows)
+  const whole = { row: area.row, rows: area.rows, column: 0, columns: sheetColumns }
+  change(target, { titleRows: areaAddress(whole).replace(/\d+/g, '$$$&') })
+}
+
+function setPrintArea(target: Target, [area]: unknown[]): void {
+  change(target, { printArea: areaAddress(rangeArgument(target.session, target.sheetId, area).area) })
+}
+
+function setMargins(target: Target, [unit, given]: unknown[]): void {
+  const points = pointsPer[oneOf(unit, ['Points', 'Inches', 'Centimeters'], 'The unit of the margins')]
+  const margins = { ...normalMargins, ...page(target).margins }
+  for (const [side, value] of Object.entries(given ?? {})) {
+    const known = oneOf(side, Object.keys(normalMargins) as (keyof PageMargins)[], 'The margin')
+    margins[known] = numberValue(value, 'The margin') * points
+  }
+  change(target, { margins })
+}
+
+function margin(side: keyof PageMargins) {
+  return {
+    read: (target: Target) => (page(target).margins ?? normalMargins)[side],
+    write: (target: Target, to: unknown) => {
+      const margins = { ...normalMargins, ...page(target).margins, [side]: numberValue(to, 'The margin') }
+      change(target, { margins })
+    }
+  }
+}
+const margins = {
+  leftMargin: margin('left'),
+  rightMargin: margin('right'),
+  topMargin: margin('top'),
+  bottomMargin: margin('bottom'),
+  headerMargin: margin('header'),
+  footerMargin: margin('footer')
+}
+const entries = Object.entries(margins)
+
+const footersObject = hostType<Target>({
+  name: 'HeaderFooter',
+  reads: {
+    leftFooter: (target) => page(target).footerLeft,
+    centerFooter: (target) => page(target).footerCenter,
+    rightFooter: (target) => page(target).footerRight
+  },
+  writes: {
+    leftFooter: (target, to) => {
+      change(target, { footerLeft: textValue(to, 'The footer') })
+    },
+    centerFooter: (target, to) => {
+      change(target, { footerCenter: textValue(to, 'The footer') })
+    },
+    rightFooter: (target, to) => {
+      change(target, { footerRight: textValue(to, 'The footer') })
+    }
+  }
+})
+
+const headersFootersObject = hostType<Target>({
+  name: 'HeaderFooterGroup',
+  parts: { defaultForAllPages: (target) => footersObject(target) }
+})
+
+export const pageLayoutObject = hostType<Target>({
+  name: 'PageLayout',
+  reads: {
+    orientation: (target) => page(target).orientation,
+    paperSize: (target) => page(target).paperSize,
+    zoom: (target) => ({
+      horizontalFitToPages: page(target).fitToWidth,
+      verticalFitToPages: page(target).fitToHeight
+    }),
+    centerHorizontally: (target) => page(target).centerHorizontally ?? false,
+    ...Object.fromEntries(entries.map(([name, { read }]) => [name, read]))
+  },
+  writes: {
+    orientation: (target, to) => {
+      change(target, { orientation: oneOf(to, orientations, 'The orientation') })
+    },
+    paperSize: (target, to) => {
+      change(target, { paperSize: oneOf(to, papers, 'The paper size') })
+    },
+    zoom: setZoom,
+    centerHorizontally: (target, to) => {
+      change(target, { centerHorizontally: booleanValue(to, 'Centring') })
+    },
+    ...Object.fromEntries(entries.map(([name, { write }]) => [name, write]))
+  },
+  parts: { headersFooters: (target) => headersFootersObject(target) },
+  opens: {
+    getPrintTitleRowsOrNullObject: (target) => {
+      const rows = page(target).titleRows
+      return rows ? rangeObject(rangeByText(target.session, target.sheetId, rows)) : null
+    }
+  },
+  calls: { setPrintTitleRows: setTitleRows, setPrintArea, setPrintMargins: setMargins }
+})

@@ -1,0 +1,76 @@
+/** The root of the Excel API: Workbook, with Application and the workbook's protection. */
+import { invalidOperation } from './faults'
+import { BookFault } from '../book'
+import { hostType, type HostObject } from './hostObject'
+import { namesObject } from './names'
+import { rangeObject } from './range'
+import { rangeAreasObject } from './rangeAreas'
+import type { Session } from './session'
+import { settingsObject } from './settings'
+import { tablesObject } from './tables'
+import { worksheetsObject } from './worksheets'
+
+function selectedRange(session: Session): HostObject {
+  const { sheetId, areas } = session.book.selection()
+  const [area, ...others] = areas
+  if (!area || others.length)
+    throw new BookFault('InvalidSelection', 'The selection is not one range of cells.')
+  return rangeObject({ session, sheetId, area })
+}
+
+function selectedRanges(session: Session): HostObject {
+  const { sheetId, areas } = session.book.selection()
+  if (!areas.length) throw new BookFault('InvalidSelection', 'No cells are selected.')
+  return rangeAreasObject({ session, sheetId, areas })
+}
+
+function activeCell(session: Session): HostObject {
+  const { sheetId, areas } = session.book.selection()
+  const area = areas.at(-1)
+  if (!area) throw invalidOperation('No cell is active.')
+  return rangeObject({ session, sheetId, area: { ...area, rows: 1, columns: 1 } })
+}
+
+/** Calculation needs no order: the store calculates, and the host waits for it before values are read. */
+const applicationObject = hostType<Session>({
+  name: 'Application',
+  calls: {
+    calculate: (session) => {
+      session.stale = true
+    },
+    suspendScreenUpdatingUntilNextSync: () => undefined,
+    suspendApiCalculationUntilNextSync: () => undefined
+  }
+})
+
+const protectionObject = hostType<Session>({
+  name: 'WorkbookProtection',
+  reads: { protected: (session) => session.book.isProtected(null) }
+})
+
+export const workbookObject = hostType<Session>({
+  name: 'Workbook',
+  parts: {
+    worksheets: (session) => worksheetsObject(session),
+    names: (session) => namesObject(session),
+    tables: (session) => tablesObject({ session, sheetId: null }),
+    settings: (session) => settingsObject(session),
+    protection: (session) => protectionObject(session),
+    application: (session) => applicationObject(session)
+  },
+  opens: {
+    getSelectedRange: selectedRange,
+    getSelectedRanges: selectedRanges,
+    getActiveCell: activeCell
+  },
+  calls: {
+    _RemoveReference: (session, args) => {
+      session.kept.delete(String(args[0]))
+    },
+    _RemoveAllReferences: (session) => {
+      session.kept.clear()
+    },
+    /** The client says that its runtime for custom functions stands. */
+    _SetOsfControlContainerReadyForCustomFunctions: () => undefined
+  }
+})

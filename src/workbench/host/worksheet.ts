@@ -1,0 +1,130 @@
+/** Worksheet of the Excel API. */
+import { sheetNameFault } from './sheetNames'
+import { numberArgument, booleanValue, textValue } from './arguments'
+import { colorValue } from './colors'
+import { invalidOperation, itemExists, invalidArgument } from './faults'
+import { freezePanesObject } from './freezePanes'
+import { hostType, type HostObject, type HostType } from './hostObject'
+import { sheetNamesObject } from './names'
+import { pageLayoutObject } from './pageLayout'
+import { rangeObject, rangeOfSheet } from './range'
+import { rangeByText, rangeOn } from './rangeTarget'
+import { sheetOf, want, writable, writableStructure, type EventKind, type Session } from './session'
+import { shapesObject } from './shapes'
+import { tablesObject } from './tables'
+import { usedWithin } from './usedRange'
+import { wholeSheet } from './addresses'
+
+export interface SheetTarget {
+  session: Session
+  sheetId: string
+}
+
+function rename({ session, sheetId }: SheetTarget, to: unknown): void {
+  const name = textValue(to, 'The name')
+  const fault = sheetNameFault(name)
+  if (fault) throw invalidArgument(fault)
+  const taken = session.book
+    .sheets()
+    .some((sheet) => sheet.id !== sheetId && sheet.name.toLowerCase() === name.toLowerCase())
+  if (taken) throw itemExists(`a sheet named "${name}"`)
+  sheetOf(session, sheetId)
+  writableStructure(session).renameSheet(sheetId, name)
+}
+
+function remove({ session, sheetId }: SheetTarget): void {
+  const sheet = sheetOf(session, sheetId)
+  const shown = session.book.sheets().filter(({ visible }) => visible)
+  if (sheet.visible && shown.length === 1) throw invalidOperation('The last visible sheet cannot be deleted.')
+  writableStructure(session).deleteSheet(sheetId)
+}
+
+function used({ session, sheetId }: SheetTarget, valuesOnly: unknown): HostObject | null {
+  const area = usedWithin(session.book, sheetId, wholeSheet, valuesOnly === true)
+  return area && rangeObject({ session, sheetId, area })
+}
+
+function protectionOf(name: string) {
+  return hostType<SheetTarget>({
+    name,
+    reads: { protected: ({ session, sheetId }) => session.book.isProtected(sheetId) }
+  })
+}
+const protectionObject = protectionOf('WorksheetProtection')
+
+function registration(kind: EventKind, step: 1 | -1) {
+  return ({ session, sheetId }: SheetTarget) => {
+    want(session, kind, sheetId, step)
+  }
+}
+
+export const worksheetObject: HostType<SheetTarget> = hostType({
+  name: 'Worksheet',
+  identity: ({ session, sheetId }) => ({ Id: sheetOf(session, sheetId).id }),
+  reads: {
+    id: ({ session, sheetId }) => sheetOf(session, sheetId).id,
+    name: ({ session, sheetId }) => sheetOf(session, sheetId).name,
+    visibility: ({ session, sheetId }) => (sheetOf(session, sheetId).visible ? 'Visible' : 'Hidden'),
+    position: ({ session, sheetId }) => session.book.sheets().findIndex(({ id }) => id === sheetId),
+    tabColor: ({ session, sheetId }) => session.book.tabColor(sheetId),
+    showGridlines: ({ session, sheetId }) => session.book.gridlines(sheetId)
+  },
+  writes: {
+    name: rename,
+    tabColor: ({ session, sheetId }, to) => {
+      writable(session, sheetId).setTabColor(sheetId, to === '' ? '' : colorValue(to))
+    },
+    /** The client's wire name of showGridlines. */
+    gridlines: ({ session, sheetId }, to) => {
+      writable(session, sheetId).setGridlines(sheetId, booleanValue(to, 'Showing gridlines'))
+    }
+  },
+  parts: {
+    tables: (target) => tablesObject(target),
+    names: (target) => sheetNamesObject(target),
+    freezePanes: (target) => freezePanesObject(target),
+    pageLayout: (target) => pageLayoutObject(target),
+    protection: (target) => protectionObject(target),
+    shapes: (target) => shapesObject(target)
+  },
+  opens: {
+    getRange: ({ session, sheetId }, [address]) =>
+      address === null || address === undefined || address === ''
+        ? rangeOfSheet({ session, sheetId })
+        : rangeObject(rangeByText(session, sheetId, textValue(address, 'The address'))),
+    getRangeByIndexes: ({ session, sheetId }, args) =>
+      rangeObject(
+        rangeOn(session, sheetId, {
+          row: numberArgument(args, 0, 'The first row'),
+          column: numberArgument(args, 1, 'The first column'),
+          rows: numberArgument(args, 2, 'The number of rows'),
+          columns: numberArgument(args, 3, 'The number of columns')
+        })
+      ),
+    getCell: ({ session, sheetId }, args) =>
+      rangeObject(
+        rangeOn(session, sheetId, {
+          row: numberArgument(args, 0, 'The row'),
+          column: numberArgument(args, 1, 'The column'),
+          rows: 1,
+          columns: 1
+        })
+      ),
+    getUsedRange: (target, args) =>
+      used(target, args[0]) ?? rangeObject({ ...target, area: { row: 0, column: 0, rows: 1, columns: 1 } }),
+    getUsedRangeOrNullObject: (target, args) => used(target, args[0])
+  },
+  calls: {
+    activate: ({ session, sheetId }) => {
+      sheetOf(session, sheetId)
+      session.book.activateSheet(sheetId)
+    },
+    delete: remove,
+    _RegisterSelectionChangedEvent: registration('selection', 1),
+    _UnregisterSelectionChangedEvent: registration('selection', -1),
+    _RegisterDataChangedEvent: registration('changed', 1),
+    _UnregisterDataChangedEvent: registration('changed', -1),
+    _RegisterActivatedEvent: registration('activated', 1),
+    _UnregisterActivatedEvent: registration('activated', -1)
+  }
+})

@@ -1,0 +1,94 @@
+/** The cells of one sheet in memory: only those that hold something. */
+import type { Cell } from '../../../shared/cells'
+import type { Area } from '../book'
+import { shownText } from './shownText'
+import { typed } from './typed'
+
+interface StoredCell {
+  value: Cell
+  formula?: string
+  numberFormat?: string
+}
+
+/** Gives the value of a formula; without one a formula cell holds an empty text. */
+export type Calculate = (formula: string, row: number, column: number) => Cell
+
+const columnsPerRow = 16_384
+
+export class SparseCells {
+  private readonly cells = new Map<number, StoredCell>()
+
+  constructor(private readonly calculate: () => Calculate | null) {}
+
+  read<T>(area: Area, choose: (cell: StoredCell | undefined) => T): T[][] {
+    return Array.from({ length: area.rows }, (_, down) =>
+      Array.from({ length: area.columns }, (__, across) =>
+        choose(this.cells.get(key(area.row + down, area.column + across)))
+      )
+    )
+  }
+
+  values(area: Area): Cell[][] {
+    return this.read(area, (cell) => cell?.value ?? null)
+  }
+
+  formulas(area: Area): Cell[][] {
+    return this.read(area, (cell) => cell?.formula ?? cell?.value ?? null)
+  }
+
+  texts(area: Area): string[][] {
+    return this.read(area, (cell) => shownText(cell?.value ?? null, cell?.numberFormat ?? 'General'))
+  }
+
+  numberFormats(area: Area): string[][] {
+    return this.read(area, (cell) => cell?.numberFormat ?? 'General')
+  }
+
+  write(row: number, column: number, given: Cell): void {
+    const place = key(row, column)
+    const numberFormat = this.cells.get(place)?.numberFormat
+    const now = typed(given, numberFormat ?? 'General')
+    if ('formula' in now) {
+      const value = this.calculate()?.(now.formula, row, column) ?? ''
+      this.cells.set(place, { value, formula: now.formula, numberFormat })
+    } else this.store(place, { value: now.value, numberFormat: numberFormat ?? now.numberFormat })
+  }
+
+  setNumberFormat(row: number, column: number, format: string): void {
+    const place = key(row, column)
+    const numberFormat = format === 'General' ? undefined : format
+    this.store(place, { ...(this.cells.get(place) ?? { value: null }), numberFormat })
+  }
+
+  clear(area: Area): void {
+    for (const place of this.cells.keys()) if (inside(place, area)) this.cells.delete(place)
+  }
+
+  /** Places that hold a value or a formula, or with formats also those that only have a number format. */
+  *places(withFormats: boolean): Generator<{ row: number; column: number }> {
+    for (const [place, cell] of this.cells)
+      if (withFormats || cell.value !== null)
+        yield { row: Math.floor(place / columnsPerRow), column: place % columnsPerRow }
+  }
+
+  private store(place: number, cell: StoredCell): void {
+    if (cell.value === null && cell.numberFormat === undefined && cell.formula === undefined)
+      this.cells.delete(place)
+    else this.cells.set(place, cell)
+  }
+}
+
+function key(row: number, column: number): number {
+  return row * columnsPerRow + column
+}
+
+function inside(place: number, area: Area): boolean {
+  const row = Math.floor(place / columnsPerRow)
+  const column = place % columnsPerRow
+  return (
+    row >= area.row &&
+    row < area.row + area.rows &&
+    column >= area.column &&
+    column < area.column + area.columns
+  )
+}

@@ -1,0 +1,145 @@
+/**
+ * The rules of one visit written out once more, straight from the published description and without the engine: slow,
+ * plain, and used only to check it. Heights in m, diameters in mm; no clearance, no limbs on limbs, nothing measured
+ * beyond the six numbers of a limb.
+ */
+export interface HandLimb {
+  d: number
+  D: number
+  origin: number
+  tip: number
+  bark: 'none' | 'partial' | 'full'
+}
+
+export interface HandTree {
+  H: number
+  base: number
+  stage: 'young' | 'medium' | 'mature'
+  allowed: number
+  g: number
+  years: number
+  limbs: HandLimb[]
+}
+
+interface HandOption {
+  next: number
+  dose: number
+  removes: boolean
+  cut: boolean
+  tip: number
+}
+
+/** A limit is met when it is missed by no more than rounding. */
+const slack = 1e-9
+
+const clamp = (x: number): number => Math.min(1, Math.max(0, x))
+
+export function handPriority(a: number, limb: HandLimb, tip: number, tree: HandTree): number {
+  const { H, base } = tree
+  const u = H - (H - base) / 3
+  const A = Math.max(0, (a - 0.5) / 0.5)
+  const R = Math.sqrt(clamp((H / 2 - limb.origin) / (H / 2)) * clamp((tip - u) / (H - u)))
+  const B = { none: 0, partial: 0.5, full: 1 }[limb.bark]
+  const T = clamp((tip / H - 0.8) / 0.2)
+  return 100 * (0.45 * A + 0.3 * R + 0.15 * B + 0.1 * T)
+}
+
+const fading = [1, 2 / 3, 1 / 3, 0, 0, 0]
+
+/** Ratio at the next visit when the share f is lost now. */
+function nextRatio(limb: HandLimb, f: number, tree: HandTree): number {
+  const a = limb.d / limb.D
+  const third = tree.H - (tree.H - tree.base) / 3
+  const growth = limb.tip >= third ? tree.g * Math.min(1, a / 0.8) : tree.g * a
+  let d = limb.d
+  for (let year = 0; year < tree.years; year++) d += growth * (1 - f * fading[year]!)
+  return d / (limb.D + tree.years * tree.g)
+}
+
+function shares(tree: HandTree): number[] {
+  const top = [...tree.limbs].sort((a, b) => b.origin - a.origin || a.D - b.D)[0]!
+  const sum = tree.limbs.reduce((all, { d }) => all + d * d, 0) + top.D ** 2
+  const S = Math.max(sum, ...tree.limbs.map(({ d, D }) => D * D + d * d))
+  return tree.limbs.map(({ d }) => (d * d) / S)
+}
+
+function optionsOf(limb: HandLimb, share: number, tree: HandTree): HandOption[] {
+  const retain = handPriority(nextRatio(limb, 0, tree), limb, limb.tip, tree)
+  const options: HandOption[] = [{ next: retain, dose: 0, removes: false, cut: false, tip: limb.tip }]
+  const offer = (option: HandOption): void => {
+    if (retain - option.next >= 2 - slack) options.push(option)
+  }
+  for (const eighths of tree.stage === 'mature' ? [1, 2] : [2, 3, 4, 5, 6]) {
+    const f = eighths / 8
+    const c = limb.d * Math.sqrt(f)
+    const lateral = c > 50 ? 1 / 2 : 1 / 3
+    const tip = limb.origin + (limb.tip - limb.origin) * (1 - (1 - lateral) * Math.sqrt(f))
+    const cutAt = limb.origin + (limb.tip - limb.origin) * (1 - Math.sqrt(f))
+    const leaves = (tip - limb.origin) / (limb.tip - limb.origin)
+    if (c < 10 - slack || cutAt < tree.base - slack || leaves < 1 / 3 - slack) continue
+    offer({
+      next: handPriority(nextRatio(limb, f, tree), limb, tip, tree),
+      dose: f * share,
+      removes: false,
+      cut: true,
+      tip
+    })
+  }
+  if (mayBeRemoved(limb, tree)) offer({ next: 0, dose: share, removes: true, cut: true, tip: limb.origin })
+  return options
+}
+
+function mayBeRemoved(limb: HandLimb, tree: HandTree): boolean {
+  if (tree.stage === 'young' && limb.d <= 25) return true
+  if (limb.d / limb.D > 0.5 || limb.d > 100) return false
+  const third = tree.H - (tree.H - tree.base) / 3
+  const crowded = tree.limbs.some(
+    (other) => other !== limb && other.d > limb.d && Math.abs(other.origin - limb.origin) < 0.3
+  )
+  return limb.bark !== 'none' || (limb.origin < tree.H / 2 && limb.tip > third) || crowded
+}
+
+const below = (from: number, to: number, line: number): number => clamp((line - from) / (to - from))
+
+/** Least sum of squared next priorities over every combination that keeps every limit. */
+export function handOptimum(tree: HandTree): number {
+  const share = shares(tree)
+  const options = tree.limbs.map((limb, at) => optionsOf(limb, share[at]!, tree))
+  const line = tree.H - (tree.H - tree.base) / 3
+  const leader = Math.max(0, 1 - share.reduce((a, b) => a + b, 0))
+  const leaderFrom = Math.max(...tree.limbs.map(({ origin }) => origin), tree.base)
+  const lowerShare = (chosen: HandOption[]): number => {
+    let all = leader
+    let low = leader * below(leaderFrom, tree.H, line)
+    chosen.forEach((option, at) => {
+      if (option.removes) return
+      const left = share[at]! - option.dose
+      all += left
+      low += left * below(tree.limbs[at]!.origin, option.tip, line)
+    })
+    return low / all
+  }
+  const before = lowerShare(options.map((each) => each[0]!))
+  const baseAfter = (chosen: HandOption[]): number => {
+    const lowest = tree.limbs.map(({ origin }) => Math.max(tree.base, origin))
+    if (!lowest.some((low) => low <= tree.base + 0.1524)) return tree.base
+    return Math.min(leaderFrom, ...lowest.filter((_, at) => !chosen[at]!.removes))
+  }
+  let best = Infinity
+  const walk = (at: number, chosen: HandOption[]): void => {
+    if (at < options.length) {
+      for (const option of options[at]!) walk(at + 1, [...chosen, option])
+      return
+    }
+    if (chosen.reduce((all, { dose }) => all + dose, 0) > tree.allowed + 5e-10) return
+    if (chosen.filter(({ cut }) => cut).length > 6) return
+    if (lowerShare(chosen) < Math.min(0.5, before) - 1e-9) return
+    if (baseAfter(chosen) > Math.max(tree.base, 0.4 * tree.H) + 1e-9) return
+    best = Math.min(
+      best,
+      chosen.reduce((all, { next }) => all + next * next, 0)
+    )
+  }
+  walk(0, [])
+  return best
+}
