@@ -279,7 +279,7 @@ const catalogue = {
     remedy: 'Select the inventory on its own sheet.'
   },
   'address-gone': {
-    level: 'note',
+    level: 'stop',
     message: 'There is no cell {cell} in this workbook any more.',
     remedy: 'Press the button again to plan the cells as they are now.'
   },
@@ -303,8 +303,21 @@ export interface Problem {
 
 export type Facts = Record<string, string | number>
 
+/** A sentence taken apart once: text at the even places, the name of a fact at the odd ones. */
+const parts = new Map<string, readonly string[]>()
+
 function fill(sentence: string, facts: Facts): string {
-  return sentence.replace(/\{(\w+)\}/g, (whole, word: string) => String(facts[word] ?? whole))
+  let pieces = parts.get(sentence)
+  if (pieces === undefined) {
+    pieces = sentence.split(/\{(\w+)\}/)
+    parts.set(sentence, pieces)
+  }
+  let filled = pieces[0] ?? ''
+  for (let at = 1; at < pieces.length; at += 2) {
+    const name = pieces[at] ?? ''
+    filled += String(facts[name] ?? `{${name}}`) + (pieces[at + 1] ?? '')
+  }
+  return filled
 }
 
 /** A problem from the catalogue, its sentence filled with the facts. */

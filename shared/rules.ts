@@ -256,27 +256,44 @@ export function rulesWith(own: Partial<Record<RuleName, number>> = {}): Rules {
 
 export const defaultRules: Rules = rulesWith()
 
-const capital = <T extends string>(word: T): Capitalize<T> =>
-  (word.charAt(0).toUpperCase() + word.slice(1)) as Capitalize<T>
+const allowances: Record<LifeStage, RuleName> = {
+  planting: 'allowedPlanting',
+  young: 'allowedYoung',
+  medium: 'allowedMedium',
+  mature: 'allowedMature',
+  old: 'allowedOld'
+}
+
+const vigors: Record<Vigor, RuleName> = { good: 'vigorGood', fair: 'vigorFair', poor: 'vigorPoor' }
+
+const intervals: Record<LifeStage, RuleName> = {
+  planting: 'intervalPlanting',
+  young: 'intervalYoung',
+  medium: 'intervalMedium',
+  mature: 'intervalMature',
+  old: 'intervalOld'
+}
+
+const growths: Record<Growth, RuleName> = { slow: 'growthSlow', medium: 'growthMedium', fast: 'growthFast' }
 
 /** The base allowance of a life stage, share of live foliage. */
 export function baseAllowance(rules: Rules, stage: LifeStage): number {
-  return rules[`allowed${capital(stage)}`]
+  return rules[allowances[stage]]
 }
 
 /** What vigor leaves of the allowance. */
 export function vigorFactor(rules: Rules, vigor: Vigor): number {
-  return rules[`vigor${capital(vigor)}`]
+  return rules[vigors[vigor]]
 }
 
 /** Years between visits for a life stage. */
 export function visitInterval(rules: Rules, stage: LifeStage): number {
-  return rules[`interval${capital(stage)}`]
+  return rules[intervals[stage]]
 }
 
 /** Trunk growth of a class in mm a year, before the life stage slows it. */
 export function classGrowth(rules: Rules, growth: Growth): number {
-  return rules[`growth${capital(growth)}`]
+  return rules[growths[growth]]
 }
 
 /** What the life stage leaves of a growth class. */

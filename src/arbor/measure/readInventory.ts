@@ -117,7 +117,8 @@ class RowSorter {
   }
 
   add(row: number): void {
-    if (this.block.rows[row]?.every(isBlank) !== false) return
+    const cells = this.block.rows[row]
+    if (cells === undefined || (isBlank(cells[0]) && cells.every(isBlank))) return
     const id = this.idReader.text(row) || (this.inheritsId ? this.last : '')
     if (id === '') {
       this.refuseWithoutTree(row)

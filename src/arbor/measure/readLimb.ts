@@ -10,31 +10,98 @@ const names = {
   tip: 'The tip height'
 }
 
+type Measured =
+  'angle' | 'bearing' | 'length' | 'lowestFoliage' | 'lateralHeight' | 'lateral' | 'cut' | 'foliageShare'
+
+/** Values a limb may do without, each with how its column is read. */
+const optionalValues: readonly [
+  Field,
+  Measured | 'lastCutShare' | 'lastCutYear',
+  (reader: CellReader, row: number) => number | null
+][] = [
+  ['angle', 'angle', (reader, row) => reader.degrees(row, 180)],
+  ['bearing', 'bearing', (reader, row) => reader.degrees(row, 360)],
+  ['length', 'length', (reader, row) => reader.height(row)],
+  ['lowestFoliage', 'lowestFoliage', (reader, row) => reader.height(row)],
+  ['lateralHeight', 'lateralHeight', (reader, row) => reader.height(row)],
+  ['lateral', 'lateral', (reader, row) => reader.diameter(row)],
+  ['cut', 'cut', (reader, row) => reader.diameter(row)],
+  ['lastCutShare', 'lastCutShare', (reader, row) => reader.share(row)],
+  ['lastCutDate', 'lastCutYear', (reader, row) => reader.year(row)],
+  ['foliageShare', 'foliageShare', (reader, row) => reader.share(row)]
+]
+
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
 export class LimbReader {
+  private readonly id: CellReader | undefined
+  private readonly parent: CellReader | undefined
+  private readonly notes: CellReader | undefined
+  private readonly role: CellReader | undefined
+  private readonly bark: CellReader | undefined
+  private readonly live: CellReader | undefined
+  private readonly flags: { name: 'broken' | 'rubbing' | 'decay'; reader: CellReader }[]
+  private readonly optionals: {
+    name: (typeof optionalValues)[number][1]
+    reader: CellReader
+    read: (reader: CellReader, row: number) => number | null
+  }[]
+  private readonly diameter: CellReader | undefined
+  private readonly diameter2: CellReader | undefined
+  private readonly stem: CellReader | undefined
+  private readonly stemBelow: CellReader | undefined
+  private readonly measured: CellReader | undefined
+  private readonly origin: CellReader | undefined
+  private readonly tip: CellReader | undefined
+
   constructor(
-    private readonly readers: Map<Field, CellReader>,
+    readers: ReadonlyMap<Field, CellReader>,
     private readonly inventory: Inventory
-  ) {}
+  ) {
+    this.id = readers.get('limb')
+    this.parent = readers.get('parent')
+    this.notes = readers.get('notes')
+    this.role = readers.get('role')
+    this.bark = readers.get('bark')
+    this.live = readers.get('live')
+    this.diameter = readers.get('diameter')
+    this.diameter2 = readers.get('diameter2')
+    this.stem = readers.get('stem')
+    this.stemBelow = readers.get('stemBelow')
+    this.measured = readers.get('measured')
+    this.origin = readers.get('origin')
+    this.tip = readers.get('tip')
+    this.flags = (['broken', 'rubbing', 'decay'] as const).flatMap((name) => {
+      const reader = readers.get(name)
+      return reader === undefined ? [] : [{ name, reader }]
+    })
+    this.optionals = optionalValues.flatMap(([field, name, read]) => {
+      const reader = readers.get(field)
+      return reader === undefined ? [] : [{ name, reader, read }]
+    })
+  }
 
   read(tree: Tree, row: number): Limb {
-    const limb = this.begin(tree, row)
-    this.readWords(limb, row)
-    this.readOptional(limb, row)
+    const limb = this.begin(row)
+    limb.role = this.role?.choice(row, 'role') ?? null
+    limb.bark = this.bark?.choice(row, 'includedBark') ?? 'none'
+    limb.dead = this.isDead(row)
+    for (const { name, reader } of this.flags) limb[name] = reader.choice(row, 'flag') === 'yes'
+    for (const { name, reader, read } of this.optionals)
+      if (reader.raw(row) !== null) limb[name] = optional(this.inventory.problems, () => read(reader, row))
     this.readMeasurements(tree, limb, row)
     return limb
   }
 
-  private begin(tree: Tree, row: number): Limb {
+  private begin(row: number): Limb {
     return {
-      id: this.text('limb', row) || `row ${this.inventory.top + row + 1}`,
+      id: (this.id?.text(row) ?? '') || `row ${this.inventory.top + row + 1}`,
       row,
       diameter: null,
       stem: null,
       measured: 'above',
       origin: null,
       tip: null,
-      parent: this.text('parent', row) || null,
+      parent: this.parent?.text(row) || null,
       role: null,
       bark: 'none',
       angle: null,
@@ -51,53 +118,18 @@ export class LimbReader {
       lastCutShare: null,
       lastCutYear: null,
       foliageShare: null,
-      notes: this.text('notes', row),
+      notes: this.notes?.text(row) ?? '',
       unplannable: null
     }
   }
 
-  private text(field: Field, row: number): string {
-    return this.readers.get(field)?.text(row) ?? ''
-  }
-
-  private readWords(limb: Limb, row: number): void {
-    limb.role = this.readers.get('role')?.choice(row, 'role') ?? null
-    limb.bark = this.readers.get('bark')?.choice(row, 'includedBark') ?? 'none'
-    limb.dead = this.isDead(row)
-    limb.broken = this.flag('broken', row)
-    limb.rubbing = this.flag('rubbing', row)
-    limb.decay = this.flag('decay', row)
-  }
-
   /** Under a header "Dead", yes means dead. */
   private isDead(row: number): boolean {
-    const reader = this.readers.get('live')
+    const reader = this.live
     if (reader === undefined) return false
     const asks = /^dead\b/i.test(reader.match.header) && !/live|alive/i.test(reader.match.header)
     if (asks && !/^\s*(live|dead|alive)/i.test(reader.text(row))) return reader.choice(row, 'flag') === 'yes'
     return reader.choice(row, 'live') === 'dead'
-  }
-
-  private flag(field: Field, row: number): boolean {
-    return this.readers.get(field)?.choice(row, 'flag') === 'yes'
-  }
-
-  private readOptional(limb: Limb, row: number): void {
-    const read = (field: Field, how: (reader: CellReader) => number | null): number | null => {
-      const reader = this.readers.get(field)
-      if (reader === undefined || reader.raw(row) === null) return null
-      return optional(this.inventory.problems, () => how(reader))
-    }
-    limb.angle = read('angle', (reader) => reader.degrees(row, 180))
-    limb.bearing = read('bearing', (reader) => reader.degrees(row, 360))
-    limb.length = read('length', (reader) => reader.height(row))
-    limb.lowestFoliage = read('lowestFoliage', (reader) => reader.height(row))
-    limb.lateralHeight = read('lateralHeight', (reader) => reader.height(row))
-    limb.lateral = read('lateral', (reader) => reader.diameter(row))
-    limb.cut = read('cut', (reader) => reader.diameter(row))
-    limb.lastCutShare = read('lastCutShare', (reader) => reader.share(row))
-    limb.lastCutYear = read('lastCutDate', (reader) => reader.year(row))
-    limb.foliageShare = read('foliageShare', (reader) => reader.share(row))
   }
 
   /** Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter. */
@@ -105,25 +137,24 @@ export class LimbReader {
     const needed = limb.role !== 'leader'
     limb.diameter = this.need(tree, limb, 'diameter', needed, this.readDiameter(row))
     this.readStem(tree, limb, row, needed && !limb.dead)
-    const height = (field: 'origin' | 'tip'): number | null => this.readers.get(field)?.height(row) ?? null
-    limb.origin = this.need(tree, limb, 'origin', needed && !limb.dead, height('origin'))
-    limb.tip = this.need(tree, limb, 'tip', needed && !limb.dead, height('tip'))
+    limb.origin = this.need(tree, limb, 'origin', needed && !limb.dead, this.origin?.height(row) ?? null)
+    limb.tip = this.need(tree, limb, 'tip', needed && !limb.dead, this.tip?.height(row) ?? null)
     if (limb.unplannable !== null) leaveUnplanned(this.inventory, tree.id, row, limb.unplannable)
   }
 
   /** The mean of two readings where there is a second one. */
   private readDiameter(row: number): number | null {
-    const first = this.readers.get('diameter')?.diameter(row) ?? null
-    const second = this.readers.get('diameter2')
+    const first = this.diameter?.diameter(row) ?? null
+    const second = this.diameter2
     if (second === undefined || first === null || Number.isNaN(first)) return first
     const other = optional(this.inventory.problems, () => second.diameter(row))
     return other === null ? first : (first + other) / 2
   }
 
   private readStem(tree: Tree, limb: Limb, row: number, needed: boolean): void {
-    const above = this.readers.get('stem')?.diameter(row) ?? null
-    const below = this.readers.get('stemBelow')?.diameter(row) ?? null
-    const flagged = this.readers.get('measured')?.choice(row, 'measured') ?? 'above'
+    const above = this.stem?.diameter(row) ?? null
+    const below = this.stemBelow?.diameter(row) ?? null
+    const flagged = this.measured?.choice(row, 'measured') ?? 'above'
     limb.measured = above !== null ? flagged : below !== null ? 'below' : 'above'
     limb.stem = this.need(tree, limb, 'stem', needed, above ?? below)
   }

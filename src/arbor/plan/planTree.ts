@@ -165,6 +165,7 @@ function remainingAfter(tree: PreparedTree, rules: Rules): Remaining[] {
     const priority = priorityAfter(work)
     if (priority >= rules.clearedBelow) remaining.push({ limb: work.limb, priority, clearedByVisit: null })
   }
+  if (remaining.length < 2) return remaining
   return remaining.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
 }
 

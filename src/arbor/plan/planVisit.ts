@@ -13,9 +13,9 @@ import {
   type FamilyItem
 } from './groups'
 import { lookAt, type Option } from './options'
-import type { Cut, LimbState, Visit } from './plan'
+import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
-import { reasonForCut, reasonForDeadWood, reasonForKeeping, refusedFor } from './reasons'
+import { reasonForCut, reasonForDeadWood, reasonForKeeping, refusedFor, isHeld } from './reasons'
 import { carried, type Season, type Work } from './work'
 
 /** What a visit's choice leaves: who was chosen stands in each limb's `chosen`. */
@@ -172,18 +172,29 @@ export function deadCut(limb: Limb, rules: Rules): Cut {
 }
 
 function stateOf(work: Work, nextPriority: number, season: Season): LimbState {
-  const { limb, ratio, priority, chosen, withParent } = work
-  const kept = chosen === null && !withParent ? reasonForKeeping(work, season) : null
+  const { limb, ratio, priority } = work
   return {
     limb,
     aspectRatio: ratio,
     standing: standing(ratio, limb.bark, season.rules),
     priority,
     foliageShare: work.share * carried(work),
-    decision: withParent ? 'remove' : chosen !== null ? chosen.kind : kept?.hold === true ? 'hold' : 'retain',
+    decision: decisionOf(work, season),
     nextPriority,
-    reason: withParent ? `goes with limb ${work.parent?.limb.id ?? ''}` : (kept?.reason ?? '')
+    reason: reasonOf(work, season)
   }
+}
+
+function decisionOf(work: Work, season: Season): Decision {
+  if (work.withParent) return 'remove'
+  if (work.chosen !== null) return work.chosen.kind
+  return isHeld(work, season) ? 'hold' : 'retain'
+}
+
+/** Why no cut is made; a cut carries its own reason. */
+function reasonOf(work: Work, season: Season): string {
+  if (work.withParent) return `goes with limb ${work.parent?.limb.id ?? ''}`
+  return work.chosen === null ? reasonForKeeping(work, season) : ''
 }
 
 /** Share of what is left that is in the lower two-thirds of the crown. */

@@ -56,18 +56,17 @@ export function prepareTree(
   checkParents(check)
   const leader = chooseLeader(check.inventory, tree, check.problems)
   const works = worksOf(check, leader, crownBase, rules, year)
-  return {
-    ...known,
-    system: check.inventory.system,
-    height,
-    crownBase,
-    leader,
-    works,
-    dead: tree.limbs.filter((limb) => limb.dead && limb !== leader.limb && !check.isOut(limb)),
-    unplanned: tree.limbs.filter(
-      (limb) => check.isOut(limb) && !limb.dead && limb.diameter !== null && limb.parent === null
-    )
+  const dead: Limb[] = []
+  const unplanned: Limb[] = []
+  for (const limb of tree.limbs) {
+    const out = check.isOut(limb)
+    if (limb.dead) {
+      if (!out && limb !== leader.limb) dead.push(limb)
+    } else if (out && limb.diameter !== null && limb.parent === null) unplanned.push(limb)
   }
+  const { stage, vigor, stemGrowth } = known
+  const { system } = check.inventory
+  return { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, works, dead, unplanned }
 }
 
 function worksOf(

@@ -10,12 +10,19 @@ export function percent(share: number): string {
   return value > 0 && value < 0.95 ? `${Math.round(value * 10) / 10} %` : `${Math.round(value)} %`
 }
 
-const hundredthTexts: string[] = []
+/** Texts that a plan needs the same few thousands of times are made once and kept. */
+function kept(texts: string[], key: number, make: () => string): string {
+  return (texts[key] ??= make())
+}
 
-/** Two decimals: 0.8 gives "0.80". The texts are kept, as a plan needs the same few thousands of times. */
+const hundredthTexts: string[] = []
+const foliageTexts: string[] = []
+const heavierTexts: string[] = []
+
+/** Two decimals: 0.8 gives "0.80". */
 function two(value: number): string {
   const hundredths = Math.round(value * 100)
-  return (hundredthTexts[hundredths] ??= (hundredths / 100).toFixed(2))
+  return kept(hundredthTexts, hundredths, () => (hundredths / 100).toFixed(2))
 }
 
 function eighths(share: number): string {
@@ -65,16 +72,21 @@ export function reasonForDeadWood(): string {
 
 /** What was weighed and refused for a limb that is cut. */
 export function refusedFor(work: Work, option: Option, season: Season): string[] {
-  const refused: string[] = []
-  if (option.kind === 'reduce') {
-    refused.push(`removal refused: ${whyNotRemoved(work, option, season)}`)
-    const heaviest = season.steps.at(-1)?.share ?? 0
-    if (option.share < heaviest - 1e-9 && work.limb.cut === null)
-      refused.push(
-        `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${percent(season.allowed)} lowers the tree’s priorities more this way`
-      )
-  } else refused.push('shortening refused: it would leave a limb that is better gone')
+  if (option.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
+  const refused = [`removal refused: ${whyNotRemoved(work, option, season)}`]
+  const heaviest = season.steps.at(-1)?.share ?? 0
+  if (option.share < heaviest - 1e-9 && work.limb.cut === null)
+    refused.push(heavierRefused(heaviest, season.allowed))
   return refused
+}
+
+function heavierRefused(heaviest: number, allowed: number): string {
+  return kept(
+    heavierTexts,
+    Math.round(heaviest * 8) * 1000 + Math.round(allowed * 100),
+    () =>
+      `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${percent(allowed)} lowers the tree’s priorities more this way`
+  )
 }
 
 function whyNotRemoved(work: Work, option: Option, season: Season): string {
@@ -87,30 +99,33 @@ function whyNotRemoved(work: Work, option: Option, season: Season): string {
   return `it would take ${percent(option.dose / option.share)} of the tree’s foliage or break another limit`
 }
 
-/** Why a limb is kept as it is; `hold` where it needs work that no cut offers. */
-export function reasonForKeeping(work: Work, season: Season): { reason: string; hold: boolean } {
-  const { ratio, priority, options } = work
-  const found = `${two(ratio)} of the stem`
-  if (options.length > 0)
-    return {
-      reason: `${found}, priority ${Math.round(priority)}: waits, the allowance does more on other limbs`,
-      hold: false
-    }
-  if (priority < season.rules.clearedBelow && work.nextPriority < season.rules.clearedBelow)
-    return { reason: `${found}: kept for its foliage`, hold: false }
-  if (season.allowed <= 0)
-    return { reason: `${found}, priority ${Math.round(priority)}: no live foliage to spare`, hold: false }
-  if (season.stage === 'planting' && ratio < season.rules.gainingUpTo)
-    return { reason: `${found}: kept at planting`, hold: false }
-  if (work.barrier !== null)
-    return {
-      reason: `${found}, priority ${Math.round(priority)}: hold, or decide removal on site; ${barriers[work.barrier]}`,
-      hold: true
-    }
-  return {
-    reason: `${found}, priority ${Math.round(priority)}: kept, no cut would lower it enough`,
-    hold: false
-  }
+/** A limb that needs work which no cut offers: hold, or decide removal on site. */
+export function isHeld(work: Work, season: Season): boolean {
+  return work.barrier !== null && work.options.length === 0 && !isCleared(work, season) && season.allowed > 0
+}
+
+function isCleared(work: Work, season: Season): boolean {
+  return work.priority < season.rules.clearedBelow && work.nextPriority < season.rules.clearedBelow
+}
+
+/** Why a limb is kept as it is. */
+export function reasonForKeeping(work: Work, season: Season): string {
+  const { ratio, priority } = work
+  if (work.options.length === 0 && isCleared(work, season))
+    return kept(
+      foliageTexts,
+      Math.round(ratio * 100),
+      () => `${two(ratio)} of the stem: kept for its foliage`
+    )
+  return `${two(ratio)} of the stem, priority ${Math.round(priority)}: ${whyUncut(work, season)}`
+}
+
+function whyUncut(work: Work, season: Season): string {
+  if (work.options.length > 0) return 'waits, the allowance does more on other limbs'
+  if (season.allowed <= 0) return 'no live foliage to spare'
+  if (season.stage === 'planting' && work.ratio < season.rules.gainingUpTo) return 'kept at planting'
+  if (work.barrier !== null) return `hold, or decide removal on site; ${barriers[work.barrier]}`
+  return 'kept, no cut would lower it enough'
 }
 
 const barriers: Record<Barrier, string> = {
