@@ -35,14 +35,22 @@ export interface Format {
   vertical?: 'top' | 'middle' | 'bottom'
   wrap?: boolean
   numberFormat?: string
-  /** A thin line below the cells. */
+  /** A thin line in this colour along the bottom edge of the area. */
   underline?: string
 }
 
 export interface SheetTable {
-  /** Name of the table in the workbook, letters, digits and underscores. */
+  /** Wanted name in the workbook: letters, digits and underscores. A number is added where it is taken. */
   name: string
+  /** Headers included; every header is a text and no two are the same. */
   area: Area
+}
+
+/** Rows that are taller than one line. */
+export interface RowHeight {
+  row: number
+  rows: number
+  points: number
 }
 
 export interface PageSetup {
@@ -66,6 +74,8 @@ export interface SheetDescription {
   tables: SheetTable[]
   /** Width of each column in characters of the standard font. */
   widths: number[]
+  /** Where a row holds wrapped text; the other rows keep the standard height. */
+  heights: RowHeight[]
   freezeRows: number
   freezeColumns: number
   page: PageSetup

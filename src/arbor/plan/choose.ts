@@ -95,6 +95,12 @@ class Search {
   /** Groups in the order in which they are tried, and the sum of the worth of the first n. */
   private order = new Int32Array(room)
   private worthUpTo = new Float64Array(room)
+  /** Sums so far, by depth. */
+  private gainAt = new Float64Array(room)
+  private unitsAt = new Float64Array(room)
+  private cutsAt = new Float64Array(room)
+  private lowerAt = new Float64Array(room)
+  private holdersAt = new Float64Array(room)
   private groups = 0
   private price = 0
   private current: number[] = []
@@ -113,7 +119,10 @@ class Search {
     this.setPrice()
     this.sortItems()
     this.sortGroups()
-    this.visit(0, 0, 0, 0, limits.lower, limits.holders)
+    this.gainAt[0] = this.unitsAt[0] = this.cutsAt[0] = 0
+    this.lowerAt[0] = limits.lower
+    this.holdersAt[0] = limits.holders
+    this.visit(0)
     return this.best
   }
 
@@ -160,6 +169,11 @@ class Search {
     this.worth = new Float64Array(size)
     this.order = new Int32Array(size)
     this.worthUpTo = new Float64Array(size)
+    this.gainAt = new Float64Array(size)
+    this.unitsAt = new Float64Array(size)
+    this.cutsAt = new Float64Array(size)
+    this.lowerAt = new Float64Array(size)
+    this.holdersAt = new Float64Array(size)
   }
 
   /** The price of dose at which the relaxed problem is worth least, by halving: the tightest bound of its kind. */
@@ -171,17 +185,17 @@ class Search {
       const units = this.units[at] ?? 0
       if (units > 0) high = Math.max(high, (this.gain[at] ?? 0) / units)
     }
-    if (this.unitsAt(0) <= this.limits.units) high = 0
+    if (this.unitsAtPrice(0) <= this.limits.units) high = 0
     for (let step = 0; step < 16 && high > 0; step++) {
       const price = (low + high) / 2
-      if (this.unitsAt(price) > this.limits.units) low = price
+      if (this.unitsAtPrice(price) > this.limits.units) low = price
       else high = price
     }
     this.price = high
   }
 
   /** Dose of the best priced items of as many groups as may be cut. */
-  private unitsAt(price: number): number {
+  private unitsAtPrice(price: number): number {
     let sum = 0
     let picked = 0
     for (let group = 0; group < this.groups; group++) {
@@ -255,45 +269,60 @@ class Search {
       this.worthUpTo[at + 1] = (this.worthUpTo[at] ?? 0) + (this.worth[this.order[at] ?? 0] ?? 0)
   }
 
-  private visit(
-    depth: number,
-    gain: number,
-    units: number,
-    cuts: number,
-    lower: number,
-    holders: number
-  ): void {
+  /** Sums so far stand by depth, as numbers handed from call to call would each be put on the heap. */
+  private visit(depth: number): void {
     if (depth === this.groups) {
-      if (lower >= -tolerance) this.keep(gain, units, cuts)
+      if ((this.lowerAt[depth] ?? 0) >= -tolerance) this.keep(depth)
       return
     }
-    if (!this.canImprove(depth, gain, units, cuts)) return
+    if (!this.canImprove(depth)) return
     const group = this.order[depth] ?? 0
     const place = this.place[group] ?? 0
     const end = this.first[group + 1] ?? 0
+    const next = depth + 1
     for (let at = this.first[group] ?? 0; at < end; at++) {
-      const more = units + (this.units[at] ?? 0)
-      const made = cuts + (this.cuts[at] ?? 0)
-      const held = holders - (this.raises[at] ?? 0)
-      if (more > this.limits.units || made > this.limits.cuts || held <= 0) continue
+      const units = (this.unitsAt[depth] ?? 0) + (this.units[at] ?? 0)
+      const cuts = (this.cutsAt[depth] ?? 0) + (this.cuts[at] ?? 0)
+      const holders = (this.holdersAt[depth] ?? 0) - (this.raises[at] ?? 0)
+      if (units > this.limits.units || cuts > this.limits.cuts || holders <= 0) continue
+      this.unitsAt[next] = units
+      this.cutsAt[next] = cuts
+      this.holdersAt[next] = holders
+      this.gainAt[next] = (this.gainAt[depth] ?? 0) + (this.gain[at] ?? 0)
+      this.lowerAt[next] = (this.lowerAt[depth] ?? 0) + (this.lower[at] ?? 0)
       this.current[place] = this.index[at] ?? 0
-      this.visit(depth + 1, gain + (this.gain[at] ?? 0), more, made, lower + (this.lower[at] ?? 0), held)
+      this.visit(next)
     }
     this.current[place] = leaveAlone
-    this.visit(depth + 1, gain, units, cuts, lower, holders)
+    this.start(next, depth)
+    this.visit(next)
   }
 
-  private canImprove(depth: number, gain: number, units: number, cuts: number): boolean {
+  /** The sums at a depth begin as they stand at another. */
+  private start(depth: number, from: number): void {
+    this.gainAt[depth] = this.gainAt[from] ?? 0
+    this.unitsAt[depth] = this.unitsAt[from] ?? 0
+    this.cutsAt[depth] = this.cutsAt[from] ?? 0
+    this.lowerAt[depth] = this.lowerAt[from] ?? 0
+    this.holdersAt[depth] = this.holdersAt[from] ?? 0
+  }
+
+  private canImprove(depth: number): boolean {
+    const units = this.unitsAt[depth] ?? 0
+    const cuts = this.cutsAt[depth] ?? 0
     const last = Math.min(this.groups, depth + this.limits.cuts - cuts)
     const worth = (this.worthUpTo[last] ?? 0) - (this.worthUpTo[depth] ?? 0)
-    const bound = gain + this.price * (this.limits.units - units) + worth
+    const bound = (this.gainAt[depth] ?? 0) + this.price * (this.limits.units - units) + worth
     if (bound < this.bestGain - 1) return false
     // Gains are whole: below the next whole number the branch can at best tie, and a tie goes to the lower dose.
     if (bound >= this.bestGain + 1 || units < this.bestUnits) return true
     return units === this.bestUnits && cuts <= this.bestCuts
   }
 
-  private keep(gain: number, units: number, cuts: number): void {
+  private keep(depth: number): void {
+    const gain = this.gainAt[depth] ?? 0
+    const units = this.unitsAt[depth] ?? 0
+    const cuts = this.cutsAt[depth] ?? 0
     if (!this.isBetterThanBest(gain, units, cuts)) return
     this.bestGain = gain
     this.bestUnits = units

@@ -1,0 +1,32 @@
+import { kilogramsPerPound } from '../units'
+import type { Evidence } from './evidence'
+
+export const brushVolumeEvidence: Evidence = {
+  finding: 'Agencies put a cubic yard of loose brush at 250 to 600 lb, and of green chips at about 475.',
+  source:
+    'Oregon DEQ conversion factors (loose 250, compacted 640, green chips 473, dry chips 243); US EPA 2016 (yard trimmings 250); Massachusetts (brush 500); CalRecycle (loose yard waste 600)',
+  certainty: 'read',
+  range: 'mixed yard debris as collected',
+  caution: 'A pile of untidied brush is bulkier than any of these. Weigh a load of your own.'
+}
+
+/** Pounds in a cubic yard. As Oregon DEQ prints them; others go up to 600 for loose brush. */
+export const poundsPerCubicYard = {
+  'loose brush': 250,
+  'compacted brush': 640,
+  'green chips': 473,
+  'dry chips': 243
+} as const
+
+/** Exact by definition (NIST SP 811, from memory). */
+export const cubicMetresPerCubicYard = 0.764554857984
+
+/** Cubic yards that a weight in lb fills. */
+export function brushCubicYards(pounds: number, as: keyof typeof poundsPerCubicYard): number {
+  return pounds / poundsPerCubicYard[as]
+}
+
+/** Cubic metres that a weight in kg fills. */
+export function brushCubicMetres(kilograms: number, as: keyof typeof poundsPerCubicYard): number {
+  return brushCubicYards(kilograms / kilogramsPerPound, as) * cubicMetresPerCubicYard
+}

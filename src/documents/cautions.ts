@@ -1,0 +1,17 @@
+/** What every document and the pane say where people act on a plan (design: Cautions). */
+export const cautions: readonly string[] = [
+  'Not a tree risk assessment and no promise of safety: this plan is about structure and growth only.',
+  'A qualified arborist on site decides every cut and may depart from this plan.',
+  'Local law, utility, wildlife and quarantine rules govern. Ask for the pruning windows of your region (oak wilt, nesting); none is assumed here.',
+  'Power lines: stop and call the owner of the line. Never work alone aloft.'
+]
+
+/** How far the numbers of a plan may be trusted. */
+export const howToRead: readonly string[] = [
+  'Allowed removal is a ceiling for the season, not a target. A limb’s foliage share is known to ±30 % only, and limbs left out of the survey make doses look larger.',
+  'Visits after the first are a forecast: measure again before each of them.'
+]
+
+/** True while no rates of one’s own can be given anywhere. */
+export const inventedRatesNotice =
+  'The default rates behind these prices are invented, and this version has no place yet to enter your own: check every price against your costs before you quote it.'

@@ -1,0 +1,66 @@
+import { byUrgency, type Plan } from '../arbor/plan/plan'
+import { cautions, howToRead } from './cautions'
+import { addLeftOver, addOnSite, addProblems, addUncut, addUnplanned } from './cutPlanRemarks'
+import { cutColumns, cutRows, cutWidths } from './cutTable'
+import { SheetDraft } from './draft'
+import { titles } from './ownSheets'
+import { looks } from './palette'
+import type { SheetDescription } from './sheet'
+
+function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
+  const { inventory } = plan
+  const counted = `${String(plan.trees.length)} trees and ${String(inventory.limbCount)} limbs`
+  draft.title(titles['cut-plan'])
+  draft.dated(plan.date)
+  draft.labelled('Inventory', `${counted}, read from ${inventory.address}. ${String(cuts)} cuts planned.`)
+  draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
+  draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
+  for (const sentence of howToRead) draft.labelled('How to read', sentence)
+  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+}
+
+/**
+ * The cut plan as a sheet: cautions, a table of cuts by urgency, then trees without a cut, limbs to decide on site, what
+ * remains, rows that could not be planned and every problem. Lengths in the units of the plan's system.
+ */
+export function describeCutPlan(plan: Plan): SheetDescription {
+  const draft = new SheetDraft(cutWidths)
+  const trees = byUrgency(plan)
+  const groups = trees.map((tree) => cutRows(tree, plan.system))
+  const body = groups.flat()
+  addHead(draft, plan, body.length)
+
+  draft.section('Cuts')
+  let titleRow: number | null = null
+  if (body.length === 0) draft.line(['No cut is planned; the reasons stand below.'], looks.body)
+  else {
+    titleRow = draft.table(cutColumns(plan.system), body, 3)
+    draft.tables.push({
+      name: 'CutPlan',
+      area: { row: titleRow, column: 0, rows: body.length + 1, columns: cutWidths.length }
+    })
+    let end = titleRow
+    for (const group of groups) {
+      end += group.length
+      if (group.length > 0) draft.format(end, 0, 1, cutWidths.length, looks.groupEnd)
+    }
+  }
+  addUncut(draft, trees)
+  addOnSite(draft, trees)
+  addLeftOver(draft, trees)
+  addUnplanned(draft, plan)
+  addProblems(draft, plan)
+
+  return draft.finish({
+    kind: 'cut-plan',
+    name: titles['cut-plan'],
+    freezeRows: 0,
+    freezeColumns: 1,
+    page: {
+      orientation: 'landscape',
+      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+      titleRow,
+      footer: `Cut plan, ${plan.date}. Not a tree risk assessment; a qualified arborist on site decides.`
+    }
+  })
+}

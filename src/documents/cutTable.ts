@@ -1,0 +1,95 @@
+import type { Cut, TreePlan, Visit } from '../arbor/plan/plan'
+import type { Tree } from '../arbor/measure/inventory'
+import { convertLength, systems, type UnitSystem } from '../../shared/units'
+import { largeCutMark, whatToDo } from './cutWords'
+import type { TableColumn } from './draft'
+import type { Content } from './sheet'
+
+/** Width of each column in characters. */
+export const cutWidths = [16, 22, 6, 6, 8, 34, 10, 10, 10, 9, 9, 9, 9, 10, 11, 8, 10, 16, 48]
+
+const tenth = { numberFormat: '0.0', align: 'right' } as const
+/** Whole percent; below one percent with a decimal, so that a small dose does not read as none. */
+const percent = { numberFormat: '[=0]0%;[<0.0095]0.0%;0%', align: 'right' } as const
+const hundredth = { numberFormat: '0.00', align: 'right' } as const
+const centred = { numberFormat: '0', align: 'center' } as const
+const points = { numberFormat: '0', align: 'right' } as const
+
+/** Headers with their units, and the look of each column. */
+export function cutColumns(system: UnitSystem): TableColumn[] {
+  const { diameter, height } = systems[system]
+  return [
+    { header: 'Tree', format: { bold: true } },
+    { header: 'Species, location', format: { wrap: true } },
+    { header: 'Visit', format: centred },
+    { header: 'Year', format: centred },
+    { header: 'Limb', format: { bold: true } },
+    { header: 'What to do', format: { wrap: true } },
+    { header: `Diameter of cut (${diameter})`, format: tenth },
+    { header: `Least lateral to leave (${diameter})`, format: tenth },
+    { header: `Height of cut (${height})`, format: tenth },
+    { header: `Tip after (${height})`, format: tenth },
+    { header: 'Dose of this cut', format: percent },
+    { header: 'Dose of the visit', format: percent },
+    { header: 'Allowed removal', format: percent },
+    { header: 'Aspect ratio now', format: hundredth },
+    { header: 'Aspect ratio at next visit', format: hundredth },
+    { header: 'Priority now', format: points },
+    { header: 'Priority at next visit', format: points },
+    { header: 'Large cut', format: { wrap: true, align: 'center' } },
+    { header: 'Why', format: { wrap: true } }
+  ]
+}
+
+/** To two decimals, which is finer than anybody measures; the smallest lateral is never rounded down. */
+function shown(
+  value: number | null,
+  from: 'mm' | 'm',
+  to: ReturnType<typeof unitsOf>,
+  upwards = false
+): Content {
+  if (value === null) return null
+  const length = convertLength(value, from, from === 'mm' ? to.diameter : to.height)
+  return upwards ? Math.ceil(length * 10 - 1e-9) / 10 : Math.round(length * 100) / 100
+}
+
+const unitsOf = (system: UnitSystem) => systems[system]
+
+/** "Red maple, Gate lawn", or whichever of the two is known. */
+export function describeTree(tree: Tree): string {
+  return [tree.species, tree.site].filter((part) => part.trim() !== '').join(', ')
+}
+
+function cutRow(tree: TreePlan, visit: Visit, cut: Cut, system: UnitSystem): Content[] {
+  const units = unitsOf(system)
+  return [
+    tree.tree.id,
+    describeTree(tree.tree),
+    visit.visit,
+    visit.year,
+    cut.limb.id,
+    whatToDo(cut),
+    shown(cut.cutDiameter, 'mm', units),
+    shown(cut.lateralMin, 'mm', units, true),
+    shown(cut.cutHeight, 'm', units),
+    shown(cut.tipAfter, 'm', units),
+    cut.dose,
+    visit.dose,
+    visit.allowedRemoval,
+    cut.aspectRatio,
+    cut.projectedAspectRatio,
+    cut.priority,
+    cut.nextPriority,
+    largeCutMark(cut),
+    cut.reason
+  ]
+}
+
+/** The cuts of a tree in the order of work: by visit, then the most urgent limb first. */
+export function cutRows(tree: TreePlan, system: UnitSystem): Content[][] {
+  return tree.visits.flatMap((visit) =>
+    [...visit.cuts]
+      .sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+      .map((cut) => cutRow(tree, visit, cut, system))
+  )
+}

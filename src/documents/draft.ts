@@ -1,0 +1,102 @@
+import { dateSerial } from './dateSerial'
+import { looks } from './palette'
+import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
+import { linesNeeded, pointsForLines } from './wrapping'
+
+/** A column of a table: its header, its look and whether long text wraps. */
+export interface TableColumn {
+  header: string
+  format?: Format
+}
+
+/** A sheet being set from top to bottom: lines of text, tables, and the formats that go with them. */
+export class SheetDraft {
+  readonly rows: Content[][] = []
+  readonly formats: SheetDescription['formats'] = []
+  readonly tables: SheetTable[] = []
+  readonly heights: RowHeight[] = []
+
+  constructor(readonly widths: number[]) {}
+
+  /** The row that comes next, from 0. */
+  get next(): number {
+    return this.rows.length
+  }
+
+  format(row: number, column: number, rows: number, columns: number, format: Format): void {
+    if (rows > 0 && columns > 0) this.formats.push({ area: { row, column, rows, columns }, format })
+  }
+
+  /** A row of cells from the first column on, in one look across the whole width. */
+  line(cells: Content[], format: Format): number {
+    const row = this.rows.push(cells) - 1
+    this.format(row, 0, 1, this.widths.length, format)
+    return row
+  }
+
+  title(text: string): void {
+    this.height(this.line([text], looks.title), 1, 30)
+  }
+
+  /** A label and, in the next column, what it says: a sentence that runs to the right. */
+  labelled(label: string, content: Content, look: Format = looks.lead): number {
+    const row = this.line([label, content], look)
+    this.format(row, 0, 1, 1, { bold: true })
+    return row
+  }
+
+  /** The day the document is made for. */
+  dated(isoDate: string): void {
+    const row = this.labelled('Made for', { date: dateSerial(isoDate) })
+    this.format(row, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
+  }
+
+  blank(): void {
+    this.rows.push([])
+  }
+
+  section(title: string): void {
+    this.blank()
+    this.height(this.line([title], looks.section), 1, 20)
+  }
+
+  height(row: number, rows: number, points: number): void {
+    const last = this.heights.at(-1)
+    if (last !== undefined && last.row + last.rows === row && last.points === points) last.rows += rows
+    else this.heights.push({ row, rows, points })
+  }
+
+  /** Headers and rows; wrapped columns set the height of each row. Gives the row of the headers. */
+  table(columns: TableColumn[], body: Content[][], headerLines = 1): number {
+    const top = this.line(
+      columns.map((column) => column.header),
+      {}
+    )
+    this.format(top, 0, 1, this.widths.length, looks.header)
+    this.height(top, 1, pointsForLines(headerLines, 9))
+    this.format(top + 1, 0, body.length, this.widths.length, looks.body)
+    columns.forEach((column, index) => {
+      if (column.format === undefined) return
+      this.format(top + 1, index, body.length, 1, column.format)
+      if (column.format.align !== undefined) this.format(top, index, 1, 1, { align: column.format.align })
+    })
+    const wrapped = columns.flatMap((column, index) => (column.format?.wrap === true ? [index] : []))
+    for (const cells of body) {
+      const row = this.rows.push(cells) - 1
+      const lines = wrapped.map((index) => linesNeeded(cells[index] ?? null, this.widths[index] ?? 9))
+      const most = Math.max(1, ...lines)
+      this.height(row, 1, pointsForLines(most, 10))
+    }
+    if (body.length > 0) this.format(top + body.length, 0, 1, this.widths.length, looks.groupEnd)
+    return top
+  }
+
+  finish(
+    rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths'>
+  ): SheetDescription {
+    const { rows, formats, tables, heights, widths } = this
+    const width = widths.length
+    const even = rows.map((row) => [...row, ...Array<null>(Math.max(0, width - row.length)).fill(null)])
+    return { ...rest, rows: even, formats, tables, heights, widths }
+  }
+}

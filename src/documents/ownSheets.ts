@@ -1,0 +1,52 @@
+import type { DocumentKind } from './sheet'
+
+/** Title in the first cell of each document, which is also how a sheet is known to be ours. */
+export const titles: Record<DocumentKind, string> = {
+  'cut-plan': 'Cut plan',
+  estimate: 'Estimate'
+}
+
+/** A sheet of ours that a workbook name points at. */
+export interface OwnName {
+  kind: DocumentKind
+  /** 1 for the first sheet of its kind. */
+  number: number
+  sheetName: string
+}
+
+const stems: Record<DocumentKind, string> = {
+  'cut-plan': 'Limbwright_cut_plan',
+  estimate: 'Limbwright_estimate'
+}
+
+/** The workbook name by which a document is found again: Limbwright_cut_plan, Limbwright_cut_plan_2. */
+export function ownName(kind: DocumentKind, number = 1): string {
+  return number === 1 ? stems[kind] : `${stems[kind]}_${String(number)}`
+}
+
+/** The first cell of a sheet as a workbook name refers to it, without "=": 'Cut plan'!$A$1. */
+export function firstCellOf(sheetName: string): string {
+  return `'${sheetName.replaceAll("'", "''")}'!$A$1`
+}
+
+/** What a workbook name says: one of our sheets, or null where it is another name or its sheet is gone. */
+export function readOwnName(name: string, formula: string): OwnName | null {
+  for (const kind of Object.keys(stems) as DocumentKind[]) {
+    const rest = name.startsWith(stems[kind]) ? name.slice(stems[kind].length) : null
+    if (rest === null || !/^(_[1-9][0-9]*)?$/.test(rest)) continue
+    const found = /^=?(?:'((?:[^']|'')+)'|([^'!#]+))!\$A\$1$/.exec(formula)
+    if (found === null) return null
+    const sheetName = found[1] === undefined ? (found[2] ?? '') : found[1].replaceAll("''", "'")
+    return { kind, number: rest === '' ? 1 : Number(rest.slice(1)), sheetName }
+  }
+  return null
+}
+
+/** The wanted sheet name, or the first free one after it: "Cut plan", "Cut plan (2)". Sheet names ignore case. */
+export function freeSheetName(wanted: string, taken: Iterable<string>): string {
+  const used = new Set([...taken].map((name) => name.toLowerCase()))
+  for (let number = 1; ; number++) {
+    const name = number === 1 ? wanted : `${wanted} (${String(number)})`
+    if (!used.has(name.toLowerCase())) return name
+  }
+}

@@ -1,0 +1,95 @@
+import type { CellBlock } from '../../shared/cells'
+import { problem, type Problem } from '../../shared/problems'
+import type { DocumentKind, SheetDescription } from '../documents/sheet'
+import { addressOf } from './addresses'
+import { holdsSame } from './blockUnchanged'
+import { inExcel, isProblem } from './failures'
+import { begin, discard, finish, lookAround, type Draft, type Surroundings } from './sheetDrafts'
+import { writeSheet } from './writeSheet'
+
+export interface ApplyOptions {
+  /** Put the new document in place of the last one of its kind that we wrote; otherwise it is added beside it. */
+  replace: boolean
+  /** The cells the documents were made from; if they have changed since, nothing is written. */
+  source?: CellBlock | undefined
+  signal?: AbortSignal | undefined
+  /** Cells written and cells in all. */
+  onProgress?: ((done: number, total: number) => void) | undefined
+}
+
+export interface WrittenSheet {
+  kind: DocumentKind
+  sheetName: string
+}
+
+async function writeDrafts(
+  context: Excel.RequestContext,
+  descriptions: readonly SheetDescription[],
+  { signal, onProgress, replace }: ApplyOptions,
+  around: Surroundings,
+  begun: Draft[]
+): Promise<Problem | null> {
+  const total = descriptions.reduce((sum, { rows, widths }) => sum + rows.length * widths.length, 0)
+  let done = 0
+  const onStep = (cells: number) => {
+    done += cells
+    onProgress?.(done, total)
+  }
+  for (const description of descriptions) {
+    signal?.throwIfAborted()
+    const draft = begin(context, description, around, replace)
+    if (isProblem(draft)) return draft
+    begun.push(draft)
+    await context.sync()
+    await writeSheet(context, draft.sheet, description, { signal, onStep })
+  }
+  return null
+}
+
+async function write(
+  context: Excel.RequestContext,
+  descriptions: readonly SheetDescription[],
+  options: ApplyOptions,
+  begun: Draft[]
+): Promise<WrittenSheet[] | Problem> {
+  const { source, signal } = options
+  if (source !== undefined && !(await holdsSame(context, source))) return changed(source)
+  const around = await lookAround(context)
+  if (isProblem(around)) return around
+  const problem = await writeDrafts(context, descriptions, options, around, begun)
+  if (problem !== null) return problem
+  signal?.throwIfAborted()
+  if (source !== undefined && !(await holdsSame(context, source))) return changed(source)
+
+  const drafts = [...begun]
+  for (const draft of drafts) finish(context, draft, around)
+  drafts[0]?.sheet.activate()
+  await context.sync()
+  begun.length = 0
+  return drafts.map(({ description, finalName }) => ({ kind: description.kind, sheetName: finalName }))
+}
+
+function changed(source: CellBlock): Problem {
+  const columns = source.rows[0]?.length ?? 1
+  const area = { row: source.top, column: source.left, rows: source.rows.length, columns }
+  return problem('range-changed', addressOf(area, source.sheet))
+}
+
+/**
+ * Writes documents, each on a sheet of its own. Never touches a sheet that is not ours: where one already has the wanted
+ * name, the document is called "Cut plan (2)". Written beside the old sheets first and put in place in one last step, so
+ * that a cancelled or failed run leaves the workbook as it was. Rejects with the signal's AbortError when cancelled.
+ */
+export async function applySheets(
+  descriptions: readonly SheetDescription[],
+  options: ApplyOptions
+): Promise<{ written: WrittenSheet[] } | Problem> {
+  options.signal?.throwIfAborted()
+  const begun: Draft[] = []
+  try {
+    const result = await inExcel((context) => write(context, descriptions, options, begun), { wait: false })
+    return isProblem(result) ? result : { written: result }
+  } finally {
+    if (begun.length > 0) await discard(begun)
+  }
+}

@@ -1,0 +1,32 @@
+import type { SheetDescription } from '../documents/sheet'
+
+/** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
+export function setUpPage(
+  sheet: Excel.Worksheet,
+  { page, freezeRows, freezeColumns }: SheetDescription
+): void {
+  sheet.showGridlines = false
+  if (freezeRows > 0 && freezeColumns > 0)
+    sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, freezeRows, freezeColumns))
+  else if (freezeRows > 0) sheet.freezePanes.freezeRows(freezeRows)
+  else if (freezeColumns > 0) sheet.freezePanes.freezeColumns(freezeColumns)
+  const layout = sheet.pageLayout
+  layout.orientation = page.orientation === 'landscape' ? 'Landscape' : 'Portrait'
+  layout.paperSize = page.paper === 'a4' ? 'A4' : 'Letter'
+  layout.zoom = { horizontalFitToPages: 1 }
+  layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
+  layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'
+  if (page.titleRow !== null) layout.setPrintTitleRows(sheet.getRangeByIndexes(page.titleRow, 0, 1, 1))
+}
+
+/** Tables under the names that the spreadsheet gives them, in plain black and white. */
+export function addTables(sheet: Excel.Worksheet, { tables }: SheetDescription): void {
+  for (const { area } of tables) {
+    const table = sheet.tables.add(
+      sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns),
+      true
+    )
+    table.style = 'TableStyleLight1'
+    table.showBandedRows = false
+  }
+}

@@ -1,0 +1,120 @@
+import { problem, type Problem } from '../../shared/problems'
+import { freeSheetName, ownName } from '../documents/ownSheets'
+import type { SheetDescription } from '../documents/sheet'
+import { inExcel } from './failures'
+import { ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
+
+/** One document on its way: the sheet it is written on, and what becomes of that sheet at the end. */
+export interface Draft {
+  description: SheetDescription
+  sheet: Excel.Worksheet
+  /** Name of the sheet while it is being written. */
+  writtenAs: string
+  finalName: string
+  ownName: string
+  replaced: OwnSheet | null
+}
+
+/** What already stands in the workbook. */
+export interface Surroundings {
+  own: OwnSheet[]
+  sheetNames: string[]
+  /** Names of tables in lower case, with the sheet each stands on. */
+  tables: Map<string, string>
+  names: Set<string>
+}
+
+/** What already stands in the workbook; a problem where no sheet may be added. */
+export async function lookAround(context: Excel.RequestContext): Promise<Surroundings | Problem> {
+  const { workbook } = context
+  workbook.protection.load('protected')
+  workbook.worksheets.load('items/name')
+  workbook.tables.load('items/name,items/worksheet/name')
+  workbook.names.load('items/name')
+  await context.sync()
+  if (workbook.protection.protected) return problem('sheet-protected', '', { cell: 'to be written' })
+  return {
+    own: await ownSheetsOf(context),
+    sheetNames: workbook.worksheets.items.map((sheet) => sheet.name),
+    tables: new Map(workbook.tables.items.map((table) => [table.name.toLowerCase(), table.worksheet.name])),
+    names: new Set(workbook.names.items.map((item) => item.name.toLowerCase()))
+  }
+}
+
+/** Adds an empty sheet for a document and settles what it will be called. */
+export function begin(
+  context: Excel.RequestContext,
+  description: SheetDescription,
+  around: Surroundings,
+  replace: boolean
+): Draft | Problem {
+  const earlier = around.own
+    .filter((sheet) => sheet.kind === description.kind)
+    .sort((a, b) => a.number - b.number)
+  const replaced = replace ? (earlier.at(-1) ?? null) : null
+  if (replaced?.protected === true) return problem('sheet-protected', '', { cell: replaced.sheetName })
+  const writtenAs = freeSheetName(description.name, around.sheetNames)
+  around.sheetNames.push(writtenAs)
+  const number = (earlier.at(-1)?.number ?? 0) + 1
+  return {
+    description,
+    sheet: context.workbook.worksheets.add(writtenAs),
+    writtenAs,
+    finalName: replaced?.sheetName ?? writtenAs,
+    ownName: replaced?.name ?? ownName(description.kind, number),
+    replaced
+  }
+}
+
+/** Gives each table its wanted name, or the first free one after it. Tables and names share their names. */
+function nameTables(draft: Draft, around: Surroundings): void {
+  draft.description.tables.forEach(({ name }, index) => {
+    let free = name
+    const taken = (wanted: string) =>
+      around.tables.has(wanted.toLowerCase()) || around.names.has(wanted.toLowerCase())
+    for (let number = 2; taken(free); number++) free = `${name}_${String(number)}`
+    around.tables.set(free.toLowerCase(), draft.finalName)
+    draft.sheet.tables.getItemAt(index).name = free
+  })
+}
+
+/** Takes the replaced sheet away, gives the new one its name, its tables and the name it is found again by. */
+export function finish(context: Excel.RequestContext, draft: Draft, around: Surroundings): void {
+  const { workbook } = context
+  if (draft.replaced !== null) {
+    const { sheetName } = draft.replaced
+    workbook.worksheets.getItem(sheetName).delete()
+    for (const [table, sheet] of around.tables) if (sheet === sheetName) around.tables.delete(table)
+  }
+  if (draft.finalName !== draft.writtenAs) draft.sheet.name = draft.finalName
+  nameTables(draft, around)
+  if (around.names.has(draft.ownName.toLowerCase())) workbook.names.getItem(draft.ownName).delete()
+  const item = workbook.names.add(draft.ownName, draft.sheet.getCell(0, 0))
+  item.visible = false
+}
+
+/**
+ * Removes what was begun, once nobody is typing in a cell any more. A document whose predecessor is already gone is
+ * complete, and stays.
+ */
+export async function discard(drafts: readonly Draft[]): Promise<void> {
+  await inExcel(
+    async (context) => {
+      const { worksheets, names } = context.workbook
+      const found = drafts.map((draft) => ({
+        draft,
+        sheet: worksheets.getItemOrNullObject(draft.writtenAs),
+        earlier: draft.replaced && worksheets.getItemOrNullObject(draft.replaced.sheetName),
+        name: names.getItemOrNullObject(draft.ownName)
+      }))
+      await context.sync()
+      for (const { sheet, earlier, name } of found) {
+        if (sheet.isNullObject || earlier?.isNullObject === true) continue
+        sheet.delete()
+        if (earlier === null && !name.isNullObject) name.delete()
+      }
+      await context.sync()
+    },
+    { wait: true }
+  )
+}

@@ -1,0 +1,132 @@
+import type { Area, Content, Format, SheetDescription } from '../documents/sheet'
+import { typedText } from '../documents/typedText'
+import { addTables, setUpPage } from './pageAndTables'
+
+/** Rough size of one request in characters; Excel on the web takes at most 5 MB. */
+const requestCharacters = 1_000_000
+/** Operations in one request. */
+const requestSteps = 400
+
+export interface Writing {
+  signal?: AbortSignal | undefined
+  /** Told after each request how many of its share of steps are done. */
+  onStep?: ((cells: number) => void) | undefined
+}
+
+/** Width in points of a column of so many characters of the standard font: 7 pixels each and 5 between, 96 to 72. */
+export function columnPoints(characters: number): number {
+  return (characters * 7 + 5) * 0.75
+}
+
+/** Sends what has been asked for so far, without the screen following every step. */
+async function send(context: Excel.RequestContext, signal: AbortSignal | undefined): Promise<void> {
+  signal?.throwIfAborted()
+  context.application.suspendScreenUpdatingUntilNextSync()
+  await context.sync()
+}
+
+function typed(content: Content): string | number | boolean | null {
+  if (content === null || content === '') return null
+  if (typeof content === 'string') return typedText(content)
+  if (typeof content === 'number') return Number.isFinite(content) ? content : null
+  if (typeof content === 'boolean') return content
+  return 'date' in content ? content.date : null
+}
+
+/** Text, numbers and dates in bands of rows. A blank is left alone: the sheet is new. */
+async function writeCells(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  { rows, widths }: SheetDescription,
+  { signal, onStep }: Writing
+): Promise<void> {
+  for (let start = 0; start < rows.length;) {
+    const band: ReturnType<typeof typed>[][] = []
+    for (let size = 0; start + band.length < rows.length && size < requestCharacters;) {
+      const row = (rows[start + band.length] ?? []).map(typed)
+      for (const cell of row) size += typeof cell === 'string' ? cell.length + 3 : 12
+      band.push(row)
+    }
+    sheet.getRangeByIndexes(start, 0, band.length, widths.length).values = band
+    await send(context, signal)
+    onStep?.(band.length * widths.length)
+    start += band.length
+  }
+}
+
+/** Native formulas, each by itself: nothing a person typed ever goes this way. */
+async function writeFormulas(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  { rows }: SheetDescription,
+  { signal }: Writing
+): Promise<void> {
+  rows.forEach((row, r) => {
+    row.forEach((content, c) => {
+      if (typeof content === 'object' && content !== null && 'formula' in content)
+        sheet.getCell(r, c).formulas = [[content.formula]]
+    })
+  })
+  await send(context, signal)
+}
+
+const horizontal = { left: 'Left', center: 'Center', right: 'Right' } as const
+const vertical = { top: 'Top', middle: 'Center', bottom: 'Bottom' } as const
+
+function applyFormat(sheet: Excel.Worksheet, area: Area, format: Format): void {
+  const range = sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns)
+  const { font, fill } = range.format
+  if (format.bold !== undefined) font.bold = format.bold
+  if (format.italic !== undefined) font.italic = format.italic
+  if (format.size !== undefined) font.size = format.size
+  if (format.color !== undefined) font.color = format.color
+  if (format.fill !== undefined) fill.color = format.fill
+  if (format.align !== undefined) range.format.horizontalAlignment = horizontal[format.align]
+  if (format.vertical !== undefined) range.format.verticalAlignment = vertical[format.vertical]
+  if (format.wrap !== undefined) range.format.wrapText = format.wrap
+  // One value alone stands for every cell of the range.
+  if (format.numberFormat !== undefined) range.numberFormat = format.numberFormat as never
+  if (format.underline === undefined) return
+  const last = sheet.getRangeByIndexes(area.row + area.rows - 1, area.column, 1, area.columns)
+  const edge = last.format.borders.getItem('EdgeBottom')
+  edge.style = 'Continuous'
+  edge.color = format.underline
+}
+
+async function writeFormats(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  { formats, widths, heights }: SheetDescription,
+  { signal }: Writing
+): Promise<void> {
+  const steps = [
+    ...formats.map(({ area, format }) => () => {
+      applyFormat(sheet, area, format)
+    }),
+    ...widths.map((width, column) => () => {
+      sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = columnPoints(width)
+    }),
+    ...heights.map(({ row, rows, points }) => () => {
+      sheet.getRangeByIndexes(row, 0, rows, 1).format.rowHeight = points
+    })
+  ]
+  for (let start = 0; start < steps.length; start += requestSteps) {
+    for (const step of steps.slice(start, start + requestSteps)) step()
+    await send(context, signal)
+  }
+}
+
+/** Writes a description onto a new, empty sheet. Its tables get their names later, when these are free. */
+export async function writeSheet(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  description: SheetDescription,
+  writing: Writing
+): Promise<void> {
+  await writeFormats(context, sheet, description, writing)
+  await writeCells(context, sheet, description, writing)
+  await writeFormulas(context, sheet, description, writing)
+  addTables(sheet, description)
+  setUpPage(sheet, description)
+  await send(context, writing.signal)
+}

@@ -1,0 +1,55 @@
+import { parseArgs } from 'node:util'
+import { refuse, type Refusal } from '../../shared/refusal'
+
+export const usage = 'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--json] [--date YYYY-MM-DD]'
+
+/** What the command line asks for. */
+export interface Wanted {
+  /** Null for the sample inventory. */
+  inventory: string | null
+  out: string | null
+  json: boolean
+  /** ISO date, or null for today. */
+  date: string | null
+  help: boolean
+}
+
+const options = {
+  out: { type: 'string' },
+  json: { type: 'boolean' },
+  date: { type: 'string' },
+  help: { type: 'boolean', short: 'h' }
+} as const
+
+/** A day that the calendar has, between the years 1901 and 9000, as spreadsheets can show it. */
+export function isIsoDate(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false
+  const day = new Date(`${text}T00:00:00Z`)
+  const year = day.getUTCFullYear()
+  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text) && year > 1900 && year < 9000
+}
+
+/** The arguments taken apart, or the sentence that says what is wrong with them. */
+export function readArguments(args: readonly string[]): Wanted | Refusal {
+  let parsed
+  try {
+    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true })
+  } catch (error) {
+    const first = (error as Error).message.split(/\.\s|\n/)[0] ?? ''
+    return refuse(`${first.replace(/\.$/, '')}. Use: ${usage}`)
+  }
+  const { values, positionals } = parsed
+  if (positionals.length > 1)
+    return refuse(`One inventory at a time, but ${positionals.join(' and ')} were given. Use: ${usage}`)
+  if (values.date !== undefined && !isIsoDate(values.date))
+    return refuse(`--date ${values.date} is not a day of the calendar: write it as YYYY-MM-DD.`)
+  if (values.out !== undefined && !/[^\\/]\.xlsx$/i.test(values.out))
+    return refuse(`--out ${values.out} does not end in .xlsx: name the workbook to write.`)
+  return {
+    inventory: positionals[0] ?? null,
+    out: values.out ?? null,
+    json: values.json === true,
+    date: values.date ?? null,
+    help: values.help === true
+  }
+}

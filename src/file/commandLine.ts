@@ -1,0 +1,73 @@
+import { resolve } from 'node:path'
+import { readInventory } from '../arbor/measure/readInventory'
+import { planInventory } from '../arbor/plan/planInventory'
+import type { Plan, TreePlan } from '../arbor/plan/plan'
+import type { Estimate } from '../arbor/price/estimate'
+import { estimatePlan } from '../arbor/price/estimatePlan'
+import type { CellBlock } from '../../shared/cells'
+import { isRefusal, type Refusal } from '../../shared/refusal'
+import { describeCutPlan } from '../documents/cutPlan'
+import { describeEstimate } from '../documents/estimateSheet'
+import { readArguments, usage, type Wanted } from './arguments'
+import { whyNotWritable, writeOut } from './outFile'
+import { planJson } from './planJson'
+import { planText } from './planText'
+import { readTableFile } from './readTableFile'
+import { sampleInventory, sampleSheetName } from './sampleInventory'
+import { writeWorkbook } from './writeWorkbook'
+
+/** What the command needs of the machine; a test brings its own. */
+export interface Surroundings {
+  out(text: string): void
+  /** One line: why nothing was done. */
+  fail(sentence: string): void
+  /** Local day, ISO. */
+  today: string
+  /** Folder that file names start from. */
+  folder: string
+}
+
+/** A plan was made; the arguments or a file cannot be used; no row could be planned. */
+export type ExitCode = 0 | 2 | 3
+
+const sample: CellBlock = { rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 }
+
+/** At least one tree was judged: it has a visit, or, without limbs, a crown ratio or a time budget. */
+function anythingPlanned(made: Plan, estimate: Estimate): boolean {
+  const judged = ({ visits, tree, liveCrownRatio }: TreePlan) =>
+    visits.length > 0 || (tree.limbs.length === 0 && liveCrownRatio !== null)
+  return estimate.lines.length > 0 || made.trees.some(judged)
+}
+
+async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
+  const inventory = wanted.inventory === null ? null : resolve(around.folder, wanted.inventory)
+  const out = wanted.out === null ? null : resolve(around.folder, wanted.out)
+  const refused = out === null ? null : await whyNotWritable(out, inventory)
+  if (refused !== null) return refused
+  const block = inventory === null ? sample : await readTableFile(inventory)
+  if (isRefusal(block)) return block
+
+  const made = planInventory(readInventory(block), { date: wanted.date ?? around.today })
+  const estimate = estimatePlan(made)
+  if (out !== null) {
+    const documents = [describeCutPlan(made), describeEstimate(estimate, made)]
+    const failed = await writeOut(out, await writeWorkbook(documents))
+    if (failed !== null) return failed
+  }
+  around.out(wanted.json ? JSON.stringify(planJson(made, estimate), null, 2) : planText(made, estimate))
+  if (out !== null && !wanted.json) around.out(`\nWritten to ${out}`)
+  return anythingPlanned(made, estimate) ? 0 : 3
+}
+
+/** Plans a file, or the sample inventory, as the arguments ask. */
+export async function runCommandLine(args: readonly string[], around: Surroundings): Promise<ExitCode> {
+  const wanted = readArguments(args)
+  if (!isRefusal(wanted) && wanted.help) {
+    around.out(`${usage}\nWithout a file, the sample inventory (an invented scenario) is planned.`)
+    return 0
+  }
+  const result = isRefusal(wanted) ? wanted : await plan(wanted, around)
+  if (!isRefusal(result)) return result
+  around.fail(result.sentence.replace(/\s+/g, ' '))
+  return 2
+}

@@ -1,0 +1,72 @@
+import type { Plan, TreePlan, Visit } from '../arbor/plan/plan'
+import type { Estimate } from '../arbor/price/estimate'
+import { printMoney } from '../../shared/money'
+import { version } from '../../shared/version'
+
+function visitJson(visit: Visit) {
+  return {
+    visit: visit.visit,
+    year: visit.year,
+    dose: visit.dose,
+    cuts: visit.cuts.map((cut) => ({
+      limb: cut.limb.id,
+      kind: cut.kind,
+      share: cut.share,
+      cutDiameterMm: cut.cutDiameter,
+      lateralMinMm: cut.lateralMin,
+      dose: cut.dose,
+      aspectRatio: cut.aspectRatio,
+      projectedAspectRatio: cut.projectedAspectRatio,
+      priority: cut.priority,
+      nextPriority: cut.nextPriority,
+      reason: cut.reason
+    })),
+    objective: visit.objective
+  }
+}
+
+function treeJson(tree: TreePlan) {
+  return {
+    tree: tree.tree.id,
+    leader: tree.leader.name,
+    allowedRemoval: tree.allowedRemoval,
+    liveCrownRatio: tree.liveCrownRatio,
+    visits: tree.visits.map(visitJson),
+    remaining: tree.remaining.map(({ limb, priority, clearedByVisit }) => ({
+      limb: limb.id,
+      priority,
+      clearedByVisit
+    }))
+  }
+}
+
+function estimateJson(estimate: Estimate) {
+  const money = (amount: Estimate['total']) => printMoney(amount, estimate.minorDigits)
+  return {
+    currency: estimate.currency,
+    lines: estimate.lines.map(({ tree, visit, crewHours, price }) => ({
+      tree,
+      visit,
+      crewHours,
+      price: money(price)
+    })),
+    subtotal: money(estimate.subtotal),
+    tax: money(estimate.tax),
+    total: money(estimate.total)
+  }
+}
+
+/**
+ * The plan and its estimate as the command line prints them: trees in the inventory's order, fractions as numbers, money
+ * as text, what is missing as null. A row is counted as the sheet counts it, from 1.
+ */
+export function planJson(plan: Plan, estimate: Estimate) {
+  return {
+    version,
+    date: plan.date,
+    trees: plan.trees.map(treeJson),
+    unplanned: plan.unplanned.map(({ tree, row, reason }) => ({ tree, row, reason })),
+    estimate: estimateJson(estimate),
+    problems: plan.problems.map(({ code, cell, message, remedy }) => ({ code, cell, message, remedy }))
+  }
+}

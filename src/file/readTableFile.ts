@@ -1,0 +1,88 @@
+import { readFile } from 'node:fs/promises'
+import { basename, extname } from 'node:path'
+import { dateToSerial, HucreError } from 'hucre'
+import { readXlsx, type CellValue, type Workbook } from 'hucre/xlsx'
+import type { Cell, CellBlock } from '../../shared/cells'
+import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
+import { readOwnName } from '../documents/ownSheets'
+import { decodeText, readCsv } from './csvFile'
+import { findInventory, type FileSheet } from './findInventory'
+
+/** The largest file that is read, in bytes; a hundred thousand limbs need about a tenth of it. */
+const largestFile = 200 * 1024 * 1024
+
+/** Bytes with the name they came under; the name's ending says what they are. */
+export interface NamedBytes {
+  name: string
+  bytes: Uint8Array
+}
+
+function cellOf(value: CellValue | undefined): Cell {
+  if (value === undefined || value === '') return null
+  return value instanceof Date ? dateToSerial(value) : value
+}
+
+/** Sheets in the file's order, visible ones first, without the documents that were written from a plan. */
+function inventorySheets(workbook: Workbook): FileSheet[] {
+  const own = new Set(
+    (workbook.namedRanges ?? []).map(({ name, range }) => readOwnName(name, range)?.sheetName)
+  )
+  const sheets = workbook.sheets.filter((sheet) => !own.has(sheet.name))
+  const hidden = (sheet: (typeof sheets)[number]) => sheet.hidden === true || sheet.veryHidden === true
+  return [...sheets.filter((sheet) => !hidden(sheet)), ...sheets.filter(hidden)].map(({ name, rows }) => ({
+    name,
+    rows: rows.map((row) => row.map(cellOf))
+  }))
+}
+
+/** What the reader of the file says of it, as one sentence. */
+function unreadable(name: string, error: unknown): Refusal {
+  const why = error instanceof HucreError ? ` (${error.message.split('\n')[0] ?? ''})` : ''
+  return refuse(
+    `${name} could not be read as a workbook${why}: save it again as .xlsx without a password, or as .csv.`
+  )
+}
+
+async function readBytes({ name, bytes }: NamedBytes): Promise<CellBlock | Refusal> {
+  const kind = extname(name).toLowerCase()
+  if (kind === '.csv' || kind === '.txt' || kind === '.tsv') {
+    const rows = readCsv(decodeText(bytes))
+    return findInventory([{ name: basename(name, extname(name)), rows }])
+  }
+  if (kind !== '.xlsx' && kind !== '.xlsm')
+    return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
+  try {
+    return findInventory(inventorySheets(await readXlsx(bytes)))
+  } catch (error) {
+    return unreadable(name, error)
+  }
+}
+
+/** Why a file could not be opened, by the code of the system's error. */
+function unopened(path: string, error: unknown): Refusal {
+  const code = (error as NodeJS.ErrnoException).code
+  if (code === 'ENOENT') return refuse(`There is no file ${path}: check its name and folder.`, 'missing')
+  if (code === 'EISDIR') return refuse(`${path} is a folder: name the inventory file in it.`)
+  if (code === 'EACCES') return refuse(`${path} may not be read: check the permissions of the file.`)
+  return refuse(`${path} could not be opened (${code ?? String(error)}).`)
+}
+
+async function openFile(path: string): Promise<NamedBytes | Refusal> {
+  try {
+    return { name: path, bytes: await readFile(path) }
+  } catch (error) {
+    return unopened(path, error)
+  }
+}
+
+/**
+ * The inventory in an .xlsx or .csv file as a block of cells, found by its headers (see `findInventory`). Dates come as
+ * serials, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
+ */
+export async function readTableFile(from: string | NamedBytes): Promise<CellBlock | Refusal> {
+  const file = typeof from === 'string' ? await openFile(from) : from
+  if (isRefusal(file)) return file
+  if (file.bytes.length > largestFile)
+    return refuse(`${file.name} is larger than 200 MB: split the inventory into smaller files.`)
+  return readBytes(file)
+}

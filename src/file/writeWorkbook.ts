@@ -1,0 +1,117 @@
+import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
+import type { Cell, NamedRange, TableDefinition } from 'hucre'
+import { cellAddress, isErrorText } from '../../shared/cells'
+import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
+import type { Area, Content, DocumentKind, SheetDescription } from '../documents/sheet'
+import { fitCell, startsFormula } from '../documents/typedText'
+import { SheetStyles } from './workbookStyles'
+
+/** A width in characters with the padding that a file counts and people do not (ECMA-376 part 1, 18.3.1.13). */
+export function fileWidth(characters: number): number {
+  return Math.trunc(((characters * 7 + 5) / 7) * 256) / 256
+}
+
+function rangeOf(area: Area): string {
+  const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
+  return `${cellAddress(area.row, area.column)}:${last}`
+}
+
+/**
+ * A cell for the file library. Text is stored as text; where it begins like a formula the cell is also given the text
+ * format, so that it stays text when somebody edits it.
+ */
+function cellOf(content: Content, style: Cell['style']): Partial<Cell> {
+  const plain = style === undefined ? {} : { style }
+  if (content === null) return { ...plain, value: null }
+  if (typeof content === 'string') {
+    const text = fitCell(content)
+    if (startsFormula(text)) return { style: { ...style, numFmt: '@' }, value: text }
+    return isErrorText(text) ? { ...plain, value: text, richText: [{ text }] } : { ...plain, value: text }
+  }
+  if (typeof content !== 'object') return { ...plain, value: content }
+  if ('date' in content) return { ...plain, value: content.date }
+  const { formula, value } = content
+  return { ...plain, value, formula: formula.replace(/^=/, ''), formulaResult: value }
+}
+
+function cellsOf(description: SheetDescription): Map<string, Partial<Cell>> {
+  const styles = new SheetStyles(description)
+  const cells = new Map<string, Partial<Cell>>()
+  description.rows.forEach((row, r) => {
+    row.forEach((content, c) => {
+      const style = styles.at(r, c)
+      if (content !== null || style !== undefined)
+        cells.set(`${String(r)},${String(c)}`, cellOf(content, style))
+    })
+  })
+  return cells
+}
+
+function tablesOf(description: SheetDescription, taken: Set<string>): TableDefinition[] {
+  return description.tables.map(({ name, area }) => {
+    let free = name
+    for (let number = 2; taken.has(free); number++) free = `${name}_${String(number)}`
+    taken.add(free)
+    const headers = description.rows[area.row]?.slice(area.column, area.column + area.columns) ?? []
+    return {
+      name: free,
+      range: rangeOf(area),
+      columns: headers.map((header) => ({ name: String(header) })),
+      style: 'TableStyleLight1',
+      showRowStripes: false,
+      showAutoFilter: true
+    }
+  })
+}
+
+function sheetOf(description: SheetDescription, name: string, tables: TableDefinition[]): WriteSheet {
+  const { page, freezeRows, freezeColumns, widths, heights } = description
+  const rowDefs = new Map<number, { height: number }>()
+  for (const { row, rows, points } of heights)
+    for (let index = row; index < row + rows; index++) rowDefs.set(index, { height: points })
+  return {
+    name,
+    cells: cellsOf(description),
+    columns: widths.map((width) => ({ width: fileWidth(width) })),
+    rowDefs,
+    tables,
+    ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
+    view: { showGridLines: false },
+    pageSetup: {
+      orientation: page.orientation,
+      paperSize: page.paper,
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0
+    },
+    headerFooter: { oddFooter: `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N` }
+  }
+}
+
+/** The rows repeated on each page. Written as a name of its own because a sheet name with a space has to be quoted. */
+function titleRows(description: SheetDescription, sheetName: string): NamedRange[] {
+  const row = description.page.titleRow
+  if (row === null) return []
+  const quotedName = `'${sheetName.replaceAll("'", "''")}'`
+  const range = `${quotedName}!$${String(row + 1)}:$${String(row + 1)}`
+  return [{ name: '_xlnm.Print_Titles', range, scope: sheetName }]
+}
+
+/** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */
+export async function writeWorkbook(descriptions: readonly SheetDescription[]): Promise<Uint8Array> {
+  const names: string[] = []
+  const tableNames = new Set<string>()
+  const counts = new Map<DocumentKind, number>()
+  const sheets: WriteSheet[] = []
+  const namedRanges: NamedRange[] = []
+  for (const description of descriptions) {
+    const name = freeSheetName(description.name, names)
+    const number = (counts.get(description.kind) ?? 0) + 1
+    counts.set(description.kind, number)
+    names.push(name)
+    sheets.push(sheetOf(description, name, tablesOf(description, tableNames)))
+    namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
+    namedRanges.push(...titleRows(description, name))
+  }
+  return writeXlsx({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
+}

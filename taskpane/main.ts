@@ -1,0 +1,36 @@
+import { readInventory } from '../src/arbor/measure/readInventory'
+import { planTrees } from '../src/arbor/plan/planInventory'
+import { estimatePlan } from '../src/arbor/price/estimatePlan'
+import { describeCutPlan } from '../src/documents/cutPlan'
+import { describeEstimate } from '../src/documents/estimateSheet'
+import { el } from './elements'
+import type { Engine } from './engine'
+import { excelSurface } from './excelSurface'
+import { Pane } from './pane'
+import { planCommand } from './planCommand'
+
+const engine: Engine = { readInventory, planTrees, estimatePlan, describeCutPlan, describeEstimate }
+
+/** Today where the person sits, year-month-day. */
+function today(): string {
+  const now = new Date()
+  const two = (number: number): string => String(number).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}
+
+async function begin(): Promise<Pane | null> {
+  const { host } = await Office.onReady()
+  const root = document.getElementById('pane')
+  if (root === null) return null
+  if (host !== Office.HostType.Excel) {
+    const sentence = 'Open this pane from a spreadsheet: here there is no selection to plan.'
+    root.replaceChildren(el('main', { class: 'waiting' }, el('h1', {}, 'Limbwright'), el('p', {}, sentence)))
+    return null
+  }
+  const pane = new Pane(root, { surface: excelSurface, engine, today })
+  await pane.start()
+  return pane
+}
+
+const ready = begin()
+Office.actions.associate('planSelection', (event: Office.AddinCommands.Event) => planCommand(event, ready))

@@ -1,0 +1,198 @@
+import type { CellBlock } from '../shared/cells'
+import type { Problem } from '../shared/problems'
+import type { ReadingChoices } from '../src/arbor/measure/inventory'
+import { fill } from './elements'
+import type { Engine } from './engine'
+import { buildFrame, type Frame } from './frame'
+import { Notice } from './notice'
+import { planBlock, type Planned } from './planning'
+import type { ProgressLine } from './progressLine'
+import { headline, resultView } from './resultView'
+import { RowDock } from './rowDock'
+import { blockAddress, pointsInto, selectionHint, selectionWords } from './selectionLine'
+import type { Selected, Steps, Surface, Writing } from './surface'
+
+export interface PaneOptions {
+  surface: Surface
+  engine: Engine
+  /** The date of a plan made now, year-month-day. */
+  today(): string
+}
+
+/** The pane: follows the selection, plans it, shows the plan and writes it. */
+export class Pane {
+  private readonly frame: Frame
+  private readonly notice: Notice
+  private readonly dock: RowDock
+  private selected: Selected | null = null
+  private shown: Planned | null = null
+  private running: Promise<void> | null = null
+
+  constructor(
+    root: HTMLElement,
+    private readonly options: PaneOptions
+  ) {
+    this.frame = buildFrame(root, () => void this.planSelection())
+    this.notice = new Notice(this.frame.notice, (cell) => void this.goToCell(cell))
+    this.dock = new RowDock(this.frame.dock)
+    this.showSelection()
+  }
+
+  /** Begins to follow the selection, for as long as the pane's page lives. */
+  async start(): Promise<void> {
+    const { surface } = this.options
+    try {
+      await surface.watchSelection((selected) => {
+        this.select(selected)
+      })
+      this.select(await surface.describeSelection())
+    } catch (error) {
+      this.refuse([surface.explain(error)])
+    }
+  }
+
+  /** Plans the selection; where it only points into the plan that is shown, plans that range again. */
+  planSelection(): Promise<void> {
+    return this.isPointing() ? this.planAgain() : this.plan(null)
+  }
+
+  private planAgain(choices?: ReadingChoices): Promise<void> {
+    return this.plan(this.shown === null ? null : blockAddress(this.shown.block), choices)
+  }
+
+  /** One planning at a time: a second press while one runs waits for the first. */
+  private plan(address: string | null, choices?: ReadingChoices): Promise<void> {
+    this.running ??= this.readAndPlan(address, choices).finally(() => {
+      this.running = null
+    })
+    return this.running
+  }
+
+  private async readAndPlan(address: string | null, choices?: ReadingChoices): Promise<void> {
+    const control = new AbortController()
+    const steps = this.showProgress(control)
+    try {
+      const { block, problems } = await this.options.surface.readBlock(address, steps)
+      if (control.signal.aborted) this.cancelled()
+      else if (block === null) this.refuse(problems)
+      else await this.planCells(block, problems, choices ?? this.choicesFor(block), steps)
+    } catch (error) {
+      if (control.signal.aborted) this.cancelled()
+      else this.refuse([this.options.surface.explain(error)])
+    }
+  }
+
+  private async planCells(
+    block: CellBlock,
+    problems: readonly Problem[],
+    choices: ReadingChoices,
+    { signal, line }: Steps & { line: ProgressLine }
+  ): Promise<void> {
+    const { engine, today } = this.options
+    const planned = await planBlock(engine, block, choices, { date: today(), signal, onProgress: line.show })
+    if (planned === null) this.cancelled()
+    else this.show({ ...planned, problems: [...problems, ...planned.problems] })
+  }
+
+  /** What was settled about the columns holds as long as the headers stay the same. */
+  private choicesFor(block: CellBlock): ReadingChoices {
+    const same = JSON.stringify(this.shown?.block.rows[0]) === JSON.stringify(block.rows[0])
+    return this.shown !== null && same ? this.shown.choices : {}
+  }
+
+  private showProgress(control: AbortController): Steps & { line: ProgressLine } {
+    const line = this.notice.progress(control)
+    this.frame.stage.inert = true
+    this.frame.plan.disabled = true
+    this.announce('Planning.')
+    return {
+      line,
+      signal: control.signal,
+      onProgress: (done, total) => {
+        line.show({ doing: 'Reading the rows', done, total })
+      }
+    }
+  }
+
+  private settle(): void {
+    this.notice.clear()
+    this.frame.stage.inert = false
+    this.frame.plan.disabled = false
+  }
+
+  private cancelled(): void {
+    this.settle()
+    this.announce(this.shown === null ? 'Cancelled.' : 'Cancelled. The earlier plan still stands.')
+    const again = this.frame.stage.querySelector<HTMLElement>('.button')
+    ;(this.frame.plan.hidden ? again : this.frame.plan)?.focus()
+  }
+
+  private refuse(problems: readonly Problem[]): void {
+    this.settle()
+    this.announce(this.notice.refuse(problems))
+  }
+
+  private show(planned: Planned): void {
+    this.settle()
+    const { surface } = this.options
+    const view = resultView(planned, {
+      planAgain: () => void this.planAgain(),
+      planWith: (choices) => void this.planAgain(choices),
+      findOwnSheets: () => surface.findOwnSheets(),
+      write: (replace, steps) => this.write(planned, replace, steps),
+      explain: (error) => surface.explain(error),
+      announce: (sentence) => {
+        this.announce(sentence)
+      },
+      goToCell: (cell) => void this.goToCell(cell)
+    })
+    this.shown = planned
+    this.dock.use(planned, view.openTree)
+    fill(this.frame.stage, view.element)
+    this.frame.needs.hidden = true
+    this.frame.cautions.hidden = true
+    this.showSelection()
+    this.announce(`${headline(planned)}.`)
+    view.head.focus()
+  }
+
+  private write({ plan, estimate, block }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
+    const { surface, engine } = this.options
+    const sheets = [engine.describeCutPlan(plan), engine.describeEstimate(estimate, plan)]
+    return surface.writeSheets(sheets, { replace, source: block }, steps)
+  }
+
+  private async goToCell(cell: string): Promise<void> {
+    const { surface } = this.options
+    try {
+      const found = await surface.goToCell(cell)
+      if (found !== null) this.refuse([found])
+    } catch (error) {
+      this.refuse([surface.explain(error)])
+    }
+  }
+
+  private select(selected: Selected): void {
+    this.selected = selected
+    this.showSelection()
+  }
+
+  private isPointing(): boolean {
+    return this.shown !== null && pointsInto(this.selected?.cells ?? null, this.shown.block)
+  }
+
+  private showSelection(): void {
+    const { frame, selected } = this
+    const again = this.isPointing()
+    frame.words.textContent = selectionWords(selected)
+    frame.hint.textContent = again ? '' : selectionHint(selected)
+    frame.hint.hidden = frame.hint.textContent === ''
+    frame.plan.hidden = again
+    frame.plan.className = `button button-${this.shown === null ? 'primary' : 'plain'}`
+    this.dock.follow(selected?.cells ?? null)
+  }
+
+  private announce(sentence: string): void {
+    this.frame.status.textContent = sentence
+  }
+}

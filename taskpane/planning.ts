@@ -1,0 +1,74 @@
+import type { CellBlock } from '../shared/cells'
+import type { Problem } from '../shared/problems'
+import type { ReadingChoices } from '../src/arbor/measure/inventory'
+import type { Plan, TreePlan } from '../src/arbor/plan/plan'
+import type { Estimate } from '../src/arbor/price/estimate'
+import type { Engine } from './engine'
+
+/** A plan with everything needed to show it, write it and make it again. */
+export interface Planned {
+  block: CellBlock
+  choices: ReadingChoices
+  plan: Plan
+  estimate: Estimate
+  /** Everything found wrong, from the first look at the selection to the plan. */
+  problems: Problem[]
+}
+
+/** How far the planning is. `total` is 0 where it cannot be said. */
+export interface Progress {
+  doing: string
+  done: number
+  total: number
+}
+
+export interface PlanningOptions {
+  date: string
+  signal: AbortSignal
+  onProgress(progress: Progress): void
+}
+
+/** Milliseconds of work after which the browser gets its turn, so that cancel is heard. */
+const turn = 30
+
+const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))
+
+/** Plans a block of cells in turns of about 30 ms; null where it was cancelled. */
+export async function planBlock(
+  engine: Engine,
+  block: CellBlock,
+  choices: ReadingChoices,
+  options: PlanningOptions
+): Promise<Planned | null> {
+  const { date, signal, onProgress } = options
+  onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
+  await breathe()
+  if (signal.aborted) return null
+  const inventory = engine.readInventory(block, choices)
+  await breathe()
+  const plan = await runInTurns(engine.planTrees(inventory, { date }), inventory.trees.length, options)
+  if (plan === null) return null
+  onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
+  await breathe()
+  if (signal.aborted) return null
+  return { block, choices, plan, estimate: engine.estimatePlan(plan), problems: plan.problems }
+}
+
+async function runInTurns(
+  steps: Generator<TreePlan, Plan>,
+  total: number,
+  { signal, onProgress }: PlanningOptions
+): Promise<Plan | null> {
+  let done = 0
+  let since = performance.now()
+  for (;;) {
+    if (signal.aborted) return null
+    const step = steps.next()
+    if (step.done === true) return step.value
+    done += 1
+    if (performance.now() - since < turn) continue
+    onProgress({ doing: 'Planning the trees', done, total })
+    await breathe()
+    since = performance.now()
+  }
+}

@@ -1,0 +1,99 @@
+import { sheetPrefix } from '../shared/cells'
+import type { ReadingChoices } from '../src/arbor/measure/inventory'
+import { allChecks, checksSection } from './checksSection'
+import { cautionsNote } from './cautionsNote'
+import { columnsSection, isUncertain } from './columnsSection'
+import { button, el, type Child } from './elements'
+import { estimateSection } from './estimateSection'
+import { rowAddress } from './limbCard'
+import type { Planned } from './planning'
+import { planSection, type PlanSection } from './planSection'
+import { tabs, type Section } from './tabs'
+import { count, grouped } from './wording'
+import { writeSection, type WriteSetting } from './writeSection'
+
+export interface ResultSetting extends WriteSetting {
+  planAgain(): void
+  planWith(choices: ReadingChoices): void
+}
+
+export interface ResultView {
+  element: HTMLElement
+  /** Focus comes here once the plan stands. */
+  head: HTMLElement
+  openTree(id: string): void
+}
+
+/** The result: what was planned in a sentence, and the sections behind tabs. */
+export function resultView(planned: Planned, setting: ResultSetting): ResultView {
+  const { plan, block, estimate } = planned
+  const checks = allChecks(planned.problems, plan.unplanned)
+  const uncertain = plan.inventory.matches.filter(isUncertain).length
+  const hasPlan = plan.trees.length > 0
+  let section: PlanSection | null = null
+  const goToRow = (row: number): void => {
+    const width = block.rows[0]?.length ?? 1
+    setting.goToCell(rowAddress(plan, row, width, sheetPrefix(plan.inventory.sheet)))
+  }
+  const buildPlan = (): PlanSection => (section ??= planSection(plan, goToRow))
+  const sections: Section[] = [
+    { name: 'plan', label: 'Plan', build: () => buildPlan().element },
+    { name: 'estimate', label: 'Estimate', build: () => withCautions(estimateSection(estimate)) },
+    {
+      name: 'checks',
+      label: 'Checks',
+      badge: { number: checks.length, words: count(checks.length, 'entry', 'entries') },
+      build: () => withCautions(checksSection(checks, setting.goToCell))
+    },
+    {
+      name: 'columns',
+      label: 'Columns',
+      ...(uncertain > 0 && { badge: { number: uncertain, words: `${grouped(uncertain)} uncertain` } }),
+      build: () => withCautions(columnsSection(plan.inventory, planned.choices, setting.planWith))
+    },
+    {
+      name: 'write',
+      label: 'Write',
+      build: () =>
+        hasPlan ? writeSection(setting) : el('p', {}, 'There is no plan to write. The checks say why.')
+    }
+  ]
+  const tabbed = tabs('Sections of the plan', sections, hasPlan ? 'plan' : 'checks')
+  const head = el('h2', { class: 'result-head', tabindex: -1 }, headline(planned))
+  return {
+    element: el(
+      'section',
+      { class: 'result', 'aria-label': 'Result' },
+      head,
+      summary(planned),
+      el('div', { class: 'actions' }, button('Plan again', setting.planAgain)),
+      tabbed.element
+    ),
+    head,
+    openTree: (id) => {
+      tabbed.show('plan')
+      buildPlan().openTree(id)
+    }
+  }
+}
+
+/** The plan in a few words: "Plan for 12 trees". */
+export function headline({ plan }: Planned): string {
+  return plan.trees.length === 0 ? 'No tree could be planned' : `Plan for ${count(plan.trees.length, 'tree')}`
+}
+
+function summary({ plan }: Planned): Child {
+  const cuts = plan.trees.reduce((sum, { visits }) => sum + (visits[0]?.cuts.length ?? 0), 0)
+  const left = plan.unplanned.length
+  const parts = [
+    `From ${plan.inventory.address}, for ${plan.date}.`,
+    plan.trees.length > 0 && `${count(cuts, 'cut')} at visit 1.`,
+    left > 0 && `${count(left, 'row')} not planned, see Checks.`
+  ]
+  return el('p', { class: 'result-summary' }, parts.filter(Boolean).join(' '))
+}
+
+/** The cautions are reachable from every section. */
+function withCautions(section: HTMLElement): HTMLElement {
+  return el('div', {}, section, cautionsNote())
+}

@@ -1,0 +1,38 @@
+import { fill } from './elements'
+import { findingsByRow, limbCard, selectedRow, type RowFinding } from './limbCard'
+import type { Planned } from './planning'
+import type { SelectedCells } from './surface'
+
+/** The card of the selected row at the foot of the pane; stays folded once a person has folded it. */
+export class RowDock {
+  private folded = false
+  private planned: Planned | null = null
+  private rows = new Map<number, RowFinding>()
+  private openTree: (id: string) => void = () => undefined
+
+  constructor(private readonly place: HTMLElement) {}
+
+  /** From now on rows are those of this plan. */
+  use(planned: Planned, openTree: (id: string) => void): void {
+    this.planned = planned
+    this.rows = findingsByRow(planned.plan)
+    this.openTree = openTree
+  }
+
+  /** Shows the card of the selected row, or hides it where the plan does not know the row. */
+  follow(cells: SelectedCells | null): void {
+    const { planned } = this
+    const row = planned === null ? null : selectedRow(planned.block, cells)
+    const finding = row === null ? undefined : this.rows.get(row)
+    this.place.hidden = finding === undefined
+    if (planned === null || row === null || finding === undefined) return
+    const card = limbCard(finding, planned.plan, row, {
+      folded: this.folded,
+      onFold: (folded) => {
+        this.folded = folded
+      },
+      showTree: this.openTree
+    })
+    fill(this.place, card)
+  }
+}

@@ -1,0 +1,138 @@
+import { defaultRules } from '../shared/rules'
+import type { LimbState, TreePlan, Visit } from '../src/arbor/plan/plan'
+import { cutEntry, type CutSetting } from './cutEntry'
+import { disclosure, type Disclosure } from './disclosure'
+import { doseBar } from './doseBar'
+import { el, facts, type Child } from './elements'
+import { capital, count, percent, points, ratio, sentence } from './wording'
+
+/** A tree as a card: closed, its urgency and dose; open, everything the plan says of it. */
+export function treeCard(treePlan: TreePlan, setting: CutSetting): Disclosure {
+  const { tree, visits } = treePlan
+  const first = visits[0]
+  const cuts = first === undefined ? 'no cuts planned' : count(first.cuts.length, 'cut')
+  return disclosure(
+    'card',
+    [
+      el(
+        'span',
+        { class: 'card-title' },
+        el('span', { class: 'card-name' }, `Tree ${tree.id}`),
+        tree.species !== '' && el('span', { class: 'card-species' }, tree.species)
+      ),
+      el(
+        'span',
+        { class: 'card-urgency' },
+        el('span', { class: 'card-urgency-word' }, 'priority '),
+        points(treePlan.urgency)
+      ),
+      el('span', { class: 'card-line' }, `${capital(treePlan.stage)}, ${treePlan.vigor} vigor, ${cuts}`),
+      doseBar(first?.dose ?? 0, first?.allowedRemoval ?? treePlan.allowedRemoval)
+    ],
+    () => cardBody(treePlan, setting),
+    'h3'
+  )
+}
+
+function cardBody(treePlan: TreePlan, setting: CutSetting): Child[] {
+  const [first, ...later] = treePlan.visits
+  return [
+    treeFacts(treePlan, first),
+    first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
+    first !== undefined && el('div', { class: 'visit' }, ...visitBody(first, setting)),
+    ...later.map((visit) => laterVisit(visit, setting)),
+    remains(treePlan)
+  ]
+}
+
+function treeFacts({ tree, leader, allowedRemoval, allowedBasis, liveCrownRatio }: TreePlan, first?: Visit) {
+  const confirm = leader.confirm ? ' Confirm on site.' : ''
+  const goal = ratio(defaultRules.crownRatioGoal)
+  const crown =
+    liveCrownRatio === null
+      ? 'not known: crown base or height is missing'
+      : `${ratio(liveCrownRatio)}${first === undefined ? '' : `, ${ratio(first.liveCrownRatioAfter)} after visit 1`} (goal ${goal})`
+  return facts([
+    ['Leader', `${leader.name}. ${sentence(leader.reason)}${confirm}`],
+    ['Allowed removal', `${percent(allowedRemoval)}: ${allowedBasis}. A ceiling, not a target.`],
+    ['Live-crown ratio', crown],
+    [
+      'Lower two-thirds',
+      first !== undefined &&
+        `${percent(first.lowerFoliageBefore)} of the foliage, ${percent(first.lowerFoliageAfter)} after visit 1`
+    ],
+    ['Location', tree.site],
+    ['Tree notes', tree.notes]
+  ])
+}
+
+/** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
+function visitBody(visit: Visit, setting: CutSetting): Child[] {
+  const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority)
+  const kept = visit.limbs.filter(({ decision }) => decision === 'retain' || decision === 'hold')
+  return [
+    cuts.length === 0
+      ? el('p', {}, 'No cuts at this visit.')
+      : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry(cut, setting))),
+    kept.length > 0 &&
+      disclosure('more', [`${count(kept.length, 'limb')} not cut, with reasons`], () => [
+        el('ul', { class: 'kept' }, ...kept.map(keptLimb))
+      ]).element
+  ]
+}
+
+function keptLimb(state: LimbState): HTMLElement {
+  const decided = state.decision === 'hold' ? 'Hold' : 'Retain'
+  return el(
+    'li',
+    {},
+    el('strong', {}, `${decided} limb ${state.limb.id}.`),
+    ` ${capital(state.standing)}, priority ${points(state.priority)}. ${sentence(state.reason)}`
+  )
+}
+
+function laterVisit(visit: Visit, setting: CutSetting): HTMLElement {
+  const { cuts, dose, allowedRemoval } = visit
+  return disclosure(
+    'later',
+    [
+      `Visit ${visit.visit}, ${visit.year}`,
+      el(
+        'span',
+        { class: 'later-line' },
+        `${count(cuts.length, 'cut')}, ${percent(dose)} of ${percent(allowedRemoval)}`
+      )
+    ],
+    () => [
+      el('p', { class: 'aside' }, 'A forecast: measure again at that visit.'),
+      ...visitBody(visit, setting)
+    ],
+    'h4'
+  ).element
+}
+
+function remains({ remaining, visits }: TreePlan): Child {
+  if (visits.length === 0) return null
+  const cleared = points(defaultRules.clearedBelow)
+  if (remaining.length === 0)
+    return el('p', { class: 'remains' }, `What remains: no limb at a priority of ${cleared} or more.`)
+  return el(
+    'div',
+    { class: 'remains' },
+    el('h4', {}, 'What remains'),
+    el(
+      'ul',
+      {},
+      ...remaining.map(({ limb, priority, clearedByVisit }) =>
+        el(
+          'li',
+          {},
+          `Limb ${limb.id}: priority ${points(priority)}, ` +
+            (clearedByVisit === null
+              ? `not below ${cleared} within the visits planned.`
+              : `below ${cleared} by visit ${clearedByVisit}.`)
+        )
+      )
+    )
+  )
+}

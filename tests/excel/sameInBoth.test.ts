@@ -1,0 +1,137 @@
+/** What the add-in writes through the real Office library and what the .xlsx writer writes, cell by cell. */
+import { readXlsx, type Workbook } from 'hucre/xlsx'
+import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { describeCutPlan } from '../../src/documents/cutPlan'
+import { describeEstimate } from '../../src/documents/estimateSheet'
+import { applySheets } from '../../src/excel/applySheets'
+import { isProblem } from '../../src/excel/failures'
+import { columnPoints } from '../../src/excel/writeSheet'
+import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
+import { dateToSerial } from 'hucre'
+import { samplePlan } from '../documents/samplePlan'
+import { startWith, type InventoryBook } from './inventorySheet'
+
+let office: InventoryBook
+let file: Workbook
+const plan = samplePlan()
+plan.trees[0]!.tree.species = '=Red maple'
+plan.trees[1]!.tree.site = '#N/A'
+const documents = [describeCutPlan(plan), describeEstimate(estimatePlan(plan), plan)]
+
+beforeAll(async () => {
+  office = await startWith()
+  const result = await applySheets(documents, { replace: false })
+  if (isProblem(result)) throw new Error(result.message)
+  file = await readXlsx(await writeWorkbook(documents), { readStyles: true })
+})
+
+const idOf = (name: string) => office.book.sheets().find((sheet) => sheet.name === name)!.id
+
+describe.each(documents.map((description) => [description.name, description] as const))(
+  '%s',
+  (name, description) => {
+    const rows = description.rows.length
+    const columns = description.widths.length
+    const area = { row: 0, column: 0, rows, columns }
+    const inFile = () => file.sheets.find((sheet) => sheet.name === name)!
+    const cellInFile = (row: number, column: number) =>
+      inFile().cells?.get(`${String(row)},${String(column)}`)
+
+    test('holds the same values and formulas', () => {
+      const formulas = office.book.formulas(idOf(name), area)
+      for (let row = 0; row < rows; row++)
+        for (let column = 0; column < columns; column++) {
+          const stored = inFile().rows[row]?.[column] ?? null
+          const cell = cellInFile(row, column)
+          const value = stored instanceof Date ? dateToSerial(stored) : stored
+          const expected = cell?.formula === undefined ? value : `=${cell.formula}`
+          const found = formulas[row]![column] ?? null
+          expect([row, column, found === '' ? null : found]).toEqual([
+            row,
+            column,
+            expected === '' ? null : expected
+          ])
+        }
+    })
+
+    test('has formulas exactly where the description has them, with the engine’s value in the file', () => {
+      description.rows.forEach((cells, row) => {
+        cells.forEach((content, column) => {
+          const formula =
+            typeof content === 'object' && content !== null && 'formula' in content ? content : null
+          expect(cellInFile(row, column)?.formula).toBe(formula?.formula.slice(1))
+          if (formula !== null) expect(cellInFile(row, column)!.formulaResult).toBe(formula.value)
+        })
+      })
+    })
+
+    test('has the same number formats, fonts, fills and alignment', () => {
+      const formats = office.book.numberFormats(idOf(name), area)
+      for (let row = 0; row < rows; row++)
+        for (let column = 0; column < columns; column++) {
+          const style = cellInFile(row, column)?.style
+          const look = office.book.format(idOf(name), { row, column, rows: 1, columns: 1 })
+          const content = description.rows[row]![column]
+          const guarded = typeof content === 'string' && /^\s*[=+\-@]/.test(content)
+          if (!guarded)
+            expect([row, column, formats[row]![column]]).toEqual([row, column, style?.numFmt ?? 'General'])
+          expect(look.bold ?? false).toBe(style?.font?.bold ?? false)
+          expect(shownFill(look.fill)).toBe(fillOf(style))
+          expect(look.wrap ?? false).toBe(style?.alignment?.wrapText ?? false)
+          expect(look.bottomEdge !== null).toBe(style?.border?.bottom !== undefined)
+        }
+    })
+
+    test('has the same tables, frozen columns, widths, heights and page', () => {
+      const id = idOf(name)
+      const tables = office.book.tables().filter(({ sheetId }) => sheetId === id)
+      expect(tables.map((table) => [table.name, table.style, table.banded])).toEqual(
+        inFile().tables!.map((table) => [table.name, table.style, table.showRowStripes])
+      )
+      expect(tables.map((table) => table.area)).toEqual(description.tables.map((table) => table.area))
+      expect(office.book.frozen(id)).toEqual({ rows: 0, columns: inFile().freezePane?.columns ?? 0 })
+      expect(inFile().freezePane?.columns ?? 0).toBe(description.freezeColumns)
+      description.widths.forEach((width, column) => {
+        expect(office.book.columnWidth(id, column)).toBeCloseTo(columnPoints(width), 6)
+        expect(inFile().columns![column]!.width).toBeCloseTo(fileWidth(width), 6)
+      })
+      for (const { row, points } of description.heights) {
+        expect(office.book.rowHeight(id, row)).toBe(points)
+        expect(inFile().rowDefs!.get(row)!.height).toBe(points)
+      }
+      const page = office.book.page(id)
+      const setup = inFile().pageSetup!
+      expect(page.orientation.toLowerCase()).toBe(setup.orientation)
+      expect(page.paperSize.toLowerCase()).toBe(setup.paperSize)
+      expect([page.fitToWidth, page.fitToHeight]).toEqual([
+        setup.fitToWidth,
+        setup.fitToHeight === 0 ? null : -1
+      ])
+      expect(page.titleRows).toBe(setup.printTitlesRow)
+      expect(inFile().headerFooter!.oddFooter).toBe(`&L${page.footerLeft}&R${page.footerRight}`)
+      expect(office.book.gridlines(id)).toBe(inFile().view!.showGridLines)
+    })
+  }
+)
+
+test('the names by which both are found again are the same', () => {
+  const names = (list: { name: string; at: string }[]) =>
+    list.filter(({ name }) => name.startsWith('Limbwright_')).sort((a, b) => a.name.localeCompare(b.name))
+  const inBook = office.book.names().map(({ name, formula }) => ({ name, at: formula.replace(/[=']/g, '') }))
+  const inFile = file.namedRanges!.map(({ name, range }) => ({ name, at: range.replaceAll("'", '') }))
+  expect(names(inBook)).toEqual(names(inFile))
+  expect(names(inBook)).toHaveLength(2)
+})
+
+/** The memory book tells a cell without a fill as white. */
+function shownFill(fill: string | null): string {
+  const color = (fill ?? '#FFFFFF').toUpperCase()
+  return color === '#FFFFFF' ? 'NONE' : color
+}
+
+/** A cell without a fill is "NONE". */
+function fillOf(style: { fill?: unknown } | undefined): string {
+  const fill = style?.fill as { pattern?: string; fgColor?: { rgb?: string } } | undefined
+  const rgb = fill?.pattern === 'solid' ? fill.fgColor?.rgb : undefined
+  return rgb === undefined ? 'NONE' : `#${rgb.slice(-6).toUpperCase()}`
+}

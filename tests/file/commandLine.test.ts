@@ -1,0 +1,285 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { readXlsx, writeXlsx } from 'hucre/xlsx'
+import { readArguments } from '../../src/file/arguments'
+import { runCommandLine } from '../../src/file/commandLine'
+import { textWidth } from '../../src/file/textRows'
+import { cautions } from '../../src/documents/cautions'
+import { isRefusal } from '../../shared/refusal'
+import { version } from '../../shared/version'
+import { metricRows } from '../documents/samplePlan'
+
+const folder = mkdtempSync(join(tmpdir(), 'limbwright-'))
+afterAll(() => {
+  rmSync(folder, { recursive: true })
+})
+
+async function run(...args: string[]) {
+  const out: string[] = []
+  const failures: string[] = []
+  const code = await runCommandLine(args, {
+    out: (text) => out.push(text),
+    fail: (sentence) => failures.push(sentence),
+    today: '2026-03-02',
+    folder
+  })
+  return { code, out: out.join('\n'), failures }
+}
+
+interface Printed {
+  version: string
+  date: string
+  trees: {
+    tree: string
+    leader: string
+    allowedRemoval: number
+    liveCrownRatio: number | null
+    visits: {
+      visit: number
+      year: number
+      dose: number
+      cuts: Record<string, unknown>[]
+      objective: number
+    }[]
+    remaining: Record<string, unknown>[]
+  }[]
+  unplanned: { tree: string; row: number; reason: string }[]
+  estimate: {
+    currency: string
+    lines: Record<string, unknown>[]
+    subtotal: string
+    tax: string
+    total: string
+  }
+  problems: Record<string, unknown>[]
+}
+
+async function printed(...args: string[]): Promise<Printed> {
+  const { out } = await run('--json', ...args)
+  return JSON.parse(out) as Printed
+}
+
+function file(name: string, content: string | Uint8Array): string {
+  writeFileSync(join(folder, name), content)
+  return name
+}
+
+const csv = (rows: unknown[][]) => rows.map((row) => row.map((cell) => cell ?? '').join(',')).join('\n')
+
+describe('--json', () => {
+  test('prints the sample inventory’s plan with exactly the agreed keys', async () => {
+    const plan = await printed()
+    expect(Object.keys(plan)).toEqual(['version', 'date', 'trees', 'unplanned', 'estimate', 'problems'])
+    expect(plan.version).toBe(version)
+    const tree = plan.trees[0]!
+    expect(Object.keys(tree)).toEqual([
+      'tree',
+      'leader',
+      'allowedRemoval',
+      'liveCrownRatio',
+      'visits',
+      'remaining'
+    ])
+    expect(Object.keys(tree.visits[0]!)).toEqual(['visit', 'year', 'dose', 'cuts', 'objective'])
+    expect(Object.keys(tree.visits[0]!.cuts[0]!)).toEqual([
+      'limb',
+      'kind',
+      'share',
+      'cutDiameterMm',
+      'lateralMinMm',
+      'dose',
+      'aspectRatio',
+      'projectedAspectRatio',
+      'priority',
+      'nextPriority',
+      'reason'
+    ])
+    const remaining = plan.trees.flatMap((each) => each.remaining)
+    expect(remaining.length).toBeGreaterThan(0)
+    for (const left of remaining) expect(Object.keys(left)).toEqual(['limb', 'priority', 'clearedByVisit'])
+    expect(Object.keys(plan.unplanned[0]!)).toEqual(['tree', 'row', 'reason'])
+    expect(Object.keys(plan.estimate)).toEqual(['currency', 'lines', 'subtotal', 'tax', 'total'])
+    expect(Object.keys(plan.estimate.lines[0]!)).toEqual(['tree', 'visit', 'crewHours', 'price'])
+    expect(Object.keys(plan.problems[0]!)).toEqual(['code', 'cell', 'message', 'remedy'])
+  })
+
+  test('money is text with the minor digits, and the total is the sum of what is printed', async () => {
+    const { estimate } = await printed()
+    const prices = estimate.lines.map(({ price }) => String(price))
+    for (const text of [...prices, estimate.subtotal, estimate.tax, estimate.total])
+      expect(text).toMatch(/^\d+\.\d\d$/)
+    const cents = prices.reduce((sum, price) => sum + Math.round(Number(price) * 100), 0)
+    expect(Math.round(Number(estimate.subtotal) * 100)).toBe(cents)
+    expect(typeof estimate.lines[0]!.crewHours).toBe('number')
+  })
+
+  test('the lateral of a removal and what is not known are null', async () => {
+    const { trees } = await printed()
+    const cuts = trees.flatMap(({ visits }) => visits.flatMap((visit) => visit.cuts))
+    const removals = cuts.filter(({ kind }) => kind === 'remove')
+    expect(removals.length).toBeGreaterThan(0)
+    for (const cut of removals) expect(cut.lateralMinMm).toBeNull()
+    for (const cut of cuts.filter(({ kind }) => kind === 'reduce'))
+      expect(cut.lateralMinMm).toBeGreaterThan(0)
+  })
+
+  test('rows are counted as the sheet counts them', async () => {
+    const rows = [...metricRows(), metricRows()[2]!.map((cell, column) => (column === 0 ? null : cell))]
+    const { unplanned } = await printed(file('orphan.csv', csv(rows)))
+    expect(unplanned.map(({ tree, row }) => [tree, row])).toEqual([['', 4]])
+  })
+
+  test('trees stand in the inventory’s order', async () => {
+    const { trees } = await printed()
+    expect(trees.map(({ tree }) => tree)).toEqual(
+      Array.from({ length: 15 }, (_none, index) => `T${String(index + 1).padStart(2, '0')}`)
+    )
+  })
+
+  test('--date fixes the years; without it today is taken', async () => {
+    const later = await printed('--date', '2031-07-01')
+    expect(later.date).toBe('2031-07-01')
+    expect(later.trees[0]!.visits[0]!.year).toBe(2031)
+    expect((await printed()).date).toBe('2026-03-02')
+  })
+
+  test('the same file gives the same text twice', async () => {
+    expect((await run('--json')).out).toBe((await run('--json')).out)
+  })
+})
+
+describe('the table', () => {
+  test('fits 100 characters and ends with the cautions', async () => {
+    const { out, code } = await run()
+    expect(code).toBe(0)
+    const lines = out.split('\n')
+    expect(lines.filter((line) => line.length > textWidth)).toEqual([])
+    const end = out.slice(-1200).replace(/\s+/g, ' ')
+    for (const caution of cautions) expect(end).toContain(caution)
+    expect(out.trimEnd().endsWith('Never work alone aloft.')).toBe(true)
+  })
+
+  test('keeps its columns in line', async () => {
+    const { out } = await run()
+    const lines = out.split('\n')
+    const header = lines.findIndex((line) => line.includes('priority') && line.includes('Limb'))
+    const end = lines[header]!.indexOf('dose') + 'dose'.length
+    expect(lines[header + 1]!.slice(0, end)).toMatch(/\d %$/)
+  })
+
+  test('names each tree, limb and problem', async () => {
+    const { out } = await run()
+    for (const word of ['T03 ', 'Visit 1, 2026', 'Inventory!N57', 'ESTIMATE', 'Total'])
+      expect(out).toContain(word)
+  })
+})
+
+describe('a file of one’s own', () => {
+  test('.csv in centimetres and metres', async () => {
+    const { trees } = await printed(file('small.csv', csv(metricRows())))
+    expect(trees).toHaveLength(1)
+    expect(trees[0]).toMatchObject({ tree: 'M1', leader: 'A' })
+    expect(trees[0]!.visits[0]!.cuts[0]).toMatchObject({ limb: 'B', kind: 'reduce' })
+  })
+
+  test('.xlsx gives the same plan as .csv but for the sheet’s name', async () => {
+    const bytes = await writeXlsx({ sheets: [{ name: 'small', rows: metricRows() as never }] })
+    const fromXlsx = await printed(file('small.xlsx', bytes))
+    expect(fromXlsx).toEqual(await printed(file('small.csv', csv(metricRows()))))
+  })
+
+  test('--out writes a workbook with both documents and prints the plan as well', async () => {
+    const { code, out } = await run('--json', '--out', 'plan.xlsx')
+    expect(code).toBe(0)
+    expect(() => JSON.parse(out) as unknown).not.toThrow()
+    const { sheets } = await readXlsx(readFileSync(join(folder, 'plan.xlsx')))
+    expect(sheets.map(({ name }) => name)).toEqual(['Cut plan', 'Estimate'])
+  })
+
+  test('an earlier plan of ours is written anew', async () => {
+    await run('--out', 'again.xlsx', '--date', '2026-01-01')
+    const { code } = await run('--out', 'again.xlsx', '--date', '2027-01-01')
+    expect(code).toBe(0)
+    const { sheets } = await readXlsx(readFileSync(join(folder, 'again.xlsx')))
+    expect(sheets[0]!.rows[1]![1]).toEqual(new Date('2027-01-01T00:00:00Z'))
+  })
+})
+
+describe('what cannot be used ends with 2 and one line', () => {
+  async function refusal(...args: string[]): Promise<string> {
+    const { code, out, failures } = await run(...args)
+    expect(code).toBe(2)
+    expect(out).toBe('')
+    expect(failures).toHaveLength(1)
+    expect(failures[0]).not.toContain('\n')
+    return failures[0]!
+  }
+
+  test.each([
+    [['--colour'], /--colour.*npm run -s plan/],
+    [['a.csv', 'b.csv'], /One inventory at a time/],
+    [['--date', '2026-02-30'], /not a day of the calendar/],
+    [['--date', 'tomorrow'], /YYYY-MM-DD/],
+    [['--date'], /--date.*argument missing/],
+    [['--out', 'plan.pdf'], /does not end in \.xlsx/],
+    [['none.xlsx'], /There is no file/],
+    [['--out', 'no such folder/plan.xlsx'], /its folder does not exist/]
+  ])('%j', async (args, sentence) => {
+    expect(await refusal(...args)).toMatch(sentence)
+  })
+
+  test('a workbook of the user’s is never written over', async () => {
+    const bytes = await writeXlsx({ sheets: [{ name: 'Budget', rows: [[1]] }] })
+    const name = file('budget.xlsx', bytes)
+    expect(await refusal('--out', name)).toMatch(/holds other sheets/)
+    expect(new Uint8Array(readFileSync(join(folder, name)))).toEqual(bytes)
+  })
+
+  test('nor the inventory itself', async () => {
+    const bytes = await writeXlsx({ sheets: [{ name: 'small', rows: metricRows() as never }] })
+    const name = file('mine.xlsx', bytes)
+    expect(await refusal(name, '--out', `./${name}`)).toMatch(/is the inventory itself/)
+  })
+})
+
+describe('where no row could be planned it ends with 3', () => {
+  test('and still prints the JSON with the reasons', async () => {
+    const { code, out } = await run('--json', file('empty.csv', 'Tree,Limb,Limb dia (in)'))
+    expect(code).toBe(3)
+    const plan = JSON.parse(out) as Printed
+    expect(plan.trees).toEqual([])
+    expect(plan.problems.map((problem) => problem.code)).toContain('headers-only')
+  })
+
+  test('when every limb is unusable', async () => {
+    const rows = metricRows(['B', null, 'thick', 14, 2, 8])
+    rows[1] = rows[1]!.map((cell, column) => (column === 9 ? 'unknown' : cell))
+    rows[1]![3] = null
+    const { code } = await run('--json', file('bad.csv', csv(rows)))
+    expect(code).toBe(3)
+  })
+
+  test('for a file without headers', async () => {
+    const { code, out } = await run(file('letters.csv', 'a,b\nc,d'))
+    expect(code).toBe(3)
+    expect(out).toMatch(/was not recognised as headers/)
+  })
+})
+
+test('arguments are taken apart', () => {
+  expect(readArguments(['t.csv', '--json', '--out', 'p.xlsx', '--date', '2026-03-02'])).toEqual({
+    inventory: 't.csv',
+    out: 'p.xlsx',
+    json: true,
+    date: '2026-03-02',
+    help: false
+  })
+  expect(isRefusal(readArguments(['--json=yes']))).toBe(true)
+})
+
+test('--help says how it is called', async () => {
+  const { code, out } = await run('--help')
+  expect(code).toBe(0)
+  expect(out).toContain('[--date YYYY-MM-DD]')
+})

@@ -1,0 +1,90 @@
+import { readInventory } from '../../src/arbor/measure/readInventory'
+import { planInventory } from '../../src/arbor/plan/planInventory'
+import { describeCutPlan } from '../../src/documents/cutPlan'
+import { sampleInventory } from '../../src/file/sampleInventory'
+import { excelSurface } from '../../taskpane/excelSurface'
+import type { Selected, Steps } from '../../taskpane/surface'
+import { startWith, type InventoryBook } from '../excel/inventorySheet'
+
+/** The pane's side of the spreadsheet, through the unmodified Office library and the host in memory. */
+let office: InventoryBook
+const rows = sampleInventory.length
+const columns = sampleInventory[0]!.length
+const whole = `Trees!A1:V${String(rows)}`
+
+beforeAll(async () => {
+  office = await startWith()
+})
+
+const steps = (): Steps => ({ signal: new AbortController().signal, onProgress: () => undefined })
+
+test('one cell is widened to its block, and the cell itself is told too', async () => {
+  office.select({ row: 4, column: 0 })
+  const selected = await excelSurface.describeSelection()
+  expect(selected).toMatchObject({ address: whole, rows, columns, problem: null })
+  expect(selected.remark).toContain('One cell was selected')
+  expect(selected.cells).toEqual({ sheet: 'Trees', row: 4, column: 0, rows: 1, columns: 1 })
+})
+
+test('what cannot be planned has its problem, and no cells where there are several areas', async () => {
+  const area = { row: 0, column: 0, rows: 3, columns: 2 }
+  office.book.selectAreas(office.sheetId, [area, { ...area, row: 10 }])
+  const selected = await excelSurface.describeSelection()
+  expect(selected).toMatchObject({ address: '', remark: '', cells: null })
+  expect(selected.problem?.code).toBe('several-areas')
+})
+
+test('the selection is followed until it is no longer wanted', async () => {
+  const seen: Selected[] = []
+  const seenOne = () => new Promise<void>((resolve) => (next = resolve))
+  let next: () => void = () => undefined
+  const stop = await excelSurface.watchSelection((selected) => {
+    seen.push(selected)
+    next()
+  })
+  const first = seenOne()
+  office.select({ row: 7, column: 0 })
+  await first
+  expect(seen.at(-1)?.cells?.row).toBe(7)
+  await stop()
+  const count = seen.length
+  office.select({ row: 8, column: 0 })
+  await excelSurface.describeSelection()
+  expect(seen).toHaveLength(count)
+})
+
+test('a range that was planned is read again by its address, wherever the selection is', async () => {
+  office.select({ row: 500, column: 60 })
+  const empty = await excelSurface.readBlock(null, steps())
+  expect(empty.block).toBeNull()
+  expect(empty.problems.map(({ code }) => code)).toEqual(['empty-selection'])
+  const again = await excelSurface.readBlock(whole, steps())
+  expect(again.block?.rows).toHaveLength(rows)
+  expect(again.block).toMatchObject({ sheet: 'Trees', top: 0, left: 0 })
+})
+
+test('an address that is gone is a problem, not an exception', async () => {
+  const { block, problems } = await excelSurface.readBlock('Gone!A1:B2', steps())
+  expect(block).toBeNull()
+  expect(problems[0]?.code).toBe('address-gone')
+  expect((await excelSurface.goToCell('Gone!A1'))?.code).toBe('address-gone')
+  expect(await excelSurface.goToCell('Trees!C5')).toBeNull()
+  expect(office.book.selection().areas).toEqual([{ row: 4, column: 2, rows: 1, columns: 1 }])
+})
+
+test('a written sheet is named, found again, and not written over changed cells', async () => {
+  const { block } = await excelSurface.readBlock(whole, steps())
+  const plan = planInventory(readInventory(block!), { date: '2031-03-02' })
+  const sheets = [describeCutPlan(plan)]
+  const options = { replace: false, source: block! }
+  expect(await excelSurface.writeSheets(sheets, options, steps())).toEqual({
+    written: ['Cut plan'],
+    problems: []
+  })
+  expect(await excelSurface.findOwnSheets()).toEqual([{ kind: 'cut-plan', sheetName: 'Cut plan' }])
+  const trunk = { row: 1, column: 3, rows: 1, columns: 1 }
+  office.book.setValues(office.sheetId, trunk, [[9.9]])
+  const refused = await excelSurface.writeSheets(sheets, options, steps())
+  expect(refused.written).toEqual([])
+  expect(refused.problems.map(({ code }) => code)).toEqual(['range-changed'])
+})

@@ -1,0 +1,135 @@
+import type { CellBlock } from '../../shared/cells'
+import { problem, type Problem } from '../../shared/problems'
+import type { Plan, TreePlan } from '../../src/arbor/plan/plan'
+import type { SheetDescription } from '../../src/documents/sheet'
+import type { Engine } from '../../taskpane/engine'
+import type {
+  OwnSheet,
+  Reading,
+  Selected,
+  Steps,
+  Surface,
+  WriteOptions,
+  Writing
+} from '../../taskpane/surface'
+import { blockAddress } from '../../taskpane/selectionLine'
+import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
+
+/** The selection of a whole block. */
+export function selectionOf(block: CellBlock): Selected {
+  const rows = block.rows.length
+  const columns = block.rows[0]?.length ?? 0
+  return {
+    address: blockAddress(block),
+    rows,
+    columns,
+    remark: '',
+    problem: null,
+    cells: { sheet: block.sheet, row: block.top, column: block.left, rows, columns }
+  }
+}
+
+/** A spreadsheet of one block, which remembers what was asked of it. */
+export class FakeSurface implements Surface {
+  selected: Selected
+  own: OwnSheet[] = []
+  readonly asked: string[] = []
+  written: SheetDescription[][] = []
+  /** Thrown by the next call that reads or writes. */
+  fault: Error | null = null
+  readingProblems: Problem[] = []
+  /** Answered when a cell is asked for. */
+  goneCell: Problem | null = null
+  private callback: ((selected: Selected) => void) | null = null
+
+  constructor(public block: CellBlock | null = inventedBlock) {
+    this.selected = selectionOf(block ?? inventedBlock)
+  }
+
+  describeSelection(): Promise<Selected> {
+    return Promise.resolve(this.selected)
+  }
+
+  watchSelection(callback: (selected: Selected) => void): Promise<() => Promise<void>> {
+    this.callback = callback
+    return Promise.resolve(() => {
+      this.callback = null
+      return Promise.resolve()
+    })
+  }
+
+  /** What a person does: selects one row of the block, from its headers at 0. */
+  selectRow(row: number): void {
+    const { sheet, top, left } = this.block ?? inventedBlock
+    this.tell({ ...this.selected, cells: { sheet, row: top + row, column: left, rows: 1, columns: 1 } })
+  }
+
+  /** What a person does: selects something else. */
+  tell(selected: Selected): void {
+    this.selected = selected
+    this.callback?.(selected)
+  }
+
+  readBlock(address: string | null, steps: Steps): Promise<Reading> {
+    this.asked.push(`read ${address ?? 'selection'}`)
+    if (this.fault !== null) return Promise.reject(this.fault)
+    steps.onProgress(1, this.block?.rows.length ?? 1)
+    return Promise.resolve({ block: this.block, problems: this.readingProblems })
+  }
+
+  findOwnSheets(): Promise<OwnSheet[] | Problem> {
+    return Promise.resolve(this.own)
+  }
+
+  writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing> {
+    if (this.fault !== null) return Promise.reject(this.fault)
+    if (options.source !== this.block)
+      return Promise.resolve({ written: [], problems: [problem('range-changed', 'Survey!B3:F9')] })
+    steps.onProgress(1, 2)
+    this.asked.push(options.replace ? 'replace' : 'write')
+    this.written.push(descriptions)
+    this.own = descriptions.map(({ kind, name }) => ({ kind, sheetName: name }))
+    return Promise.resolve({ written: descriptions.map(({ name }) => name), problems: [] })
+  }
+
+  goToCell(address: string): Promise<Problem | null> {
+    this.asked.push(`go to ${address}`)
+    return Promise.resolve(this.goneCell)
+  }
+
+  explain(error: unknown): Problem {
+    return problem('spreadsheet-failed', '', { text: error instanceof Error ? error.message : String(error) })
+  }
+}
+
+function description(kind: SheetDescription['kind'], name: string): SheetDescription {
+  return {
+    kind,
+    name,
+    rows: [],
+    formats: [],
+    tables: [],
+    widths: [],
+    heights: [],
+    freezeRows: 0,
+    freezeColumns: 0,
+    page: { orientation: 'portrait', paper: 'a4', titleRow: null, footer: '' }
+  }
+}
+
+/** An engine that gives a plan made by hand; `eachTree` runs before every tree. */
+export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = () => undefined): Engine {
+  return {
+    readInventory: () => plan.inventory,
+    *planTrees(): Generator<TreePlan, Plan> {
+      for (const tree of plan.trees) {
+        eachTree()
+        yield tree
+      }
+      return plan
+    },
+    estimatePlan: inventedEstimate,
+    describeCutPlan: () => description('cut-plan', 'Cut plan'),
+    describeEstimate: () => description('estimate', 'Estimate')
+  }
+}

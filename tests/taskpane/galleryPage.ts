@@ -1,0 +1,66 @@
+/** The page behind the pictures: the real pane and engine, with a stand-in for the spreadsheet. */
+import { problem } from '../../shared/problems'
+import { readInventory } from '../../src/arbor/measure/readInventory'
+import { planTrees } from '../../src/arbor/plan/planInventory'
+import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { describeCutPlan } from '../../src/documents/cutPlan'
+import { describeEstimate } from '../../src/documents/estimateSheet'
+import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
+import { Pane } from '../../taskpane/pane'
+import { FakeSurface, selectionOf } from './fakeSurface'
+
+/** The invented sample with two headers made doubtful, so that the columns have something to ask. */
+const rows = sampleInventory.map((row, index) =>
+  index > 0
+    ? row
+    : row.map((header) => (header === 'Tip (ft)' ? 'Tip' : header === 'Bearing' ? 'Faces' : header))
+)
+const surface = new FakeSurface({ sheet: sampleSheetName, top: 0, left: 0, rows })
+const root = document.getElementById('pane')
+if (root === null) throw new Error('The page has no pane.')
+const engine = { readInventory, planTrees, estimatePlan, describeCutPlan, describeEstimate }
+const pane = new Pane(root, { surface, engine, today: () => '2031-03-02' })
+void pane.start()
+
+/** The sample over and over, each time with trees of their own. */
+function repeated(times: number): typeof rows {
+  const [headers = [], ...below] = rows
+  const copies = Array.from({ length: times }, (_, copy) =>
+    below.map(([tree, ...rest]) => [
+      tree === null || tree === undefined ? null : `${String(tree)}-${copy}`,
+      ...rest
+    ])
+  )
+  return [headers, ...copies.flat()]
+}
+
+const stage = {
+  manyRows: (times: number) => {
+    surface.block = { sheet: sampleSheetName, top: 0, left: 0, rows: repeated(times) }
+    surface.tell(selectionOf(surface.block))
+  },
+  holdReading: () => {
+    surface.readBlock = (_address, { onProgress }) => {
+      onProgress(1200, 3400)
+      return new Promise(() => undefined)
+    }
+  },
+  failReading: () => {
+    surface.readBlock = () => Promise.resolve({ block: null, problems: [problem('cell-editing', '')] })
+  },
+  selectRow: (row: number) => {
+    surface.selectRow(row)
+  },
+  selectNothing: () => {
+    surface.tell({
+      address: '',
+      rows: 0,
+      columns: 0,
+      remark: '',
+      problem: problem('not-cells', ''),
+      cells: null
+    })
+  }
+}
+
+Object.assign(globalThis, { stage })

@@ -1,0 +1,281 @@
+import type { CellBlock } from '../../shared/cells'
+import { Money } from '../../shared/money'
+import { problem } from '../../shared/problems'
+import type { ColumnMatch, Inventory, Limb, Tree } from '../../src/arbor/measure/inventory'
+import type { Cut, LimbState, Plan, TreePlan, Visit } from '../../src/arbor/plan/plan'
+import type { Estimate, EstimateLine } from '../../src/arbor/price/estimate'
+
+/**
+ * A plan made by hand so that the pane can be tested without the engine. Trees, limbs and every number are invented;
+ * nothing here checks the engine.
+ */
+
+/** A limb with only what the pane reads. */
+export function inventedLimb(id: string, row: number, more: Partial<Limb> = {}): Limb {
+  return {
+    id,
+    row,
+    diameter: 110,
+    stem: 150,
+    measured: 'above',
+    origin: 2.1,
+    tip: 9.2,
+    parent: null,
+    role: null,
+    bark: 'none',
+    angle: null,
+    bearing: null,
+    dead: false,
+    broken: false,
+    rubbing: false,
+    decay: false,
+    length: null,
+    lowestFoliage: null,
+    lateralHeight: null,
+    lateral: null,
+    cut: null,
+    lastCutShare: null,
+    lastCutYear: null,
+    foliageShare: null,
+    notes: '',
+    unplannable: null,
+    ...more
+  }
+}
+
+export function inventedTree(id: string, row: number, limbs: Limb[], more: Partial<Tree> = {}): Tree {
+  return {
+    id,
+    row,
+    species: 'Hornbeam',
+    trunk: 190,
+    height: 10,
+    crownBase: 2,
+    spread: null,
+    stage: 'young',
+    vigor: 'good',
+    growth: null,
+    growthRate: null,
+    removed: 0,
+    localLimit: null,
+    clearance: null,
+    clearanceSide: '',
+    dieback: null,
+    caliper: null,
+    caliperHeight: null,
+    access: null,
+    site: 'Quarry lane (invented)',
+    lastPruned: null,
+    matureHeight: null,
+    notes: '',
+    limbs,
+    ...more
+  }
+}
+
+export function inventedCut(limb: Limb, more: Partial<Cut> = {}): Cut {
+  return {
+    limb,
+    kind: 'reduce',
+    share: 0.5,
+    cutDiameter: 78,
+    lateralMin: 39,
+    cutHeight: 4.2,
+    tipAfter: 6.7,
+    dose: 0.15,
+    aspectRatio: 0.84,
+    projectedAspectRatio: 0.76,
+    priority: 64.4,
+    nextPriority: 31.2,
+    standing: 'codominant',
+    live: true,
+    marked: true,
+    needsReason: false,
+    reason: 'Nearly as thick as the leader and reaches its top.',
+    refused: ['Removal: the limb is more than half as thick as its stem.'],
+    ...more
+  }
+}
+
+function state(limb: Limb, more: Partial<LimbState> = {}): LimbState {
+  return {
+    limb,
+    aspectRatio: 0.41,
+    standing: 'subordinate',
+    priority: 6,
+    foliageShare: 0.08,
+    decision: 'retain',
+    nextPriority: 7,
+    reason: 'Well under half its stem.',
+    ...more
+  }
+}
+
+function visit(number: number, year: number, cuts: Cut[], limbs: LimbState[]): Visit {
+  return {
+    visit: number,
+    year,
+    allowedRemoval: 0.25,
+    dose: cuts.reduce((sum, cut) => sum + cut.dose, 0),
+    objective: 1200,
+    cuts,
+    limbs,
+    crownBaseAfter: 2,
+    liveCrownRatioAfter: 0.78,
+    lowerFoliageBefore: 0.61,
+    lowerFoliageAfter: 0.58
+  }
+}
+
+export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): TreePlan {
+  const [leader, cutLimb, dead, kept] = tree.limbs
+  const cuts = [
+    ...(dead === undefined
+      ? []
+      : [
+          inventedCut(dead, {
+            kind: 'remove',
+            share: 1,
+            dose: 0,
+            live: false,
+            lateralMin: null,
+            cutHeight: null,
+            tipAfter: null,
+            projectedAspectRatio: null,
+            priority: 3,
+            nextPriority: 0,
+            standing: 'subordinate',
+            marked: false,
+            reason: 'Dead.',
+            refused: []
+          })
+        ]),
+    ...(cutLimb === undefined ? [] : [inventedCut(cutLimb)])
+  ]
+  const limbs = [
+    ...(cutLimb === undefined
+      ? []
+      : [state(cutLimb, { decision: 'reduce', aspectRatio: 0.84, standing: 'codominant', priority: 64.4 })]),
+    ...(dead === undefined ? [] : [state(dead, { decision: 'remove' })]),
+    ...(kept === undefined ? [] : [state(kept)])
+  ]
+  const later = cutLimb === undefined ? [] : [inventedCut(cutLimb, { dose: 0.06, priority: 31.2 })]
+  return {
+    tree,
+    stage: 'young',
+    vigor: 'good',
+    leader: {
+      limb: leader ?? null,
+      name: leader === undefined ? 'The trunk' : `Limb ${leader.id}`,
+      reason: 'Marked as the leader in the inventory.',
+      confirm: false
+    },
+    allowedRemoval: 0.25,
+    allowedBasis: 'young 25 %, good vigor',
+    liveCrownRatio: 0.8,
+    visits: tree.limbs.length === 0 ? [] : [visit(1, 2031, cuts, limbs), visit(2, 2033, later, limbs)],
+    remaining: cutLimb === undefined ? [] : [{ limb: cutLimb, priority: 18, clearedByVisit: null }],
+    urgency: tree.limbs.length === 0 ? 0 : 64.4,
+    ...more
+  }
+}
+
+function match(column: number, header: string, more: Partial<ColumnMatch> = {}): ColumnMatch {
+  return { column, header, field: null, unit: null, unitNamed: false, percent: false, ...more }
+}
+
+export const inventedBlock: CellBlock = {
+  sheet: 'Survey',
+  top: 2,
+  left: 1,
+  rows: [
+    ['Tree', 'Limb', 'Limb dia', 'Stem dia (cm)', 'Colour of tag'],
+    ['K1', 'A', 15, null, 'blue'],
+    ['K1', 'B', 11, 13, 'blue'],
+    ['K1', 'C', 4, 15, 'blue'],
+    ['K1', 'D', 5, 12, 'blue'],
+    ['K2', null, null, null, 'blue'],
+    ['K3', 'A', 'thick', 14, 'red']
+  ]
+}
+
+function inventedInventory(trees: Tree[]): Inventory {
+  return {
+    sheet: 'Survey',
+    address: 'Survey!B3:F9',
+    top: 2,
+    left: 1,
+    matches: [
+      match(0, 'Tree', { field: 'tree' }),
+      match(1, 'Limb', { field: 'limb' }),
+      match(2, 'Limb dia', { field: 'diameter', unit: 'cm' }),
+      match(3, 'Stem dia (cm)', { field: 'stem', unit: 'cm', unitNamed: true }),
+      match(4, 'Colour of tag')
+    ],
+    system: 'cm-m',
+    trees,
+    limbCount: 4,
+    unplanned: [{ tree: 'K3', row: 9, cell: 'Survey!B9', reason: 'Its diameter is not a number.' }],
+    problems: [
+      problem('no-unit', 'Survey!D3', { text: 'Limb dia', unit: 'cm' }),
+      problem('not-a-number', 'Survey!D9', { column: 'Limb diameter', text: 'thick' }),
+      problem('column-unknown', 'Survey!F3', { text: 'Colour of tag' })
+    ]
+  }
+}
+
+/** One tree of four limbs, one without limbs, one row that could not be planned. */
+export function inventedPlan(): Plan {
+  const limbs = [1, 2, 3, 4].map((row) => inventedLimb('ABCD'.charAt(row - 1), row))
+  const trees = [inventedTree('K1', 1, limbs), inventedTree('K2', 5, [], { species: '' })]
+  const inventory = inventedInventory(trees)
+  return {
+    date: '2031-03-02',
+    system: 'cm-m',
+    inventory,
+    trees: trees.map((tree) => inventedTreePlan(tree)),
+    unplanned: inventory.unplanned,
+    problems: inventory.problems
+  }
+}
+
+/** A plan of many trees without limbs, to test long lists. */
+export function longPlan(count: number): Plan {
+  const trees = Array.from({ length: count }, (_, index) => inventedTree(`N${index + 1}`, index + 1, []))
+  const inventory = { ...inventedInventory(trees), unplanned: [], problems: [] }
+  return {
+    ...inventedPlan(),
+    inventory,
+    unplanned: [],
+    problems: [],
+    trees: trees.map((tree, index) => inventedTreePlan(tree, { urgency: index }))
+  }
+}
+
+function line(tree: string, visitNumber: number, price: string): EstimateLine {
+  return {
+    tree,
+    visit: visitNumber,
+    year: 2029 + visitNumber * 2,
+    cuts: 2,
+    minutes: { setUp: 15, cutting: 20, brush: 10 },
+    accessFactor: 1,
+    crewHours: 0.75,
+    brushKilograms: 40,
+    price: new Money(price),
+    basis: 'Invented.'
+  }
+}
+
+export function inventedEstimate(): Estimate {
+  return {
+    currency: 'XTS',
+    minorDigits: 2,
+    taxRate: 0.07,
+    lines: [line('K1', 1, '1240.50'), line('K1', 2, '310.25'), line('K2', 1, '95.00')],
+    subtotal: new Money('1645.75'),
+    tax: new Money('115.20'),
+    total: new Money('1760.95'),
+    inventedRates: true
+  }
+}

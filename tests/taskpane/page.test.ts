@@ -1,0 +1,42 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { buildSync } from 'esbuild'
+
+const folder = join(__dirname, '../../taskpane')
+const page = readFileSync(join(folder, 'taskpane.html'), 'utf8')
+
+test('the page names its language, its title and its place for the pane, and has one place for the scripts', () => {
+  expect(page).toContain('<html lang="en">')
+  expect(page).toContain('<title>Limbwright</title>')
+  expect(page.split('id="pane"')).toHaveLength(2)
+  expect(page.split('<!-- scripts -->')).toHaveLength(2)
+})
+
+test('the page itself fetches nothing but its own style', () => {
+  expect([...page.matchAll(/(?:src|href)="([^"]*)"/g)].map(([, address]) => address)).toEqual([
+    'taskpane.css'
+  ])
+})
+
+test('no file of the pane asks through dialogs that throw in an add-in', () => {
+  for (const name of readdirSync(folder).filter((file) => file.endsWith('.ts')))
+    expect([name, /\b(?:alert|confirm|prompt)\(/.test(readFileSync(join(folder, name), 'utf8'))]).toEqual([
+      name,
+      false
+    ])
+})
+
+test('the pane’s own script, engine included, stays under 100 KB compressed', () => {
+  const { outputFiles } = buildSync({
+    entryPoints: [join(folder, 'main.ts')],
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'iife',
+    target: 'es2020'
+  })
+  const script = outputFiles[0]?.contents ?? new Uint8Array()
+  expect(script.length).toBeGreaterThan(10_000)
+  expect(gzipSync(script).length).toBeLessThan(100_000)
+})

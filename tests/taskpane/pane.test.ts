@@ -1,0 +1,213 @@
+/** @jest-environment jsdom */
+import { problem } from '../../shared/problems'
+import { cautions } from '../../src/documents/cautions'
+import { FakeSurface, fakeEngine } from './fakeSurface'
+import { inventedBlock, inventedPlan } from './inventedPlan'
+import { announced, openPane, press, readable, settle } from './openPane'
+
+describe('the first screen', () => {
+  test('says how large the selection is and offers one primary button', async () => {
+    const { root } = await openPane()
+    expect(readable(root)).toContain('Survey!B3:F9: 6 rows, 5 columns')
+    const primary = [...root.querySelectorAll('.button-primary')]
+    expect(primary.map(({ textContent }) => textContent)).toEqual(['Plan selection'])
+  })
+
+  test('shows every caution', async () => {
+    const { root } = await openPane()
+    for (const sentence of cautions) expect(readable(root)).toContain(sentence)
+  })
+
+  test('says what to select where nothing can be planned, and follows the selection', async () => {
+    const { root, surface } = await openPane()
+    const several = problem('several-areas', '', { count: 2 })
+    surface.tell({ address: '', rows: 0, columns: 0, remark: '', problem: several, cells: null })
+    expect(readable(root)).toContain('The selection has 2 separate areas.Select one block')
+    surface.tell({ ...surface.selected, problem: null, address: 'Survey!B3', rows: 1, columns: 1 })
+    expect(readable(root)).toContain('Survey!B3: one cell')
+    expect(readable(root)).toContain('Select the inventory with its header row')
+  })
+
+  test('says how one cell was widened to its block', async () => {
+    const { root, surface } = await openPane()
+    surface.tell({ ...surface.selected, remark: 'One cell was selected, so its block is taken.' })
+    expect(readable(root)).toContain('One cell was selected, so its block is taken.')
+  })
+
+  test('explains itself where the spreadsheet cannot be reached', async () => {
+    const surface = new FakeSurface()
+    surface.watchSelection = () => Promise.reject(new Error('no answer'))
+    const { root } = await openPane(surface)
+    expect(readable(root)).toContain('The spreadsheet did not do what was asked: no answer')
+  })
+})
+
+describe('planning', () => {
+  test('shows the plan, moves focus to it and says so', async () => {
+    const { root, surface } = await openPane()
+    press(root, 'Plan selection')
+    await settle()
+    expect(surface.asked).toEqual(['read selection'])
+    expect(document.activeElement?.textContent).toBe('Plan for 2 trees')
+    expect(announced(root)).toBe('Plan for 2 trees.')
+    expect(readable(root)).toContain('2 cuts at visit 1. 1 row not planned, see Checks.')
+  })
+
+  test('shows progress, and cancel brings back what was there', async () => {
+    const { root, surface } = await openPane()
+    press(root, 'Plan selection')
+    await settle()
+    const read = surface.readBlock.bind(surface)
+    let answer: () => void = () => undefined
+    surface.readBlock = async (address, steps) => {
+      steps.onProgress(40, 4000)
+      await new Promise<void>((resolve) => (answer = resolve))
+      return read(address, steps)
+    }
+    press(root, 'Plan again')
+    await settle()
+    expect(readable(root)).toContain('Reading the rows: 40 of 4,000')
+    expect(document.activeElement?.textContent).toBe('Cancel')
+    press(root, 'Cancel')
+    answer()
+    await settle()
+    expect(announced(root)).toBe('Cancelled. The earlier plan still stands.')
+    expect(root.querySelector('progress')).toBeNull()
+    expect(document.activeElement?.textContent).toBe('Plan again')
+    expect(readable(root)).toContain('Plan for 2 trees')
+  })
+
+  test('a cancelled reading that rejects is no failure', async () => {
+    const { root, surface } = await openPane()
+    surface.readBlock = (_address, { signal }) =>
+      new Promise((_resolve, reject) => {
+        signal.addEventListener('abort', () => {
+          reject(signal.reason as Error)
+        })
+      })
+    press(root, 'Plan selection')
+    press(root, 'Cancel')
+    await settle()
+    expect(announced(root)).toBe('Cancelled.')
+    expect(root.querySelector('.refusal')).toBeNull()
+  })
+
+  test('plans once where the button is pressed twice', async () => {
+    const { pane, surface } = await openPane()
+    await Promise.all([pane.planSelection(), pane.planSelection()])
+    expect(surface.asked).toEqual(['read selection'])
+  })
+
+  test('says in a sentence what stood in the way, with the remedy, and keeps the earlier plan', async () => {
+    const { root, surface, pane } = await openPane()
+    await pane.planSelection()
+    surface.readBlock = () => Promise.resolve({ block: null, problems: [problem('cell-editing', '')] })
+    await pane.planSelection()
+    expect(document.activeElement?.textContent).toBe('This could not be done')
+    expect(readable(root)).toContain('A cell is being edited')
+    expect(readable(root)).toContain('Press Enter or Escape')
+    expect(readable(root)).toContain('Plan for 2 trees')
+  })
+
+  test('turns a thrown error into a sentence', async () => {
+    const { root, surface, pane } = await openPane()
+    surface.fault = new Error('the host went away')
+    await pane.planSelection()
+    expect(readable(root)).toContain('The spreadsheet did not do what was asked: the host went away')
+  })
+
+  test('a mistake in the engine is said, not swallowed', async () => {
+    const engine = fakeEngine(inventedPlan(), () => {
+      throw new Error('broken rule')
+    })
+    const { root, pane } = await openPane(new FakeSurface(), engine)
+    await pane.planSelection()
+    expect(readable(root)).toContain('broken rule')
+  })
+
+  test('plans the same range again where the selection points into it', async () => {
+    const { root, surface, pane } = await openPane()
+    await pane.planSelection()
+    surface.selectRow(3)
+    await pane.planSelection()
+    press(root, 'Plan again')
+    await settle()
+    expect(surface.asked).toEqual(['read selection', 'read Survey!B3:F9', 'read Survey!B3:F9'])
+  })
+
+  test('plans another selection as it stands', async () => {
+    const { root, surface, pane } = await openPane()
+    await pane.planSelection()
+    surface.tell({
+      ...surface.selected,
+      cells: { sheet: 'Other', row: 0, column: 0, rows: 9, columns: 9 }
+    })
+    press(root, 'Plan selection')
+    await settle()
+    expect(surface.asked).toEqual(['read selection', 'read selection'])
+  })
+
+  test('what reading found stands among the checks', async () => {
+    const { root, surface, pane } = await openPane()
+    surface.readingProblems = [problem('hidden-rows', 'Survey!B3:F9', { count: 12 })]
+    await pane.planSelection()
+    press(root, 'Checks')
+    expect(readable(root)).toContain('12 hidden or filtered rows in Survey!B3:F9 were included.')
+  })
+
+  test('opens the checks where no tree could be planned, and offers nothing to write', async () => {
+    const plan = { ...inventedPlan(), trees: [] }
+    const { root, pane } = await openPane(new FakeSurface(), fakeEngine(plan))
+    await pane.planSelection()
+    expect(root.querySelector('[aria-selected=true]')?.textContent).toContain('Checks')
+    press(root, 'Write')
+    expect(readable(root)).toContain('There is no plan to write.')
+    expect(() => press(root, 'Write sheets')).toThrow()
+  })
+
+  test('keeps what was settled about the columns as long as the headers are the same', async () => {
+    const engine = fakeEngine()
+    const read = jest.spyOn(engine, 'readInventory')
+    const { root, surface, pane } = await openPane(new FakeSurface(), engine)
+    await pane.planSelection()
+    press(root, 'Columns')
+    press(root, 'Plan again with these columns')
+    await settle()
+    expect(read.mock.lastCall?.[1]?.system).toBe('cm-m')
+    await pane.planSelection()
+    expect(read.mock.lastCall?.[1]?.system).toBe('cm-m')
+    surface.block = { ...inventedBlock, rows: [['Tree', 'Tip (m)'], ...inventedBlock.rows.slice(1)] }
+    await pane.planSelection()
+    expect(read.mock.lastCall?.[1]).toEqual({})
+  })
+
+  test('says where a cell is gone', async () => {
+    const { root, surface, pane } = await openPane()
+    await pane.planSelection()
+    press(root, 'Checks')
+    press(root, 'Go to cell')
+    await settle()
+    expect(surface.asked.at(-1)).toBe('go to Survey!D9')
+    surface.goneCell = problem('address-gone', 'Survey!D9')
+    press(root, 'Go to cell')
+    await settle()
+    expect(readable(root)).toContain('There is no cell Survey!D9 in this workbook any more.')
+  })
+})
+
+test('every section of the result has the cautions or the way to them', async () => {
+  const { root, pane } = await openPane()
+  await pane.planSelection()
+  for (const name of ['Plan', 'Estimate', 'Checks', 'Columns']) {
+    ;[...root.querySelectorAll<HTMLElement>('[role=tab]')]
+      .find(({ textContent }) => textContent?.startsWith(name))
+      ?.click()
+    const panel = root.querySelector('[role=tabpanel]:not([hidden])')
+    expect(panel?.textContent).toContain('Not a tree risk assessment')
+    if (panel !== null) press(panel, 'All cautions')
+    for (const sentence of cautions) expect(panel?.textContent).toContain(sentence)
+  }
+  press(root, 'Write')
+  for (const sentence of cautions)
+    expect(root.querySelector('[role=tabpanel]:not([hidden])')?.textContent).toContain(sentence)
+})

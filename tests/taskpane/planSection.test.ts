@@ -1,0 +1,111 @@
+/** @jest-environment jsdom */
+import { FakeSurface, fakeEngine } from './fakeSurface'
+import { inventedPlan, longPlan } from './inventedPlan'
+import { openPane, press, readable } from './openPane'
+
+const cards = (root: Element) => [...root.querySelectorAll('.card')]
+const cardNames = (root: Element) =>
+  [...root.querySelectorAll('.card-name')].map(({ textContent }) => textContent)
+
+test('a closed card tells urgency, life stage, vigor, cuts, and the dose against its allowance', async () => {
+  const { root, pane } = await openPane()
+  await pane.planSelection()
+  const card = cards(root)[0]!
+  expect(readable(card)).toContain('Tree K1Hornbeampriority 64')
+  expect(readable(card)).toContain('Young, good vigor, 2 cuts')
+  expect(card.querySelector('.dose-words')?.textContent).toBe('Foliage taken: 15\u00a0% of 25\u00a0%')
+  expect(card.querySelector<HTMLElement>('.dose-fill')?.style.getPropertyValue('inline-size')).toBe('60.0%')
+})
+
+test('an open card tells what to do before why, the heaviest priority first', async () => {
+  const { root, pane } = await openPane()
+  await pane.planSelection()
+  const toggle = press(root, 'Tree K1')
+  expect(toggle.getAttribute('aria-expanded')).toBe('true')
+  const card = cards(root)[0]!
+  const headings = [...card.querySelectorAll('h5')].map(({ textContent }) => textContent)
+  expect(headings).toEqual(['Reduce limb B', 'Remove limb C'])
+  const text = readable(card)
+  expect(text).toContain(
+    'Cut where the limb is 7.8 cm, about 4.2 m above ground. Leave a live lateral of at least 3.9 cm. ' +
+      'Keep all other ends of this limb below 6.7 m.'
+  )
+  expect(text).toContain('Cut over 5 cm: precut so that the bark does not tear.')
+  expect(text).toContain('50 % of the limb, 15 % of the tree (±30 %)')
+  expect(text).toContain('Remove at the collar (dead wood); 7.8 cm at the base.')
+  expect(text).toContain('A ceiling, not a target.')
+  expect(text).toContain('0.80, 0.78 after visit 1 (goal 0.60)')
+  expect(text.indexOf('Keep all other ends')).toBeLessThan(text.indexOf('Nearly as thick as the leader'))
+})
+
+test('what was weighed and later visits are folded until asked for', async () => {
+  const { root, pane } = await openPane()
+  await pane.planSelection()
+  press(root, 'Tree K1')
+  const card = cards(root)[0]!
+  expect(readable(card)).not.toContain('Removal: the limb is more than half')
+  press(card, 'What was weighed')
+  expect(readable(card)).toContain('Removal: the limb is more than half as thick as its stem.')
+  expect(readable(card)).toContain('Visit 2, 20331 cut, 6 % of 25 %')
+  expect(readable(card)).not.toContain('A forecast')
+  press(card, 'Visit 2')
+  expect(readable(card)).toContain('A forecast: measure again at that visit.')
+})
+
+test('limbs that are left alone have their reason, and what remains is said', async () => {
+  const { root, pane } = await openPane()
+  await pane.planSelection()
+  press(root, 'Tree K1')
+  press(root, '1 limb not cut')
+  expect(readable(root)).toContain('Retain limb D. Subordinate, priority 6. Well under half its stem.')
+  expect(readable(root)).toContain('Limb B: priority 18, not below 10 within the visits planned.')
+})
+
+test('a large cut asks for a written reason', async () => {
+  const plan = inventedPlan()
+  const cut = plan.trees[0]!.visits[0]!.cuts[1]!
+  cut.needsReason = true
+  const { root, pane } = await openPane(new FakeSurface(), fakeEngine(plan))
+  await pane.planSelection()
+  press(root, 'Tree K1')
+  expect(readable(root)).toContain('Cut over 10 cm: write down the reason.')
+})
+
+test('a cut leads to the limb’s row in the sheet', async () => {
+  const { root, surface, pane } = await openPane()
+  await pane.planSelection()
+  press(root, 'Tree K1')
+  press(root, 'Go to row of limb B')
+  expect(surface.asked.at(-1)).toBe('go to Survey!B5:F5')
+})
+
+describe('many trees', () => {
+  const open = () => openPane(new FakeSurface(), fakeEngine(longPlan(120)))
+
+  test('come fifty at a time, most urgent first, and focus goes on with the new ones', async () => {
+    const { root, pane } = await open()
+    await pane.planSelection()
+    expect(cardNames(root).slice(0, 2)).toEqual(['Tree N120', 'Tree N119'])
+    expect(cards(root)).toHaveLength(50)
+    press(root, 'Show 50 more of 70 trees')
+    expect(cards(root)).toHaveLength(100)
+    expect(document.activeElement?.textContent).toContain('Tree N70')
+    press(root, 'Show 20 more of 20 trees')
+    expect(cards(root)).toHaveLength(120)
+    expect(() => press(root, 'Show')).toThrow()
+  })
+
+  test('are found by id, species or location', async () => {
+    const { root, pane } = await open()
+    await pane.planSelection()
+    const field = root.querySelector<HTMLInputElement>('input[type=search]')!
+    expect(root.querySelector(`label[for=${field.id}]`)?.textContent).toBe('Find a tree')
+    field.value = ' n11 '
+    field.dispatchEvent(new Event('input'))
+    expect(cardNames(root)).toHaveLength(11)
+    field.value = 'no such'
+    field.dispatchEvent(new Event('input'))
+    expect(readable(root)).toContain('0 trees found.')
+    expect(readable(root)).toContain('No tree matches.')
+  })
+})

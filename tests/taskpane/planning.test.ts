@@ -1,0 +1,67 @@
+import { planBlock, type Progress } from '../../taskpane/planning'
+import { fakeEngine } from './fakeSurface'
+import { inventedBlock, longPlan } from './inventedPlan'
+
+/** A clock that moves on by so many milliseconds each time it is read. */
+function clockOf(step: number): void {
+  let now = 0
+  jest.spyOn(performance, 'now').mockImplementation(() => (now += step))
+}
+
+afterEach(() => {
+  jest.restoreAllMocks()
+})
+
+test('planning yields to the browser after 30 ms of work and says how far it is', async () => {
+  clockOf(20)
+  const seen: Progress[] = []
+  const planned = await planBlock(
+    fakeEngine(longPlan(6)),
+    inventedBlock,
+    {},
+    {
+      date: '2031-03-02',
+      signal: new AbortController().signal,
+      onProgress: (progress) => seen.push(progress)
+    }
+  )
+  expect(planned?.plan.trees).toHaveLength(6)
+  const during = seen.filter(({ doing }) => doing === 'Planning the trees')
+  expect(during).toEqual([
+    { doing: 'Planning the trees', done: 2, total: 6 },
+    { doing: 'Planning the trees', done: 4, total: 6 },
+    { doing: 'Planning the trees', done: 6, total: 6 }
+  ])
+})
+
+test('a press of cancel is heard between two trees', async () => {
+  clockOf(40)
+  const control = new AbortController()
+  let begun = 0
+  const engine = fakeEngine(longPlan(1000), () => {
+    begun += 1
+    if (begun === 3) setTimeout(() => control.abort(), 0)
+  })
+  const planned = await planBlock(
+    engine,
+    inventedBlock,
+    {},
+    {
+      date: '2031-03-02',
+      signal: control.signal,
+      onProgress: () => undefined
+    }
+  )
+  expect(planned).toBeNull()
+  expect(begun).toBeLessThan(10)
+})
+
+test('nothing is read where it was cancelled before it began', async () => {
+  const control = new AbortController()
+  control.abort()
+  const engine = fakeEngine()
+  const read = jest.spyOn(engine, 'readInventory')
+  const options = { date: '2031-03-02', signal: control.signal, onProgress: () => undefined }
+  expect(await planBlock(engine, inventedBlock, {}, options)).toBeNull()
+  expect(read).not.toHaveBeenCalled()
+})
