@@ -9,7 +9,7 @@ export interface LeaderCandidate {
   bark: IncludedBark
 }
 
-/** A house rule in the design's order of weight: upright, diameter, height, no included bark. */
+/** A house rule, in this order of weight: upright, diameter, height, no included bark. */
 const weights = { upright: 4, diameter: 3, height: 2, bark: 1 } as const
 
 /** Only stems that reach the top quarter can lead (house rule). */

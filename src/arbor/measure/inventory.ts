@@ -91,6 +91,7 @@ export interface ColumnMatch {
 /** A row that could not be planned, and why. */
 export interface Unplanned {
   tree: string
+  /** The sheet's own row number, counted from 1 (a limb's and a tree's `row` count within the block, from 0). */
   row: number
   /** Address of the row's first cell. */
   cell: string

@@ -186,7 +186,7 @@ class Search {
       if (units > 0) high = Math.max(high, (this.gain[at] ?? 0) / units)
     }
     if (this.unitsAtPrice(0) <= this.limits.units) high = 0
-    for (let step = 0; step < 16 && high > 0; step++) {
+    for (let step = 0; step < 12 && high > 0; step++) {
       const price = (low + high) / 2
       if (this.unitsAtPrice(price) > this.limits.units) low = price
       else high = price
@@ -280,7 +280,10 @@ class Search {
     const place = this.place[group] ?? 0
     const end = this.first[group + 1] ?? 0
     const next = depth + 1
+    // What is left is worth at most this beside the item chosen here; the items stand in falling order of value.
+    const reach = this.boundBeside(depth)
     for (let at = this.first[group] ?? 0; at < end; at++) {
+      if (reach + (this.value[at] ?? 0) < this.bestGain - 1) break
       const units = (this.unitsAt[depth] ?? 0) + (this.units[at] ?? 0)
       const cuts = (this.cutsAt[depth] ?? 0) + (this.cuts[at] ?? 0)
       const holders = (this.holdersAt[depth] ?? 0) - (this.raises[at] ?? 0)
@@ -296,6 +299,14 @@ class Search {
     this.current[place] = leaveAlone
     this.start(next, depth)
     this.visit(next)
+  }
+
+  /** Sums so far, the allowance left at its price, and the best that the groups after this one may add. */
+  private boundBeside(depth: number): number {
+    const last = Math.min(this.groups, depth + this.limits.cuts - (this.cutsAt[depth] ?? 0))
+    const left = this.limits.units - (this.unitsAt[depth] ?? 0)
+    const rest = (this.worthUpTo[Math.max(last, depth + 1)] ?? 0) - (this.worthUpTo[depth + 1] ?? 0)
+    return (this.gainAt[depth] ?? 0) + this.price * left + rest
   }
 
   /** The sums at a depth begin as they stand at another. */

@@ -3,6 +3,7 @@ import { lateralFraction } from '../measure/cuts'
 import { lowAndHigh, priority } from '../assess/priority'
 import { standing } from '../assess/standing'
 import { limbGrowth } from './growth'
+import { Pool } from './pool'
 import { carried, growthYears, type Season, type Work } from './work'
 
 /** A cut that may be made on one limb at one visit, and what it comes to. `weigh` fills in what the choice needs. */
@@ -11,9 +12,8 @@ export interface Option extends Item {
   /** Share of the limb's present foliage that goes. */
   share: number
   cut: number
-  /** Lateral over cut diameter that the tip was reckoned with. */
-  lateralRatio: number
-  cutHeight: number | null
+  /** NaN for drooping limbs and removals, where it is not judged. */
+  cutHeight: number
   tipAfter: number
   /** Share of the tree's live foliage. */
   dose: number
@@ -23,10 +23,26 @@ export interface Option extends Item {
   asked: 0 | 1 | 2
 }
 
+/** The options of the visit being chosen; what a plan keeps of them is copied into its cuts. */
+export const optionPool = new Pool<Option>(() => ({
+  kind: 'reduce',
+  share: 0,
+  cut: 0,
+  cutHeight: NaN,
+  tipAfter: 0,
+  dose: 0,
+  nextRatio: 0,
+  nextPriority: 0,
+  asked: 0,
+  gain: 0,
+  units: 0,
+  cuts: 1,
+  lower: 0,
+  raises: false
+}))
+
 /** Why a reduction is not offered. */
 export type Barrier = 'small' | 'bare' | 'short' | 'lateral'
-
-const nothing: readonly Option[] = []
 
 /** Why a live limb may be removed rather than shortened, or null. */
 export function removalReason(work: Work, ratio: number, season: Season): string | null {
@@ -128,7 +144,7 @@ export function lookAt(work: Work, season: Season): void {
   work.priority = priorityOf(ratio, work, work.tip, season)
   work.nextRatio = (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years)) / stemNext
   work.nextPriority = priorityOf(work.nextRatio, work, work.tip, season)
-  work.options = nothing
+  work.options.length = 0
   work.barrier = null
   work.chosen = null
   work.withParent = false
@@ -136,30 +152,22 @@ export function lookAt(work: Work, season: Season): void {
   const asked = isAsked(work, season)
   const least = asked ? 0 : season.rules.leastGain - 1e-9
   if (work.nextPriority < least) return
-  const options: Option[] = []
-  addReductions(work, options, season, { growth, stemNext, least, asked })
-  if (removalReason(work, ratio, season) !== null) options.push(removal(work, asked))
-  if (options.length > 0) work.options = options
+  addReductions(work, season, { growth, stemNext, least, asked })
+  if (removalReason(work, ratio, season) !== null) offerRemoval(work, asked)
 }
 
-function removal(work: Work, asked: boolean): Option {
-  return {
-    kind: 'remove',
-    share: 1,
-    cut: work.diameter,
-    lateralRatio: 0,
-    cutHeight: null,
-    tipAfter: work.origin,
-    dose: work.share * carried(work),
-    nextRatio: 0,
-    nextPriority: 0,
-    asked: asked ? 2 : 0,
-    gain: 0,
-    units: 0,
-    cuts: 1,
-    lower: 0,
-    raises: false
-  }
+function offerRemoval(work: Work, asked: boolean): void {
+  const option = optionPool.take()
+  option.kind = 'remove'
+  option.share = 1
+  option.cut = work.diameter
+  option.cutHeight = NaN
+  option.tipAfter = work.origin
+  option.dose = work.share * carried(work)
+  option.nextRatio = 0
+  option.nextPriority = 0
+  option.asked = asked ? 2 : 0
+  work.options.push(option)
 }
 
 interface Outlook {
@@ -171,7 +179,7 @@ interface Outlook {
 }
 
 /** The reductions that can be made: the one measured on the limb where there is one, otherwise the table's. */
-function addReductions(work: Work, options: Option[], season: Season, outlook: Outlook): void {
+function addReductions(work: Work, season: Season, outlook: Outlook): void {
   const measured = work.limb.cut
   let barrier: Barrier | null = null
   let possible = false
@@ -184,7 +192,6 @@ function addReductions(work: Work, options: Option[], season: Season, outlook: O
         ? 'lateral'
         : addReduction(
             work,
-            options,
             season,
             outlook,
             root * root,
@@ -195,7 +202,7 @@ function addReductions(work: Work, options: Option[], season: Season, outlook: O
   } else {
     for (const { share, root } of season.steps) {
       const lateral = lateralFraction(work.diameter * root, season.rules)
-      const against = addReduction(work, options, season, outlook, share, root, lateral)
+      const against = addReduction(work, season, outlook, share, root, lateral)
       if (against === null) possible = true
       else barrier ??= against
     }
@@ -206,7 +213,6 @@ function addReductions(work: Work, options: Option[], season: Season, outlook: O
 /** Offers one reduction if it can be made and lowers the next priority enough; gives what stands against it. */
 function addReduction(
   work: Work,
-  options: Option[],
   season: Season,
   outlook: Outlook,
   share: number,
@@ -223,24 +229,18 @@ function addReduction(
   const lost = 1 - present * (1 - share)
   const nextRatio = (work.diameter + outlook.growth * growthYears(lost, 0, season.years)) / outlook.stemNext
   const nextPriority = priorityOf(nextRatio, work, tipAfter, season)
-  if (work.nextPriority - nextPriority >= outlook.least)
-    options.push({
-      kind: 'reduce',
-      share,
-      cut,
-      lateralRatio,
-      cutHeight: reach > 0 ? cutHeight : null,
-      tipAfter,
-      dose: share * work.share * present,
-      nextRatio,
-      nextPriority,
-      asked: outlook.asked ? 1 : 0,
-      gain: 0,
-      units: 0,
-      cuts: 1,
-      lower: 0,
-      raises: false
-    })
+  if (work.nextPriority - nextPriority < outlook.least) return null
+  const option = optionPool.take()
+  option.kind = 'reduce'
+  option.share = share
+  option.cut = cut
+  option.cutHeight = reach > 0 ? cutHeight : NaN
+  option.tipAfter = tipAfter
+  option.dose = share * work.share * present
+  option.nextRatio = nextRatio
+  option.nextPriority = nextPriority
+  option.asked = outlook.asked ? 1 : 0
+  work.options.push(option)
   return null
 }
 

@@ -7,7 +7,7 @@ import type { Problem } from '../../../shared/problems'
 import { carried, growthYears, reductionSteps, type Season } from './work'
 import { inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
-import { chooseForVisit, deadCut, describeVisit, priorityAfter } from './planVisit'
+import { chooseForVisit, deadCut, describeVisit, insert, priorityAfter } from './planVisit'
 import { basics, prepareTree, type PreparedTree, type TreeBasics } from './prepareTree'
 import { percent } from './reasons'
 import { setShares } from './crown'
@@ -163,10 +163,9 @@ function remainingAfter(tree: PreparedTree, rules: Rules): Remaining[] {
   for (const work of tree.works) {
     if (work.gone) continue
     const priority = priorityAfter(work)
-    if (priority >= rules.clearedBelow) remaining.push({ limb: work.limb, priority, clearedByVisit: null })
+    if (priority >= rules.clearedBelow) insert(remaining, { limb: work.limb, priority, clearedByVisit: null })
   }
-  if (remaining.length < 2) return remaining
-  return remaining.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+  return remaining
 }
 
 /** Beyond the last visit planned: says by which visit a remaining limb would be cleared. */

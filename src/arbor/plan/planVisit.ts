@@ -12,7 +12,7 @@ import {
   weigh,
   type FamilyItem
 } from './groups'
-import { lookAt, type Option } from './options'
+import { lookAt, optionPool, type Option } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import { reasonForCut, reasonForDeadWood, reasonForKeeping, refusedFor, isHeld } from './reasons'
@@ -32,6 +32,7 @@ export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
   const crown = crownOf(tree, season.crownBase, season.third, season.rules)
   const groups: (readonly Item[])[] = []
   const roots: Work[] = []
+  optionPool.reset()
   for (const work of tree.works) if (!work.gone) lookAt(work, season)
   for (const work of tree.works) {
     if (work.gone || work.parent !== null) continue
@@ -90,11 +91,10 @@ export function describeVisit(
     objective += next * next
     if (work.chosen !== null) {
       dose += work.chosen.dose
-      cuts.push(cutOf(work, work.chosen, season))
+      insert(cuts, cutOf(work, work.chosen, season))
     }
     limbs.push(stateOf(work, next, season))
   }
-  if (cuts.length > 1) cuts.sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
   return {
     visit: number,
     year,
@@ -108,6 +108,13 @@ export function describeVisit(
     lowerFoliageBefore: crown.lowerShare,
     lowerFoliageAfter: lowerAfter(tree, season, crown)
   }
+}
+
+/** Puts an entry where its priority belongs, highest first; equals stay in the inventory's order. */
+export function insert<T extends { priority: number }>(entries: T[], entry: T): void {
+  let at = entries.length
+  while (at > 0 && (entries[at - 1]?.priority ?? 0) < entry.priority) at--
+  entries.splice(at, 0, entry)
 }
 
 /** Priority expected at the next visit under what was chosen; a limb that goes has none. */
@@ -125,7 +132,7 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
     share: option.share,
     cutDiameter: option.cut,
     lateralMin: kind === 'remove' ? null : lateralToLeave(option.cut, season.rules),
-    cutHeight: option.cutHeight,
+    cutHeight: Number.isNaN(option.cutHeight) ? null : option.cutHeight,
     tipAfter: kind === 'remove' ? null : option.tipAfter,
     dose: option.dose,
     aspectRatio: ratio,

@@ -6,7 +6,7 @@ import type { Limb, Tree } from '../measure/inventory'
 import { chooseLeader } from '../assess/chooseLeader'
 import { checkParents, checkTree, type TreeCheck } from '../assess/checkTree'
 import type { LeaderChoice } from './plan'
-import type { Work } from './work'
+import { workPool, type Work } from './work'
 
 /** A tree made ready: what is assumed is said, stems stand above their unions, limbs know their parents. */
 export interface PreparedTree {
@@ -76,6 +76,7 @@ function worksOf(
   rules: Rules,
   year: number
 ): Work[] {
+  workPool.reset()
   const works: Work[] = []
   const { limbs } = check.tree
   for (let order = 0; order < limbs.length; order++) {
@@ -110,32 +111,24 @@ function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, 
     check.refuse(limb, check.note('union-impossible', limb.row, 'stem', { limb: limb.id }).message)
     return null
   }
-  const age = limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear)
-  return {
-    limb,
-    order,
-    diameter,
-    stem,
-    origin,
-    tip,
-    firstTip: tip,
-    lowest: limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip)),
-    share: 0,
-    loss: limb.lastCutShare ?? 0,
-    lossAge: age,
-    parent: null,
-    children: [],
-    mended: false,
-    gone: false,
-    ratio: 0,
-    priority: 0,
-    nextRatio: 0,
-    nextPriority: 0,
-    options: [],
-    barrier: null,
-    chosen: null,
-    withParent: false
-  }
+  const work = workPool.take()
+  work.limb = limb
+  work.order = order
+  work.diameter = diameter
+  work.stem = stem
+  work.origin = origin
+  work.tip = tip
+  work.firstTip = tip
+  work.lowest = limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip))
+  work.share = 0
+  work.loss = limb.lastCutShare ?? 0
+  work.lossAge = limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear)
+  work.parent = null
+  work.children.length = 0
+  work.options.length = 0
+  work.chosen = null
+  work.mended = work.gone = work.withParent = false
+  return work
 }
 
 /** Σd² of the limbs whose unions are within one stem diameter of this one: they count as one union. */

@@ -40,19 +40,15 @@ const places: Record<Standing, string> = {
 /** What makes the limb matter: its ratio, its bark, where it starts and how high it reaches. */
 function findings(work: Work, season: Season): string {
   const { limb, ratio } = work
-  const parts = [`${places[standing(ratio, limb.bark, season.rules)]}: ${two(ratio)} of the stem`]
-  if (limb.bark !== 'none') parts.push(`${limb.bark} bark inclusion`)
+  const { system } = season
+  let found = `${places[standing(ratio, limb.bark, season.rules)]}: ${two(ratio)} of the stem`
+  if (limb.bark !== 'none') found += `, ${limb.bark} bark inclusion`
   if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0)
-    parts.push(
-      `starts at ${showHeight(work.origin, season.system)} and reaches ${showHeight(work.tip, season.system)} of ${showHeight(season.height, season.system)}`
-    )
+    found += `, starts at ${showHeight(work.origin, system)} and reaches ${showHeight(work.tip, system)} of ${showHeight(season.height, system)}`
   if (inClearance(work, season))
-    parts.push(
-      `hangs to ${showHeight(work.lowest, season.system)}, below the clearance of ${showHeight(season.clearance ?? 0, season.system)}`
-    )
-  if (limb.broken) parts.push('broken')
-  if (limb.rubbing) parts.push('rubbing')
-  return parts.join(', ')
+    found += `, hangs to ${showHeight(work.lowest, system)}, below the clearance of ${showHeight(season.clearance ?? 0, system)}`
+  if (limb.broken) found += ', broken'
+  return limb.rubbing ? `${found}, rubbing` : found
 }
 
 /** Why this cut, in the trade's words with the numbers behind it. */

@@ -3,6 +3,7 @@ import type { Rules } from '../../../shared/rules'
 import type { UnitSystem } from '../../../shared/units'
 import type { Limb } from '../measure/inventory'
 import { effectLeft } from './growth'
+import { Pool } from './pool'
 import type { Barrier, Option } from './options'
 
 /** A limb as the plan carries it from visit to visit. Diameters in mm, heights in m. */
@@ -25,7 +26,7 @@ export interface Work {
   loss: number
   lossAge: number
   parent: Work | null
-  children: Work[]
+  readonly children: Work[]
   /** Its broken or rubbing part came off at an earlier visit. */
   mended: boolean
   /** Removed, or gone with its parent. */
@@ -36,12 +37,42 @@ export interface Work {
   nextRatio: number
   nextPriority: number
   /** The cuts offered, and what stands against every reduction where none can be made. */
-  options: readonly Option[]
+  readonly options: Option[]
   barrier: Barrier | null
   /** The cut chosen, or null where the limb is retained or goes with its parent. */
   chosen: Option | null
   withParent: boolean
 }
+
+/** Stands in a new object of the pool until a limb is put there. */
+const nobody = {} as Limb
+
+/** The limbs of the tree being planned. */
+export const workPool = new Pool<Work>(() => ({
+  limb: nobody,
+  order: 0,
+  diameter: 0,
+  stem: 0,
+  origin: 0,
+  tip: 0,
+  firstTip: 0,
+  lowest: 0,
+  share: 0,
+  loss: 0,
+  lossAge: 0,
+  parent: null,
+  children: [],
+  mended: false,
+  gone: false,
+  ratio: 0,
+  priority: 0,
+  nextRatio: 0,
+  nextPriority: 0,
+  options: [],
+  barrier: null,
+  chosen: null,
+  withParent: false
+}))
 
 /** A share of a limb's foliage and its root, the share of its diameter at which the cut is made. */
 export interface Step {

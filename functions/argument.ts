@@ -1,0 +1,168 @@
+import { quoted } from '../shared/cells'
+import { choices, listChoices, readChoice, type Choice, type ChoiceName } from '../shared/choices'
+import { refuse, type Refusal } from '../shared/refusal'
+import { readSerial } from '../shared/serialDate'
+import type { UnitSystem } from '../shared/units'
+
+/** One parameter of a cell function: what it is called, whether it may be left out, and how a cell of it is read. */
+export interface Argument<T> {
+  name: string
+  /** What a blank cell, or the parameter left out, stands for; undefined where a value is required. */
+  fallback: T | undefined
+  /** Numbers above `over` and up to `most`, other than 0, need no further look. */
+  over: number
+  most: number
+  /** A 0 counts as blank: some spreadsheets hand blank cells over as 0. */
+  zeroIsBlank: boolean
+  /** Texts whose value is known without reading. */
+  known?: ReadonlyMap<string, T>
+  /** The value of a cell that is neither blank nor an error. */
+  read: (cell: string | number | boolean) => T | Refusal
+}
+
+const decimal = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i
+
+/** A number, also where it is stored as text; where percent is allowed, its sign divides by 100. Otherwise NaN. */
+function numberIn(cell: string | number | boolean, percent: boolean): number {
+  if (typeof cell === 'number') return cell
+  if (typeof cell === 'boolean') return NaN
+  const text = cell.trim()
+  if (decimal.test(text)) return Number(text)
+  const share = percent && text.endsWith('%') ? text.slice(0, -1).trim() : ''
+  return decimal.test(share) ? Number(share) / 100 : NaN
+}
+
+interface Limits {
+  /** Must be above this. */
+  over?: number
+  /** Must be this or more. */
+  least?: number
+  most?: number
+  fallback?: number
+  /** A text such as 25% is taken as 0.25. */
+  percent?: boolean
+  /** What the sentence adds for a value outside: how it should be given. */
+  advice?: string
+}
+
+function rangeOf({ over, least, most }: Limits): string {
+  const low = over === undefined ? (least === undefined ? '' : `${least} or more`) : `more than ${over}`
+  if (most === undefined) return low
+  return low === '' ? `at most ${most}` : `${low} and at most ${most}`
+}
+
+/** A number within limits. */
+export function number(name: string, limits: Limits = {}): Argument<number> {
+  const {
+    over = -Infinity,
+    least = -Infinity,
+    most = Infinity,
+    fallback,
+    percent = false,
+    advice = 'check it'
+  } = limits
+  const range = rangeOf(limits)
+  return {
+    name,
+    fallback,
+    over: Math.max(over, least),
+    most: Math.min(most, Number.MAX_VALUE),
+    zeroIsBlank: fallback !== undefined && (over >= 0 || least > 0),
+    read(cell) {
+      const value = numberIn(cell, percent)
+      if (!Number.isFinite(value))
+        return refuse(`${name} reads “${quoted(cell)}”, which is not a number: give the number alone.`)
+      if (value > over && value >= least && value <= most) return value
+      return refuse(`${name} is ${value}; it must be ${range}: ${advice}.`)
+    }
+  }
+}
+
+/** A diameter or a distance: more than 0, in any unit, the same for all lengths of one call. */
+export function length(name: string): Argument<number> {
+  return number(name, { over: 0, advice: 'measure it again' })
+}
+
+/** A height above ground: 0 or more. */
+export function height(name: string): Argument<number> {
+  return number(name, { least: 0, advice: 'measure it again' })
+}
+
+const shareAdvice = 'give 25 % as 0.25 or 25%'
+
+/** A share from 0 to 1. */
+export function share(name: string, fallback?: number): Argument<number> {
+  return number(name, { least: 0, most: 1, fallback, percent: true, advice: shareAdvice })
+}
+
+/** A share above 0, up to 1. */
+export function positiveShare(name: string, fallback?: number): Argument<number> {
+  return number(name, { over: 0, most: 1, fallback, percent: true, advice: shareAdvice })
+}
+
+/** One of the words of a choice. */
+export function word<N extends ChoiceName>(
+  name: string,
+  choice: N,
+  fallback?: Choice<N>
+): Argument<Choice<N>> {
+  return {
+    name,
+    fallback,
+    over: Infinity,
+    most: -Infinity,
+    zeroIsBlank: true,
+    known: knownWords(choice),
+    read: (cell) =>
+      readChoice(choice, String(cell)) ??
+      refuse(`${name} reads “${quoted(cell)}”: give ${listChoices(choice)}.`)
+  }
+}
+
+function knownWords<N extends ChoiceName>(choice: N): ReadonlyMap<string, Choice<N>> {
+  const words = Object.entries<readonly string[]>(choices[choice])
+  return new Map(words.flatMap(([value, spellings]) => spellings.map((word) => [word, value as Choice<N>])))
+}
+
+/** Which lengths a call is in, where that matters: in-ft for inches and feet, cm-m for centimetres and metres. */
+export const unitsArgument: Argument<UnitSystem> = {
+  name: 'units',
+  fallback: 'in-ft',
+  over: Infinity,
+  most: -Infinity,
+  zeroIsBlank: true,
+  read: (cell) => {
+    const given = String(cell).trim().toLowerCase()
+    return given === 'in-ft' || given === 'cm-m'
+      ? given
+      : refuse(`units reads “${quoted(cell)}”: give in-ft or cm-m.`)
+  }
+}
+
+/** Any text; a number counts as its digits. */
+export function text(name: string, fallback?: string): Argument<string> {
+  return {
+    name,
+    fallback,
+    over: Infinity,
+    most: -Infinity,
+    zeroIsBlank: true,
+    read: (cell) => String(cell).trim()
+  }
+}
+
+/** A date: a spreadsheet's serial number, or a text such as 2024-03-31. */
+export function date(name: string): Argument<number> {
+  return {
+    name,
+    fallback: undefined,
+    over: Infinity,
+    most: -Infinity,
+    zeroIsBlank: true,
+    read: (cell) =>
+      readSerial(cell) ??
+      refuse(
+        `${name} reads “${quoted(cell)}”, which is not a date: give a date, or a text such as 2024-03-31.`
+      )
+  }
+}

@@ -1,0 +1,98 @@
+import { readInventory } from '../src/arbor/measure/readInventory'
+import { byUrgency, type Cut, type Plan, type Visit } from '../src/arbor/plan/plan'
+import { planInventory } from '../src/arbor/plan/planInventory'
+import type { Cell } from '../shared/cells'
+import { isRefusal, refuse, type Refusal } from '../shared/refusal'
+import { defaultRules } from '../shared/rules'
+import { convertLength, systems, type UnitSystem } from '../shared/units'
+import { number, type Argument } from './argument'
+import { isBlankFor, plainCell, readCell } from './cell'
+import { cellError, isNotice, noticeMark } from './cellError'
+import { toGrid, type Cells } from './grid'
+
+/** 0 stands for every visit. */
+const visitArgument: Argument<number> = {
+  ...number('visit', { over: 0, most: defaultRules.horizonVisits, fallback: 0, advice: 'give its number' }),
+  fallback: 0
+}
+
+/** The plan of an inventory as rows of cells, or the error that says why there is none. */
+export function cutPlan(given: unknown, visit: unknown): Cells {
+  const cells = toGrid(given).map((row) => row.map(plainCell))
+  if (cells.every((row) => row.every((cell) => cell === 0 || isBlankFor(visitArgument, cell)))) return [['']]
+  const only = visitOf(visit)
+  if (isRefusal(only)) throw cellError(only)
+  if (typeof only === 'string') return [[only]]
+  const plan = planOf(cells)
+  if (isRefusal(plan)) throw cellError(plan)
+  return [...tableOf(plan, only), ...unplannedRows(plan)]
+}
+
+function visitOf(given: unknown): number | string | Refusal {
+  const grid = toGrid(given)
+  if (grid.length > 1 || (grid[0]?.length ?? 0) > 1) return refuse('visit is a range: give one number.')
+  const cell = plainCell(grid[0]?.[0])
+  if (isNotice(cell)) return cell
+  const value = readCell(visitArgument, cell)
+  return isRefusal(value) || Number.isInteger(value)
+    ? value
+    : refuse(`visit is ${value}: give a whole number.`)
+}
+
+/** The engine has no clock; what was cut before is counted back from the year in which the sheet calculates. */
+function planOf(cells: Cell[][]): Plan | Refusal {
+  const inventory = readInventory({ rows: cells, sheet: '', top: 0, left: 0 })
+  const stop = inventory.problems.find(({ level }) => level === 'stop')
+  if (stop) return refuse(`${stop.message} ${stop.remedy}`)
+  return planInventory(inventory, { date: new Date().toISOString().slice(0, 10) })
+}
+
+function headers(system: UnitSystem): string[] {
+  const { diameter } = systems[system]
+  return [
+    'Tree',
+    'Visit',
+    'Limb',
+    'Do',
+    `Cut diameter (${diameter})`,
+    `Least lateral (${diameter})`,
+    'Dose of this cut',
+    'Dose of the visit',
+    'Allowed removal',
+    'Priority now',
+    'Priority at next visit',
+    'Why'
+  ]
+}
+
+function tableOf(plan: Plan, only: number): Cells {
+  const rows: Cells = [headers(plan.system)]
+  for (const { tree, visits } of byUrgency(plan))
+    for (const visit of visits)
+      if (only === 0 || visit.visit === only)
+        for (const cut of visit.cuts) rows.push(cutRow(tree.id, visit, cut, plan.system))
+  return rows
+}
+
+function cutRow(tree: string, visit: Visit, cut: Cut, system: UnitSystem): unknown[] {
+  const inUnit = (length: number): number => convertLength(length, 'mm', systems[system].diameter)
+  return [
+    tree,
+    visit.visit,
+    cut.limb.id,
+    cut.live ? cut.kind : 'remove, dead',
+    inUnit(cut.cutDiameter),
+    cut.lateralMin === null ? '' : inUnit(cut.lateralMin),
+    cut.dose,
+    visit.dose,
+    visit.allowedRemoval,
+    cut.priority,
+    cut.nextPriority,
+    cut.reason
+  ]
+}
+
+function unplannedRows(plan: Plan): Cells {
+  const blanks = new Array<string>(headers(plan.system).length - 2).fill('')
+  return plan.unplanned.map(({ tree, reason }) => [tree, ...blanks, noticeMark + reason])
+}

@@ -1,0 +1,93 @@
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync
+} from 'node:fs'
+import { join, resolve } from 'node:path'
+import { parseArgs } from 'node:util'
+import { build } from 'esbuild'
+import { functionMetadata } from './functionMetadata'
+import { helpPages } from './helpPages'
+import { checkedBase, developmentBase, manifestFor } from './manifest'
+import { panePage } from './pane'
+import { paneStyle } from './style'
+
+const root = join(__dirname, '..')
+const from = (...parts: string[]): string => join(root, ...parts)
+
+/** Microsoft's hosted copy, which a deployed add-in must load. */
+export const hostedOffice = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js'
+
+/** What a build is for. `before` are addresses of scripts that the page loads ahead of office.js. */
+export interface BuildOptions {
+  out: string
+  base: string
+  office: string
+  before?: string[]
+}
+
+/** Builds the add-in into a folder that can be served as it is. Nothing of office.js is copied. */
+export async function buildAddin({ out, base, office, before }: BuildOptions): Promise<void> {
+  const address = checkedBase(base)
+  const write = (name: string, content: string): void => writeFileSync(join(out, name), content)
+  emptyOwnFolder(out)
+  mkdirSync(join(out, 'help'), { recursive: true })
+  mkdirSync(join(out, 'icons'))
+  await Promise.all([
+    script(from('functions', 'main.ts'), join(out, 'functions.js')),
+    script(from('taskpane', 'main.ts'), join(out, 'taskpane.js')),
+    functionMetadata(address).then((metadata) => write('functions.json', JSON.stringify(metadata, null, 2)))
+  ])
+  write('taskpane.css', paneStyle())
+  write('taskpane.html', panePage(readFileSync(from('taskpane', 'taskpane.html'), 'utf8'), office, before))
+  write('manifest.xml', manifestFor(readFileSync(from('manifest.xml'), 'utf8'), address))
+  for (const [name, page] of helpPages()) write(join('help', name), page)
+  copyFileSync(from('tools', 'help.css'), join(out, 'help', 'help.css'))
+  for (const name of readdirSync(from('assets', 'icons')))
+    copyFileSync(from('assets', 'icons', name), join(out, 'icons', name))
+}
+
+const ownNames = /^(functions\.js(on)?|taskpane\.(html|js|css)|manifest\.xml|help|icons)$/
+
+/** Clears an earlier build away; a folder that holds anything else is left alone. */
+function emptyOwnFolder(out: string): void {
+  if (!existsSync(out)) return
+  const other = readdirSync(out).find((name) => !ownNames.test(name))
+  if (other !== undefined)
+    throw new Error(`${out} holds ${other}, which no build of ours wrote: give an empty folder`)
+  rmSync(out, { recursive: true })
+}
+
+/** One classic script from a module and all it needs; licence notices of libraries stay at its end. */
+async function script(entry: string, outfile: string): Promise<void> {
+  await build({
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    minify: true,
+    format: 'iife',
+    target: 'es2020',
+    charset: 'utf8',
+    legalComments: 'eof',
+    logLevel: 'error'
+  })
+}
+
+async function main(): Promise<void> {
+  const { values } = parseArgs({
+    options: { base: { type: 'string', default: developmentBase }, out: { type: 'string', default: 'dist' } }
+  })
+  const out = resolve(root, values.out)
+  await buildAddin({ out, base: values.base, office: hostedOffice })
+  console.log(`Built for ${checkedBase(values.base)} into ${out}`)
+}
+
+if (require.main === module)
+  main().catch((error: unknown) => {
+    console.error(error instanceof Error ? error.message : error)
+    process.exitCode = 1
+  })
