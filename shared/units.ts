@@ -19,7 +19,7 @@ export const kilogramsPerPound = 0.45359237
 /** Pounds per cubic foot to kilograms per cubic metre, from the two exact factors above. */
 export const kilogramsPerCubicMetrePerPoundPerCubicFoot = kilogramsPerPound / 0.028316846592
 
-/** Breast height: 4.5 ft in the United States, 1.3716 m (trade.md 11: other countries use 1.30 m or 1.40 m). */
+/** Breast height in the United States: 4.5 ft, 1.3716 m. Most of the world measures at 1.30 m, New Zealand at 1.40 m. */
 export const breastHeightMetres = 4.5 * 0.3048
 
 export type UnitSystem = 'in-ft' | 'cm-m'

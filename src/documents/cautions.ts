@@ -1,4 +1,4 @@
-/** What every document and the pane say where people act on a plan (design: Cautions). */
+/** What every document and the pane say where people act on a plan. */
 export const cautions: readonly string[] = [
   'Not a tree risk assessment and no promise of safety: this plan is about structure and growth only.',
   'A qualified arborist on site decides every cut and may depart from this plan.',

@@ -1,4 +1,4 @@
-import { dateSerial } from './dateSerial'
+import { readSerial } from '../../shared/serialDate'
 import { looks } from './palette'
 import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { linesNeeded, pointsForLines } from './wrapping'
@@ -47,7 +47,7 @@ export class SheetDraft {
 
   /** The day the document is made for. */
   dated(isoDate: string): void {
-    const row = this.labelled('Made for', { date: dateSerial(isoDate) })
+    const row = this.labelled('Made for', { date: readSerial(isoDate) ?? 0 })
     this.format(row, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
   }
 

@@ -1,5 +1,4 @@
 import * as fc from 'fast-check'
-import { dateSerial } from '../../src/documents/dateSerial'
 import { firstCellOf, freeSheetName, ownName, readOwnName } from '../../src/documents/ownSheets'
 import { looks, palette } from '../../src/documents/palette'
 import { foldText, linesNeeded } from '../../src/documents/wrapping'
@@ -35,18 +34,6 @@ describe('the names by which our sheets are found again', () => {
   test('a taken sheet name is numbered, without regard to capitals', () => {
     expect(freeSheetName('Cut plan', ['Inventory'])).toBe('Cut plan')
     expect(freeSheetName('Cut plan', ['CUT PLAN', 'Cut plan (2)'])).toBe('Cut plan (3)')
-  })
-})
-
-describe('date serials', () => {
-  // Microsoft Support, DATEVALUE and the 1900 date system: 2008-01-01 is serial 39448 (from memory).
-  test('2008-01-01 is 39448', () => {
-    expect(dateSerial('2008-01-01')).toBe(39448)
-  })
-
-  test('the day after is one more, across leap years', () => {
-    expect(dateSerial('2028-03-01') - dateSerial('2028-02-28')).toBe(2)
-    expect(dateSerial('2027-03-01') - dateSerial('2027-02-28')).toBe(1)
   })
 })
 

@@ -42,3 +42,8 @@ test('a time of day belongs to its day', () => {
   expect(dayOf(45382.99)).toEqual({ year: 2024, month: 3, day: 31 })
   expect(readSerial(2958465.5)).toBe(2958465.5)
 })
+
+it('counts a known day as spreadsheets do', () => {
+  // Microsoft Support, DATEVALUE and the 1900 date system: 2008-01-01 is serial 39448 (from memory).
+  expect(readSerial('2008-01-01')).toBe(39448)
+})

@@ -1,6 +1,7 @@
 import { problem, type Problem } from '../../../shared/problems'
 import { fieldAddress, type Inventory, type Limb, type Tree } from '../measure/inventory'
 import type { LeaderChoice } from '../plan/plan'
+import { leaderMerit } from './leaderRank'
 
 /**
  * Which stem is kept as the leader. A row marked as leader wins. Otherwise, where the listed limbs are both members of
@@ -86,14 +87,11 @@ function areEachOthersStem(a: Limb, b: Limb): boolean {
   return apart <= Math.max(a.stem, b.stem) && alike(a.stem, b.diameter) && alike(b.stem, a.diameter)
 }
 
-/** Upright, diameter, height, inclusion, in that order of weight: 4, 3, 2, 1 (house rule). */
+/** The better leader first; a lean that was not measured counts as halfway. */
 function byMerit(members: readonly Limb[]): (a: Limb, b: Limb) => number {
   const thickest = Math.max(...members.map((limb) => limb.diameter ?? 0))
   const tallest = Math.max(...members.map((limb) => limb.tip ?? 0))
-  const merit = (limb: Limb): number =>
-    4 * (1 - (limb.angle ?? 45) / 90) +
-    (3 * (limb.diameter ?? 0)) / thickest +
-    (2 * (limb.tip ?? 0)) / tallest +
-    (limb.bark === 'none' ? 1 : limb.bark === 'partial' ? 0.5 : 0)
+  const merit = ({ diameter, angle, tip, bark }: Limb): number =>
+    leaderMerit({ diameter: diameter ?? 0, lean: angle ?? 45, height: tip ?? 0, bark }, thickest, tallest)
   return (a, b) => merit(b) - merit(a) || a.row - b.row
 }
