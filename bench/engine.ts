@@ -1,0 +1,49 @@
+import { readInventory } from '../src/arbor/measure/readInventory'
+import { planInventory } from '../src/arbor/plan/planInventory'
+import { cellFunctions } from '../functions/all'
+import { madeInventory } from './madeInventory'
+import { leastTimes, ratio, type Measurement } from './measure'
+
+const date = '2026-11-25'
+
+/** Reading and planning 20,000 limbs against one JSON round trip of the same cells. */
+export function planning(): Measurement[] {
+  const block = madeInventory(20000)
+  const [json = NaN, read = NaN, visit = NaN, programme = NaN] = leastTimes([
+    () => JSON.parse(JSON.stringify(block.rows)) as unknown,
+    () => readInventory(block),
+    () => planInventory(readInventory(block), { date, visits: 1, lookAhead: 0 }),
+    () => planInventory(readInventory(block), { date })
+  ])
+  const against = 'JSON.parse(JSON.stringify()) of the same cells'
+  return [
+    ratio('read 20,000 limbs', null, read, json, against),
+    ratio('read and plan 20,000 limbs, one visit, reasons and problems included', 6, visit, json, against),
+    ratio('read and plan 20,000 limbs, all visits', 20, programme, json, against)
+  ]
+}
+
+/** ASPECTRATIO over 100,000 rows in one call against a plain loop that builds the same column. */
+export function cellFunction(): Measurement[] {
+  const rows = 100000
+  const limbs: unknown[][] = Array.from({ length: rows }, (_, at) => [1 + (at % 70) / 10])
+  const stems: unknown[][] = Array.from({ length: rows }, (_, at) => [4 + (at % 90) / 10])
+  const plainLoop = (): number[][] => {
+    const column: number[][] = []
+    for (let row = 0; row < rows; row++)
+      column.push([(limbs[row]?.[0] as number) / (stems[row]?.[0] as number)])
+    return column
+  }
+  const ours = cellFunctions['ASPECTRATIO']
+  if (ours === undefined) throw new Error('ASPECTRATIO is not among the cell functions')
+  const [called = NaN, loop = NaN] = leastTimes([() => ours(limbs, stems), plainLoop], 15, 5)
+  return [
+    ratio(
+      'ASPECTRATIO over 100,000 rows in one call',
+      2,
+      called,
+      loop,
+      'a plain loop that builds the same column'
+    )
+  ]
+}

@@ -1,0 +1,56 @@
+/** One line of the report: what was measured, against what, and the most it may be. */
+export interface Measurement {
+  what: string
+  value: number
+  unit: 'times' | 's' | 'KB' | 'GiB'
+  limit: number | null
+  /** The two sides of a ratio, or how an absolute figure came about. */
+  note: string
+}
+
+const collect = (globalThis as { gc?: () => void }).gc
+
+function once(work: () => unknown): number {
+  collect?.()
+  const start = performance.now()
+  work()
+  return performance.now() - start
+}
+
+/**
+ * The least time in ms of several jobs, taken in turns so that a busy machine disturbs them alike. The first turns warm
+ * the machine up and are not counted.
+ */
+export function leastTimes(jobs: readonly (() => unknown)[], turns = 9, warm = 3): number[] {
+  const least = jobs.map(() => Infinity)
+  for (let turn = 0; turn < turns + warm; turn++)
+    jobs.forEach((job, at) => {
+      const time = once(job)
+      if (turn >= warm) least[at] = Math.min(least[at] ?? Infinity, time)
+    })
+  return least
+}
+
+/** A ratio of two jobs with both sides in its note. */
+export function ratio(
+  what: string,
+  limit: number | null,
+  ours: number,
+  theirs: number,
+  against: string
+): Measurement {
+  const note = `${ours.toFixed(1)} ms against ${theirs.toFixed(1)} ms for ${against}`
+  return { what, value: ours / theirs, unit: 'times', limit, note }
+}
+
+function line({ what, value, unit, limit, note }: Measurement): string {
+  const bound = limit === null ? '' : ` (at most ${limit})`
+  const mark = limit === null ? '      ' : value <= limit ? 'within' : 'OVER  '
+  return `${mark}  ${what}: ${value.toFixed(2)} ${unit}${bound}; ${note}`
+}
+
+/** Prints the measurements; true where every limit is kept. */
+export function report(measurements: readonly Measurement[]): boolean {
+  for (const measurement of measurements) console.log(line(measurement))
+  return measurements.every(({ value, limit }) => limit === null || value <= limit)
+}
