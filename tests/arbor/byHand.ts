@@ -99,6 +99,11 @@ function mayBeRemoved(limb: HandLimb, tree: HandTree): boolean {
   return limb.bark !== 'none' || (limb.origin < tree.H / 2 && limb.tip > third) || crowded
 }
 
+/** Competes with the leader (a ratio above 0.60, from 0.70 with included bark codominant anyway) in the top quarter. */
+function isCompetingLeader(limb: HandLimb, tree: HandTree): boolean {
+  return limb.d / limb.D > 0.6 && limb.tip >= 0.75 * tree.H
+}
+
 const below = (from: number, to: number, line: number): number => clamp((line - from) / (to - from))
 
 /** Least sum of squared next priorities over every combination that keeps every limit. */
@@ -125,6 +130,7 @@ export function handOptimum(tree: HandTree): number {
     if (!lowest.some((low) => low <= tree.base + 0.1524)) return tree.base
     return Math.min(leaderFrom, ...lowest.filter((_, at) => !chosen[at]!.removes))
   }
+  const leaders = tree.limbs.flatMap((limb, at) => (isCompetingLeader(limb, tree) ? [at] : []))
   let best = Infinity
   const walk = (at: number, chosen: HandOption[]): void => {
     if (at < options.length) {
@@ -133,6 +139,8 @@ export function handOptimum(tree: HandTree): number {
     }
     if (chosen.reduce((all, { dose }) => all + dose, 0) > tree.allowed + 5e-10) return
     if (chosen.filter(({ cut }) => cut).length > 6) return
+    if (leaders.length > 3 && leaders.filter((at) => chosen[at]!.cut).length > Math.ceil(leaders.length / 2))
+      return
     if (lowerShare(chosen) < Math.min(0.5, before) - 1e-9) return
     if (baseAfter(chosen) > Math.max(tree.base, 0.4 * tree.H) + 1e-9) return
     best = Math.min(

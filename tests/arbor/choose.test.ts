@@ -9,9 +9,12 @@ interface Result {
   chosen: number[]
 }
 
-const empty: Item = { gain: 0, units: 0, cuts: 0, lower: 0, raises: false }
+const empty: Item = { gain: 0, units: 0, cuts: 0, lower: 0, raises: false, leaders: 0 }
 
-function total(groups: Item[][], chosen: number[]): Result & { lower: number; raised: number } {
+function total(
+  groups: Item[][],
+  chosen: number[]
+): Result & { lower: number; raised: number; leaders: number } {
   const items = groups.map((group, at) => (chosen[at] === leaveAlone ? empty : group[chosen[at]!]!))
   const sum = (of: (item: Item) => number): number => items.reduce((all, item) => all + of(item), 0)
   return {
@@ -20,6 +23,7 @@ function total(groups: Item[][], chosen: number[]): Result & { lower: number; ra
     cuts: sum((item) => item.cuts),
     lower: sum((item) => item.lower),
     raised: sum((item) => (item.raises ? 1 : 0)),
+    leaders: sum((item) => item.leaders),
     chosen
   }
 }
@@ -30,7 +34,8 @@ function fits(groups: Item[][], chosen: number[], limits: Limits): boolean {
     all.units <= limits.units &&
     all.cuts <= limits.cuts &&
     limits.lower + all.lower >= -1e-9 &&
-    limits.holders - all.raised > 0
+    limits.holders - all.raised > 0 &&
+    all.leaders <= limits.leaders
   )
 }
 
@@ -67,7 +72,8 @@ const item = (fine: boolean): fc.Arbitrary<Item> =>
     units: fc.integer({ min: 0, max: fine ? 100000 : 6 }),
     cuts: fc.constantFrom(1, 1, 1, 2),
     lower: fc.constantFrom(0, 0, -0.02, -0.05, 0.03),
-    raises: fc.boolean()
+    raises: fc.boolean(),
+    leaders: fc.constantFrom(0, 0, 1)
   })
 
 const cases = (fine: boolean): fc.Arbitrary<{ groups: Item[][]; limits: Limits }> =>
@@ -77,7 +83,8 @@ const cases = (fine: boolean): fc.Arbitrary<{ groups: Item[][]; limits: Limits }
       units: fc.integer({ min: 0, max: fine ? 200000 : 14 }),
       cuts: fc.integer({ min: 1, max: 6 }),
       lower: fc.constantFrom(0, 0.04, 0.1, 1),
-      holders: fc.constantFrom(1, 2, 3, Infinity)
+      holders: fc.constantFrom(1, 2, 3, Infinity),
+      leaders: fc.constantFrom(1, 2, Infinity)
     })
   })
 
@@ -106,13 +113,13 @@ describe('the choice of a visit', () => {
   })
 
   it('cuts the earlier of two equal limbs when only one may be cut', () => {
-    const same: Item = { gain: 5, units: 5, cuts: 1, lower: 0, raises: false }
-    const limits = { units: 5, cuts: 6, lower: 1, holders: Infinity }
+    const same: Item = { gain: 5, units: 5, cuts: 1, lower: 0, raises: false, leaders: 0 }
+    const limits = { units: 5, cuts: 6, lower: 1, holders: Infinity, leaders: Infinity }
     expect(choose([[same], [same], [same]], limits)).toEqual([0, leaveAlone, leaveAlone])
   })
 
   it('leaves everything alone where nothing fits', () => {
-    const limits = { units: 4, cuts: 6, lower: 1, holders: Infinity }
+    const limits = { units: 4, cuts: 6, lower: 1, holders: Infinity, leaders: Infinity }
     expect(choose([[{ ...empty, gain: 9, units: 5, cuts: 1 }]], limits)).toEqual([leaveAlone])
   })
 })

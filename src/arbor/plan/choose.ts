@@ -1,6 +1,7 @@
 /**
  * The exact choice of a visit: one item a group so that the sum of gains is greatest under the tree's allowance, the
- * number of cuts, the foliage that has to stay low, and the crown base that has to stay where it is.
+ * number of cuts, the competing leaders cut at once, the foliage that has to stay low, and the crown base that has to
+ * stay where it is.
  *
  * Gains and doses are whole numbers, so that ties are ties whatever the order of the sums and the units of the survey.
  * Ties go to the lower dose, then to fewer cuts, then to the limb that comes first in the inventory.
@@ -20,6 +21,8 @@ export interface Item {
   lower: number
   /** Takes away one of the limbs that hold the crown base. */
   raises: boolean
+  /** How many competing leaders it cuts. */
+  leaders: number
 }
 
 export interface Limits {
@@ -30,6 +33,8 @@ export interface Limits {
   lower: number
   /** How many groups hold the crown base and may not all go; Infinity where something else holds it. */
   holders: number
+  /** How many competing leaders may be cut. */
+  leaders: number
 }
 
 /** What `choose` answers for a group in which no item is chosen. */
@@ -47,7 +52,7 @@ export function choose(groups: readonly (readonly Item[])[], limits: Limits): nu
 /** Every group's best item, where all of them fit together: nothing can beat that. */
 function unhindered(groups: readonly (readonly Item[])[], limits: Limits): number[] | null {
   const chosen: number[] = []
-  let { units, cuts, lower, holders } = limits
+  let { units, cuts, lower, holders, leaders } = limits
   for (const items of groups) {
     let best: Item | null = null
     let index = leaveAlone
@@ -62,8 +67,9 @@ function unhindered(groups: readonly (readonly Item[])[], limits: Limits): numbe
     units -= best.units
     cuts -= best.cuts
     lower += best.lower
+    leaders -= best.leaders
     if (best.raises) holders--
-    if (units < 0 || cuts < 0 || holders <= 0) return null
+    if (units < 0 || cuts < 0 || holders <= 0 || leaders < 0) return null
   }
   return lower >= -tolerance ? chosen : null
 }
@@ -83,6 +89,7 @@ class Search {
   private cuts = new Uint16Array(room)
   private lower = new Float64Array(room)
   private raises = new Uint8Array(room)
+  private leaders = new Uint8Array(room)
   /** Number of the item within its group. */
   private index = new Uint16Array(room)
   /** What the item is worth at the price in use. */
@@ -101,6 +108,7 @@ class Search {
   private cutsAt = new Float64Array(room)
   private lowerAt = new Float64Array(room)
   private holdersAt = new Float64Array(room)
+  private leadersAt = new Float64Array(room)
   private groups = 0
   private price = 0
   private current: number[] = []
@@ -108,7 +116,7 @@ class Search {
   private bestGain = 0
   private bestUnits = 0
   private bestCuts = 0
-  private limits: Limits = { units: 0, cuts: 0, lower: 0, holders: 0 }
+  private limits: Limits = { units: 0, cuts: 0, lower: 0, holders: 0, leaders: 0 }
 
   run(groups: readonly (readonly Item[])[], limits: Limits): number[] {
     this.limits = limits
@@ -122,6 +130,7 @@ class Search {
     this.gainAt[0] = this.unitsAt[0] = this.cutsAt[0] = 0
     this.lowerAt[0] = limits.lower
     this.holdersAt[0] = limits.holders
+    this.leadersAt[0] = limits.leaders
     this.visit(0)
     return this.best
   }
@@ -145,6 +154,7 @@ class Search {
         this.cuts[at] = item.cuts
         this.lower[at] = item.lower
         this.raises[at] = item.raises ? 1 : 0
+        this.leaders[at] = item.leaders
         this.index[at] = index
         at++
       }
@@ -162,6 +172,7 @@ class Search {
     this.cuts = new Uint16Array(size)
     this.lower = new Float64Array(size)
     this.raises = new Uint8Array(size)
+    this.leaders = new Uint8Array(size)
     this.index = new Uint16Array(size)
     this.value = new Float64Array(size)
     this.first = new Int32Array(size)
@@ -174,6 +185,7 @@ class Search {
     this.cutsAt = new Float64Array(size)
     this.lowerAt = new Float64Array(size)
     this.holdersAt = new Float64Array(size)
+    this.leadersAt = new Float64Array(size)
   }
 
   /** The price of dose at which the relaxed problem is worth least, by halving: the tightest bound of its kind. */
@@ -249,6 +261,7 @@ class Search {
     exchange(this.cuts, a, b)
     exchange(this.lower, a, b)
     exchange(this.raises, a, b)
+    exchange(this.leaders, a, b)
     exchange(this.index, a, b)
     exchange(this.value, a, b)
   }
@@ -287,10 +300,12 @@ class Search {
       const units = (this.unitsAt[depth] ?? 0) + (this.units[at] ?? 0)
       const cuts = (this.cutsAt[depth] ?? 0) + (this.cuts[at] ?? 0)
       const holders = (this.holdersAt[depth] ?? 0) - (this.raises[at] ?? 0)
-      if (units > this.limits.units || cuts > this.limits.cuts || holders <= 0) continue
+      const leaders = (this.leadersAt[depth] ?? 0) - (this.leaders[at] ?? 0)
+      if (units > this.limits.units || cuts > this.limits.cuts || holders <= 0 || leaders < 0) continue
       this.unitsAt[next] = units
       this.cutsAt[next] = cuts
       this.holdersAt[next] = holders
+      this.leadersAt[next] = leaders
       this.gainAt[next] = (this.gainAt[depth] ?? 0) + (this.gain[at] ?? 0)
       this.lowerAt[next] = (this.lowerAt[depth] ?? 0) + (this.lower[at] ?? 0)
       this.current[place] = this.index[at] ?? 0
@@ -316,6 +331,7 @@ class Search {
     this.cutsAt[depth] = this.cutsAt[from] ?? 0
     this.lowerAt[depth] = this.lowerAt[from] ?? 0
     this.holdersAt[depth] = this.holdersAt[from] ?? 0
+    this.leadersAt[depth] = this.leadersAt[from] ?? 0
   }
 
   private canImprove(depth: number): boolean {

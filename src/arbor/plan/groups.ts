@@ -1,6 +1,6 @@
 import type { Item } from './choose'
 import type { Option } from './options'
-import { carried, type Work } from './work'
+import { alongParent, carried, type Work } from './work'
 
 /**
  * A limb on the trunk with the limbs on it, as one item of the choice: what becomes of every limb of the group. A limb
@@ -11,6 +11,8 @@ export interface FamilyItem extends Item {
   cutsMade: readonly (readonly [Work, Option])[]
   /** The limb's own cut, or null where it is retained. */
   own: Option | null
+  /** Room left for the rule that half of a limb's foliage stays in its inner two-thirds. */
+  inner: number
 }
 
 /** Tenths of a thousandth of a squared point: fine enough to tell plans apart, coarse enough to be exact. */
@@ -67,6 +69,7 @@ export function weigh(work: Work, rule: LowerRule, holds: boolean): readonly Opt
     option.units = Math.round(option.dose * doseUnits)
     option.lower = balanceChange(work, option, rule)
     option.raises = holds && option.kind === 'remove'
+    option.leaders = work.leads ? 1 : 0
   }
   return work.options
 }
@@ -76,19 +79,33 @@ export function familyItems(work: Work, rule: LowerRule, holds: boolean): Family
   return family(work, rule, holds).slice(1)
 }
 
-const untouched: FamilyItem = { gain: 0, units: 0, cuts: 0, lower: 0, raises: false, cutsMade: [], own: null }
-
 /** Leaving all alone comes first. */
 function family(work: Work, rule: LowerRule, holds: boolean): FamilyItem[] {
   const own = weigh(work, rule, holds).map((option): FamilyItem => {
-    const { gain, units, cuts, lower, raises } = option
-    return { gain, units, cuts, lower, raises, cutsMade: [[work, option]], own: option }
+    const { gain, units, cuts, lower, raises, leaders } = option
+    return { gain, units, cuts, lower, raises, leaders, cutsMade: [[work, option]], own: option, inner: 0 }
   })
-  return undominated([untouched, ...own].flatMap((item) => withChildren(item, work, rule)))
+  return undominated([untouched(), ...own].flatMap((item) => withChildren(item, work, rule)))
 }
 
+function untouched(): FamilyItem {
+  return {
+    gain: 0,
+    units: 0,
+    cuts: 0,
+    lower: 0,
+    raises: false,
+    leaders: 0,
+    cutsMade: [],
+    own: null,
+    inner: 0
+  }
+}
+
+/** Every way to treat the limbs on a limb, given its own cut; none that strips its inside. */
 function withChildren(item: FamilyItem, work: Work, rule: LowerRule): FamilyItem[] {
-  let combined = [{ ...item }]
+  const inside = innerRule(work, item.own)
+  let combined: FamilyItem[] = [{ ...item, inner: inside.room }]
   const most = Math.round(work.share * doseUnits)
   for (const child of work.children) {
     if (child.gone) continue
@@ -98,20 +115,25 @@ function withChildren(item: FamilyItem, work: Work, rule: LowerRule): FamilyItem
       continue
     }
     const items = family(child, rule, false)
-    combined = undominated(combined.flatMap((left) => items.map((right) => joined(left, right, most))))
+    const weight = inside.weight(child)
+    combined = undominated(
+      combined.flatMap((left) => items.map((right) => joined(left, right, most, weight)))
+    )
   }
-  return combined
+  return combined.filter(({ inner }) => inner >= -1e-9)
 }
 
-function joined(left: FamilyItem, right: FamilyItem, most: number): FamilyItem {
+function joined(left: FamilyItem, right: FamilyItem, most: number, weight: number): FamilyItem {
   return {
     gain: left.gain + right.gain,
     units: Math.min(left.units + right.units, most),
     cuts: left.cuts + right.cuts,
     lower: left.lower + right.lower,
     raises: left.raises,
+    leaders: left.leaders + right.leaders,
     cutsMade: [...left.cutsMade, ...right.cutsMade],
-    own: left.own
+    own: left.own,
+    inner: left.inner - (right.units / doseUnits) * weight
   }
 }
 
@@ -134,12 +156,47 @@ export function takeChildren(work: Work): void {
   }
 }
 
+/**
+ * The rule that half of a limb's foliage stays in its inner two-thirds, where the limbs on it are known: the room there
+ * is with a cut of its own, and how much of it each unit of dose on one of its limbs uses. A limb that is short of it
+ * before cutting may not get worse.
+ *
+ * Source: half of the foliage in the lower two-thirds of each limb, ANSI A300-1995, 5.3.1; what no listed limb carries
+ * is taken to be spread evenly (house rule).
+ */
+function innerRule(work: Work, own: Option | null): { room: number; weight: (child: Work) => number } {
+  const reach = work.tip - work.origin
+  if (own?.kind === 'remove' || reach === 0) return { room: 0, weight: () => 0 }
+  const before = innerBalance(work, null, 1)
+  const keep = Math.min(0.5, before.inner / before.all)
+  const end = own === null ? 1 : (own.tipAfter - work.origin) / reach
+  const after = innerBalance(work, own, end)
+  return {
+    room: after.inner - keep * after.all,
+    weight: (child) => (alongParent(child, work) <= (2 / 3) * end ? 1 : 0) - keep
+  }
+}
+
+function innerBalance(work: Work, own: Option | null, end: number): { inner: number; all: number } {
+  let rest = work.share * carried(work) - (own?.dose ?? 0)
+  let inner = 0
+  let all = 0
+  for (const child of work.children) {
+    if (child.gone || goesWith(child, work, own)) continue
+    const share = Math.min(child.share * carried(child), rest)
+    rest -= share
+    all += share
+    if (alongParent(child, work) <= (2 / 3) * end) inner += share
+  }
+  return { inner: inner + (2 / 3) * rest, all: all + rest }
+}
+
 /** A child starts beyond its parent's cut, by heights along the parent. */
 function goesWith(child: Work, parent: Work, option: Option | null): boolean {
   if (option === null) return false
   if (option.kind === 'remove') return true
   if (parent.tip === parent.origin) return false
-  return (child.origin - parent.origin) / (parent.tip - parent.origin) > 1 - Math.sqrt(option.share) + 1e-9
+  return alongParent(child, parent) > 1 - Math.sqrt(option.share) + 1e-9
 }
 
 /** Drops items that another beats or equals in every respect; leaving all alone stays first. */
@@ -151,8 +208,14 @@ function undominated(items: FamilyItem[]): FamilyItem[] {
 }
 
 function beats(a: FamilyItem, b: FamilyItem, first: boolean): boolean {
-  const same = a.gain === b.gain && a.units === b.units && a.cuts === b.cuts && a.lower === b.lower
+  const same =
+    a.gain === b.gain &&
+    a.units === b.units &&
+    a.cuts === b.cuts &&
+    a.lower === b.lower &&
+    a.inner === b.inner
   if (same) return first
   const removes = a.own?.kind === 'remove' && b.own?.kind !== 'remove'
-  return !removes && a.gain >= b.gain && a.units <= b.units && a.cuts <= b.cuts && a.lower >= b.lower
+  const milder = a.units <= b.units && a.cuts <= b.cuts && a.leaders <= b.leaders
+  return !removes && milder && a.gain >= b.gain && a.lower >= b.lower && a.inner >= b.inner
 }

@@ -4,7 +4,7 @@ import { lowAndHigh, priority } from '../assess/priority'
 import { standing } from '../assess/standing'
 import { limbGrowth } from './growth'
 import { Pool } from './pool'
-import { carried, growthYears, type Season, type Work } from './work'
+import { alongParent, carried, growthYears, type Season, type Work } from './work'
 
 /** A cut that may be made on one limb at one visit, and what it comes to. `weigh` fills in what the choice needs. */
 export interface Option extends Item {
@@ -21,6 +21,8 @@ export interface Option extends Item {
   nextPriority: number
   /** Answers something that was asked for (clearance, a broken or a rubbing limb): 1 by shortening, 2 by removal. */
   asked: 0 | 1 | 2
+  /** The listed limb that is left as the lateral, or null. */
+  lateral: Work | null
 }
 
 /** The options of the visit being chosen; what a plan keeps of them is copied into its cuts. */
@@ -38,7 +40,9 @@ export const optionPool = new Pool<Option>(() => ({
   units: 0,
   cuts: 1,
   lower: 0,
-  raises: false
+  raises: false,
+  leaders: 0,
+  lateral: null
 }))
 
 /** Why a reduction is not offered. */
@@ -144,6 +148,7 @@ export function lookAt(work: Work, season: Season): void {
   work.priority = priorityOf(ratio, work, work.tip, season)
   work.nextRatio = (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years)) / stemNext
   work.nextPriority = priorityOf(work.nextRatio, work, work.tip, season)
+  work.leads = isCompetingLeader(work, season)
   work.options.length = 0
   work.barrier = null
   work.chosen = null
@@ -154,6 +159,13 @@ export function lookAt(work: Work, season: Season): void {
   if (work.nextPriority < least) return
   addReductions(work, season, { growth, stemNext, least, asked })
   if (removalReason(work, ratio, season) !== null) offerRemoval(work, asked)
+}
+
+/** Competing or codominant, and reaching the top quarter of the tree. */
+function isCompetingLeader(work: Work, season: Season): boolean {
+  if (work.parent !== null || work.tip < 0.75 * season.height) return false
+  const place = standing(work.ratio, work.limb.bark, season.rules)
+  return place === 'competing' || place === 'codominant'
 }
 
 function offerRemoval(work: Work, asked: boolean): void {
@@ -167,6 +179,7 @@ function offerRemoval(work: Work, asked: boolean): void {
   option.nextRatio = 0
   option.nextPriority = 0
   option.asked = asked ? 2 : 0
+  option.lateral = null
   work.options.push(option)
 }
 
@@ -206,8 +219,21 @@ function addReductions(work: Work, season: Season, outlook: Outlook): void {
       if (against === null) possible = true
       else barrier ??= against
     }
+    for (const child of work.children) if (addCutToLateral(work, child, season, outlook)) possible = true
   }
   work.barrier = possible ? null : barrier
+}
+
+/** A cut back to a listed limb that is thick enough to take over: it becomes the tip. */
+function addCutToLateral(work: Work, child: Work, season: Season, outlook: Outlook): boolean {
+  const root = 1 - alongParent(child, work)
+  if (child.gone || !(root > 0 && root < 1)) return false
+  const share = root * root
+  const { steps } = season
+  if (share < (steps[0]?.share ?? 0) - 1e-9 || share > (steps.at(-1)?.share ?? 0) + 1e-9) return false
+  const ratio = child.diameter / (work.diameter * root)
+  if (ratio < lateralFraction(work.diameter * root, season.rules) - 1e-9) return false
+  return addReduction(work, season, outlook, share, root, Math.min(1, ratio), child) === null
 }
 
 /** Offers one reduction if it can be made and lowers the next priority enough; gives what stands against it. */
@@ -217,12 +243,14 @@ function addReduction(
   outlook: Outlook,
   share: number,
   root: number,
-  lateralRatio: number
+  lateralRatio: number,
+  lateral: Work | null = null
 ): Barrier | null {
   const cut = work.diameter * root
   const reach = work.tip - work.origin
   const cutHeight = work.origin + reach * (1 - root)
-  const tipAfter = work.origin + reach * (1 - (1 - lateralRatio) * root)
+  const reckoned = work.origin + reach * (1 - (1 - lateralRatio) * root)
+  const tipAfter = lateral === null ? reckoned : Math.min(work.tip, Math.max(lateral.tip, cutHeight))
   const against = whyNotReduced(work, season, cut, cutHeight, tipAfter)
   if (against !== null) return against
   const present = carried(work)
@@ -240,6 +268,7 @@ function addReduction(
   option.nextRatio = nextRatio
   option.nextPriority = nextPriority
   option.asked = outlook.asked ? 1 : 0
+  option.lateral = lateral
   work.options.push(option)
   return null
 }

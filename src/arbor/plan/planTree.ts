@@ -110,7 +110,7 @@ function runVisits(
   let crownBase = tree.crownBase
   for (let number = 1; number <= visits + ahead; number++) {
     const allowed = number === 1 ? plan.allowedRemoval : allowedLater(plan, rules)
-    const season = seasonOf(tree, rules, crownBase, years, allowed)
+    const season = seasonOf(tree, rules, crownBase, years, allowed, number === 1)
     setShares(tree)
     const choice = chooseForVisit(tree, season)
     if (number <= visits) {
@@ -138,12 +138,14 @@ function seasonOf(
   rules: Rules,
   crownBase: number,
   years: number,
-  allowed: number
+  allowed: number,
+  first: boolean
 ): Season {
   return {
     rules,
     system: tree.system,
     stage: tree.stage,
+    first,
     height: tree.height,
     crownBase,
     third: upperThird(tree.height, crownBase),

@@ -46,6 +46,14 @@ export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
   return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown) }
 }
 
+/** Of more than three competing leaders, half (rounded up) are cut at the first visit and the rest later. */
+function leadersAtOnce(season: Season): number {
+  if (!season.first) return Infinity
+  let leaders = 0
+  for (const work of season.works) if (!work.gone && work.leads) leaders++
+  return leaders > 3 ? Math.ceil(leaders / 2) : Infinity
+}
+
 /** Writes the best choice into the limbs. */
 function settle(
   roots: readonly Work[],
@@ -57,7 +65,8 @@ function settle(
     units: Math.round(season.allowed * doseUnits),
     cuts: season.rules.cutsPerVisit,
     lower: crown.lowerRoom,
-    holders: crown.holders.size > 0 ? crown.holders.size : Infinity
+    holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
+    leaders: leadersAtOnce(season)
   })
   for (let at = 0; at < roots.length; at++) {
     const root = roots[at]

@@ -36,6 +36,8 @@ export interface Work {
   priority: number
   nextRatio: number
   nextPriority: number
+  /** A competing leader: competes with the leader or more, and reaches the top quarter of the tree. */
+  leads: boolean
   /** The cuts offered, and what stands against every reduction where none can be made. */
   readonly options: Option[]
   barrier: Barrier | null
@@ -68,6 +70,7 @@ export const workPool = new Pool<Work>(() => ({
   priority: 0,
   nextRatio: 0,
   nextPriority: 0,
+  leads: false,
   options: [],
   barrier: null,
   chosen: null,
@@ -96,6 +99,8 @@ export interface Season {
   rules: Rules
   system: UnitSystem
   stage: LifeStage
+  /** The first visit: of more than three competing leaders only half are cut at it. */
+  first: boolean
   height: number
   crownBase: number
   /** Start of the canopy's upper third. */
@@ -124,4 +129,9 @@ export function growthYears(loss: number, age: number, years: number): number {
   let sum = 0
   for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year)
   return sum
+}
+
+/** Where a limb starts along its parent, 0 at the parent's origin and 1 at its tip, by heights. */
+export function alongParent(child: Work, parent: Work): number {
+  return (child.origin - parent.origin) / (parent.tip - parent.origin)
 }
