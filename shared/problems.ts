@@ -204,6 +204,112 @@ const catalogue = {
     message: 'Tree {tree} has no row marked as leader; {value} was taken ({cell}).',
     remedy: 'Confirm on site, or mark the leader in the role column.'
   },
+  'leader-lost': {
+    level: 'doubt',
+    message: 'The leader {limb} of tree {tree} is {what} ({cell}); {value}.',
+    remedy: 'Decide on site which stem takes over, and mark it as leader.'
+  },
+  'many-leaders': {
+    level: 'note',
+    message:
+      'Tree {tree} has {count} limbs that compete with the leader ({cell}): half of them are cut at the first visit and the rest at the second.',
+    remedy: 'Nothing to do; two stages are the rule where more than three stems compete.'
+  },
+  'stems-combined': {
+    level: 'note',
+    message:
+      '{column} at {cell} gives {count} stems; they count as one of {value} {unit}, the square root of the sum of their squares.',
+    remedy: 'Nothing to do, unless your local rule combines stems in another way.'
+  },
+  'scaffold-spacing': {
+    level: 'note',
+    message:
+      'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs want {limit}.',
+    remedy: 'Keep the better one as permanent and the other short, or removed in time.'
+  },
+  'rule-value': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} reads “{text}”, which is not a number; its default {value} is used.',
+    remedy: 'Type a number from {low} to {high} ({unit}), or clear the cell to use the default.'
+  },
+  'rule-range': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} is {text}, outside its range of {low} to {high} ({unit}); its default {value} is used.',
+    remedy: 'Type a number from {low} to {high}, or clear the cell to use the default.'
+  },
+  'rule-not-whole': {
+    level: 'doubt',
+    message: 'The rule “{rule}” at {cell} is {text}, not a whole number; its default {value} is used.',
+    remedy: 'Type a whole number from {low} to {high}, or clear the cell to use the default.'
+  },
+  'rule-reason': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} is raised from {value} to {text} without a written reason; the default {value} is used.',
+    remedy: 'Write the reason in {other}, or go back to {value}.'
+  },
+  'rule-order': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} is {text}, more than “{next}” at {other}; the defaults of both are used.',
+    remedy: 'Lower the first or raise the second.'
+  },
+  'rule-weights': {
+    level: 'doubt',
+    message:
+      'The weights of the priority ({cell}) add up to {text} instead of 1, so that priorities would not run to 100; the default weights are used.',
+    remedy: 'Change the weights so that they add up to 1.'
+  },
+  'rule-weights-none': {
+    level: 'doubt',
+    message:
+      'The weights of the choice of the leader ({cell}) are all 0, so that no stem would be preferred; the default weights are used.',
+    remedy: 'Give at least one of them more than 0.'
+  },
+  'rule-unknown': {
+    level: 'note',
+    message: 'The row “{text}” at {cell} names no rule; it is left as it is.',
+    remedy: 'Nothing to do, or correct the name of the rule.'
+  },
+  'rule-twice': {
+    level: 'doubt',
+    message: 'The rule “{rule}” at {cell} was already given at {other}; the first row is used.',
+    remedy: 'Remove one of the two rows.'
+  },
+  'rules-unreadable': {
+    level: 'doubt',
+    message: 'No headers were found on the sheet {sheet} of rules ({cell}); every rule keeps its default.',
+    remedy: 'Name its columns Rule, Value and Reason for a change, or remove the sheet and write a new one.'
+  },
+  'users-sheet-exists': {
+    level: 'stop',
+    message: 'There is already a sheet {cell} in this workbook; it is yours and is not replaced.',
+    remedy: 'Change the values there. To start afresh, delete that sheet first.'
+  },
+  'timing-answer': {
+    level: 'doubt',
+    message: '“{question}” at {cell} reads “{text}”, which is not {choices}; it counts as not answered.',
+    remedy: 'Type {choices}, or clear the cell.'
+  },
+  'region-unknown': {
+    level: 'note',
+    message: 'No region is given, so no seasonal window is known and none is assumed.',
+    remedy:
+      'Write a Rules sheet and name the region in it, and ask there for windows on oak wilt and nesting before anyone cuts.'
+  },
+  'region-not-listed': {
+    level: 'note',
+    message:
+      'For the region “{text}”{place} no window is listed for {concern}. That does not mean there is none.',
+    remedy: 'Ask the forestry or wildlife agency of the region before anyone cuts.'
+  },
+  'closed-window': {
+    level: 'note',
+    message: '{sentence} Source: {source}.',
+    remedy: '{remedy}'
+  },
   'observed-share-too-large': {
     level: 'doubt',
     message:
@@ -282,6 +388,63 @@ const catalogue = {
     level: 'stop',
     message: 'There is no cell {cell} in this workbook any more.',
     remedy: 'Press the button again to plan the cells as they are now.'
+  },
+  'rate-not-a-number': {
+    level: 'doubt',
+    message: 'The rate “{name}” at {cell} reads “{text}”, which is not a number; {value} is used.',
+    remedy: 'Type the number alone in {cell}, in the unit beside it.'
+  },
+  'rate-out-of-range': {
+    level: 'doubt',
+    message: 'The rate “{name}” at {cell} is {text}; it has to be {range}, so {value} is used.',
+    remedy: 'Type a value in that range in {cell}.'
+  },
+  'rate-not-a-choice': {
+    level: 'doubt',
+    message: 'The rate “{name}” at {cell} reads “{text}”, which is not {choices}; {value} is used.',
+    remedy: 'Type {choices} in {cell}.'
+  },
+  'rate-margin-whole': {
+    level: 'doubt',
+    message:
+      'The margin at {cell} is {text}: a margin is the share of the price that is profit, and at 100 % or more no price covers the cost. {value} is used.',
+    remedy: 'Type a margin below 100 %, or choose markup if the profit is meant as a share of the cost.'
+  },
+  'rate-order': {
+    level: 'doubt',
+    message:
+      'The limit “{name}” at {cell} is {text}, not above the one before it; the limits {value} are used.',
+    remedy: 'Give the limits in rising order.'
+  },
+  'rate-missing': {
+    level: 'doubt',
+    message: 'The rates at {cell} give no value for “{name}”; {value} is used.',
+    remedy: 'Type it in the value column of the row “{name}”; if the row is gone, add it again under that name.'
+  },
+  'rate-twice': {
+    level: 'doubt',
+    message: 'The rate “{name}” at {cell} was already given at {other}; the first is used.',
+    remedy: 'Remove one of the two rows.'
+  },
+  'rate-unknown': {
+    level: 'note',
+    message: 'The row “{text}” at {cell} is no rate that the estimate knows; it is left as it is.',
+    remedy: 'Nothing to do, or give the row the name of a rate if it should be used.'
+  },
+  'rate-unit': {
+    level: 'doubt',
+    message: 'The unit of “{name}” at {cell} reads “{text}”; it is read as {value}.',
+    remedy: 'Type {value} in {cell}, and the rate in that unit.'
+  },
+  'no-rates': {
+    level: 'doubt',
+    message: 'No rates were found at {cell}: there is no row with the headers Rate, Value and Unit.',
+    remedy: 'Put the headers back above the rates, or rename this sheet and write a new Rates sheet.'
+  },
+  'users-sheet': {
+    level: 'stop',
+    message: 'The sheet {cell} is yours and is never replaced.',
+    remedy: 'Edit it, or rename or delete it if you want a fresh one.'
   },
   'spreadsheet-failed': {
     level: 'stop',

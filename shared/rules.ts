@@ -105,6 +105,16 @@ export const ruleBook = {
   weightBark: rule('Weight of included bark', 0.15, 'weight', 0, 1, house, 'house'),
   weightTip: rule('Weight of a tip near the top', 0.1, 'weight', 0, 1, house, 'house'),
   partialBark: rule('Partial inclusion counts as', 0.5, 'share', 0, 1, house, 'house'),
+  ratioScoredFrom: rule('The aspect ratio is scored from', 0.5, 'ratio', 0.2, 0.8, house, 'house'),
+  tipScoredFrom: rule(
+    'A tip is scored from this share of the height',
+    0.8,
+    'share',
+    0.5,
+    0.95,
+    house,
+    'house'
+  ),
 
   intervalPlanting: rule(
     'Years between visits, planting',
@@ -144,6 +154,7 @@ export const ruleBook = {
   ),
   intervalOld: rule('Years between visits, old', 5, 'years', 1, 15, practice, 'practice'),
   horizonVisits: rule('Visits looked ahead', 4, 'visits', 1, 6, house, 'house'),
+  lookAheadVisits: rule('Visits looked at beyond the planned ones', 4, 'visits', 0, 10, house, 'house'),
   clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house'),
 
   cutsPerVisit: rule('Live cuts a tree a visit, at most', 6, 'cuts', 1, 30, house, 'house'),
@@ -214,6 +225,47 @@ export const ruleBook = {
     1000,
     'Gilman, EDIS EP276, UF/IFAS: 12 in',
     'read'
+  ),
+  scaffoldShare: rule(
+    'Least spacing of permanent limbs, share of the mature height',
+    0.03,
+    'share',
+    0.01,
+    0.1,
+    'ISA consumer brochure, Pruning Young Trees (read as reprinted)',
+    'read'
+  ),
+  clearanceSide: rule('A limb hangs on a side within', 60, 'degrees', 10, 180, house, 'house'),
+  crownHolding: rule('Foliage holds the crown base within', 152.4, 'mm', 0, 1000, house, 'house'),
+
+  leaderUpright: rule(
+    'Weight of an upright stem in the choice of the leader',
+    4,
+    'weight',
+    0,
+    10,
+    house,
+    'house'
+  ),
+  leaderDiameter: rule(
+    'Weight of the diameter in the choice of the leader',
+    3,
+    'weight',
+    0,
+    10,
+    house,
+    'house'
+  ),
+  leaderHeight: rule('Weight of the height in the choice of the leader', 2, 'weight', 0, 10, house, 'house'),
+  leaderBark: rule('Weight of clear bark in the choice of the leader', 1, 'weight', 0, 10, house, 'house'),
+  leaderReach: rule(
+    'A stem can lead from this share of the height',
+    0.75,
+    'share',
+    0.5,
+    0.95,
+    house,
+    'house'
   ),
 
   growthSlow: rule('Trunk growth, slow', 6.35, 'mm a year', 0.5, 30, practice, 'practice'),

@@ -1,6 +1,7 @@
 import { biomassEvidence } from './biomass'
 import { breakingStressEvidence } from './breakingStress'
 import { brushVolumeEvidence } from './brushVolume'
+import { counterEvidence } from './counterEvidence'
 import { clearances } from './clearances'
 import { crownRatios } from './crownRatios'
 import { earlyPruningEvidence } from './earlyPruning'
@@ -35,5 +36,6 @@ export const allEvidence: readonly Evidence[] = [
   ...lionTailTrials,
   newYorkGrowthEvidence,
   urbanGrowthEvidence,
-  earlyPruningEvidence
+  earlyPruningEvidence,
+  ...counterEvidence
 ]

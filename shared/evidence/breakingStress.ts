@@ -3,7 +3,8 @@ import type { Evidence } from './evidence'
 export const breakingStressEvidence: Evidence = {
   finding:
     'Taking an oval branch for a circle made its breaking stress look lower, so two readings across are worth taking.',
-  source: 'Kane 2007, Arboric. Urban For. 33(4), Bradford pear, table of 26 branches (read as a table page)',
+  source:
+    'Kane 2007, Arboric. Urban For. 33(4), Bradford pear, Table 3 (a table page read apart; whose it is was inferred from its 26 branches)',
   certainty: 'read',
   range: '26 branches of one cultivar; modulus of rupture 69.9 MPa',
   caution: 'A lesson about measuring. Never read it as the strength of a branch on another tree.'

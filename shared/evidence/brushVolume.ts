@@ -1,4 +1,3 @@
-import { kilogramsPerPound } from '../units'
 import type { Evidence } from './evidence'
 
 export const brushVolumeEvidence: Evidence = {
@@ -20,13 +19,3 @@ export const poundsPerCubicYard = {
 
 /** Exact by definition (NIST SP 811, from memory). */
 export const cubicMetresPerCubicYard = 0.764554857984
-
-/** Cubic yards that a weight in lb fills. */
-export function brushCubicYards(pounds: number, as: keyof typeof poundsPerCubicYard): number {
-  return pounds / poundsPerCubicYard[as]
-}
-
-/** Cubic metres that a weight in kg fills. */
-export function brushCubicMetres(kilograms: number, as: keyof typeof poundsPerCubicYard): number {
-  return brushCubicYards(kilograms / kilogramsPerPound, as) * cubicMetresPerCubicYard
-}

@@ -9,7 +9,7 @@ export const pullEvidence: Evidence = {
   certainty: 'read',
   range: 'branches of 5 to 20 mm, aspect ratios up to 1',
   caution:
-    'Thumb-thick branches of one species, pulled by a machine: shows a direction. Never extrapolate it to a limb that is pruned, and never read it as the strength of a union.'
+    'Small branches of one species: shows a direction. Never extrapolate it to a limb that is pruned, and never read it as the strength of a union.'
 }
 
 /** Force in kg = intercept − slope × aspect ratio, for branches of a diameter class in mm. */
@@ -42,7 +42,7 @@ export const pullClasses: readonly PullClass[] = [
 export function pullForce(branchMillimetres: number, aspectRatio: number): number | Refusal {
   const refused =
     outside('The branch diameter', branchMillimetres, 5, 20, 'mm') ??
-    outside('The aspect ratio', aspectRatio, 0, 1, 'of the stem') ??
+    outside('The aspect ratio', aspectRatio, 0, 1) ??
     (aspectRatio > 0 ? null : refuse('The aspect ratio is 0: measure the branch and the stem.'))
   if (refused !== null) return refused
   const tenth = Math.round(branchMillimetres * 10) / 10

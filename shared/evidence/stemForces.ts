@@ -4,7 +4,7 @@ import { outside, type Evidence } from './evidence'
 export const stemForceEvidence: Evidence = {
   finding:
     'Of two stems of one size, pairs with included bark came apart at less force than pairs without, small ones the more so.',
-  source: 'Smiley 2003, J. Arboric. 29(2):104-106 (84 codominant stems of 26 red maples)',
+  source: 'Smiley 2003, J. Arboric. 29(2):104-106 (84 codominant stems of 26 maples)',
   certainty: 'read',
   range: 'stems of 2.4 to 6.1 in; forces of 64 to 2,363 kg',
   caution:

@@ -5,7 +5,8 @@ export const windEvidence: Evidence = {
     'Wind load on a tree goes with its frontal area and the square of the wind speed; area and drag shrink as the wind rises.',
   source: 'Cullen 2005, J. Arboric. 31(3):101-113; bending of a round section is standard mechanics',
   certainty: 'read',
-  range: 'the form of the law; no crown’s drag is known well enough to put a number to it',
+  range:
+    'the form of the law; predicting the moment from crown area was unreliable (Pavlis, Kane, Harris & Seiler 2008, AUF 34(4))',
   caution:
     'For comparing the same limb before and after a cut, as a share. Never a force to design with, and never a verdict on safety.'
 }

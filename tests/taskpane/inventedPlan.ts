@@ -4,6 +4,7 @@ import { problem } from '../../shared/problems'
 import type { ColumnMatch, Inventory, Limb, Tree } from '../../src/arbor/measure/inventory'
 import type { Cut, LimbState, Plan, TreePlan, Visit } from '../../src/arbor/plan/plan'
 import type { Estimate, EstimateLine } from '../../src/arbor/price/estimate'
+import { inventedRates } from '../../src/arbor/price/rates'
 
 /**
  * A plan made by hand so that the pane can be tested without the engine. Trees, limbs and every number are invented;
@@ -77,6 +78,7 @@ export function inventedCut(limb: Limb, more: Partial<Cut> = {}): Cut {
   return {
     limb,
     kind: 'reduce',
+    source: 'house rule',
     share: 0.5,
     cutDiameter: 78,
     lateralMin: 39,
@@ -106,6 +108,7 @@ function state(limb: Limb, more: Partial<LimbState> = {}): LimbState {
     foliageShare: 0.08,
     decision: 'retain',
     nextPriority: 7,
+    nextRatio: 0.4,
     reason: 'Well under half its stem.',
     ...more
   }
@@ -168,13 +171,18 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
       limb: leader ?? null,
       name: leader === undefined ? 'The trunk' : `Limb ${leader.id}`,
       reason: 'Marked as the leader in the inventory.',
-      confirm: false
+      confirm: false,
+      lost: null
     },
     allowedRemoval: 0.25,
     allowedBasis: 'young 25 %, good vigor',
     liveCrownRatio: 0.8,
+    interval: 2,
     visits: tree.limbs.length === 0 ? [] : [visit(1, 2031, cuts, limbs), visit(2, 2033, later, limbs)],
-    remaining: cutLimb === undefined ? [] : [{ limb: cutLimb, priority: 18, clearedByVisit: null }],
+    remaining:
+      cutLimb === undefined
+        ? []
+        : [{ limb: cutLimb, priority: 18, clearedByVisit: null, remedy: 'Shorten it again.' }],
     urgency: tree.limbs.length === 0 ? 0 : 64.4,
     ...more
   }
@@ -262,6 +270,14 @@ function line(tree: string, visitNumber: number, price: string): EstimateLine {
     accessFactor: 1,
     crewHours: 0.75,
     brushKilograms: 40,
+    brush: { weight: 40, looseVolume: 0.27, chipVolume: 0.14, byWeight: true },
+    money: {
+      crew: new Money(price).times('0.7'),
+      disposal: new Money(0),
+      shared: new Money(0),
+      cost: new Money(price).times('0.7')
+    },
+    relief: 30,
     price: new Money(price),
     basis: 'Invented.'
   }
@@ -276,6 +292,11 @@ export function inventedEstimate(): Estimate {
     subtotal: new Money('1645.75'),
     tax: new Money('115.20'),
     total: new Money('1760.95'),
-    inventedRates: true
+    years: [],
+    rates: inventedRates,
+    validUntil: '2031-04-01',
+    inventedRates: true,
+    inventedCount: inventedRates.invented.length,
+    rateCount: inventedRates.invented.length
   }
 }

@@ -3,54 +3,101 @@ import { fieldAddress, type Inventory, type Limb, type Tree } from '../measure/i
 import type { LeaderChoice } from '../plan/plan'
 import { leaderMerit } from './leaderRank'
 
+/** Two stems this near in merit, on the scale of 10, are too close to call from the ground (house rule). */
+const tooClose = 0.5
+
 /**
- * Which stem is kept as the leader. A row marked as leader wins. Otherwise, where the listed limbs are both members of
- * one union and reach the top quarter, the best of them is proposed; where the trunk goes on unlisted, the trunk is.
- * A proposal is always to be confirmed on site: no published weights exist (common practice, no source).
+ * Which stem is kept as the leader. A row marked as leader wins, unless it is dead or broken: then the best of the
+ * stems that reach the top quarter is proposed. Where no row is marked and two listed limbs are each other's stem, the
+ * better of them is proposed; where the trunk goes on unlisted, the trunk is. A proposal is always to be confirmed on
+ * site, and says so where the candidates are close: no published weights exist (common practice, no source).
  */
 export function chooseLeader(inventory: Inventory, tree: Tree, problems: Problem[]): LeaderChoice {
   const marked = tree.limbs.filter((limb) => limb.role === 'leader')
   const first = marked[0]
-  if (first !== undefined) {
-    for (const other of marked.slice(1)) {
-      const at = fieldAddress(inventory, other.row, 'role')
-      problems.push(problem('leader-twice', at, { tree: tree.id, limb: first.id }))
-    }
-    return markedLeader(first)
+  if (first === undefined) return unmarkedLeader(inventory, tree, problems)
+  for (const other of marked.slice(1)) {
+    const at = fieldAddress(inventory, other.row, 'role')
+    problems.push(problem('leader-twice', at, { tree: tree.id, limb: first.id }))
   }
-  const candidate = bestOfUnion(tree)
-  if (tree.limbs.length > 0) {
-    const value = candidate === null ? 'the trunk above the highest union' : `limb ${candidate.id}`
-    const at = fieldAddress(inventory, tree.limbs[0]?.row ?? tree.row, 'role')
-    problems.push(problem('leader-assumed', at, { tree: tree.id, value }))
-  }
-  if (candidate !== null)
+  if (!first.dead && !first.broken)
     return {
-      limb: candidate,
-      name: candidate.id,
-      reason:
-        'no row is marked; of the stems at the union it is the most upright, thickest and tallest, in that order of weight',
-      confirm: true
+      limb: first,
+      name: first.id,
+      reason: 'marked as leader in the inventory',
+      confirm: false,
+      lost: null
     }
-  const overtaken = tree.limbs.some((limb) => ratioAsMeasured(limb) >= 1)
+  return lostLeader(inventory, tree, first, problems)
+}
+
+/** The marked leader is dead or broken: the best of the others takes over, if one reaches high enough. */
+function lostLeader(inventory: Inventory, tree: Tree, lost: Limb, problems: Problem[]): LeaderChoice {
+  const what = lost.dead ? 'dead' : 'broken'
+  const ranked = rank(highStems(tree).filter((limb) => limb !== lost))
+  const heir = ranked[0]
+  const value =
+    heir === undefined ? 'no listed limb reaches high enough to take over' : `limb ${heir.id} is proposed`
+  const at = fieldAddress(inventory, lost.row, lost.dead ? 'live' : 'broken')
+  problems.push(problem('leader-lost', at, { tree: tree.id, limb: lost.id, what, value }))
+  if (heir === undefined)
+    return {
+      limb: lost,
+      name: lost.id,
+      reason: `marked as leader, but ${what}: decide on site which stem takes over`,
+      confirm: true,
+      lost
+    }
   return {
-    limb: null,
-    name: 'trunk',
-    reason: 'no row is marked; the trunk goes on above the listed limbs',
-    confirm: overtaken
+    limb: heir,
+    name: heir.id,
+    reason: `the marked leader ${lost.id} is ${what}; ${whyBest(ranked)}`,
+    confirm: true,
+    lost
   }
 }
 
-function markedLeader(limb: Limb): LeaderChoice {
-  const lost = limb.dead ? 'dead' : limb.broken ? 'broken' : null
-  return lost === null
-    ? { limb, name: limb.id, reason: 'marked as leader in the inventory', confirm: false }
-    : {
-        limb,
-        name: limb.id,
-        reason: `marked as leader, but ${lost}: decide on site which stem takes over`,
-        confirm: true
-      }
+function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[]): LeaderChoice {
+  const ranked = rank(unionMembers(tree))
+  const best = ranked[0] ?? null
+  if (tree.limbs.length > 0) {
+    const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
+    const at = fieldAddress(inventory, tree.limbs[0]?.row ?? tree.row, 'role')
+    problems.push(problem('leader-assumed', at, { tree: tree.id, value }))
+  }
+  if (best !== null)
+    return {
+      limb: best,
+      name: best.id,
+      reason: `no row is marked; ${whyBest(ranked)}`,
+      confirm: true,
+      lost: null
+    }
+  const overtaken = tree.limbs.some((limb) => ratioAsMeasured(limb) >= 1)
+  const reason = 'no row is marked; the trunk goes on above the listed limbs'
+  return { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }
+}
+
+/** What speaks for the best, and the honest word where the next is close. */
+function whyBest(ranked: readonly Limb[]): string {
+  const [best, next] = ranked
+  if (best === undefined) return ''
+  if (next === undefined) return `limb ${best.id} is the only stem that reaches the top quarter`
+  const merits = meritsOf(ranked)
+  const ahead = (merits[0] ?? 0) - (merits[1] ?? 0)
+  const words = strengths(best, next)
+  if (ahead < tooClose)
+    return `limbs ${best.id} and ${next.id} are too close to call${words === '' ? '' : ` (${best.id} is ${words})`}: decide on site`
+  return `of ${ranked.length} stems ${best.id} is ${words === '' ? 'the better on the whole' : words}, weighed in the order upright, thick, tall, free of included bark`
+}
+
+function strengths(best: Limb, next: Limb): string {
+  const words: string[] = []
+  if (best.angle !== null && next.angle !== null && best.angle < next.angle) words.push('more upright')
+  if ((best.diameter ?? 0) > (next.diameter ?? 0)) words.push('thicker')
+  if ((best.tip ?? 0) > (next.tip ?? 0)) words.push('taller')
+  if (best.bark === 'none' && next.bark !== 'none') words.push('free of included bark')
+  return words.join(', ')
 }
 
 function ratioAsMeasured(limb: Limb): number {
@@ -59,26 +106,24 @@ function ratioAsMeasured(limb: Limb): number {
     : NaN
 }
 
-/** Within a tenth of each other: the same stem, measured twice. */
-function alike(a: number, b: number): boolean {
-  return Math.abs(a - b) <= 0.1 * Math.max(a, b)
+/** Live stems on the trunk that reach the top quarter of the tree. */
+function highStems(tree: Tree): Limb[] {
+  const top = 0.75 * (tree.height ?? Infinity)
+  return tree.limbs.filter(
+    (limb) =>
+      !limb.dead && !limb.broken && limb.parent === null && limb.diameter !== null && (limb.tip ?? 0) >= top
+  )
 }
 
 /** Two listed limbs that are each other's stem make up the whole union: there is no further trunk. */
-function bestOfUnion(tree: Tree): Limb | null {
-  const top = 0.75 * (tree.height ?? Infinity)
-  const stems = tree.limbs.filter(
-    (limb) =>
-      !limb.dead &&
-      limb.parent === null &&
-      limb.diameter !== null &&
-      limb.stem !== null &&
-      (limb.tip ?? 0) >= top
-  )
-  const members = stems.filter((limb) =>
-    stems.some((other) => other !== limb && areEachOthersStem(limb, other))
-  )
-  return [...members].sort(byMerit(members))[0] ?? null
+function unionMembers(tree: Tree): Limb[] {
+  const stems = highStems(tree).filter((limb) => limb.stem !== null)
+  return stems.filter((limb) => stems.some((other) => other !== limb && areEachOthersStem(limb, other)))
+}
+
+/** Within a tenth of each other: the same stem, measured twice. */
+function alike(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 0.1 * Math.max(a, b)
 }
 
 function areEachOthersStem(a: Limb, b: Limb): boolean {
@@ -87,11 +132,21 @@ function areEachOthersStem(a: Limb, b: Limb): boolean {
   return apart <= Math.max(a.stem, b.stem) && alike(a.stem, b.diameter) && alike(b.stem, a.diameter)
 }
 
-/** The better leader first; a lean that was not measured counts as halfway. */
-function byMerit(members: readonly Limb[]): (a: Limb, b: Limb) => number {
-  const thickest = Math.max(...members.map((limb) => limb.diameter ?? 0))
-  const tallest = Math.max(...members.map((limb) => limb.tip ?? 0))
-  const merit = ({ diameter, angle, tip, bark }: Limb): number =>
+/** Merit of each stem among the others, 0 to 10; a lean that was not measured counts as halfway. */
+function meritsOf(stems: readonly Limb[]): number[] {
+  const thickest = Math.max(...stems.map((limb) => limb.diameter ?? 0))
+  const tallest = Math.max(...stems.map((limb) => limb.tip ?? 0))
+  return stems.map(({ diameter, angle, tip, bark }) =>
     leaderMerit({ diameter: diameter ?? 0, lean: angle ?? 45, height: tip ?? 0, bark }, thickest, tallest)
-  return (a, b) => merit(b) - merit(a) || a.row - b.row
+  )
+}
+
+/** The better leader first. */
+function rank(stems: readonly Limb[]): Limb[] {
+  if (stems.length < 2) return [...stems]
+  const merits = meritsOf(stems)
+  return stems
+    .map((limb, at) => ({ limb, merit: merits[at] ?? 0 }))
+    .sort((a, b) => b.merit - a.merit || a.limb.row - b.limb.row)
+    .map(({ limb }) => limb)
 }

@@ -9,13 +9,10 @@ export interface LeaderCandidate {
   bark: IncludedBark
 }
 
-/** A house rule, in this order of weight: upright, diameter, height, no included bark. */
-const weights = { upright: 4, diameter: 3, height: 2, bark: 1 } as const
-
-/** Only stems that reach the top quarter can lead (house rule). */
-const reach = 0.75
-
-/** How well a stem would lead among the others, higher is better: 0 to 10, a house scale with no unit. */
+/**
+ * How well a stem would lead among the others, higher is better: 0 to 10 by the default rules, a house scale with no
+ * unit. The rules weigh, in this order, how upright it is, its diameter, its height and clear bark.
+ */
 export function leaderMerit(
   stem: LeaderCandidate,
   thickest: number,
@@ -23,10 +20,10 @@ export function leaderMerit(
   rules: Rules = defaultRules
 ): number {
   return (
-    weights.upright * (1 - stem.lean / 90) +
-    (weights.diameter * stem.diameter) / thickest +
-    (weights.height * stem.height) / tallest +
-    weights.bark * (1 - barkScore(rules, stem.bark))
+    rules.leaderUpright * (1 - stem.lean / 90) +
+    (rules.leaderDiameter * stem.diameter) / thickest +
+    (rules.leaderHeight * stem.height) / tallest +
+    rules.leaderBark * (1 - barkScore(rules, stem.bark))
   )
 }
 
@@ -46,7 +43,7 @@ export function leaderRank(stems: readonly LeaderCandidate[], rules: Rules = def
   }
   const scored = stems.map((stem, index) => ({
     index,
-    leads: stem.height >= reach * tallest,
+    leads: stem.height >= rules.leaderReach * tallest,
     merit: leaderMerit(stem, thickest, tallest, rules)
   }))
   scored.sort((a, b) => Number(b.leads) - Number(a.leads) || b.merit - a.merit || a.index - b.index)

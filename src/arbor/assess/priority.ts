@@ -37,8 +37,10 @@ export function priority(
   bark: IncludedBark = 'none',
   rules: Rules = defaultRules
 ): number {
-  const ratio = aspectRatio > 0.5 ? (aspectRatio - 0.5) / 0.5 : 0
-  const top = clamp((tip / height - 0.8) / 0.2)
+  const from = rules.ratioScoredFrom
+  const ratio = aspectRatio > from ? (aspectRatio - from) / (1 - from) : 0
+  const high = rules.tipScoredFrom
+  const top = clamp((tip / height - high) / (1 - high))
   return (
     100 *
     (rules.weightRatio * ratio +

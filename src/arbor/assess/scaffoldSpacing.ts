@@ -1,5 +1,4 @@
-/** Least distance between permanent limbs up the trunk, as a share of the height at maturity. */
-const shareOfMatureHeight = 0.03
+import { defaultRules, type Rules } from '../../../shared/rules'
 
 /**
  * Least distance up the trunk between the permanent limbs of a tree: 3 % of its height at maturity, in that height’s
@@ -7,6 +6,6 @@ const shareOfMatureHeight = 0.03
  *
  * Source: ISA consumer brochure, Pruning Young Trees (read as reprinted).
  */
-export function scaffoldSpacing(matureHeight: number): number {
-  return shareOfMatureHeight * matureHeight
+export function scaffoldSpacing(matureHeight: number, rules: Rules = defaultRules): number {
+  return rules.scaffoldShare * matureHeight
 }

@@ -4,6 +4,7 @@ import { columnOf, type Field } from '../../../shared/columns'
 import { asDoubt, problem, type Facts, type Problem, type ProblemCode } from '../../../shared/problems'
 import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../../shared/units'
 import type { ColumnMatch } from './inventory'
+import { stemsCombined } from './stems'
 import { compassDegrees, typedLength, typedNumber, yearOf } from './readNumber'
 
 /** Nothing a tree has is longer than this, in metres: 130 m for heights, 12 m for diameters (house limits). */
@@ -58,6 +59,20 @@ export class CellReader {
     if (value === null || Number.isNaN(value)) return value
     if (!(value > 0)) return this.report('not-positive', row)
     return value > thickest * 1000 ? this.tooLarge(row, thickest * 1000) : value
+  }
+
+  /** Millimetres; several stems written "5 + 6 + 8" count as one of √Σd², and the method is named. */
+  trunk(row: number): number | null {
+    const cell = this.raw(row)
+    if (typeof cell !== 'string' || !cell.includes('+')) return this.diameter(row)
+    const stems = cell.split('+').map((stem) => typedLength(stem))
+    const known = stems.flatMap((stem) => (stem !== null && stem.value > 0 ? [stem] : []))
+    if (known.length < stems.length) return this.report('not-a-number', row)
+    const combined = stemsCombined(
+      known.map(({ value, unit }) => convertLength(value, unit ?? this.unit, this.unit))
+    )
+    this.report('stems-combined', row, { count: known.length, value: Number(combined.toFixed(2)) })
+    return combined * this.millimetres
   }
 
   /** Metres, 0 or more. */

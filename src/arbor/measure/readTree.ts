@@ -95,7 +95,7 @@ export class TreeReader {
         tree.crownBase = reader.height(row)
         break
       case 'trunk':
-        tree.trunk = number(() => reader.diameter(row))
+        tree.trunk = number(() => reader.trunk(row))
         break
       case 'caliper':
         tree.caliper = number(() => reader.diameter(row))

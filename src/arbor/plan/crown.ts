@@ -4,9 +4,6 @@ import { foliageFrom, shareBelow, type LowerRule } from './groups'
 import type { PreparedTree } from './prepareTree'
 import { carried, type Work } from './work'
 
-/** Foliage within this of the crown base counts as holding it, in metres (house rule: half a foot). */
-const holdingWithin = 0.1524
-
 /** What a tree's crown allows at a visit. */
 export interface Crown {
   /** The limbs on the trunk that may not all go, or none where something else holds the crown base. */
@@ -20,15 +17,18 @@ export interface Crown {
   leaderFrom: number
 }
 
-/** Gives every limb its share of the tree's foliage: d²/S on the trunk, a limb's limbs share theirs. */
-export function setShares(tree: PreparedTree): void {
+/**
+ * Gives every limb its share of the tree's foliage: d²/S on the trunk, a limb's limbs share theirs. The factor tries
+ * shares that are wrong by their usual error; an observed share stays.
+ */
+export function setShares(tree: PreparedTree, factor = 1): void {
   const roots = tree.works.filter((work) => work.parent === null && !work.gone)
   const section = crownSection([
     ...roots,
     ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
   ])
   for (const work of roots) {
-    work.share = work.limb.foliageShare ?? (work.diameter * work.diameter) / section
+    work.share = work.limb.foliageShare ?? Math.min(1, (factor * work.diameter * work.diameter) / section)
     if (work.children.length > 0) shareOut(work)
   }
 }
@@ -74,6 +74,11 @@ export function crownOf(tree: PreparedTree, crownBase: number, third: number, ru
   }
 }
 
+/** Foliage within this of the crown base counts as holding it, in metres. */
+function holding(rules: Rules): number {
+  return rules.crownHolding / 1000
+}
+
 /** The highest crown base the tree may have: the goal's, or its own where it is already higher. */
 function highestBase(height: number, crownBase: number, rules: Rules): number {
   return Math.max(crownBase, height * (1 - rules.crownRatioGoal))
@@ -89,15 +94,15 @@ function holdersOf(
   const limit = highestBase(tree.height, crownBase, rules) + 1e-9
   const others =
     leaderFrom <= limit || tree.unplanned.some((limb) => (limb.lowestFoliage ?? limb.origin ?? 0) <= limit)
-  if (others || !roots.some((root) => root.lowest <= crownBase + holdingWithin)) return new Set()
+  if (others || !roots.some((root) => root.lowest <= crownBase + holding(rules))) return new Set()
   return new Set(roots.filter((root) => root.lowest <= limit))
 }
 
 /** Height of the crown base once the removed limbs are gone: the lowest foliage that remains. */
-export function crownBaseAfter(tree: PreparedTree, crownBase: number, crown: Crown): number {
+export function crownBaseAfter(tree: PreparedTree, crownBase: number, crown: Crown, rules: Rules): number {
   const roots = tree.works.filter((work) => work.parent === null && !work.gone)
   if (!roots.some((root) => root.chosen?.kind === 'remove')) return crownBase
-  if (!roots.some((root) => root.lowest <= crownBase + holdingWithin)) return crownBase
+  if (!roots.some((root) => root.lowest <= crownBase + holding(rules))) return crownBase
   let lowest = crown.leaderFrom
   for (const root of roots) if (root.chosen?.kind !== 'remove' && root.lowest < lowest) lowest = root.lowest
   for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)

@@ -1,7 +1,8 @@
 import type { Item } from './choose'
 import { lateralFraction } from '../measure/cuts'
 import { lowAndHigh, priority } from '../assess/priority'
-import { standing } from '../assess/standing'
+import { degreesApart } from '../assess/scaffold'
+import { standing, type Standing } from '../assess/standing'
 import { limbGrowth } from './growth'
 import { Pool } from './pool'
 import { alongParent, carried, growthYears, type Season, type Work } from './work'
@@ -61,7 +62,8 @@ export function removalReason(work: Work, ratio: number, season: Season): string
     if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0)
       return 'starts low and reaches high'
     const crowding = crowdedBy(work, season)
-    if (crowding !== null) return `within 300 mm of the larger limb ${crowding.limb.id}`
+    if (crowding !== null)
+      return `within ${Math.round(rules.crowdedWithin)} mm of the larger limb ${crowding.limb.id}`
   }
   const small =
     (season.stage === 'planting' || season.stage === 'young') && work.diameter <= rules.smallRemoval
@@ -71,16 +73,14 @@ export function removalReason(work: Work, ratio: number, season: Season): string
 /** Its lowest foliage hangs below the height required on its side. */
 export function inClearance(work: Work, season: Season): boolean {
   return (
-    season.clearance !== null &&
-    work.lowest < season.clearance - 1e-9 &&
-    onSide(work.limb.bearing, season.clearanceSide)
+    season.clearance !== null && work.lowest < season.clearance - 1e-9 && onSide(work.limb.bearing, season)
   )
 }
 
 const sides: Record<string, number> = { n: 0, ne: 45, e: 90, se: 135, s: 180, sw: 225, w: 270, nw: 315 }
 
-/** A limb within 60° of the side meant; unknown bearings and sides count, which errs on the safe side. */
-function onSide(bearing: number | null, side: string): boolean {
+/** A limb within 60° (editable) of the side meant; unknown bearings and sides count, which errs on the safe side. */
+function onSide(bearing: number | null, { clearanceSide: side, rules }: Season): boolean {
   const word = side
     .toLowerCase()
     .replace(/[^a-z]/g, '')
@@ -90,8 +90,7 @@ function onSide(bearing: number | null, side: string): boolean {
     .replace('west', 'w')
   const middle = sides[word]
   if (bearing === null || middle === undefined) return true
-  const apart = Math.abs(bearing - middle) % 360
-  return Math.min(apart, 360 - apart) <= 60
+  return degreesApart(bearing, middle) <= rules.clearanceSide
 }
 
 function crowdedBy(work: Work, season: Season): Work | null {
@@ -132,8 +131,7 @@ function priorityOf(ratio: number, work: Work, tip: number, season: Season): num
 function leftAlone(work: Work, ratio: number, season: Season): boolean {
   if (season.allowed <= 0) return true
   if (season.stage !== 'planting' || work.limb.broken) return false
-  const place = standing(ratio, work.limb.bark, season.rules)
-  return place === 'subordinate' || place === 'gaining'
+  return !competes(standing(ratio, work.limb.bark, season.rules))
 }
 
 /**
@@ -164,7 +162,11 @@ export function lookAt(work: Work, season: Season): void {
 /** Competing or codominant, and reaching the top quarter of the tree. */
 function isCompetingLeader(work: Work, season: Season): boolean {
   if (work.parent !== null || work.tip < 0.75 * season.height) return false
-  const place = standing(work.ratio, work.limb.bark, season.rules)
+  return competes(standing(work.ratio, work.limb.bark, season.rules))
+}
+
+/** Standing that makes a limb a rival of the leader. */
+export function competes(place: Standing): boolean {
   return place === 'competing' || place === 'codominant'
 }
 
@@ -213,15 +215,23 @@ function addReductions(work: Work, season: Season, outlook: Outlook): void {
           )
     possible = barrier === null
   } else {
+    for (const child of work.children) if (addCutToLateral(work, child, season, outlook)) possible = true
     for (const { share, root } of season.steps) {
+      if (hasLateralNear(work, share)) continue
       const lateral = lateralFraction(work.diameter * root, season.rules)
       const against = addReduction(work, season, outlook, share, root, lateral)
       if (against === null) possible = true
       else barrier ??= against
     }
-    for (const child of work.children) if (addCutToLateral(work, child, season, outlook)) possible = true
   }
   work.barrier = possible ? null : barrier
+}
+
+/** A listed limb that fits is the lateral: it stands for the step of the table that is nearest. */
+function hasLateralNear(work: Work, share: number): boolean {
+  for (const { lateral, share: listed } of work.options)
+    if (lateral !== null && Math.abs(listed - share) < 1 / 16) return true
+  return false
 }
 
 /** A cut back to a listed limb that is thick enough to take over: it becomes the tip. */

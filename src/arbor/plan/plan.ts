@@ -1,7 +1,10 @@
 import type { LifeStage, Vigor } from '../../../shared/choices'
 import type { Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
+import type { Rules } from '../../../shared/rules'
+import type { RuleChange } from '../assess/ruleChanges'
 import type { Standing } from '../assess/standing'
+import type { TimingNote } from '../assess/timing'
 import type { Inventory, Limb, Tree, Unplanned } from '../measure/inventory'
 
 /** What was decided for one limb at one visit. */
@@ -40,6 +43,8 @@ export interface Cut {
   reason: string
   /** What was weighed and refused, a sentence each. */
   refused: string[]
+  /** Where the reason comes from: a published source, or "house rule". */
+  source: string
 }
 
 /** A limb as it stands before the visit, with what was decided. */
@@ -51,8 +56,9 @@ export interface LimbState {
   /** Share of the tree's live foliage. */
   foliageShare: number
   decision: Decision
-  /** Priority expected at the next visit under the decision. */
+  /** Priority and aspect ratio expected at the next visit under the decision; 0 for a limb that goes. */
   nextPriority: number
+  nextRatio: number
   /** What decided it, where no cut is made. */
   reason: string
 }
@@ -80,8 +86,10 @@ export interface Visit {
 export interface Remaining {
   limb: Limb
   priority: number
-  /** The visit by which it would be cleared, or null where no visit of the plan does. */
+  /** The visit by which it would be cleared if visits went on, or null where none looked at does. */
   clearedByVisit: number | null
+  /** What would clear it, in one sentence. */
+  remedy: string
 }
 
 /** Which stem is kept as the leader. `limb` is null where it is the trunk itself, not listed as a row. */
@@ -89,7 +97,10 @@ export interface LeaderChoice {
   limb: Limb | null
   name: string
   reason: string
+  /** To be confirmed on site. */
   confirm: boolean
+  /** The marked leader that is dead or broken and is no longer the leader, or null. */
+  lost: Limb | null
 }
 
 /** One tree's plan over all its visits. */
@@ -102,6 +113,8 @@ export interface TreePlan {
   /** How the allowance came about: "young 25 % × fair vigor 0.5". */
   allowedBasis: string
   liveCrownRatio: number | null
+  /** Years between visits. */
+  interval: number
   visits: Visit[]
   remaining: Remaining[]
   /** Highest priority among its limbs before any cut, which orders the trees. */
@@ -117,6 +130,12 @@ export interface Plan {
   trees: TreePlan[]
   unplanned: Unplanned[]
   problems: Problem[]
+  /** The rules it was made by; the defaults where it does not say. */
+  rules?: Rules
+  /** Rules that do not have their default, with the reasons written for it. */
+  ruleChanges?: readonly RuleChange[]
+  /** What is to be known about the season, worst first; empty where it was not looked at. */
+  timing?: readonly TimingNote[]
 }
 
 /** Trees most urgent first: highest priority, then the inventory's order. */

@@ -1,4 +1,8 @@
 import { defaultRules, type Rules } from '../../../shared/rules'
+import type { Problem } from '../../../shared/problems'
+import { ruleChanges, type RuleReasons } from '../assess/ruleChanges'
+import { timingNotes, type TimingAnswers } from '../assess/timing'
+import { timingProblems } from '../assess/timingProblems'
 import type { Inventory } from '../measure/inventory'
 import type { Plan, TreePlan } from './plan'
 import { planTree } from './planTree'
@@ -7,9 +11,14 @@ export interface PlanOptions {
   /** ISO date, YYYY-MM-DD; visit 1 falls in its year. The engine has no clock of its own. */
   date: string
   rules?: Rules
+  /** Why rules were changed, and what was wrong with them where they were read. */
+  reasons?: RuleReasons
+  ruleProblems?: readonly Problem[]
+  /** What was answered about the season, an empty object where nothing was; left out, the season is not looked at. */
+  timing?: TimingAnswers
   /** Visits to plan, 1 to the horizon of the rules. */
   visits?: number
-  /** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared; 4 unless given. */
+  /** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared; the rules' unless given. */
   lookAhead?: number
 }
 
@@ -20,20 +29,33 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
   const year = Number(options.date.slice(0, 4))
   if (!Number.isInteger(year)) throw new Error(`Not an ISO date: ${options.date}`)
   const read: Inventory = { ...inventory, unplanned: [...inventory.unplanned] }
-  const problems = [...inventory.problems]
+  const problems = [...(options.ruleProblems ?? []), ...inventory.problems]
   const trees: TreePlan[] = []
   for (const tree of inventory.trees) {
-    const planned = planTree(read, tree, rules, year, visits, options.lookAhead ?? 4, problems)
+    const planned = planTree(
+      read,
+      tree,
+      rules,
+      year,
+      visits,
+      options.lookAhead ?? rules.lookAheadVisits,
+      problems
+    )
     trees.push(planned)
     yield planned
   }
+  const notes = options.timing && timingNotes({ date: options.date, trees }, options.timing)
+  if (notes) problems.push(...timingProblems(notes, inventory, options.timing?.region ?? ''))
   return {
     date: options.date,
     system: inventory.system,
     inventory,
     trees,
     unplanned: read.unplanned.sort((a, b) => a.row - b.row),
-    problems
+    problems,
+    rules,
+    ruleChanges: ruleChanges(rules, options.reasons),
+    timing: notes ?? []
   }
 }
 

@@ -2,14 +2,15 @@ import { visitInterval, type Rules } from '../../../shared/rules'
 import { upperThird } from '../assess/priority'
 import { allowedRemoval } from '../assess/allowedRemoval'
 import { TreeCheck } from '../assess/checkTree'
+import { closePairs } from '../assess/scaffold'
 import type { Inventory, Tree } from '../measure/inventory'
 import type { Problem } from '../../../shared/problems'
 import { carried, growthYears, reductionSteps, type Season } from './work'
-import { inClearance, isDefective, unprunedGrowth } from './options'
+import { competes, inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
 import { chooseForVisit, deadCut, describeVisit, insert, priorityAfter } from './planVisit'
 import { basics, prepareTree, type PreparedTree, type TreeBasics } from './prepareTree'
-import { percent } from './reasons'
+import { percent, whatWouldClear } from './reasons'
 import { setShares } from './crown'
 
 /** Plans a tree over its visits. */
@@ -51,10 +52,11 @@ function emptyPlan(known: TreeBasics, allowed: number, rules: Rules): TreePlan {
     tree,
     stage,
     vigor,
-    leader: { limb: null, name: '', reason: 'not judged', confirm: true },
+    leader: { limb: null, name: '', reason: 'not judged', confirm: true, lost: null },
     allowedRemoval: allowed,
     allowedBasis: basis,
     liveCrownRatio: null,
+    interval: visitInterval(rules, stage),
     visits: [],
     remaining: [],
     urgency: 0
@@ -70,6 +72,7 @@ function noteTree(check: TreeCheck, plan: TreePlan, tree: PreparedTree, rules: R
     const facts = { value: (plan.liveCrownRatio ?? 0).toFixed(2), limit: rules.crownRatioGoal.toFixed(2) }
     check.note('crown-ratio-low', row, 'crownBase', facts)
   }
+  noteSpacing(check, rules)
   const observed = tree.works.reduce(
     (sum, work) => sum + (work.parent === null ? (work.limb.foliageShare ?? 0) : 0),
     0
@@ -78,11 +81,25 @@ function noteTree(check: TreeCheck, plan: TreePlan, tree: PreparedTree, rules: R
     check.note('observed-share-too-large', row, 'foliageShare', { value: percent(observed) })
 }
 
+function noteSpacing(check: TreeCheck, rules: Rules): void {
+  for (const { upper, lower, apart, wanted } of closePairs(check.tree, rules)) {
+    const facts = { limb: upper.id, other: lower.id, value: check.show(apart), limit: check.show(wanted) }
+    check.note('scaffold-spacing', upper.row, 'origin', facts)
+  }
+}
+
 function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rules: Rules): void {
   if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && tree.works.length > 0)
     check.note('lower-foliage-low', check.tree.row, 'tree', { value: percent(visit.lowerFoliageBefore) })
+  const leaders = visit.limbs.filter(
+    ({ limb, standing }) =>
+      competes(standing) && limb.parent === null && (limb.tip ?? 0) >= 0.75 * tree.height
+  ).length
+  if (leaders > 3) check.note('many-leaders', check.tree.row, 'tree', { count: leaders })
   if (tree.tree.clearance === null) return
-  const season = { clearance: tree.tree.clearance, clearanceSide: tree.tree.clearanceSide } as Season
+  const { clearance, clearanceSide } = tree.tree
+  const season = { clearance, clearanceSide, rules } as Season
+  const stage = stagedUntil(check, tree, tree.tree.clearance, rules)
   const cut = new Map(visit.cuts.map((each) => [each.limb, each.kind]))
   for (const work of tree.works) {
     const kind = cut.get(work.limb)
@@ -91,10 +108,19 @@ function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rule
       !inClearance({ ...work, lowest: work.limb.lowestFoliage ?? work.lowest }, season)
     )
       continue
-    const value =
+    const done =
       kind === 'reduce' ? 'it is shortened now and not yet removed' : 'it is not removed at the first visit'
+    const value = done + stage
     check.note('clearance-held', work.limb.row, 'lowestFoliage', { limb: work.limb.id, value })
   }
+}
+
+/** The tree has to be taller before its crown may be raised as high as the clearance asks. */
+function stagedUntil(check: TreeCheck, tree: PreparedTree, clearance: number, rules: Rules): string {
+  const needed = clearance / (1 - rules.crownRatioGoal)
+  return needed > tree.height
+    ? `; a live-crown ratio of ${rules.crownRatioGoal} allows that clearance once the tree is ${check.show(needed)} tall`
+    : ''
 }
 
 /** Runs the visits at their interval until every next priority is cleared or the horizon ends. */
@@ -117,10 +143,10 @@ function runVisits(
       const visit = describeVisit(tree, season, choice, number, year + (number - 1) * years)
       if (number === 1) for (const limb of tree.dead) visit.cuts.push(deadCut(limb, rules))
       plan.visits.push(visit)
-      if (number === visits) plan.remaining = remainingAfter(tree, rules)
+      if (number === visits) plan.remaining = remainingAfter(tree, season)
     } else noteCleared(plan.remaining, number, tree, rules)
     if (isDone(tree, plan, number, rules, season)) {
-      if (number < visits) plan.remaining = remainingAfter(tree, rules)
+      if (number < visits) plan.remaining = remainingAfter(tree, season)
       break
     }
     advance(tree, season)
@@ -133,7 +159,8 @@ function allowedLater(plan: TreePlan, rules: Rules): number {
   return allowedRemoval(plan.stage, plan.vigor, 0, plan.tree.localLimit ?? 1, rules)
 }
 
-function seasonOf(
+/** What holds for a tree at one visit. */
+export function seasonOf(
   tree: PreparedTree,
   rules: Rules,
   crownBase: number,
@@ -160,12 +187,19 @@ function seasonOf(
 }
 
 /** The limbs that carry a next priority of 10 or more after a visit. */
-function remainingAfter(tree: PreparedTree, rules: Rules): Remaining[] {
+function remainingAfter(tree: PreparedTree, season: Season): Remaining[] {
+  const { rules } = season
   const remaining: Remaining[] = []
   for (const work of tree.works) {
     if (work.gone) continue
     const priority = priorityAfter(work)
-    if (priority >= rules.clearedBelow) insert(remaining, { limb: work.limb, priority, clearedByVisit: null })
+    if (priority >= rules.clearedBelow)
+      insert(remaining, {
+        limb: work.limb,
+        priority,
+        clearedByVisit: null,
+        remedy: whatWouldClear(work, season)
+      })
   }
   return remaining
 }
@@ -199,7 +233,7 @@ function isDone(tree: PreparedTree, plan: TreePlan, number: number, rules: Rules
 }
 
 /** Carries every limb to the next visit: cuts made, then years of growth. */
-function advance(tree: PreparedTree, season: Season): void {
+export function advance(tree: PreparedTree, season: Season): void {
   for (const work of tree.works) {
     if (work.gone) continue
     const option = work.chosen

@@ -15,7 +15,15 @@ import {
 import { lookAt, optionPool, type Option } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
-import { reasonForCut, reasonForDeadWood, reasonForKeeping, refusedFor, isHeld } from './reasons'
+import {
+  deadWoodSource,
+  isHeld,
+  reasonForCut,
+  reasonForDeadWood,
+  reasonForKeeping,
+  refusedFor,
+  sourceOf
+} from './reasons'
 import { carried, type Season, type Work } from './work'
 
 /** What a visit's choice leaves: who was chosen stands in each limb's `chosen`. */
@@ -43,7 +51,7 @@ export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
     groups.push(family ? familyItems(work, crown.lower, holds) : weigh(work, crown.lower, holds))
   }
   if (groups.length > 0) settle(roots, groups, crown, season)
-  return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown) }
+  return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown, season.rules) }
 }
 
 /** Of more than three competing leaders, half (rounded up) are cut at the first visit and the rest later. */
@@ -153,7 +161,8 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
     marked: option.cut > season.rules.markedCut,
     needsReason: option.cut > season.rules.reasonedCut,
     reason: reasonForCut(work, option, season),
-    refused: refusedFor(work, option, season)
+    refused: refusedFor(work, option, season),
+    source: sourceOf(work, option, season)
   }
 }
 
@@ -183,7 +192,8 @@ export function deadCut(limb: Limb, rules: Rules): Cut {
     marked: diameter > rules.markedCut,
     needsReason: diameter > rules.reasonedCut,
     reason: reasonForDeadWood(),
-    refused: []
+    refused: [],
+    source: deadWoodSource
   }
 }
 
@@ -197,6 +207,7 @@ function stateOf(work: Work, nextPriority: number, season: Season): LimbState {
     foliageShare: work.share * carried(work),
     decision: decisionOf(work, season),
     nextPriority,
+    nextRatio: work.withParent ? 0 : (work.chosen?.nextRatio ?? work.nextRatio),
     reason: reasonOf(work, season)
   }
 }

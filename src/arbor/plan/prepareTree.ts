@@ -81,7 +81,8 @@ function worksOf(
   const { limbs } = check.tree
   for (let order = 0; order < limbs.length; order++) {
     const limb = limbs[order]
-    if (limb === undefined || limb === leader.limb || limb.dead || check.isOut(limb)) continue
+    if (limb === undefined || limb === leader.limb || limb === leader.lost) continue
+    if (limb.dead || check.isOut(limb)) continue
     const work = workOf(check, limb, order, crownBase, year)
     if (work === null) continue
     works.push(work)

@@ -1,3 +1,4 @@
+import { barkScore } from '../../../shared/rules'
 import { lowAndHigh } from '../assess/priority'
 import { standing, type Standing } from '../assess/standing'
 import { showDiameter, showHeight } from '../../../shared/units'
@@ -59,7 +60,8 @@ export function reasonForCut(work: Work, option: Option, season: Season): string
     const why = removalReason(work, ratio, season) ?? ''
     return `${found}. Removed (${why}): takes ${percent(option.dose)} of the tree’s foliage and ends its priority of ${Math.round(priority)}.`
   }
-  return `${found}. Shortened by ${eighths(option.share)} of its foliage, ${percent(option.dose)} of the tree’s: priority ${Math.round(priority)} now, ${Math.round(option.nextPriority)} at the next visit.`
+  const lateral = option.lateral === null ? '' : `, back to limb ${option.lateral.limb.id}`
+  return `${found}. Shortened by ${eighths(option.share)} of its foliage${lateral}, ${percent(option.dose)} of the tree’s: priority ${Math.round(priority)} now, ${Math.round(option.nextPriority)} at the next visit.`
 }
 
 export function reasonForDeadWood(): string {
@@ -130,3 +132,27 @@ const barriers: Record<Barrier, string> = {
   short: 'shortened further it would be a stub',
   lateral: 'the lateral at the measured cut is too small to take over'
 }
+
+/** What would clear a limb that still carries a priority after the last visit planned. */
+export function whatWouldClear(work: Work, season: Season): string {
+  const { rules } = season
+  const bark = 100 * rules.weightBark * barkScore(rules, work.limb.bark)
+  if (season.allowed <= 0)
+    return 'Needs live foliage to spare: look again when the tree’s vigor or its limits allow a cut.'
+  if (work.barrier !== null) return 'Hold, or decide removal on site: it cannot be shortened further.'
+  if (bark >= rules.clearedBelow)
+    return `Its included bark alone counts ${Math.round(bark)} points: shortening keeps it in check, only removal on site ends it.`
+  return 'Shorten it again at each later visit, until it is at most half its stem and may be removed.'
+}
+
+/** Where the reason for a cut comes from. */
+export function sourceOf(work: Work, option: Option, season: Season): string {
+  if (option.kind === 'reduce')
+    return season.stage === 'mature' || season.stage === 'old'
+      ? 'At most a quarter of a branch’s foliage on a mature tree: ANSI A300-1995, 5.3.1. Share and order: house rule.'
+      : 'Subordinate limbs under half the trunk: Gilman, EDIS EP276. Reduction rather than removal of large limbs: Eisner et al. 2002. Share and order: house rule.'
+  if (work.limb.role === 'temporary') return 'Temporary limbs are removed in time: Gilman, EDIS EP276.'
+  return 'Removal of limbs up to half the stem: house choice within Eisner, Gilman & Grabosky 2002. Sizes: common practice, no source.'
+}
+
+export const deadWoodSource = 'Dead wood first: common practice, no source.'

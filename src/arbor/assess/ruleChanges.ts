@@ -1,0 +1,31 @@
+import { ruleBook, type RuleName, type Rules } from '../../../shared/rules'
+
+/** Why a rule was changed, in a person's own words. */
+export type RuleReasons = Readonly<Partial<Record<RuleName, string>>>
+
+/** A rule that does not have its default. */
+export interface RuleChange {
+  /** As the Rules sheet names it. */
+  name: string
+  rule: RuleName
+  unit: string
+  from: number
+  to: number
+  /** Empty where none was written. */
+  reason: string
+}
+
+/** The rules that a person changed, in the order of the rule book, each with the reason that was written down. */
+export function ruleChanges(rules: Rules, reasons: RuleReasons = {}): RuleChange[] {
+  return (Object.keys(ruleBook) as RuleName[])
+    .filter((rule) => rules[rule] !== ruleBook[rule].value)
+    .map((rule) => {
+      const { name, unit, value } = ruleBook[rule]
+      return { name, rule, unit, from: value, to: rules[rule], reason: reasons[rule] ?? '' }
+    })
+}
+
+/** A rule's value as print has it: at most four decimals. */
+export function showRule(value: number): string {
+  return String(Math.round(value * 1e4) / 1e4)
+}

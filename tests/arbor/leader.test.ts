@@ -1,0 +1,86 @@
+import { block, limbHeaders, limbRow, planOf } from './trees'
+
+const codes = (plan: ReturnType<typeof planOf>): string[] => plan.problems.map(({ code }) => code)
+
+describe('choosing the leader', () => {
+  it('keeps the row marked as leader and says when two are marked', () => {
+    const plan = planOf(
+      block(
+        limbHeaders,
+        limbRow('A', 120, 100, 3, 10, { role: 'leader' }),
+        limbRow('B', 90, 120, 3, 9.8, { role: 'leader' })
+      )
+    )
+    expect(plan.trees[0]!.leader.name).toBe('A')
+    expect(codes(plan)).toContain('leader-twice')
+    expect(plan.trees[0]!.visits[0]!.cuts.map(({ limb }) => limb.id)).toEqual(['B'])
+  })
+
+  it('proposes the better of two stems that are each other’s stem, to be confirmed', () => {
+    const plan = planOf(block(limbHeaders, limbRow('A', 90, 120, 3, 9.5), limbRow('B', 120, 90, 3, 10)))
+    const { leader } = plan.trees[0]!
+    expect(leader.name).toBe('B')
+    expect(leader.confirm).toBe(true)
+    expect(leader.reason).toContain('thicker, taller')
+    expect(plan.trees[0]!.visits[0]!.cuts.every(({ limb }) => limb.id !== 'B')).toBe(true)
+  })
+
+  it('says decide on site where the candidates are close', () => {
+    const plan = planOf(block(limbHeaders, limbRow('A', 100, 102, 3, 9.9), limbRow('B', 102, 100, 3, 10)))
+    expect(plan.trees[0]!.leader.reason).toContain('too close to call')
+    expect(plan.trees[0]!.leader.reason).toContain('decide on site')
+  })
+
+  it('takes the trunk where it goes on above the listed limbs', () => {
+    const plan = planOf(block(limbHeaders, limbRow('A', 90, 120, 3, 9), limbRow('B', 50, 110, 5, 8)))
+    expect(plan.trees[0]!.leader.limb).toBeNull()
+    expect(codes(plan)).toContain('leader-assumed')
+  })
+
+  it('proposes another stem where the leader is dead or broken, and keeps the heir whole', () => {
+    const headers = `${limbHeaders} | Live or dead | Broken`
+    const dead = planOf(
+      block(
+        headers,
+        [...limbRow('A', 120, 100, 3, 10, { role: 'leader' }), 'dead', null],
+        [...limbRow('B', 100, 120, 3, 9.8), 'live', null],
+        [...limbRow('C', 80, 110, 4, 9), 'live', null]
+      )
+    )
+    expect(codes(dead)).toContain('leader-lost')
+    expect(dead.trees[0]!.leader.name).toBe('B')
+    const cuts = dead.trees[0]!.visits.flatMap((visit) => visit.cuts.map(({ limb, live }) => [limb.id, live]))
+    expect(cuts).toContainEqual(['A', false])
+    expect(cuts.every(([id]) => id !== 'B')).toBe(true)
+    const alone = planOf(
+      block(
+        headers,
+        [...limbRow('A', 120, 100, 3, 10, { role: 'leader' }), 'live', 'yes'],
+        [...limbRow('B', 40, 120, 3, 6), 'live', null]
+      )
+    )
+    expect(alone.trees[0]!.leader.name).toBe('A')
+    expect(alone.trees[0]!.leader.confirm).toBe(true)
+    expect(alone.trees[0]!.visits.flatMap(({ cuts: made }) => made.map(({ limb }) => limb.id))).not.toContain(
+      'A'
+    )
+  })
+
+  it('handles more than three competing leaders over two visits', () => {
+    const rival = (id: string): ReturnType<typeof limbRow> => limbRow(id, 40, 50, 5, 9)
+    const plan = planOf(
+      block(
+        limbHeaders,
+        limbRow('A', 60, 50, 5, 10, { role: 'leader' }),
+        ...['B', 'C', 'D', 'E'].map(rival),
+        limbRow('F', 200, 400, 4, 5)
+      )
+    )
+    expect(codes(plan)).toContain('many-leaders')
+    const { visits } = plan.trees[0]!
+    const rivals = (visit: number): string[] =>
+      visits[visit]!.cuts.map(({ limb }) => limb.id).filter((id) => 'BCDE'.includes(id))
+    expect(rivals(0)).toEqual(['B', 'C'])
+    expect(rivals(1)).toEqual(expect.arrayContaining(['D', 'E']))
+  })
+})
