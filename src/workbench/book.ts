@@ -64,6 +64,8 @@ export interface PageLayout {
   printArea?: string | null
   /** In points. */
   margins?: PageMargins
+  /** Rows that begin a page, besides those that begin one because the page before is full. */
+  breaks?: number[]
 }
 
 export interface PageMargins {

@@ -48,10 +48,10 @@ function place([month, day]: MonthDay): number {
 /** Whether the days of one month lie within a window of the year, partly in it or outside. */
 export function fallsIn(
   span: Pick<Span, 'from' | 'to'>,
-  window: { from: MonthDay; to: MonthDay }
+  season: { from: MonthDay; to: MonthDay }
 ): 'within' | 'partly' | 'outside' {
-  const start = place(window.from)
-  const end = place(window.to)
+  const start = place(season.from)
+  const end = place(season.to)
   let days = 0
   let inside = 0
   for (let at = place(span.from); at <= place(span.to); at++) {

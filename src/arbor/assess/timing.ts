@@ -57,7 +57,7 @@ export function timingNotes(plan: PlanForTiming, answers: TimingAnswers = {}): T
   const span = spanOf(answers, plan.date)
   const region = answers.region?.trim() ?? ''
   const notes = [
-    ...seasonWindows.filter(isOf(region)).map((window) => windowNote(window, trees, span)),
+    ...seasonWindows.filter(isOf(region)).map((season) => windowNote(season, trees, span)),
     ...standingRules
       .filter(isOf(region))
       .map((rule) => note('always', 'oak wilt', `${rule.region}: ${rule.says}`, rule, ofGroup(trees, rule))),
@@ -100,15 +100,15 @@ function note(
   return { state, concern, sentence, source: said?.source ?? '', certainty: said?.certainty ?? null, trees }
 }
 
-function windowNote(window: SeasonWindow, trees: readonly TreePlan[], span: Span): TimingNote {
-  const place = fallsIn(span, window)
-  const closed = `${window.region}, ${window.concern}: closed from ${showDay(window.from)} to ${showDay(window.to)}`
+function windowNote(season: SeasonWindow, trees: readonly TreePlan[], span: Span): TimingNote {
+  const place = fallsIn(span, season)
+  const closed = `${season.region}, ${season.concern}: closed from ${showDay(season.from)} to ${showDay(season.to)}`
   const where =
     place === 'outside'
       ? `; visit 1 (${span.name}) is outside it.`
       : `, and visit 1 (${span.name}) falls ${place === 'partly' ? 'partly ' : ''}in it.`
   const state = place === 'outside' ? 'open' : 'closed'
-  return note(state, window.concern, `${closed}${where} ${window.says}`, window, ofGroup(trees, window))
+  return note(state, season.concern, `${closed}${where} ${season.says}`, season, ofGroup(trees, season))
 }
 
 /** What was answered and keeps the work from being done now. */

@@ -37,8 +37,8 @@ export function timingProblems(
 
 function remedyFor({ concern }: TimingNote): string {
   if (concern === 'nesting')
-    return 'Look for nests before work begins; where one is in use, stop and ask the wildlife agency.'
-  if (concern === 'stress') return 'Leave live wood for a better season, or give the reason in writing.'
-  if (concern === 'leaf flush') return 'Wait until the leaves are fully out and firm.'
-  return 'Choose another month, or ask the agency of the region first.'
+    return 'Look for nests before work begins; where one is in use, stop and ask the wildlife agency'
+  if (concern === 'stress') return 'Leave live wood for a better season, or give the reason in writing'
+  if (concern === 'leaf flush') return 'Wait until the leaves are fully out and firm'
+  return 'Choose another month, or ask the agency of the region first'
 }

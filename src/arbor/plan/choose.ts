@@ -1,3 +1,5 @@
+import { Remembered } from './remembered'
+
 /**
  * The exact choice of a visit: one item a group so that the sum of gains is greatest under the tree's allowance, the
  * number of cuts, the competing leaders cut at once, the foliage that has to stay low, and the crown base that has to
@@ -80,6 +82,9 @@ function isBetter(a: Item, b: Item | null): boolean {
   return a.units !== b.units ? a.units < b.units : a.cuts < b.cuts
 }
 
+/** From here on a search remembers the half-made choices it has followed. */
+const manyNodes = 2000
+
 /** Room for this many items and groups to begin with; the tables grow with the tree. */
 const room = 256
 
@@ -110,6 +115,8 @@ class Search {
   private holdersAt = new Float64Array(room)
   private leadersAt = new Float64Array(room)
   private groups = 0
+  private nodes = 0
+  private readonly remembered = new Remembered()
   private price = 0
   private current: number[] = []
   private best: number[] = []
@@ -131,6 +138,8 @@ class Search {
     this.lowerAt[0] = limits.lower
     this.holdersAt[0] = limits.holders
     this.leadersAt[0] = limits.leaders
+    this.nodes = 0
+    this.remembered.reset()
     this.visit(0)
     return this.best
   }
@@ -289,6 +298,7 @@ class Search {
       return
     }
     if (!this.canImprove(depth)) return
+    if (++this.nodes > manyNodes && depth > 0 && this.isNeedless(depth)) return
     const group = this.order[depth] ?? 0
     const place = this.place[group] ?? 0
     const end = this.first[group + 1] ?? 0
@@ -314,6 +324,19 @@ class Search {
     this.current[place] = leaveAlone
     this.start(next, depth)
     this.visit(next)
+  }
+
+  /** A search that grows long remembers where it has been. */
+  private isNeedless(depth: number): boolean {
+    const state = {
+      gain: this.gainAt[depth] ?? 0,
+      units: this.unitsAt[depth] ?? 0,
+      cuts: this.cutsAt[depth] ?? 0,
+      lower: this.lowerAt[depth] ?? 0,
+      holders: this.holdersAt[depth] ?? 0,
+      leaders: this.leadersAt[depth] ?? 0
+    }
+    return this.remembered.makesNeedless(depth, state, this.current, isBefore)
   }
 
   /** Sums so far, the allowance left at its price, and the best that the groups after this one may add. */
@@ -362,13 +385,18 @@ class Search {
     if (gain !== this.bestGain) return gain > this.bestGain
     if (units !== this.bestUnits) return units < this.bestUnits
     if (cuts !== this.bestCuts) return cuts < this.bestCuts
-    for (let place = 0; place < this.current.length; place++) {
-      const mine = this.current[place] ?? leaveAlone
-      const theirs = this.best[place] ?? leaveAlone
-      if (mine !== theirs) return theirs === leaveAlone || (mine !== leaveAlone && mine < theirs)
-    }
-    return false
+    return isBefore(this.current, this.best)
   }
+}
+
+/** Among equals the first limb in which two choices differ is cut, and cut the way that is offered first. */
+function isBefore(a: readonly number[], b: readonly number[]): boolean {
+  for (let place = 0; place < a.length; place++) {
+    const mine = a[place] ?? leaveAlone
+    const theirs = b[place] ?? leaveAlone
+    if (mine !== theirs) return theirs === leaveAlone || (mine !== leaveAlone && mine < theirs)
+  }
+  return false
 }
 
 function exchange(table: Float64Array | Uint16Array | Uint8Array, a: number, b: number): void {

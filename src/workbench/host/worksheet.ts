@@ -6,6 +6,7 @@ import { invalidOperation, itemExists, invalidArgument } from './faults'
 import { freezePanesObject } from './freezePanes'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { sheetNamesObject } from './names'
+import { horizontalPageBreaksObject } from './pageBreaks'
 import { pageLayoutObject } from './pageLayout'
 import { rangeObject, rangeOfSheet } from './range'
 import { rangeByText, rangeOn } from './rangeTarget'
@@ -84,6 +85,7 @@ export const worksheetObject: HostType<SheetTarget> = hostType({
     names: (target) => sheetNamesObject(target),
     freezePanes: (target) => freezePanesObject(target),
     pageLayout: (target) => pageLayoutObject(target),
+    horizontalPageBreaks: (target) => horizontalPageBreaksObject(target),
     protection: (target) => protectionObject(target),
     shapes: (target) => shapesObject(target)
   },

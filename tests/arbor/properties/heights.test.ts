@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { isRefusal } from '../../../shared/refusal'
 import { convertLength } from '../../../shared/units'
-import { scaffoldSpacing } from '../../../src/arbor/assess/scaffoldSpacing'
+import { scaffoldSpacing } from '../../../src/arbor/assess/scaffold'
 import { diameterFromGirth } from '../../../src/arbor/measure/girth'
 import { heightByPercent } from '../../../src/arbor/measure/heightByPercent'
 import { heightBySine } from '../../../src/arbor/measure/heightBySine'

@@ -1,0 +1,95 @@
+/**
+ * What every part of the grid's book needs: the open workbook, its sheets by id, and a way to run the grid's mutations.
+ * A mutation writes a whole range in one step where the grid's own commands take a step a cell.
+ */
+import {
+  ICommandService,
+  IUniverInstanceService,
+  UniverInstanceType,
+  type Injector,
+  type IRange,
+  type Workbook,
+  type Worksheet
+} from '@univerjs/core'
+import { BookFault, type Area } from '../book'
+import type { Extras } from './extras'
+import type { Grid } from './univer'
+import { createWriter, type Writer } from './writer'
+
+export interface GridContext {
+  grid: Grid
+  extras: Extras
+  injector: Injector
+  writer: Writer
+  workbook(): Workbook
+  /** The sheet with everything written to it so far. */
+  sheet(id: string): Worksheet
+  /** The sheet as the grid has it, for its size and its columns only. */
+  peek(id: string): Worksheet
+  /** Runs a mutation on one sheet, or on the workbook where no sheet is named. */
+  mutate(mutation: string, sheetId: string | null, parameters: object): void
+}
+
+export function createContext(grid: Grid, extras: Extras): GridContext {
+  const injector = grid.univer.__getInjector()
+  const instances = injector.get(IUniverInstanceService)
+  const commands = injector.get(ICommandService)
+  const workbook = () => {
+    const open = instances.getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET)
+    if (!open) throw new BookFault('GeneralException', 'No workbook is open.')
+    return open
+  }
+  const peek = (id: string) => {
+    const found = workbook().getSheetBySheetId(id)
+    if (!found) throw new BookFault('ItemNotFound', `There is no sheet ${id}.`)
+    return found
+  }
+  const context: Omit<GridContext, 'writer'> = {
+    grid,
+    extras,
+    injector,
+    workbook,
+    peek,
+    sheet(id) {
+      writer.flush()
+      return peek(id)
+    },
+    mutate(mutation, sheetId, parameters) {
+      const place = { unitId: workbook().getUnitId(), ...(sheetId === null ? {} : { subUnitId: sheetId }) }
+      if (!commands.syncExecuteCommand(mutation, { ...place, ...parameters }))
+        throw new BookFault('GeneralException', `The grid refused ${mutation}.`)
+    }
+  }
+  const writer = createWriter(context as GridContext)
+  return Object.assign(context, { writer })
+}
+
+export function toRange(area: Area): IRange {
+  return {
+    startRow: area.row,
+    endRow: area.row + area.rows - 1,
+    startColumn: area.column,
+    endColumn: area.column + area.columns - 1
+  }
+}
+
+export function toArea(range: Readonly<IRange>): Area {
+  return {
+    row: range.startRow,
+    column: range.startColumn,
+    rows: range.endRow - range.startRow + 1,
+    columns: range.endColumn - range.startColumn + 1
+  }
+}
+
+/** The part of an area that lies within the sheet's rows and columns as they are now. */
+export function within(sheet: Worksheet, area: Area): Area {
+  const row = Math.min(area.row, sheet.getRowCount())
+  const column = Math.min(area.column, sheet.getColumnCount())
+  return {
+    row,
+    column,
+    rows: Math.max(0, Math.min(area.row + area.rows, sheet.getRowCount()) - row),
+    columns: Math.max(0, Math.min(area.column + area.columns, sheet.getColumnCount()) - column)
+  }
+}

@@ -1,0 +1,69 @@
+/**
+ * What the grid cannot show: page set-up, pictures, protection, looks of tables, validation rules as they were given,
+ * settings, and whatever an opened file held besides. It is kept beside the grid and saved into the .xlsx.
+ */
+import type { NamedRange, WorkbookProperties, WriteSheet } from 'hucre'
+import type { PageLayout, Picture, TableInfo, Validation } from '../book'
+
+export interface SheetExtras {
+  page: PageLayout
+  pictures: Picture[]
+  validations: Validation[]
+  protected: boolean
+  /** Parts of an opened file's sheet that go back into the file as they came. */
+  kept: Partial<WriteSheet>
+}
+
+export type TableLooks = Pick<TableInfo, 'style' | 'showFilter' | 'banded'>
+
+/**
+ * A hidden name, which the grid would show in its name box. It follows its sheet by id, so that it stays right when the
+ * sheet is renamed.
+ */
+export interface HiddenName {
+  name: string
+  /** The sheet that the formula begins with, or null for any other formula. */
+  sheetId: string | null
+  /** The reference on that sheet, for instance $A$1; or the whole formula with "=". */
+  rest: string
+}
+
+export interface Extras {
+  sheets: Map<string, SheetExtras>
+  hiddenNames: HiddenName[]
+  tables: Map<string, TableLooks>
+  settings: Map<string, unknown>
+  /** Parts of an opened file's workbook that go back into the file as they came. */
+  kept: { properties?: WorkbookProperties; scopedNames?: NamedRange[] }
+}
+
+export function plainPage(): PageLayout {
+  return {
+    orientation: 'Portrait',
+    paperSize: 'Letter',
+    fitToWidth: null,
+    fitToHeight: null,
+    titleRows: null,
+    footerLeft: '',
+    footerCenter: '',
+    footerRight: ''
+  }
+}
+
+export function plainExtras(): SheetExtras {
+  return { page: plainPage(), pictures: [], validations: [], protected: false, kept: {} }
+}
+
+export function noExtras(): Extras {
+  return { sheets: new Map(), hiddenNames: [], tables: new Map(), settings: new Map(), kept: {} }
+}
+
+/** The extras of one sheet, made on first need. */
+export function extrasOf(extras: Extras, sheetId: string): SheetExtras {
+  let found = extras.sheets.get(sheetId)
+  if (found === undefined) {
+    found = plainExtras()
+    extras.sheets.set(sheetId, found)
+  }
+  return found
+}

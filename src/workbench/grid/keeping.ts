@@ -1,0 +1,62 @@
+/** Page set-up, pictures and settings: the grid shows none of them, so they are only kept and saved. */
+import { generateRandomId } from '@univerjs/core'
+import { BookFault, type Book, type Picture } from '../book'
+import type { GridContext } from './context'
+import { extrasOf } from './extras'
+
+type KeepingPart = Pick<
+  Book,
+  | 'page'
+  | 'setPage'
+  | 'pictures'
+  | 'addPicture'
+  | 'changePicture'
+  | 'deletePicture'
+  | 'settings'
+  | 'setSetting'
+>
+
+/** Width and height in points of a PNG given as base64, at 96 dots an inch. */
+export function pngSize(image: string): { width: number; height: number } {
+  const head = atob(image.slice(0, 44))
+  const number = (at: number) =>
+    [0, 1, 2, 3].reduce((sum, index) => sum * 256 + (head.charCodeAt(at + index) || 0), 0)
+  if (head.slice(1, 4) !== 'PNG') throw new BookFault('InvalidArgument', 'The picture is not a PNG.')
+  return { width: number(16) * 0.75, height: number(20) * 0.75 }
+}
+
+export function keepingOf(context: GridContext): KeepingPart {
+  const find = (id: string): { list: Picture[]; index: number } => {
+    for (const { pictures } of context.extras.sheets.values()) {
+      const index = pictures.findIndex((picture) => picture.id === id)
+      if (index >= 0) return { list: pictures, index }
+    }
+    throw new BookFault('ItemNotFound', `There is no picture ${id}.`)
+  }
+  return {
+    page: (sheetId) => ({ ...extrasOf(context.extras, sheetId).page }),
+    setPage(sheetId, change) {
+      Object.assign(extrasOf(context.extras, sheetId).page, change)
+    },
+    pictures: (sheetId) => [...extrasOf(context.extras, sheetId).pictures],
+    addPicture(sheetId, image) {
+      context.sheet(sheetId)
+      const picture = { id: generateRandomId(), sheetId, image, left: 0, top: 0, alt: '', ...pngSize(image) }
+      extrasOf(context.extras, sheetId).pictures.push(picture)
+      return picture
+    },
+    changePicture(id, change) {
+      const { list, index } = find(id)
+      list[index] = { ...(list[index] as Picture), ...change, id }
+    },
+    deletePicture(id) {
+      const { list, index } = find(id)
+      list.splice(index, 1)
+    },
+    settings: () => Object.fromEntries(context.extras.settings),
+    setSetting(key, value) {
+      if (value === undefined) context.extras.settings.delete(key)
+      else context.extras.settings.set(key, value)
+    }
+  }
+}

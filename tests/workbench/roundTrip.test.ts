@@ -1,0 +1,216 @@
+import { readXlsx, writeXlsx } from 'hucre/xlsx'
+import type { BookContents } from '../../src/workbench/files/contents'
+import { fromFile } from '../../src/workbench/files/fromFile'
+import { openFile, plainContents } from '../../src/workbench/files/openFile'
+import { saveFile } from '../../src/workbench/files/saveFile'
+import { noExtras, plainExtras } from '../../src/workbench/grid/extras'
+import { sampleInventory } from '../../src/file/sampleInventory'
+import { isRefusal } from '../../shared/refusal'
+
+/** A dot of one pixel. */
+const png = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=='
+
+/** A workbook with one of everything that the workbench keeps. */
+function contents(): BookContents {
+  const extras = noExtras()
+  extras.sheets.set('s1', {
+    ...plainExtras(),
+    page: {
+      orientation: 'Landscape',
+      paperSize: 'A4',
+      fitToWidth: 1,
+      fitToHeight: null,
+      titleRows: '$1:$1',
+      footerLeft: 'Left && right',
+      footerCenter: '',
+      footerRight: 'Page &P of &N'
+    },
+    validations: [
+      {
+        area: { row: 1, column: 1, rows: 5, columns: 1 },
+        rule: { list: { inCellDropDown: true, source: 'young,medium,mature' } }
+      },
+      {
+        area: { row: 1, column: 2, rows: 5, columns: 1 },
+        rule: { decimal: { formula1: '0', formula2: '1', operator: 'Between' } }
+      }
+    ],
+    pictures: [{ id: 'p', sheetId: 's1', image: png, left: 0, top: 30, width: 60, height: 45, alt: 'A dot' }]
+  })
+  return {
+    name: 'test.xlsx',
+    sheets: [
+      {
+        id: 's1',
+        name: 'Cut plan',
+        cellData: {
+          0: {
+            0: { v: 'Tree', t: 1, s: 'head' },
+            1: { v: 'Stage', t: 1, s: 'head' },
+            2: { v: 'Ratio', t: 1 }
+          },
+          1: {
+            0: { v: 'T1', t: 1 },
+            1: { v: 'young', t: 1 },
+            2: { v: 0.5, t: 2, f: '=LIMB.ASPECTRATIO(4,8)' }
+          },
+          2: { 0: { v: '=not a formula', t: 1 }, 1: { v: 1, t: 3 }, 2: { v: 45000, t: 2, s: 'date' } },
+          3: { 0: { v: '12', t: 1 }, 2: { v: '#VALUE!', t: 1, f: '=LIMB.ASPECTRATIO(-1,8)' } },
+          5: { 4: { v: 0.25, t: 2, f: '=LIMB.ASPECTRATIO(A7:A8,B7:B8)' } },
+          7: { 0: { s: 'head' } }
+        },
+        rowData: { 1: { h: 40, ia: 0 }, 2: { hd: 1 } },
+        columnData: { 0: { w: 140 }, 2: { w: 70 } },
+        mergeData: [{ startRow: 10, endRow: 11, startColumn: 0, endColumn: 1 }],
+        freeze: { startRow: 1, startColumn: 1, ySplit: 1, xSplit: 1 },
+        showGridlines: 0,
+        tabColor: '#2C5A41'
+      },
+      { id: 's2', name: "Owner's sheet", cellData: {}, hidden: 1 }
+    ],
+    styles: {
+      head: {
+        bl: 1,
+        fs: 14,
+        bg: { rgb: '#D5E0D6' },
+        cl: { rgb: '#1D2722' },
+        ht: 2,
+        tb: 3,
+        bd: { b: { s: 1, cl: { rgb: '#8D9389' } } }
+      },
+      date: { n: { pattern: 'yyyy-mm-dd' } }
+    },
+    spills: new Map([
+      ['s1', [{ area: { row: 5, column: 4, rows: 2, columns: 1 }, cells: { 6: { 4: { v: 0.75, t: 2 } } } }]]
+    ]),
+    tables: [
+      {
+        id: 't',
+        name: 'Cuts',
+        sheetId: 's1',
+        area: { row: 0, column: 0, rows: 3, columns: 2 },
+        style: 'TableStyleLight1',
+        showFilter: false,
+        banded: false
+      }
+    ],
+    names: [{ name: 'Limbwright_cut_plan', formula: "='Cut plan'!$A$1", visible: false }],
+    extras,
+    activeSheet: 's1'
+  }
+}
+
+async function there(): Promise<BookContents> {
+  return fromFile(await readXlsx(await saveFile(contents()), { readStyles: true }), 'test.xlsx')
+}
+
+describe('a workbook saved and opened again', () => {
+  let back: BookContents
+  beforeAll(async () => {
+    back = await there()
+  })
+  const cell = (row: number, column: number) => back.sheets[0]?.cellData?.[row]?.[column]
+  const look = (row: number, column: number) => back.styles[String(cell(row, column)?.s)]
+
+  test('values keep their kind: texts that look like numbers or formulas stay texts', () => {
+    expect(cell(1, 0)).toMatchObject({ v: 'T1', t: 1 })
+    expect(cell(2, 0)).toEqual({ v: '=not a formula', t: 1 })
+    expect(cell(3, 0)).toEqual({ v: '12', t: 1 })
+    expect(cell(2, 1)).toMatchObject({ v: 1, t: 3 })
+    expect(cell(2, 2)).toMatchObject({ v: 45000, t: 2 })
+  })
+
+  test('formulas come back as typed, with their values', () => {
+    expect(cell(1, 2)).toMatchObject({ f: '=LIMB.ASPECTRATIO(4,8)', v: 0.5 })
+    expect(cell(3, 2)).toMatchObject({ f: '=LIMB.ASPECTRATIO(-1,8)', v: '#VALUE!' })
+  })
+
+  test('a spilled formula stands in its first cell alone', () => {
+    expect(cell(5, 4)).toMatchObject({ f: '=LIMB.ASPECTRATIO(A7:A8,B7:B8)', v: 0.25 })
+    expect(cell(6, 4)).toBeUndefined()
+  })
+
+  test('the file holds the spilled values for readers that do not calculate', async () => {
+    const file = await readXlsx(await saveFile(contents()))
+    expect(file.sheets[0]?.rows[6]?.[4]).toBe(0.75)
+  })
+
+  test('looks come back: fonts, fills, edges, alignment, number formats, also on empty cells', () => {
+    expect(look(0, 0)).toEqual({ ff: 'Calibri', ...contents().styles['head'] })
+    expect(look(7, 0)).toEqual(look(0, 0))
+    expect(look(2, 2)).toEqual(contents().styles['date'])
+  })
+
+  test('the shape of the sheet comes back', () => {
+    const [first, second] = back.sheets
+    expect(first?.freeze).toEqual({ startRow: 1, startColumn: 1, ySplit: 1, xSplit: 1 })
+    expect(first?.columnData?.[0]).toMatchObject({ w: 140 })
+    expect(first?.rowData).toEqual({ 1: { h: 40, ia: 0 }, 2: { hd: 1 } })
+    expect(first?.mergeData).toEqual(contents().sheets[0]?.mergeData)
+    expect(first).toMatchObject({ showGridlines: 0, tabColor: '#2C5A41', name: 'Cut plan', hidden: 0 })
+    expect(second).toMatchObject({ name: "Owner's sheet", hidden: 1 })
+  })
+
+  test('tables, names, validation and page set-up come back', () => {
+    expect(back.tables).toEqual([{ ...contents().tables[0], id: 'sheet1-table1', sheetId: 'sheet1' }])
+    expect(back.names).toEqual(contents().names)
+    const { page, validations } = back.extras.sheets.get('sheet1')!
+    const before = contents().extras.sheets.get('s1')!
+    expect(validations).toEqual(before.validations)
+    expect(page).toEqual({ ...before.page, fitToHeight: 0, margins: expect.objectContaining({ left: 50.4 }) })
+  })
+
+  test('a picture comes back with its size and its words', () => {
+    const image = back.extras.sheets.get('sheet1')?.kept.images?.[0]
+    expect(image).toMatchObject({ type: 'png', altText: 'A dot', width: 80, height: 60 })
+    expect(Buffer.from(image!.data).toString('base64')).toBe(png)
+  })
+
+  test('a second saving changes nothing more', async () => {
+    const again = fromFile(await readXlsx(await saveFile(back), { readStyles: true }), 'test.xlsx')
+    expect(again).toEqual(back)
+  })
+})
+
+describe('opening files', () => {
+  const bytes = (text: string) => new TextEncoder().encode(text)
+
+  test('the sample inventory, saved and opened, holds the same cells', async () => {
+    const saved = await saveFile(plainContents('Sample.xlsx', 'Inventory', sampleInventory))
+    const opened = await openFile('Sample.xlsx', saved)
+    if (isRefusal(opened)) throw new Error(opened.sentence)
+    sampleInventory.forEach((row, r) =>
+      row.forEach((value, c) => {
+        const read = opened.contents.sheets[0]?.cellData?.[r]?.[c]
+        expect(read?.v ?? null).toEqual(value === '' ? null : value)
+      })
+    )
+    expect(opened.contents.sheets[0]?.freeze).toMatchObject({ ySplit: 1 })
+  })
+
+  test('a .csv becomes one sheet named after it, its first row frozen', async () => {
+    const opened = await openFile('oaks.csv', bytes('Tree,Limb dia (in)\nT1,4.5\n'))
+    if (isRefusal(opened)) throw new Error(opened.sentence)
+    expect(opened.contents.sheets).toHaveLength(1)
+    expect(opened.contents.sheets[0]).toMatchObject({ name: 'oaks', freeze: { ySplit: 1 } })
+    expect(opened.contents.sheets[0]?.cellData?.[1]).toEqual({ 0: { v: 'T1', t: 1 }, 1: { v: 4.5, t: 2 } })
+  })
+
+  test('another kind of file, and a broken one, are refused in a sentence', async () => {
+    expect(await openFile('oaks.pdf', bytes('x'))).toMatchObject({
+      sentence: expect.stringContaining('oaks.pdf is neither')
+    })
+    expect(await openFile('oaks.xlsx', bytes('not a zip'))).toMatchObject({
+      sentence: expect.stringContaining('oaks.xlsx could not be read')
+    })
+  })
+
+  test('a protected sheet is known as protected and stays so in the file', async () => {
+    const file = await writeXlsx({ sheets: [{ name: 'A', rows: [['x']], protection: { sheet: true } }] })
+    const opened = await openFile('a.xlsx', file)
+    if (isRefusal(opened)) throw new Error(opened.sentence)
+    expect(opened.contents.extras.sheets.get('sheet1')?.protected).toBe(true)
+    const again = await readXlsx(await saveFile(opened.contents))
+    expect(again.sheets[0]?.protection).toBeDefined()
+  })
+})
