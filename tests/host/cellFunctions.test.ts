@@ -88,6 +88,25 @@ const samples: Record<string, [unknown, unknown]> = {
   visit: [1, 1]
 }
 
+/** The whole inventory that CUTPLAN takes in one argument. */
+const inventory = [
+  [
+    'Tree',
+    'Height (m)',
+    'Crown base (m)',
+    'Life stage',
+    'Vigor',
+    'Limb',
+    'Role',
+    'Limb dia (mm)',
+    'Stem dia (mm)',
+    'Origin (m)',
+    'Tip (m)'
+  ],
+  ['T1', 10, 2, 'young', 'good', 'A', 'leader', null, null, null, null],
+  ['T1', 10, 2, 'young', 'good', 'B', null, 80, 100, 3, 9]
+]
+
 /** An error cell as Excel sends it, which the runtime turns into CustomFunctions.Error. */
 const errorCell = { type: 'CustomFunctionError', code: '#N/A' }
 
@@ -109,7 +128,8 @@ function column(entry: FunctionEntry, index: number): unknown[][] {
 function callsOf(entry: FunctionEntry): FunctionCall[] {
   const all = entry.parameters.map((_, index) => index)
   const required = all.filter((index) => entry.parameters[index]!.optional !== true)
-  const good = (index: number) => [[sampleOf(entry, index)[0]]]
+  const good = (index: number) =>
+    entry.parameters[index]!.name === 'inventory_with_headers' ? inventory : [[sampleOf(entry, index)[0]]]
   const spilled = all.map((index) => column(entry, index))
   const omitted = all.map((index) => (required.includes(index) ? good(index) : null))
   const wrong = omitted.map((argument, index) => (index === 0 ? [['bracken']] : argument))

@@ -51,7 +51,7 @@ describe('the vocabulary both halves speak', () => {
 
   it('has a message and a remedy for every problem', () => {
     for (const code of problemCodes) {
-      const found = problem(code, 'Trees!A2', { text: 'it said so.' })
+      const found = problem(code, 'Trees!A2', { text: 'it said so.', remedy: 'Do this' })
       expect(found.message).toMatch(/[.]$/)
       expect(found.remedy).toMatch(/[.]$/)
     }
