@@ -15,14 +15,15 @@ export function projectedRatio(
 }
 
 /**
- * Share of a cut's effect that is left in the year that begins `years` after it: 1, 2/3, 1/3, then 0.
+ * Share of a cut's effect that is left in the year that begins `years` after it: 1, 2/3, 1/3, then 0 where it fades over
+ * three years.
  *
  * Source: gone after three growing seasons, Loyd, Smiley & Fite 2024, AUF 50(6):414-426; the linear fading between is
  * a house rule.
  */
-export function effectLeft(years: number): number {
-  if (years >= 3) return 0
-  return years <= 0 ? 1 : 1 - Math.floor(years) / 3
+export function effectLeft(years: number, fade = defaultRules.effectYears): number {
+  if (years >= fade) return 0
+  return years <= 0 ? 1 : 1 - Math.floor(years) / fade
 }
 
 /**

@@ -144,7 +144,8 @@ export function lookAt(work: Work, season: Season): void {
   const stemNext = work.stem + season.years * season.stemGrowth
   work.ratio = ratio
   work.priority = priorityOf(ratio, work, work.tip, season)
-  work.nextRatio = (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years)) / stemNext
+  work.nextRatio =
+    (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years, work.fade)) / stemNext
   work.nextPriority = priorityOf(work.nextRatio, work, work.tip, season)
   work.leads = isCompetingLeader(work, season)
   work.options.length = 0
@@ -161,7 +162,7 @@ export function lookAt(work: Work, season: Season): void {
 
 /** Competing or codominant, and reaching the top quarter of the tree. */
 function isCompetingLeader(work: Work, season: Season): boolean {
-  if (work.parent !== null || work.tip < 0.75 * season.height) return false
+  if (work.parent !== null || work.tip < season.rules.leaderReach * season.height) return false
   return competes(standing(work.ratio, work.limb.bark, season.rules))
 }
 
@@ -265,7 +266,8 @@ function addReduction(
   if (against !== null) return against
   const present = carried(work)
   const lost = 1 - present * (1 - share)
-  const nextRatio = (work.diameter + outlook.growth * growthYears(lost, 0, season.years)) / outlook.stemNext
+  const nextRatio =
+    (work.diameter + outlook.growth * growthYears(lost, 0, season.years, work.fade)) / outlook.stemNext
   const nextPriority = priorityOf(nextRatio, work, tipAfter, season)
   if (work.nextPriority - nextPriority < outlook.least) return null
   const option = optionPool.take()

@@ -93,9 +93,9 @@ function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rule
     check.note('lower-foliage-low', check.tree.row, 'tree', { value: percent(visit.lowerFoliageBefore) })
   const leaders = visit.limbs.filter(
     ({ limb, standing }) =>
-      competes(standing) && limb.parent === null && (limb.tip ?? 0) >= 0.75 * tree.height
+      competes(standing) && limb.parent === null && (limb.tip ?? 0) >= rules.leaderReach * tree.height
   ).length
-  if (leaders > 3) check.note('many-leaders', check.tree.row, 'tree', { count: leaders })
+  if (leaders > rules.leadersAtOnce) check.note('many-leaders', check.tree.row, 'tree', { count: leaders })
   if (tree.tree.clearance === null) return
   const { clearance, clearanceSide } = tree.tree
   const season = { clearance, clearanceSide, rules } as Season
@@ -181,7 +181,7 @@ export function seasonOf(
     allowed,
     clearance: tree.tree.clearance,
     clearanceSide: tree.tree.clearanceSide,
-    steps: reductionSteps(tree.stage),
+    steps: reductionSteps(tree.stage, rules),
     works: tree.works
   }
 }
@@ -248,7 +248,7 @@ export function advance(tree: PreparedTree, season: Season): void {
       work.tip = option.tipAfter
       work.mended = true
     }
-    work.diameter += growth * growthYears(work.loss, work.lossAge, season.years)
+    work.diameter += growth * growthYears(work.loss, work.lossAge, season.years, work.fade)
     work.stem += season.years * season.stemGrowth
     work.lossAge += season.years
   }

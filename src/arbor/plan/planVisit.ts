@@ -59,7 +59,7 @@ function leadersAtOnce(season: Season): number {
   if (!season.first) return Infinity
   let leaders = 0
   for (const work of season.works) if (!work.gone && work.leads) leaders++
-  return leaders > 3 ? Math.ceil(leaders / 2) : Infinity
+  return leaders > season.rules.leadersAtOnce ? Math.ceil(leaders / 2) : Infinity
 }
 
 /** Writes the best choice into the limbs. */

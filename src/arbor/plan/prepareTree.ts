@@ -54,7 +54,7 @@ export function prepareTree(
   if (checked === null) return null
   const { tree, height, crownBase } = checked
   checkParents(check)
-  const leader = chooseLeader(check.inventory, tree, check.problems)
+  const leader = chooseLeader(check.inventory, tree, check.problems, rules)
   const works = worksOf(check, leader, crownBase, rules, year)
   const dead: Limb[] = []
   const unplanned: Limb[] = []
@@ -85,6 +85,7 @@ function worksOf(
     if (limb.dead || check.isOut(limb)) continue
     const work = workOf(check, limb, order, crownBase, year)
     if (work === null) continue
+    work.fade = rules.effectYears
     works.push(work)
     if (work.diameter > work.stem) noteOvertaken(check, work)
   }

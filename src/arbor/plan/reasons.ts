@@ -140,6 +140,8 @@ export function whatWouldClear(work: Work, season: Season): string {
   if (season.allowed <= 0)
     return 'Needs live foliage to spare: look again when the tree’s vigor or its limits allow a cut.'
   if (work.barrier !== null) return 'Hold, or decide removal on site: it cannot be shortened further.'
+  if (work.options.length === 0)
+    return 'Its tip is below the upper third and no further shortening lowers it enough: keep it there, or decide removal on site.'
   if (bark >= rules.clearedBelow)
     return `Its included bark alone counts ${Math.round(bark)} points: shortening keeps it in check, only removal on site ends it.`
   return 'Shorten it again at each later visit, until it is at most half its stem and may be removed.'

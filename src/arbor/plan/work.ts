@@ -25,6 +25,8 @@ export interface Work {
   /** Share of its foliage lost at its last cut, and whole years since. */
   loss: number
   lossAge: number
+  /** Years over which the effect of a cut fades. */
+  fade: number
   parent: Work | null
   readonly children: Work[]
   /** Its broken or rubbing part came off at an earlier visit. */
@@ -62,6 +64,7 @@ export const workPool = new Pool<Work>(() => ({
   share: 0,
   loss: 0,
   lossAge: 0,
+  fade: 0,
   parent: null,
   children: [],
   mended: false,
@@ -83,15 +86,26 @@ export interface Step {
   root: number
 }
 
-const steps = (eighths: readonly number[]): Step[] =>
-  eighths.map((parts) => ({ share: parts / 8, root: Math.sqrt(parts / 8) }))
+/** Every run of eighths, made once: the first step by the last. */
+const runsOfSteps = new Map<number, readonly Step[]>()
 
-const structuralSteps = steps([2, 3, 4, 5, 6])
-const endWeightSteps = steps([1, 2])
+function stepsBetween(first: number, last: number): readonly Step[] {
+  let steps = runsOfSteps.get(first * 8 + last)
+  if (steps === undefined) {
+    steps = Array.from({ length: Math.max(0, last - first + 1) }, (_none, index) => {
+      const share = (first + index) / 8
+      return { share, root: Math.sqrt(share) }
+    })
+    runsOfSteps.set(first * 8 + last, steps)
+  }
+  return steps
+}
 
-/** Eighths that a reduction may take: up to 6/8 on younger trees, 1/8 or 2/8 on mature and old ones. */
-export function reductionSteps(stage: LifeStage): readonly Step[] {
-  return stage === 'mature' || stage === 'old' ? endWeightSteps : structuralSteps
+/** Eighths that a reduction may take: 2/8 up to 6/8 on younger trees, 1/8 or 2/8 on mature and old ones (editable). */
+export function reductionSteps(stage: LifeStage, rules: Rules): readonly Step[] {
+  return stage === 'mature' || stage === 'old'
+    ? stepsBetween(1, rules.reduceMatureUpTo)
+    : stepsBetween(rules.reduceFrom, rules.reduceUpTo)
 }
 
 /** What holds for every limb of a tree at one visit. */
@@ -120,14 +134,14 @@ export interface Season {
 
 /** Share of its full foliage that a limb carries now. */
 export function carried(work: Work): number {
-  return 1 - work.loss * effectLeft(work.lossAge)
+  return work.loss === 0 ? 1 : 1 - work.loss * effectLeft(work.lossAge, work.fade)
 }
 
 /** Years' worth of growth that a limb makes over the next `years`, given what it lost and when. */
-export function growthYears(loss: number, age: number, years: number): number {
+export function growthYears(loss: number, age: number, years: number, fade: number): number {
   if (loss === 0) return years
   let sum = 0
-  for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year)
+  for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year, fade)
   return sum
 }
 
