@@ -107,6 +107,8 @@ class Search {
   /** Groups in the order in which they are tried, and the sum of the worth of the first n. */
   private order = new Int32Array(room)
   private worthUpTo = new Float64Array(room)
+  /** Whether the group at a depth is a competing leader. */
+  private leads = new Uint8Array(room)
   /** Sums so far, by depth. */
   private gainAt = new Float64Array(room)
   private unitsAt = new Float64Array(room)
@@ -189,6 +191,7 @@ class Search {
     this.worth = new Float64Array(size)
     this.order = new Int32Array(size)
     this.worthUpTo = new Float64Array(size)
+    this.leads = new Uint8Array(size)
     this.gainAt = new Float64Array(size)
     this.unitsAt = new Float64Array(size)
     this.cutsAt = new Float64Array(size)
@@ -232,20 +235,32 @@ class Search {
       if (worth <= 0) continue
       sum += units
       this.worthUpTo[picked] = worth
+      this.leads[picked] = this.isLeader(group) ? 1 : 0
       this.value[picked++] = units
     }
-    return picked > this.limits.cuts ? this.unitsOfBest(picked) : sum
+    return picked > this.limits.cuts || this.limits.leaders < picked ? this.unitsOfBest(picked) : sum
   }
 
-  /** Of the priced groups just gathered, the dose of those that are worth most. */
+  /** Every item of the group cuts a competing leader. */
+  private isLeader(group: number): boolean {
+    const end = this.first[group + 1] ?? 0
+    for (let at = this.first[group] ?? 0; at < end; at++) if (this.leaders[at] === 0) return false
+    return true
+  }
+
+  /** Of the priced groups just gathered, the dose of those that are worth most and may be cut together. */
   private unitsOfBest(picked: number): number {
     let sum = 0
-    for (let count = 0; count < this.limits.cuts; count++) {
+    let cuts = this.limits.cuts
+    let leaders = this.limits.leaders
+    for (let turn = 0; turn < picked && cuts > 0; turn++) {
       let best = 0
       for (let at = 1; at < picked; at++)
         if ((this.worthUpTo[at] ?? 0) > (this.worthUpTo[best] ?? 0)) best = at
-      sum += this.value[best] ?? 0
       this.worthUpTo[best] = -1
+      if (this.leads[best] === 1 && --leaders < 0) continue
+      sum += this.value[best] ?? 0
+      cuts--
     }
     return sum
   }
@@ -289,6 +304,7 @@ class Search {
     this.worthUpTo[0] = 0
     for (let at = 0; at < this.groups; at++)
       this.worthUpTo[at + 1] = (this.worthUpTo[at] ?? 0) + (this.worth[this.order[at] ?? 0] ?? 0)
+    for (let at = 0; at < this.groups; at++) this.leads[at] = this.isLeader(this.order[at] ?? 0) ? 1 : 0
   }
 
   /** Sums so far stand by depth, as numbers handed from call to call would each be put on the heap. */
@@ -341,10 +357,26 @@ class Search {
 
   /** Sums so far, the allowance left at its price, and the best that the groups after this one may add. */
   private boundBeside(depth: number): number {
-    const last = Math.min(this.groups, depth + this.limits.cuts - (this.cutsAt[depth] ?? 0))
     const left = this.limits.units - (this.unitsAt[depth] ?? 0)
-    const rest = (this.worthUpTo[Math.max(last, depth + 1)] ?? 0) - (this.worthUpTo[depth + 1] ?? 0)
-    return (this.gainAt[depth] ?? 0) + this.price * left + rest
+    const cuts = this.limits.cuts - (this.cutsAt[depth] ?? 0) - 1
+    const leaders = (this.leadersAt[depth] ?? 0) - (this.leads[depth] ?? 0)
+    return (this.gainAt[depth] ?? 0) + this.price * left + this.worthFrom(depth + 1, cuts, leaders)
+  }
+
+  /** The best that the groups from this depth on may add, with so many cuts and competing leaders left. */
+  private worthFrom(depth: number, cuts: number, leaders: number): number {
+    if (cuts <= 0) return 0
+    if (leaders === Infinity) {
+      const last = Math.min(this.groups, depth + cuts)
+      return last <= depth ? 0 : (this.worthUpTo[last] ?? 0) - (this.worthUpTo[depth] ?? 0)
+    }
+    let worth = 0
+    for (let at = depth; at < this.groups && cuts > 0; at++) {
+      if (this.leads[at] === 1 && --leaders < 0) continue
+      worth += (this.worthUpTo[at + 1] ?? 0) - (this.worthUpTo[at] ?? 0)
+      cuts--
+    }
+    return worth
   }
 
   /** The sums at a depth begin as they stand at another. */
@@ -360,8 +392,7 @@ class Search {
   private canImprove(depth: number): boolean {
     const units = this.unitsAt[depth] ?? 0
     const cuts = this.cutsAt[depth] ?? 0
-    const last = Math.min(this.groups, depth + this.limits.cuts - cuts)
-    const worth = (this.worthUpTo[last] ?? 0) - (this.worthUpTo[depth] ?? 0)
+    const worth = this.worthFrom(depth, this.limits.cuts - cuts, this.leadersAt[depth] ?? 0)
     const bound = (this.gainAt[depth] ?? 0) + this.price * (this.limits.units - units) + worth
     if (bound < this.bestGain - 1) return false
     // Gains are whole: below the next whole number the branch can at best tie, and a tie goes to the lower dose.

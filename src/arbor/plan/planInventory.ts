@@ -22,25 +22,53 @@ export interface PlanOptions {
   lookAhead?: number
 }
 
-/** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
-export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
+/** What is settled once for a run over many trees. */
+interface Run {
+  read: Inventory
+  problems: Problem[]
+  rules: Rules
+  year: number
+  visits: number
+}
+
+function begin(inventory: Inventory, options: PlanOptions): Run {
   const rules = options.rules ?? defaultRules
-  const visits = Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits))
   const year = Number(options.date.slice(0, 4))
   if (!Number.isInteger(year)) throw new Error(`Not an ISO date: ${options.date}`)
-  const read: Inventory = { ...inventory, unplanned: [...inventory.unplanned] }
-  const problems = [...(options.ruleProblems ?? []), ...inventory.problems]
+  return {
+    read: { ...inventory, unplanned: [...inventory.unplanned] },
+    problems: [...(options.ruleProblems ?? []), ...inventory.problems],
+    rules,
+    year,
+    visits: Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits))
+  }
+}
+
+function* eachTree(inventory: Inventory, options: PlanOptions, run: Run): Generator<TreePlan, void> {
+  const lookAhead = options.lookAhead ?? run.rules.lookAheadVisits
+  for (const tree of inventory.trees)
+    yield planTree(run.read, tree, run.rules, run.year, run.visits, lookAhead, run.problems)
+}
+
+/**
+ * Plans tree by tree and keeps none of the plans, for inventories too large to hold with all their plans. What is
+ * noted about the trees is handed over at the end.
+ */
+export function* planEachTree(
+  inventory: Inventory,
+  options: PlanOptions
+): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
+  const run = begin(inventory, options)
+  yield* eachTree(inventory, options, run)
+  return { unplanned: run.read.unplanned, problems: run.problems }
+}
+
+/** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
+export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
+  const run = begin(inventory, options)
+  const { read, problems, rules } = run
   const trees: TreePlan[] = []
-  for (const tree of inventory.trees) {
-    const planned = planTree(
-      read,
-      tree,
-      rules,
-      year,
-      visits,
-      options.lookAhead ?? rules.lookAheadVisits,
-      problems
-    )
+  for (const planned of eachTree(inventory, options, run)) {
     trees.push(planned)
     yield planned
   }
