@@ -308,7 +308,7 @@ const catalogue = {
   'closed-window': {
     level: 'note',
     message: '{sentence} Source: {source}.',
-    remedy: '{remedy}'
+    remedy: '{remedy}.'
   },
   'observed-share-too-large': {
     level: 'doubt',
@@ -419,7 +419,8 @@ const catalogue = {
   'rate-missing': {
     level: 'doubt',
     message: 'The rates at {cell} give no value for “{name}”; {value} is used.',
-    remedy: 'Type it in the value column of the row “{name}”; if the row is gone, add it again under that name.'
+    remedy:
+      'Type it in the value column of the row “{name}”; if the row is gone, add it again under that name.'
   },
   'rate-twice': {
     level: 'doubt',

@@ -158,6 +158,33 @@ export const ruleBook = {
   clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house'),
 
   cutsPerVisit: rule('Live cuts a tree a visit, at most', 6, 'cuts', 1, 30, house, 'house'),
+  reduceFrom: rule(
+    'Lightest reduction of a younger tree',
+    2,
+    'eighths',
+    1,
+    7,
+    'Gilman & Grabosky 2009, AUF 35(6):281-286 (25 % of the foliage)',
+    'read'
+  ),
+  reduceUpTo: rule(
+    'Heaviest reduction of a younger tree',
+    6,
+    'eighths',
+    1,
+    7,
+    'Gilman & Grabosky 2009, AUF 35(6):281-286 (75 % of the foliage)',
+    'read'
+  ),
+  reduceMatureUpTo: rule(
+    'Heaviest reduction of a mature or old tree',
+    2,
+    'eighths',
+    1,
+    7,
+    'ANSI A300-1995, 5.3.1: at most a quarter of a branch’s leaf surface',
+    'read'
+  ),
   leastGain: rule('A live cut lowers the priority by at least', 2, 'points', 0, 20, house, 'house'),
   leastCut: rule('Smallest reduction cut', 10, 'mm', 2, 50, practice, 'practice'),
   markedCut: rule(
@@ -268,11 +295,31 @@ export const ruleBook = {
     'house'
   ),
 
+  leaderClose: rule('Leaders are too close to call within', 0.5, 'merit', 0, 5, house, 'house'),
+  leadersAtOnce: rule(
+    'Competing leaders are cut in two stages from more than',
+    3,
+    'stems',
+    1,
+    10,
+    'UF/IFAS guidance on structural pruning (which publication was not noted)',
+    'second-hand'
+  ),
+
   growthSlow: rule('Trunk growth, slow', 6.35, 'mm a year', 0.5, 30, practice, 'practice'),
   growthMedium: rule('Trunk growth, medium', 10.16, 'mm a year', 0.5, 30, practice, 'practice'),
   growthFast: rule('Trunk growth, fast', 15.24, 'mm a year', 0.5, 40, practice, 'practice'),
   growthMature: rule('Growth of mature trees', 0.5, 'factor', 0, 1, practice, 'practice'),
   growthOld: rule('Growth of old trees', 0.25, 'factor', 0, 1, practice, 'practice'),
+  effectYears: rule(
+    'A cut slows its limb for',
+    3,
+    'years',
+    1,
+    6,
+    'Loyd, Smiley & Fite 2024, AUF 50(6):414-426',
+    'read'
+  ),
   fullGrowthRatio: rule(
     'A limb in the upper third grows as the stem from a ratio of',
     0.8,
@@ -303,7 +350,8 @@ export type Rules = Readonly<Record<RuleName, number>>
 export function rulesWith(own: Partial<Record<RuleName, number>> = {}): Rules {
   const values: Partial<Record<RuleName, number>> = {}
   for (const name of Object.keys(ruleBook) as RuleName[]) values[name] = own[name] ?? ruleBook[name].value
-  return values as Rules
+  // A copy, because an object filled name by name is slow to read and the engine reads it for every limb.
+  return { ...values } as Rules
 }
 
 export const defaultRules: Rules = rulesWith()

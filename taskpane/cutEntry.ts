@@ -1,4 +1,4 @@
-import { defaultRules } from '../shared/rules'
+import { defaultRules, type Rules } from '../shared/rules'
 import { showDiameter, showHeight, type UnitSystem } from '../shared/units'
 import type { Cut } from '../src/arbor/plan/plan'
 import { disclosure } from './disclosure'
@@ -8,6 +8,8 @@ import { capital, percent, points, ratio, sentence } from './wording'
 /** What a cut entry needs to know beyond the cut. */
 export interface CutSetting {
   system: UnitSystem
+  /** The rules of the plan; the defaults where they are left out. */
+  rules?: Rules
   /** Selects the limb's row in the sheet. */
   goToRow(row: number): void
 }
@@ -30,9 +32,9 @@ export function instruction(cut: Cut, system: UnitSystem): string {
 }
 
 /** How much foliage the cut takes, with the error that any single limb carries. */
-function amount(cut: Cut): string {
+function amount(cut: Cut, rules: Rules): string {
   if (!cut.live) return 'dead wood, no live foliage'
-  const error = percent(defaultRules.foliageError)
+  const error = percent(rules.foliageError)
   return `${percent(cut.share)} of the limb, ${percent(cut.dose)} of the tree (±${error})`
 }
 
@@ -47,24 +49,24 @@ function ratioChange(cut: Cut): string {
   return next === null ? now : `${now}; ${ratio(next)} by the next visit`
 }
 
-function marks(cut: Cut, system: UnitSystem): Child {
+function marks(cut: Cut, system: UnitSystem, rules: Rules): Child {
   if (cut.needsReason) {
     return el(
       'p',
       { class: 'mark' },
-      `Cut over ${showDiameter(defaultRules.reasonedCut, system)}: write down the reason. Precut so that the bark does not tear.`
+      `Cut over ${showDiameter(rules.reasonedCut, system)}: write down the reason. Precut so that the bark does not tear.`
     )
   }
   if (!cut.marked) return null
   return el(
     'p',
     { class: 'mark' },
-    `Cut over ${showDiameter(defaultRules.markedCut, system)}: precut so that the bark does not tear.`
+    `Cut over ${showDiameter(rules.markedCut, system)}: precut so that the bark does not tear.`
   )
 }
 
 /** One cut of a visit: what to do first, then why, then what was refused. */
-export function cutEntry(cut: Cut, { system, goToRow }: CutSetting): HTMLElement {
+export function cutEntry(cut: Cut, { system, goToRow, rules = defaultRules }: CutSetting): HTMLElement {
   const go = el(
     'button',
     {
@@ -87,9 +89,9 @@ export function cutEntry(cut: Cut, { system, goToRow }: CutSetting): HTMLElement
       go
     ),
     el('p', { class: 'cut-do' }, instruction(cut, system)),
-    marks(cut, system),
+    marks(cut, system, rules),
     facts([
-      ['Takes', amount(cut)],
+      ['Takes', amount(cut, rules)],
       ['Aspect ratio', ratioChange(cut)],
       ['Priority', priorityChange(cut)]
     ]),

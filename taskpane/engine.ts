@@ -1,15 +1,33 @@
 import type { CellBlock } from '../shared/cells'
 import type { Inventory, ReadingChoices } from '../src/arbor/measure/inventory'
 import type { Plan, TreePlan } from '../src/arbor/plan/plan'
+import type { PlanOptions } from '../src/arbor/plan/planInventory'
 import type { Estimate } from '../src/arbor/price/estimate'
+import type { Cover } from '../src/documents/clientReport'
+import type { PlanDocument } from '../src/documents/describeDocuments'
 import type { SheetDescription } from '../src/documents/sheet'
+
+/** How trees and charts are drawn. */
+export type Drawings = Pick<
+  typeof import('./documents'),
+  'doseChart' | 'drawTree' | 'fittingHeight' | 'priceChart' | 'ratioChart' | 'toSvgElement'
+>
 
 /** What the pane asks of the engine and the documents: read, plan, price, describe, in that order. */
 export interface Engine {
   readInventory(block: CellBlock, choices?: ReadingChoices): Inventory
   /** Gives one tree after the other, so that the pane can breathe between them; returns the whole plan. */
-  planTrees(inventory: Inventory, options: { date: string }): Generator<TreePlan, Plan>
+  planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
+  /** How to plan by the workbook's Rules sheet, or without one. */
+  planByRules(sheet: CellBlock | null): Omit<PlanOptions, 'date'>
   estimatePlan(plan: Plan): Estimate
-  describeCutPlan(plan: Plan): SheetDescription
-  describeEstimate(estimate: Estimate, plan: Plan): SheetDescription
+  describeRules(): SheetDescription | Promise<SheetDescription>
+  describeDocuments(
+    wanted: Iterable<PlanDocument>,
+    plan: Plan,
+    estimate: Estimate,
+    cover: Cover
+  ): SheetDescription[] | Promise<SheetDescription[]>
+  /** Fetched at first need. */
+  drawings(): Promise<Drawings>
 }

@@ -3,22 +3,32 @@ import type { Estimate, EstimateLine } from '../src/arbor/price/estimate'
 import { howToRead, inventedRatesNotice } from '../src/documents/cautions'
 import { disclosure } from './disclosure'
 import { el, type Child } from './elements'
+import type { Drawings } from './engine'
+import { figure } from './figure'
 import { longList, shownAtOnce } from './longList'
 import { count, grouped, money, percent } from './wording'
 
 /** The priced lines by visit, and the totals, which are sums of the printed lines. */
-export function estimateSection(estimate: Estimate): HTMLElement {
+export function estimateSection(estimate: Estimate, drawings: () => Promise<Drawings>): HTMLElement {
   const { lines, inventedRates } = estimate
   return el(
     'div',
     {},
     inventedRates && el('p', { class: 'notice' }, inventedRatesNotice),
+    lines.some(({ visit }) => visit > 1) && priceFigure(estimate, drawings),
     lines.length === 0
       ? el('p', {}, 'There is nothing to price: the plan holds no visits.')
       : el('div', {}, ...byVisit(lines).map((visit) => visitTable(visit, estimate))),
     lines.length > 0 && totals(estimate),
     lines.some(({ visit }) => visit > 1) && el('p', { class: 'aside' }, howToRead[1])
   )
+}
+
+/** Where there is one visit only, its total says as much as a column. */
+function priceFigure(estimate: Estimate, drawings: () => Promise<Drawings>): HTMLElement {
+  return figure(drawings, ({ priceChart }, width) =>
+    priceChart(estimate, { width, height: 220, palette: 'color' })
+  ).element
 }
 
 function byVisit(lines: readonly EstimateLine[]): EstimateLine[][] {

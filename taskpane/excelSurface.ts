@@ -3,6 +3,7 @@ import { inExcel, isProblem, problemFrom } from '../src/excel/failures'
 import { goToCell } from '../src/excel/goTo'
 import { findOwnSheets } from '../src/excel/ownSheetsInBook'
 import { readSelectedBlock } from '../src/excel/readBlock'
+import { readUsersSheet, writeUsersSheet } from '../src/excel/usersSheet'
 import { describeSelection, watchSelection, type SelectionSummary } from '../src/excel/selection'
 import type { Reading, Selected, SelectedCells, Steps, Surface } from './surface'
 
@@ -55,9 +56,13 @@ export const excelSurface: Surface = {
     })
   },
   readBlock,
+  readRules: () => readUsersSheet('rules'),
+  writeRules: writeUsersSheet,
   findOwnSheets,
   writeSheets: async (descriptions, options, steps) => {
-    const result = await applySheets(descriptions, { ...options, ...steps })
+    const drawn = descriptions.some(({ pictures = [] }) => pictures.length > 0)
+    const painter = drawn ? (await import('./documents')).canvasPainter(document) : undefined
+    const result = await applySheets(descriptions, { ...options, ...steps, painter })
     if (isProblem(result)) return { written: [], problems: [result] }
     return { written: result.written.map(({ sheetName }) => sheetName), problems: [] }
   },

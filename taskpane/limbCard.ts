@@ -97,7 +97,10 @@ function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {
     facts([
       ['Aspect ratio', `${ratio(state.aspectRatio)}, ${state.standing}`],
       ['Priority', `${points(state.priority)}, then ${points(state.nextPriority)}`],
-      ['Foliage', `${percent(state.foliageShare)} of the tree (±${percent(defaultRules.foliageError)})`],
+      [
+        'Foliage',
+        `${percent(state.foliageShare)} of the tree (±${percent((plan.rules ?? defaultRules).foliageError)})`
+      ],
       ['Decision', capital(state.decision)]
     ]),
     cut !== undefined && el('p', { class: 'cut-do' }, instruction(cut, plan.system)),

@@ -1,15 +1,25 @@
 import { readInventory } from '../src/arbor/measure/readInventory'
+import { planByRules } from '../src/arbor/plan/planByRules'
 import { planTrees } from '../src/arbor/plan/planInventory'
 import { estimatePlan } from '../src/arbor/price/estimatePlan'
-import { describeCutPlan } from '../src/documents/cutPlan'
-import { describeEstimate } from '../src/documents/estimateSheet'
 import { el } from './elements'
 import type { Engine } from './engine'
 import { excelSurface } from './excelSurface'
 import { Pane } from './pane'
 import { planCommand } from './planCommand'
 
-const engine: Engine = { readInventory, planTrees, estimatePlan, describeCutPlan, describeEstimate }
+/** A script of its own, which the browser fetches once. */
+const documents = () => import('./documents')
+
+const engine: Engine = {
+  readInventory,
+  planByRules,
+  planTrees,
+  estimatePlan,
+  describeRules: async () => (await documents()).describeRules(),
+  describeDocuments: async (...order) => (await documents()).describeDocuments(...order),
+  drawings: documents
+}
 
 /** Today where the person sits, year-month-day. */
 function today(): string {

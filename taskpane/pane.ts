@@ -1,6 +1,7 @@
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { ReadingChoices } from '../src/arbor/measure/inventory'
+import { DocumentChoice } from './documentChoice'
 import { fill } from './elements'
 import type { Engine } from './engine'
 import { buildFrame, type Frame } from './frame'
@@ -24,6 +25,7 @@ export class Pane {
   private readonly frame: Frame
   private readonly notice: Notice
   private readonly dock: RowDock
+  private readonly choice = new DocumentChoice()
   private selected: Selected | null = null
   private shown: Planned | null = null
   private running: Promise<void> | null = null
@@ -88,8 +90,14 @@ export class Pane {
     choices: ReadingChoices,
     { signal, line }: Steps & { line: ProgressLine }
   ): Promise<void> {
-    const { engine, today } = this.options
-    const planned = await planBlock(engine, block, choices, { date: today(), signal, onProgress: line.show })
+    const { engine, surface, today } = this.options
+    const rulesSheet = await surface.readRules()
+    if (rulesSheet !== null && 'code' in rulesSheet) {
+      this.refuse([rulesSheet])
+      return
+    }
+    const options = { date: today(), rulesSheet, signal, onProgress: line.show }
+    const planned = await planBlock(engine, block, choices, options)
     if (planned === null) this.cancelled()
     else this.show({ ...planned, problems: [...problems, ...planned.problems] })
   }
@@ -134,11 +142,14 @@ export class Pane {
 
   private show(planned: Planned): void {
     this.settle()
-    const { surface } = this.options
+    const { surface, engine } = this.options
     const view = resultView(planned, {
       planAgain: () => void this.planAgain(),
       planWith: (choices) => void this.planAgain(choices),
+      writeRules: async () => surface.writeRules(await engine.describeRules()),
+      drawings: () => engine.drawings(),
       findOwnSheets: () => surface.findOwnSheets(),
+      choice: this.choice,
       write: (replace, steps) => this.write(planned, replace, steps),
       explain: (error) => surface.explain(error),
       announce: (sentence) => {
@@ -156,9 +167,11 @@ export class Pane {
     view.head.focus()
   }
 
-  private write({ plan, estimate, block }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
+  private async write({ plan, estimate, block }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
     const { surface, engine } = this.options
-    const sheets = [engine.describeCutPlan(plan), engine.describeEstimate(estimate, plan)]
+    const { kinds, cover } = this.choice
+    const dates = { date: plan.date, valid: estimate.validUntil }
+    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates })
     return surface.writeSheets(sheets, { replace, source: block }, steps)
   }
 

@@ -1,10 +1,13 @@
+import { defaultRules } from '../shared/rules'
 import { byUrgency, type Plan, type TreePlan } from '../src/arbor/plan/plan'
 import { howToRead } from '../src/documents/cautions'
 import { cautionsNote } from './cautionsNote'
 import type { CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from './disclosure'
 import { el, fill, freshId } from './elements'
+import type { Drawings } from './engine'
 import { longList } from './longList'
+import { closedWindows } from './timingNote'
 import { treeCard } from './treeCard'
 import { count } from './wording'
 
@@ -18,16 +21,21 @@ export interface PlanSection {
 }
 
 /** The trees most urgent first, each a card that opens. */
-export function planSection(plan: Plan, goToRow: (row: number) => void): PlanSection {
+export function planSection(
+  plan: Plan,
+  goToRow: (row: number) => void,
+  drawings: () => Promise<Drawings>
+): PlanSection {
   const trees = byUrgency(plan)
   const setting: CutSetting = { system: plan.system, goToRow }
+  const { rules = defaultRules, timing = [] } = plan
   const place = el('div', { class: 'cards' })
   const cards = new Map<string, Disclosure>()
   const show = (shown: readonly TreePlan[]): void => {
     cards.clear()
     const list = el('div', { class: 'card-list' })
     const card = (treePlan: TreePlan): HTMLElement => {
-      const built = treeCard(treePlan, setting)
+      const built = treeCard(treePlan, { ...setting, rules, timing, drawings })
       cards.set(treePlan.tree.id, built)
       return built.element
     }
@@ -39,6 +47,7 @@ export function planSection(plan: Plan, goToRow: (row: number) => void): PlanSec
     element: el(
       'div',
       {},
+      closedWindows(plan),
       cautionsNote(),
       disclosure('more', ['How to read the numbers'], () => [
         el('ul', {}, ...howToRead.map((words) => el('li', {}, words)))

@@ -9,6 +9,8 @@ import type { Engine } from './engine'
 export interface Planned {
   block: CellBlock
   choices: ReadingChoices
+  /** The Rules sheet it was planned by, or null where the workbook has none. */
+  rulesSheet: CellBlock | null
   plan: Plan
   estimate: Estimate
   /** Everything found wrong, from the first look at the selection to the plan. */
@@ -24,6 +26,8 @@ export interface Progress {
 
 export interface PlanningOptions {
   date: string
+  /** The workbook's Rules sheet. */
+  rulesSheet?: CellBlock | null
   signal: AbortSignal
   onProgress(progress: Progress): void
 }
@@ -40,18 +44,19 @@ export async function planBlock(
   choices: ReadingChoices,
   options: PlanningOptions
 ): Promise<Planned | null> {
-  const { date, signal, onProgress } = options
+  const { date, signal, onProgress, rulesSheet = null } = options
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
   await breathe()
   if (signal.aborted) return null
   const inventory = engine.readInventory(block, choices)
   await breathe()
-  const plan = await runInTurns(engine.planTrees(inventory, { date }), inventory.trees.length, options)
+  const steps = engine.planTrees(inventory, { date, ...engine.planByRules(rulesSheet) })
+  const plan = await runInTurns(steps, inventory.trees.length, options)
   if (plan === null) return null
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
   await breathe()
   if (signal.aborted) return null
-  return { block, choices, plan, estimate: engine.estimatePlan(plan), problems: plan.problems }
+  return { block, choices, rulesSheet, plan, estimate: engine.estimatePlan(plan), problems: plan.problems }
 }
 
 async function runInTurns(

@@ -4,15 +4,18 @@ import { allChecks, checksSection } from './checksSection'
 import { cautionsNote } from './cautionsNote'
 import { columnsSection, isUncertain } from './columnsSection'
 import { button, el, type Child } from './elements'
+import type { Drawings } from './engine'
 import { estimateSection } from './estimateSection'
 import { rowAddress } from './limbCard'
 import type { Planned } from './planning'
 import { planSection, type PlanSection } from './planSection'
+import { rulesNote, type RulesSetting } from './rulesNote'
 import { tabs, type Section } from './tabs'
 import { count, grouped } from './wording'
 import { writeSection, type WriteSetting } from './writeSection'
 
-export interface ResultSetting extends WriteSetting {
+export interface ResultSetting extends WriteSetting, RulesSetting {
+  drawings(): Promise<Drawings>
   planAgain(): void
   planWith(choices: ReadingChoices): void
 }
@@ -35,10 +38,14 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
     const width = block.rows[0]?.length ?? 1
     setting.goToCell(rowAddress(plan, row, width, sheetPrefix(plan.inventory.sheet)))
   }
-  const buildPlan = (): PlanSection => (section ??= planSection(plan, goToRow))
+  const buildPlan = (): PlanSection => (section ??= planSection(plan, goToRow, setting.drawings))
   const sections: Section[] = [
     { name: 'plan', label: 'Plan', build: () => buildPlan().element },
-    { name: 'estimate', label: 'Estimate', build: () => withCautions(estimateSection(estimate)) },
+    {
+      name: 'estimate',
+      label: 'Estimate',
+      build: () => withCautions(estimateSection(estimate, setting.drawings))
+    },
     {
       name: 'checks',
       label: 'Checks',
@@ -66,6 +73,7 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
       { class: 'result', 'aria-label': 'Result' },
       head,
       summary(planned),
+      rulesNote(planned, setting),
       el('div', { class: 'actions' }, button('Plan again', setting.planAgain)),
       tabbed.element
     ),

@@ -63,6 +63,10 @@ export interface Surface {
   watchSelection(callback: (selected: Selected) => void): Promise<() => Promise<void>>
   /** The cells that the selection means, or those of an address. */
   readBlock(address: string | null, steps: Steps): Promise<Reading>
+  /** The Rules sheet of the workbook, or null where there is none. */
+  readRules(): Promise<CellBlock | Problem | null>
+  /** Writes a Rules sheet where there is none and gives its name. */
+  writeRules(description: SheetDescription): Promise<string | Problem>
   findOwnSheets(): Promise<OwnSheet[] | Problem>
   writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing>
   /** A problem where the cell is not there any more. */

@@ -1,13 +1,23 @@
-import { defaultRules } from '../shared/rules'
+import type { Rules } from '../shared/rules'
+import type { TimingNote } from '../src/arbor/assess/timing'
 import type { LimbState, TreePlan, Visit } from '../src/arbor/plan/plan'
 import { cutEntry, type CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from './disclosure'
 import { doseBar } from './doseBar'
 import { el, facts, type Child } from './elements'
+import { forecast } from './forecast'
+import { seasonOf } from './timingNote'
+import { treeDrawing, type DrawingSetting } from './treeDrawing'
 import { capital, count, percent, points, ratio, sentence } from './wording'
 
+/** What a card needs to know beyond the tree. */
+export interface TreeSetting extends CutSetting, DrawingSetting {
+  rules: Rules
+  timing: readonly TimingNote[]
+}
+
 /** A tree as a card: closed, its urgency and dose; open, everything the plan says of it. */
-export function treeCard(treePlan: TreePlan, setting: CutSetting): Disclosure {
+export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
   const { tree, visits } = treePlan
   const first = visits[0]
   const cuts = first === undefined ? 'no cuts planned' : count(first.cuts.length, 'cut')
@@ -34,20 +44,24 @@ export function treeCard(treePlan: TreePlan, setting: CutSetting): Disclosure {
   )
 }
 
-function cardBody(treePlan: TreePlan, setting: CutSetting): Child[] {
+function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
   const [first, ...later] = treePlan.visits
   return [
-    treeFacts(treePlan, first),
+    treeFacts(treePlan, setting.rules, first),
+    seasonOf(treePlan, setting.timing),
     first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
+    treeDrawing(treePlan, first ?? null, setting),
     first !== undefined && el('div', { class: 'visit' }, ...visitBody(first, setting)),
-    ...later.map((visit) => laterVisit(visit, setting)),
-    remains(treePlan)
+    ...later.map((visit) => laterVisit(treePlan, visit, setting)),
+    remains(treePlan, setting.rules),
+    ...forecast(treePlan, setting)
   ]
 }
 
-function treeFacts({ tree, leader, allowedRemoval, allowedBasis, liveCrownRatio }: TreePlan, first?: Visit) {
+function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
+  const { tree, leader, allowedRemoval, allowedBasis, liveCrownRatio } = treePlan
   const confirm = leader.confirm ? ' Confirm on site.' : ''
-  const goal = ratio(defaultRules.crownRatioGoal)
+  const goal = ratio(rules.crownRatioGoal)
   const crown =
     liveCrownRatio === null
       ? 'not known: crown base or height is missing'
@@ -91,7 +105,7 @@ function keptLimb(state: LimbState): HTMLElement {
   )
 }
 
-function laterVisit(visit: Visit, setting: CutSetting): HTMLElement {
+function laterVisit(treePlan: TreePlan, visit: Visit, setting: TreeSetting): HTMLElement {
   const { cuts, dose, allowedRemoval } = visit
   return disclosure(
     'later',
@@ -105,15 +119,16 @@ function laterVisit(visit: Visit, setting: CutSetting): HTMLElement {
     ],
     () => [
       el('p', { class: 'aside' }, 'A forecast: measure again at that visit.'),
+      treeDrawing(treePlan, visit, setting),
       ...visitBody(visit, setting)
     ],
     'h4'
   ).element
 }
 
-function remains({ remaining, visits }: TreePlan): Child {
+function remains({ remaining, visits }: TreePlan, rules: Rules): Child {
   if (visits.length === 0) return null
-  const cleared = points(defaultRules.clearedBelow)
+  const cleared = points(rules.clearedBelow)
   if (remaining.length === 0)
     return el('p', { class: 'remains' }, `What remains: no limb at a priority of ${cleared} or more.`)
   return el(

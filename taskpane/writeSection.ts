@@ -1,6 +1,7 @@
 import type { Problem } from '../shared/problems'
 import { cautionsList } from './cautionsNote'
 import { checkEntry } from './checksSection'
+import type { DocumentChoice } from './documentChoice'
 import { button, el, fill } from './elements'
 import { progressLine, type ProgressLine } from './progressLine'
 import type { OwnSheet, Steps, Writing } from './surface'
@@ -8,6 +9,7 @@ import { listed } from './wording'
 
 /** What the section needs to write: what an earlier plan left, and the writing itself. */
 export interface WriteSetting {
+  choice: DocumentChoice
   findOwnSheets(): Promise<OwnSheet[] | Problem>
   write(replace: boolean, steps: Steps): Promise<Writing>
   /** Turns what went wrong into a problem with a remedy. */
@@ -16,13 +18,15 @@ export interface WriteSetting {
   goToCell(cell: string): void
 }
 
-const writes = 'Writes the sheets Cut plan and Estimate into this workbook. Your own cells are not touched.'
+const writes = 'Writes the sheets you tick into this workbook. Your own cells are not touched.'
+
+const nothingTicked = 'Nothing is ticked: tick at least one sheet to write.'
 
 /** Writes the documents; asks in place before it replaces what an earlier plan wrote. */
 export function writeSection(setting: WriteSetting): HTMLElement {
   const place = el('div', { class: 'write-place' })
   new WriteFlow(place, setting).offer()
-  return el('div', {}, el('p', {}, writes), place, cautionsList())
+  return el('div', {}, el('p', {}, writes), setting.choice.element(), place, cautionsList())
 }
 
 class WriteFlow {
@@ -39,8 +43,16 @@ class WriteFlow {
   }
 
   private async begin(): Promise<void> {
+    const { kinds } = this.setting.choice
+    if (kinds.size === 0) {
+      this.offer(true)
+      this.place.prepend(el('p', { class: 'aside' }, nothingTicked))
+      this.setting.announce(nothingTicked)
+      return
+    }
     try {
-      const earlier = await this.setting.findOwnSheets()
+      const own = await this.setting.findOwnSheets()
+      const earlier = Array.isArray(own) ? own.filter(({ kind }) => (kinds as Set<string>).has(kind)) : own
       if (!Array.isArray(earlier)) this.fail([earlier])
       else if (earlier.length === 0) await this.write(false)
       else this.ask(earlier)

@@ -9,7 +9,7 @@ import {
 } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { build } from 'esbuild'
+import { build, type Plugin } from 'esbuild'
 import { functionMetadata } from './functionMetadata'
 import { helpPages } from './helpPages'
 import { checkedBase, developmentBase, manifestFor } from './manifest'
@@ -40,6 +40,7 @@ export async function buildAddin({ out, base, office, before }: BuildOptions): P
   await Promise.all([
     script(from('functions', 'main.ts'), join(out, 'functions.js')),
     script(from('taskpane', 'main.ts'), join(out, 'taskpane.js')),
+    script(from('taskpane', 'documents.ts'), join(out, lateScript), 'esm'),
     functionMetadata(address).then((metadata) => write('functions.json', JSON.stringify(metadata, null, 2)))
   ])
   write('taskpane.css', paneStyle())
@@ -51,7 +52,7 @@ export async function buildAddin({ out, base, office, before }: BuildOptions): P
     copyFileSync(from('assets', 'icons', name), join(out, 'icons', name))
 }
 
-const ownNames = /^(functions\.js(on)?|taskpane\.(html|js|css)|manifest\.xml|help|icons)$/
+const ownNames = /^(functions\.js(on)?|documents\.js|taskpane\.(html|js|css)|manifest\.xml|help|icons)$/
 
 /** Clears an earlier build away; a folder that holds anything else is left alone. */
 function emptyOwnFolder(out: string): void {
@@ -62,14 +63,31 @@ function emptyOwnFolder(out: string): void {
   rmSync(out, { recursive: true })
 }
 
-/** One classic script from a module and all it needs; licence notices of libraries stay at its end. */
-async function script(entry: string, outfile: string): Promise<void> {
+/** Documents and drawings, which the pane fetches when somebody opens a tree or writes a sheet. */
+const lateScript = 'documents.js'
+
+/** Leaves the one `import('./documents')` to the browser, which finds the script beside the pane's own. */
+const fetchedLate: Plugin = {
+  name: 'fetched-late',
+  setup: ({ onResolve }) => {
+    onResolve({ filter: /^\.\/documents$/ }, ({ kind }) =>
+      kind === 'dynamic-import' ? { path: `./${lateScript}`, external: true } : null
+    )
+  }
+}
+
+/**
+ * One script from a module and all it needs, classic unless it is fetched by another; licence notices of libraries stay
+ * at its end.
+ */
+export async function script(entry: string, outfile: string, format: 'iife' | 'esm' = 'iife'): Promise<void> {
   await build({
     entryPoints: [entry],
     outfile,
     bundle: true,
     minify: true,
-    format: 'iife',
+    format,
+    plugins: [fetchedLate],
     target: 'es2020',
     charset: 'utf8',
     legalComments: 'eof',

@@ -12,6 +12,6 @@ export const howToRead: readonly string[] = [
   'Visits after the first are a forecast: measure again before each of them.'
 ]
 
-/** True while no rates of one’s own can be given anywhere. */
+/** True while any rate is still an invented default. */
 export const inventedRatesNotice =
-  'The default rates behind these prices are invented, and this version has no place yet to enter your own: check every price against your costs before you quote it.'
+  'Invented default rates stand behind these prices: put your own on the Rates sheet, and check every price against your costs before you quote it.'

@@ -5,6 +5,7 @@ import { cutColumns, cutRows, cutWidths } from './cutTable'
 import { SheetDraft } from './draft'
 import { titles } from './ownSheets'
 import { looks } from './palette'
+import { addRuleChanges, addTiming, closedSentences } from './planBasis'
 import type { SheetDescription } from './sheet'
 
 function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
@@ -16,6 +17,7 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
   draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
   for (const sentence of howToRead) draft.labelled('How to read', sentence)
+  for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
 }
 
@@ -48,6 +50,8 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   addUncut(draft, trees)
   addOnSite(draft, trees)
   addLeftOver(draft, trees)
+  addTiming(draft, plan)
+  addRuleChanges(draft, plan)
   addUnplanned(draft, plan)
   addProblems(draft, plan)
 

@@ -25,7 +25,7 @@ function remarkRow(place: Content[], sentence: string | number, remedy: string):
 }
 
 /** Who or where, what about it, and the remedy beside it. */
-interface Remark {
+export interface Remark {
   place: [Content, Content]
   /** A number stays one. */
   sentence: string | number
@@ -33,7 +33,7 @@ interface Remark {
 }
 
 /** A section of remarks under a header. Long sentences go on in the rows below. */
-function addRemarks(
+export function addRemarks(
   draft: SheetDraft,
   title: string,
   header: [string, string, string, string],

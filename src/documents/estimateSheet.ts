@@ -1,83 +1,79 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import { kilogramsPerPound, systems } from '../../shared/units'
+import type { BudgetOffer } from '../arbor/price/offers'
+import { readSerial } from '../../shared/serialDate'
 import { cautions, inventedRatesNotice } from './cautions'
-import { SheetDraft, type TableColumn } from './draft'
-import { addTotals, moneyFormat } from './estimateTotals'
+import { SheetDraft } from './draft'
+import { addChoices, chosenMark } from './estimateChoices'
+import { estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
+import { addRates } from './estimateRates'
+import { addTotals } from './estimateTotals'
+import { addYears, workingOf } from './estimateYears'
 import { titles } from './ownSheets'
 import { looks } from './palette'
-import type { Content, SheetDescription } from './sheet'
-
-const widths = [16, 11, 8, 48, 7, 9, 9, 9, 9, 10, 11, 14]
-
-const centred = { numberFormat: '0', align: 'center' } as const
-const whole = { numberFormat: '0', align: 'right' } as const
-const hundredth = { numberFormat: '0.00', align: 'right' } as const
-
-function columnsOf(estimate: Estimate, weight: string): TableColumn[] {
-  return [
-    { header: 'Tree', format: { bold: true } },
-    { header: 'Visit', format: centred },
-    { header: 'Year', format: centred },
-    { header: 'How it was reckoned', format: { wrap: true } },
-    { header: 'Cuts', format: whole },
-    { header: 'Set-up (min)', format: whole },
-    { header: 'Cutting (min)', format: whole },
-    { header: 'Brush (min)', format: whole },
-    { header: 'Site factor', format: hundredth },
-    { header: 'Crew hours', format: hundredth },
-    { header: `Brush weight (${weight})`, format: whole },
-    { header: `Price (${estimate.currency})`, format: { ...moneyFormat(estimate.minorDigits), bold: true } }
-  ]
-}
-
-function bodyOf(estimate: Estimate, kilograms: number): Content[][] {
-  return estimate.lines.map((line) => [
-    line.tree,
-    line.visit,
-    line.year,
-    line.basis,
-    line.cuts,
-    line.minutes.setUp,
-    line.minutes.cutting,
-    line.minutes.brush,
-    line.accessFactor,
-    line.crewHours,
-    line.brushKilograms / kilograms,
-    line.price.toNumber()
-  ])
-}
+import type { Content, NamedCells, SheetDescription } from './sheet'
 
 function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan): void {
   draft.title(titles.estimate)
   draft.dated(plan.date)
+  const until = draft.labelled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
+  draft.format(until, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
   draft.labelled(
     'Prices',
     `In ${estimate.currency}. Visits after the first are a forecast at the same rates.`
   )
-  if (estimate.inventedRates) draft.labelled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
+  if (estimate.inventedRates) {
+    const counted = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
+    draft.labelled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
+    draft.labelled('', counted, { ...looks.caution, bold: true })
+  }
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
 }
 
-/** The estimate as a sheet: one row a tree and visit, totals as native formulas that any spreadsheet can follow. */
-export function describeEstimate(estimate: Estimate, plan: Plan): SheetDescription {
-  const draft = new SheetDraft(widths)
-  const { weight } = systems[plan.system]
-  const kilograms = weight === 'lb' ? kilogramsPerPound : 1
+/** Lines of text in the headers of the table. */
+const headerLines = 3
+
+function addLines(draft: SheetDraft, estimate: Estimate, budget: BudgetOffer | null): number {
+  const { lines } = estimate
+  const first = draft.next + 1
+  const { ofLines } = workingOf(estimate, first)
+  const bought = new Set(budget?.lines)
+  const body = lines.map((line, index): Content[] => {
+    const cells = estimateRow(line, first + index, ofLines[index] ?? { units: 0, order: 0 })
+    return budget === null ? cells : [...cells, bought.has(line) ? chosenMark : null]
+  })
+  const top = draft.table(estimateColumns(estimate, budget !== null), body, headerLines)
+  draft.tables.push({
+    name: 'EstimateLines',
+    area: { row: top, column: 0, rows: lines.length + 1, columns: draft.widths.length }
+  })
+  return top
+}
+
+/**
+ * The estimate as a sheet: one row a tree and visit, what the years share, totals, what can be chosen, and the rates that
+ * the formulas call by name. All formulas are native and older than Excel 2016, so that it reckons without the add-in.
+ */
+export function describeEstimate(
+  estimate: Estimate,
+  plan: Plan,
+  budget: BudgetOffer | null = null
+): SheetDescription {
+  const draft = new SheetDraft(budget === null ? estimateWidths : [...estimateWidths, 11])
+  const names: NamedCells[] = []
   addHead(draft, estimate, plan)
   draft.section('Work by tree and visit')
-
-  const { lines } = estimate
   let titleRow: number | null = null
-  if (lines.length === 0) draft.line(['No work is planned, so there is nothing to price.'], looks.body)
+  if (estimate.lines.length === 0)
+    draft.line(['No work is planned, so there is nothing to price.'], looks.body)
   else {
-    titleRow = draft.table(columnsOf(estimate, weight), bodyOf(estimate, kilograms), 2)
-    const area = { row: titleRow, column: 0, rows: lines.length + 1, columns: widths.length }
-    draft.tables.push({ name: 'EstimateLines', area })
+    titleRow = addLines(draft, estimate, budget)
     draft.blank()
-    addTotals(draft, estimate, titleRow + 1, kilograms)
+    addTotals(draft, estimate, titleRow + 1)
+    addChoices(draft, estimate, budget, titleRow + 1)
+    names.push(...addYears(draft, estimate, titleRow + 1), ...addRates(draft, estimate))
   }
-  return draft.finish({
+  const description = draft.finish({
     kind: 'estimate',
     name: titles.estimate,
     freezeRows: 0,
@@ -89,4 +85,5 @@ export function describeEstimate(estimate: Estimate, plan: Plan): SheetDescripti
       footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
     }
   })
+  return names.length > 0 ? { ...description, names } : description
 }

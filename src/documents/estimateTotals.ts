@@ -1,83 +1,93 @@
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
-import { columnLetters } from '../../shared/cells'
 import { Money } from '../../shared/money'
 import type { SheetDraft } from './draft'
-import { looks, palette } from './palette'
+import { at, cell, down, type EstimateColumn } from './estimateColumns'
+import { linesOfYear } from './estimateYears'
+import { moneyFormat } from './moneyFormat'
+import { looks } from './palette'
 import type { Content, Format } from './sheet'
 
-/** Where the estimate's table has the columns that are summed. */
-export const summed = { year: 2, hours: 9, weight: 10, price: 11 } as const
+export { moneyFormat } from './moneyFormat'
 
-/** The currency's digits, thousands in groups; the currency itself stands in the header. */
-export function moneyFormat(minorDigits: number): Format {
-  const numberFormat = minorDigits === 0 ? '#,##0' : `#,##0.${'0'.repeat(minorDigits)}`
-  return { numberFormat, align: 'right' }
-}
+type Entry = [EstimateColumn, string, number]
 
-const price = columnLetters(summed.price)
-const rate = columnLetters(summed.weight)
-
-function totalRow(draft: SheetDraft, label: string, entries: [number, Content][], look: Format): number {
-  const row: Content[] = [label, ...Array<null>(draft.widths.length - 1).fill(null)]
-  for (const [column, content] of entries) row[column] = content
+/** A row with a label and formulas in some of the table's columns. */
+export function formulaRow(draft: SheetDraft, label: string, entries: Entry[], look: Format): number {
+  const row = Array.from({ length: draft.widths.length }, (): Content => null)
+  row[at.tree] = label
+  for (const [column, formula, value] of entries) row[at[column]] = { formula: `=${formula}`, value }
   return draft.line(row, look)
 }
 
-function pricesOf(lines: EstimateLine[]): number {
+function pricesOf(lines: readonly EstimateLine[]): number {
   return lines.reduce((sum, line) => sum.plus(line.price), new Money(0)).toNumber()
 }
 
-const add = (values: number[]): number => values.reduce((sum, value) => sum + value, 0)
+type Amount = (line: EstimateLine) => number
 
-/** What falls in each calendar year, since visits lie years apart. */
-function addYears(draft: SheetDraft, lines: EstimateLine[], down: (column: number) => string): void {
-  const years = [...new Set(lines.map((line) => line.year))].sort((a, b) => a - b)
-  for (const year of years) {
-    const formula = `=SUMIF(${down(summed.year)},${String(year)},${down(summed.price)})`
-    const value = pricesOf(lines.filter((line) => line.year === year))
-    totalRow(draft, `Work of ${String(year)}`, [[summed.price, { formula, value }]], looks.body)
-  }
-}
+const summed: [EstimateColumn, Amount, Format][] = [
+  ['hours', (line) => line.crewHours, { numberFormat: '0.00', align: 'right' }],
+  ['weight', (line) => line.brush.weight, { numberFormat: '0', align: 'right' }],
+  ['loose', (line) => line.brush.looseVolume, { numberFormat: '0.00', align: 'right' }],
+  ['chips', (line) => line.brush.chipVolume, { numberFormat: '0.00', align: 'right' }]
+]
+
+const moneys: [EstimateColumn, (line: EstimateLine) => Money][] = [
+  ['crew', ({ money }) => money.crew],
+  ['disposal', ({ money }) => money.disposal],
+  ['shared', ({ money }) => money.shared],
+  ['cost', ({ money }) => money.cost],
+  ['price', ({ price }) => price]
+]
 
 /**
- * Subtotal, tax and total as native formulas, each with the engine's value until the spreadsheet calculates. `first` is
- * the first row of the table's body; weights are shown in units of so many kilograms.
+ * What falls in each year, subtotal, tax and total as native formulas, each with the engine's value until the spreadsheet
+ * calculates. `first` is the sheet's row of the first line.
  */
-export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, kilograms: number): void {
-  const { lines, minorDigits } = estimate
-  const rows = [String(first + 1), String(first + lines.length)] as const
-  const down = (column: number) => `${columnLetters(column)}${rows[0]}:${columnLetters(column)}${rows[1]}`
-  const sum = (column: number, value: number): [number, Content] => [
-    column,
-    { formula: `=SUM(${down(column)})`, value }
-  ]
+export function addTotals(draft: SheetDraft, estimate: Estimate, first: number): void {
+  const { lines, years, minorDigits } = estimate
+  const range = (column: EstimateColumn) => down(column, first, lines.length)
   const start = draft.next
-  addYears(draft, lines, down)
+  for (const { year } of years) {
+    const formula = `SUMIF(${range('year')},${String(year)},${range('price')})`
+    const value = pricesOf(linesOfYear(lines, year))
+    formulaRow(draft, `Price of ${String(year)}`, [['price', formula, value]], looks.body)
+  }
+  const subtotal = formulaRow(
+    draft,
+    'Subtotal',
+    [
+      ...summed.map(([column, amount]): Entry => {
+        const value = lines.reduce((sum, line) => sum + amount(line), 0)
+        return [column, `SUM(${range(column)})`, value]
+      }),
+      ...moneys.map(([column, amount]): Entry => {
+        const value = lines.reduce((sum, line) => sum.plus(amount(line)), new Money(0))
+        return [column, `SUM(${range(column)})`, value.toNumber()]
+      })
+    ],
+    looks.total
+  )
+  for (const [column, , format] of summed) draft.format(subtotal, at[column], 1, 1, format)
 
-  const sums: [number, Content][] = [
-    sum(summed.hours, add(lines.map((line) => line.crewHours))),
-    sum(summed.weight, add(lines.map((line) => line.brushKilograms)) / kilograms),
-    sum(summed.price, estimate.subtotal.toNumber())
-  ]
-  const subtotal = totalRow(draft, 'Subtotal', sums, looks.total)
-  draft.format(subtotal, summed.hours, 1, 1, { numberFormat: '0.00', align: 'right' })
-  draft.format(subtotal, summed.weight, 1, 1, { numberFormat: '0', align: 'right' })
-
-  const taxOf = `=ROUND(${price}${String(subtotal + 1)}*${rate}${String(subtotal + 2)},${String(minorDigits)})`
-  const taxes: [number, Content][] = [
-    [summed.weight, estimate.taxRate],
-    [summed.price, { formula: taxOf, value: estimate.tax.toNumber() }]
-  ]
-  const tax = totalRow(draft, 'Tax, rate shown', taxes, looks.body)
-  draft.format(tax, summed.weight, 1, 1, {
-    numberFormat: '0.00%',
-    align: 'right',
-    fill: palette.inputFill
-  })
-
-  const formula = `=${price}${String(subtotal + 1)}+${price}${String(tax + 1)}`
-  const totals: [number, Content][] = [[summed.price, { formula, value: estimate.total.toNumber() }]]
-  const total = totalRow(draft, `Total (${estimate.currency})`, totals, { ...looks.total, size: 13 })
+  const taxOf = `ROUND(${cell('price', subtotal)}*Tax_rate,Money_digits)`
+  const tax = formulaRow(
+    draft,
+    'Tax, rate shown',
+    [
+      ['cost', 'Tax_rate', estimate.taxRate],
+      ['price', taxOf, estimate.tax.toNumber()]
+    ],
+    looks.body
+  )
+  const sum = `${cell('price', subtotal)}+${cell('price', tax)}`
+  const total = formulaRow(
+    draft,
+    `Total (${estimate.currency})`,
+    [['price', sum, estimate.total.toNumber()]],
+    { ...looks.total, size: 13 }
+  )
   draft.height(total, 1, 22)
-  draft.format(start, summed.price, total - start + 1, 1, moneyFormat(minorDigits))
+  draft.format(start, at.crew, total - start + 1, at.price - at.crew + 1, moneyFormat(minorDigits))
+  draft.format(tax, at.cost, 1, 1, { numberFormat: '0.00%', align: 'right' })
 }

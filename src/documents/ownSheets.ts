@@ -3,8 +3,16 @@ import type { DocumentKind } from './sheet'
 /** Title in the first cell of each document, which is also how a sheet is known to be ours. */
 export const titles: Record<DocumentKind, string> = {
   'cut-plan': 'Cut plan',
-  estimate: 'Estimate'
+  estimate: 'Estimate',
+  'client-report': 'Client report',
+  'work-order': 'Work order',
+  specification: 'Specification',
+  rules: 'Rules',
+  rates: 'Rates'
 }
+
+/** Sheets that we write once and a person then owns: they are read, and never replaced. */
+export const usersSheets: ReadonlySet<DocumentKind> = new Set<DocumentKind>(['rules', 'rates'])
 
 /** A sheet of ours that a workbook name points at. */
 export interface OwnName {
@@ -16,7 +24,12 @@ export interface OwnName {
 
 const stems: Record<DocumentKind, string> = {
   'cut-plan': 'Limbwright_cut_plan',
-  estimate: 'Limbwright_estimate'
+  estimate: 'Limbwright_estimate',
+  'client-report': 'Limbwright_client_report',
+  'work-order': 'Limbwright_work_order',
+  specification: 'Limbwright_specification',
+  rules: 'Limbwright_rules',
+  rates: 'Limbwright_rates'
 }
 
 /** The workbook name by which a document is found again: Limbwright_cut_plan, Limbwright_cut_plan_2. */
@@ -29,12 +42,16 @@ export function firstCellOf(sheetName: string): string {
   return `'${sheetName.replaceAll("'", "''")}'!$A$1`
 }
 
+const firstCell = /^=?(?:'((?:[^']|'')+)'|([^'!#]+))!\$A\$1$/
+/** A sheet that is a person's own may have got rows above its title. */
+const anyCell = /^=?(?:'((?:[^']|'')+)'|([^'!#]+))!\$[A-Z]{1,3}\$\d+$/
+
 /** What a workbook name says: one of our sheets, or null where it is another name or its sheet is gone. */
 export function readOwnName(name: string, formula: string): OwnName | null {
   for (const kind of Object.keys(stems) as DocumentKind[]) {
     const rest = name.startsWith(stems[kind]) ? name.slice(stems[kind].length) : null
     if (rest === null || !/^(_[1-9][0-9]*)?$/.test(rest)) continue
-    const found = /^=?(?:'((?:[^']|'')+)'|([^'!#]+))!\$A\$1$/.exec(formula)
+    const found = (usersSheets.has(kind) ? anyCell : firstCell).exec(formula)
     if (found === null) return null
     const sheetName = found[1] === undefined ? (found[2] ?? '') : found[1].replaceAll("''", "'")
     return { kind, number: rest === '' ? 1 : Number(rest.slice(1)), sheetName }

@@ -2,6 +2,7 @@
  * A sheet as a value: what it says and how it looks, with no spreadsheet in sight. `src/excel` applies it through
  * Office.js and `src/file` writes it to an .xlsx; both must come out the same.
  */
+import type { Drawing } from './drawing/shapes'
 
 /** One cell. A bare text is text even where it begins with "="; formulas and dates are said explicitly. */
 export type Content =
@@ -53,16 +54,45 @@ export interface RowHeight {
   points: number
 }
 
+/** Cells that formulas call by a name. Where the workbook has the name already, a number is added to it. */
+export interface NamedCells {
+  /** Letters, digits and underscores, with an underscore among them, so that it reads like no cell. */
+  name: string
+  area: Area
+}
+
+/** What cells take; the spreadsheet refuses anything else as it is typed, and says the sentence. */
+export interface CellRule {
+  area: Area
+  takes: { values: readonly string[] } | { from: number; to: number; whole: boolean }
+  sentence: string
+}
+
+/** A drawing on the sheet. It fills its area, whose rows and columns are made to its measure. */
+export interface SheetPicture {
+  area: Area
+  /** Points. */
+  width: number
+  height: number
+  /** Everything the picture says, in words. */
+  alt: string
+  /** Drawn when a writer needs it, so that describing a sheet draws nothing. */
+  draw: () => Drawing
+}
+
 export interface PageSetup {
   orientation: 'portrait' | 'landscape'
   paper: 'a4' | 'letter'
   /** Rows repeated at the top of each page, from 0, or null. */
   titleRow: number | null
   footer: string
+  /** Rows, from 0, that begin a page of their own accord. */
+  breaks?: number[]
 }
 
 /** Which of our documents it is; also the key by which an earlier one is found again. */
-export type DocumentKind = 'cut-plan' | 'estimate'
+export type DocumentKind =
+  'cut-plan' | 'estimate' | 'client-report' | 'work-order' | 'specification' | 'rules' | 'rates'
 
 export interface SheetDescription {
   kind: DocumentKind
@@ -76,7 +106,11 @@ export interface SheetDescription {
   widths: number[]
   /** Where a row holds wrapped text; the other rows keep the standard height. */
   heights: RowHeight[]
+  /** Cells that the formulas of this sheet call by name. */
+  names?: NamedCells[]
+  rules?: CellRule[]
   freezeRows: number
   freezeColumns: number
+  pictures?: SheetPicture[]
   page: PageSetup
 }

@@ -1,10 +1,12 @@
 import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
+import type { DrawingPainter } from '../documents/drawing/painter'
 import type { DocumentKind, SheetDescription } from '../documents/sheet'
 import { addressOf } from './addresses'
 import { holdsSame } from './blockUnchanged'
 import { inExcel, isProblem } from './failures'
 import { begin, discard, finish, lookAround, type Draft, type Surroundings } from './sheetDrafts'
+import { cellsAPicture } from './writePictures'
 import { writeSheet } from './writeSheet'
 
 export interface ApplyOptions {
@@ -13,7 +15,9 @@ export interface ApplyOptions {
   /** The cells the documents were made from; if they have changed since, nothing is written. */
   source?: CellBlock | undefined
   signal?: AbortSignal | undefined
-  /** Cells written and cells in all. */
+  /** Turns drawings into pictures; needed where a document has any. */
+  painter?: DrawingPainter | undefined
+  /** Cells written and cells in all; a picture counts as many cells. */
   onProgress?: ((done: number, total: number) => void) | undefined
 }
 
@@ -22,14 +26,19 @@ export interface WrittenSheet {
   sheetName: string
 }
 
+/** How much there is to write, in cells. */
+function workOf({ rows, widths, pictures = [] }: SheetDescription): number {
+  return rows.length * widths.length + pictures.length * cellsAPicture
+}
+
 async function writeDrafts(
   context: Excel.RequestContext,
   descriptions: readonly SheetDescription[],
-  { signal, onProgress, replace }: ApplyOptions,
+  { signal, painter, onProgress, replace }: ApplyOptions,
   around: Surroundings,
   begun: Draft[]
 ): Promise<Problem | null> {
-  const total = descriptions.reduce((sum, { rows, widths }) => sum + rows.length * widths.length, 0)
+  const total = descriptions.reduce((sum, description) => sum + workOf(description), 0)
   let done = 0
   const onStep = (cells: number) => {
     done += cells
@@ -41,7 +50,7 @@ async function writeDrafts(
     if (isProblem(draft)) return draft
     begun.push(draft)
     await context.sync()
-    await writeSheet(context, draft.sheet, description, { signal, onStep })
+    await writeSheet(context, draft.sheet, draft.description, { signal, painter, onStep })
   }
   return null
 }

@@ -1,5 +1,5 @@
 import type { Problem } from '../../shared/problems'
-import { readOwnName, titles, type OwnName } from '../documents/ownSheets'
+import { readOwnName, titles, usersSheets, type OwnName } from '../documents/ownSheets'
 import type { DocumentKind } from '../documents/sheet'
 import { inExcel, isProblem } from './failures'
 
@@ -35,8 +35,9 @@ export async function ownSheetsOf(context: Excel.RequestContext): Promise<OwnShe
   )
 }
 
-/** The documents that this workbook already holds. */
+/** The documents that this workbook already holds and that may be replaced. */
 export async function findOwnSheets(): Promise<{ kind: DocumentKind; sheetName: string }[] | Problem> {
   const found = await inExcel(ownSheetsOf, { wait: true })
-  return isProblem(found) ? found : found.map(({ kind, sheetName }) => ({ kind, sheetName }))
+  if (isProblem(found)) return found
+  return found.flatMap(({ kind, sheetName }) => (usersSheets.has(kind) ? [] : [{ kind, sheetName }]))
 }

@@ -16,6 +16,7 @@ export function setUpPage(
   layout.zoom = { horizontalFitToPages: 1 }
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
   layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'
+  for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))
   if (page.titleRow !== null) layout.setPrintTitleRows(sheet.getRangeByIndexes(page.titleRow, 0, 1, 1))
 }
 

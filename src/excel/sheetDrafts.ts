@@ -1,5 +1,6 @@
 import { problem, type Problem } from '../../shared/problems'
-import { freeSheetName, ownName } from '../documents/ownSheets'
+import { isNameOf, withFreeNames } from '../documents/namedCells'
+import { freeSheetName, ownName, usersSheets } from '../documents/ownSheets'
 import type { SheetDescription } from '../documents/sheet'
 import { inExcel } from './failures'
 import { ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
@@ -13,6 +14,8 @@ export interface Draft {
   finalName: string
   ownName: string
   replaced: OwnSheet | null
+  /** Names of cells on the replaced sheet, in lower case, which go with it. */
+  oldNames: string[]
 }
 
 /** What already stands in the workbook. */
@@ -22,6 +25,8 @@ export interface Surroundings {
   /** Names of tables in lower case, with the sheet each stands on. */
   tables: Map<string, string>
   names: Set<string>
+  /** Names in lower case, with the formula of each. */
+  formulas: Map<string, string>
 }
 
 /** What already stands in the workbook; a problem where no sheet may be added. */
@@ -30,18 +35,31 @@ export async function lookAround(context: Excel.RequestContext): Promise<Surroun
   workbook.protection.load('protected')
   workbook.worksheets.load('items/name')
   workbook.tables.load('items/name,items/worksheet/name')
-  workbook.names.load('items/name')
+  workbook.names.load('items/name,items/formula')
   await context.sync()
   if (workbook.protection.protected) return problem('sheet-protected', '', { cell: 'to be written' })
   return {
     own: await ownSheetsOf(context),
     sheetNames: workbook.worksheets.items.map((sheet) => sheet.name),
     tables: new Map(workbook.tables.items.map((table) => [table.name.toLowerCase(), table.worksheet.name])),
-    names: new Set(workbook.names.items.map((item) => item.name.toLowerCase()))
+    names: new Set(workbook.names.items.map((item) => item.name.toLowerCase())),
+    formulas: new Map(workbook.names.items.map((item) => [item.name.toLowerCase(), String(item.formula)]))
   }
 }
 
-/** Adds an empty sheet for a document and settles what it will be called. */
+/** The names of cells that an earlier sheet of this document has, in lower case. */
+function namesOn(sheet: OwnSheet | null, description: SheetDescription, around: Surroundings): string[] {
+  if (sheet === null) return []
+  const quoted = `'${sheet.sheetName.replaceAll("'", "''")}'!`
+  const starts = [`=${quoted}`, `=${sheet.sheetName}!`]
+  return [...around.formulas]
+    .filter(
+      ([name, formula]) => isNameOf(description, name) && starts.some((start) => formula.startsWith(start))
+    )
+    .map(([name]) => name)
+}
+
+/** Adds an empty sheet for a document and settles what it and its cells will be called. */
 export function begin(
   context: Excel.RequestContext,
   description: SheetDescription,
@@ -51,18 +69,25 @@ export function begin(
   const earlier = around.own
     .filter((sheet) => sheet.kind === description.kind)
     .sort((a, b) => a.number - b.number)
-  const replaced = replace ? (earlier.at(-1) ?? null) : null
+  if (description.kind === 'rates' && earlier.length > 0)
+    return problem('users-sheet', '', { cell: earlier[0]?.sheetName ?? '' })
+  const replaceable = replace && !usersSheets.has(description.kind)
+  const replaced = replaceable ? (earlier.at(-1) ?? null) : null
   if (replaced?.protected === true) return problem('sheet-protected', '', { cell: replaced.sheetName })
   const writtenAs = freeSheetName(description.name, around.sheetNames)
   around.sheetNames.push(writtenAs)
   const number = (earlier.at(-1)?.number ?? 0) + 1
+  const oldNames = namesOn(replaced, description, around)
+  const named = withFreeNames(description, new Set([...around.names, ...around.tables.keys()]))
+  for (const { name } of named.names ?? []) around.names.add(name.toLowerCase())
   return {
-    description,
+    description: named,
     sheet: context.workbook.worksheets.add(writtenAs),
     writtenAs,
     finalName: replaced?.sheetName ?? writtenAs,
     ownName: replaced?.name ?? ownName(description.kind, number),
-    replaced
+    replaced,
+    oldNames
   }
 }
 
@@ -87,6 +112,7 @@ export function finish(context: Excel.RequestContext, draft: Draft, around: Surr
     for (const [table, sheet] of around.tables) if (sheet === sheetName) around.tables.delete(table)
   }
   if (draft.finalName !== draft.writtenAs) draft.sheet.name = draft.finalName
+  for (const name of draft.oldNames) workbook.names.getItem(name).delete()
   nameTables(draft, around)
   if (around.names.has(draft.ownName.toLowerCase())) workbook.names.getItem(draft.ownName).delete()
   const item = workbook.names.add(draft.ownName, draft.sheet.getCell(0, 0))
@@ -105,11 +131,13 @@ export async function discard(drafts: readonly Draft[]): Promise<void> {
         draft,
         sheet: worksheets.getItemOrNullObject(draft.writtenAs),
         earlier: draft.replaced && worksheets.getItemOrNullObject(draft.replaced.sheetName),
-        name: names.getItemOrNullObject(draft.ownName)
+        name: names.getItemOrNullObject(draft.ownName),
+        cells: (draft.description.names ?? []).map((cell) => names.getItemOrNullObject(cell.name))
       }))
       await context.sync()
-      for (const { sheet, earlier, name } of found) {
+      for (const { sheet, earlier, name, cells } of found) {
         if (sheet.isNullObject || earlier?.isNullObject === true) continue
+        for (const cell of cells) if (!cell.isNullObject) cell.delete()
         sheet.delete()
         if (earlier === null && !name.isNullObject) name.delete()
       }

@@ -1,6 +1,10 @@
 import type { Area, Content, Format, SheetDescription } from '../documents/sheet'
 import { typedText } from '../documents/typedText'
+import type { DrawingPainter } from '../documents/drawing/painter'
 import { addTables, setUpPage } from './pageAndTables'
+import { addCellRules } from './cellRules'
+import { writeFormulas } from './writeFormulas'
+import { cellsAPicture, writePictures } from './writePictures'
 
 /** Rough size of one request in characters; Excel on the web takes at most 5 MB. */
 const requestCharacters = 1_000_000
@@ -9,6 +13,8 @@ const requestSteps = 400
 
 export interface Writing {
   signal?: AbortSignal | undefined
+  /** Needed where a sheet has pictures. */
+  painter?: DrawingPainter | undefined
   /** Told after each request how many of its share of steps are done. */
   onStep?: ((cells: number) => void) | undefined
 }
@@ -52,22 +58,6 @@ async function writeCells(
     onStep?.(band.length * widths.length)
     start += band.length
   }
-}
-
-/** Native formulas, each by itself: nothing a person typed ever goes this way. */
-async function writeFormulas(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  { rows }: SheetDescription,
-  { signal }: Writing
-): Promise<void> {
-  rows.forEach((row, r) => {
-    row.forEach((content, c) => {
-      if (typeof content === 'object' && content !== null && 'formula' in content)
-        sheet.getCell(r, c).formulas = [[content.formula]]
-    })
-  })
-  await send(context, signal)
 }
 
 const horizontal = { left: 'Left', center: 'Center', right: 'Right' } as const
@@ -116,6 +106,16 @@ async function writeFormats(
   }
 }
 
+/** Names the cells that formulas call; they come before the formulas, so that no formula ever misses its names. */
+function nameCells(
+  { workbook }: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  { names = [] }: SheetDescription
+): void {
+  for (const { name, area } of names)
+    workbook.names.add(name, sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns))
+}
+
 /** Writes a description onto a new, empty sheet. Its tables get their names later, when these are free. */
 export async function writeSheet(
   context: Excel.RequestContext,
@@ -125,8 +125,14 @@ export async function writeSheet(
 ): Promise<void> {
   await writeFormats(context, sheet, description, writing)
   await writeCells(context, sheet, description, writing)
-  await writeFormulas(context, sheet, description, writing)
+  nameCells(context, sheet, description)
+  await writeFormulas(sheet, description, () => send(context, writing.signal))
   addTables(sheet, description)
+  addCellRules(sheet, description)
   setUpPage(sheet, description)
   await send(context, writing.signal)
+  await writePictures(sheet, description, writing.painter, requestCharacters, async (written) => {
+    await send(context, writing.signal)
+    writing.onStep?.(written * cellsAPicture)
+  })
 }

@@ -1,18 +1,17 @@
 import { resolve } from 'node:path'
 import { readInventory } from '../arbor/measure/readInventory'
 import { planInventory } from '../arbor/plan/planInventory'
+import { planByRules } from '../arbor/plan/planByRules'
 import type { Plan, TreePlan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
 import { estimatePlan } from '../arbor/price/estimatePlan'
-import type { CellBlock } from '../../shared/cells'
 import { isRefusal, type Refusal } from '../../shared/refusal'
-import { describeCutPlan } from '../documents/cutPlan'
-import { describeEstimate } from '../documents/estimateSheet'
+import { describeDocuments, planDocuments } from '../documents/describeDocuments'
 import { readArguments, usage, type Wanted } from './arguments'
 import { whyNotWritable, writeOut } from './outFile'
 import { planJson } from './planJson'
 import { planText } from './planText'
-import { readTableFile } from './readTableFile'
+import { readPlannedFile, type PlannedFile } from './readTableFile'
 import { sampleInventory, sampleSheetName } from './sampleInventory'
 import { writeWorkbook } from './writeWorkbook'
 
@@ -30,7 +29,10 @@ export interface Surroundings {
 /** A plan was made; the arguments or a file cannot be used; no row could be planned. */
 export type ExitCode = 0 | 2 | 3
 
-const sample: CellBlock = { rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 }
+const sample: PlannedFile = {
+  inventory: { rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 },
+  rules: null
+}
 
 /** At least one tree was judged: it has a visit, or, without limbs, a crown ratio or a time budget. */
 function anythingPlanned(made: Plan, estimate: Estimate): boolean {
@@ -44,13 +46,16 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   const out = wanted.out === null ? null : resolve(around.folder, wanted.out)
   const refused = out === null ? null : await whyNotWritable(out, inventory)
   if (refused !== null) return refused
-  const block = inventory === null ? sample : await readTableFile(inventory)
-  if (isRefusal(block)) return block
+  const file = inventory === null ? sample : await readPlannedFile(inventory)
+  if (isRefusal(file)) return file
 
-  const made = planInventory(readInventory(block), { date: wanted.date ?? around.today })
+  const made = planInventory(readInventory(file.inventory), {
+    date: wanted.date ?? around.today,
+    ...planByRules(file.rules)
+  })
   const estimate = estimatePlan(made)
   if (out !== null) {
-    const documents = [describeCutPlan(made), describeEstimate(estimate, made)]
+    const documents = describeDocuments(planDocuments, made, estimate)
     const failed = await writeOut(out, await writeWorkbook(documents))
     if (failed !== null) return failed
   }

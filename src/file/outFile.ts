@@ -2,13 +2,18 @@ import { readFile, writeFile } from 'node:fs/promises'
 import { resolve } from 'node:path'
 import { readXlsx } from 'hucre/xlsx'
 import { refuse, type Refusal } from '../../shared/refusal'
-import { readOwnName } from '../documents/ownSheets'
+import { readOwnName, usersSheets } from '../documents/ownSheets'
 
-/** True where every sheet of the workbook is one that was written from a plan, so that it may be written anew. */
+/** True where every sheet of the workbook is one that was written from a plan and is nobody's own: it may be written anew. */
 async function holdsOnlyOurs(bytes: Uint8Array): Promise<boolean> {
   try {
     const { sheets, namedRanges } = await readXlsx(bytes)
-    const own = new Set((namedRanges ?? []).map(({ name, range }) => readOwnName(name, range)?.sheetName))
+    const own = new Set(
+      (namedRanges ?? []).flatMap(({ name, range }) => {
+        const found = readOwnName(name, range)
+        return found === null || usersSheets.has(found.kind) ? [] : [found.sheetName]
+      })
+    )
     return sheets.every((sheet) => own.has(sheet.name))
   } catch {
     return false

@@ -3,6 +3,8 @@ import type { Estimate } from '../arbor/price/estimate'
 import { convertLength, systems, type UnitSystem } from '../../shared/units'
 import { version } from '../../shared/version'
 import { cautions, howToRead } from '../documents/cautions'
+import { showRule } from '../arbor/assess/ruleChanges'
+import { closedSentences } from '../documents/planBasis'
 import { describeTree } from '../documents/cutTable'
 import { estimateLines } from './estimateText'
 import { folded, row } from './textRows'
@@ -72,9 +74,20 @@ function problemLines(plan: Plan): string[] {
   const lines: string[] = []
   if (plan.unplanned.length > 0) lines.push('', 'NOT PLANNED')
   for (const { cell, reason } of plan.unplanned) lines.push(...folded(`${cell}: ${reason}`, 2))
-  if (plan.problems.length > 0) lines.push('', 'CHECKS')
-  for (const { message, remedy } of plan.problems) lines.push(...folded(`${message} ${remedy}`, 2))
+  const problems = plan.problems.filter(({ code }) => code !== 'closed-window')
+  if (problems.length > 0) lines.push('', 'CHECKS')
+  for (const { message, remedy } of problems) lines.push(...folded(`${message} ${remedy}`, 2))
   return lines
+}
+
+/** Rules that are not the defaults, and windows that the first visit falls in: said before anything else. */
+function basisLines(plan: Plan): string[] {
+  const changed = (plan.ruleChanges ?? []).map(({ name, from, to, reason }) => {
+    const why = reason === '' ? '' : ` (${reason})`
+    return `Rule changed: ${name}, ${showRule(from)} to ${showRule(to)}${why}.`
+  })
+  const closed = closedSentences(plan).map((sentence) => `Closed window: ${sentence}`)
+  return [...closed, ...changed].flatMap((sentence) => folded(sentence, 0))
 }
 
 /** The plan as text in columns for a terminal, the cautions at its end. */
@@ -87,6 +100,7 @@ export function planText(plan: Plan, estimate: Estimate): string {
       plan.trees.length === 0 ? `Nothing could be planned: ${from}.` : `${from}. Trees by urgency.`,
       0
     ),
+    ...basisLines(plan),
     ...byUrgency(plan).flatMap((tree) => treeLines(tree, plan.system)),
     ...(estimate.lines.length === 0 ? [] : estimateLines(estimate, plan.system)),
     ...problemLines(plan),

@@ -43,16 +43,31 @@ function unreadable(name: string, error: unknown): Refusal {
   )
 }
 
-async function readBytes({ name, bytes }: NamedBytes): Promise<CellBlock | Refusal> {
+/** The sheet of rules that a person owns, from its first cell on, or null. */
+function rulesSheet(workbook: Workbook): CellBlock | null {
+  const own = (workbook.namedRanges ?? [])
+    .flatMap(({ name, range }) => readOwnName(name, range) ?? [])
+    .filter(({ kind }) => kind === 'rules')
+    .sort((a, b) => a.number - b.number)
+  for (const { sheetName } of own) {
+    const sheet = workbook.sheets.find(({ name }) => name === sheetName)
+    if (sheet === undefined) continue
+    return { rows: sheet.rows.map((row) => row.map(cellOf)), sheet: sheetName, top: 0, left: 0 }
+  }
+  return null
+}
+
+async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Refusal> {
   const kind = extname(name).toLowerCase()
   if (kind === '.csv' || kind === '.txt' || kind === '.tsv') {
     const rows = readCsv(decodeText(bytes))
-    return findInventory([{ name: basename(name, extname(name)), rows }])
+    return { inventory: findInventory([{ name: basename(name, extname(name)), rows }]), rules: null }
   }
   if (kind !== '.xlsx' && kind !== '.xlsm')
     return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
   try {
-    return findInventory(inventorySheets(await readXlsx(bytes)))
+    const workbook = await readXlsx(bytes)
+    return { inventory: findInventory(inventorySheets(workbook)), rules: rulesSheet(workbook) }
   } catch (error) {
     return unreadable(name, error)
   }
@@ -75,14 +90,27 @@ async function openFile(path: string): Promise<NamedBytes | Refusal> {
   }
 }
 
-/**
- * The inventory in an .xlsx or .csv file as a block of cells, found by its headers (see `findInventory`). Dates come as
- * serials, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
- */
-export async function readTableFile(from: string | NamedBytes): Promise<CellBlock | Refusal> {
+/** What a file holds to plan from. */
+export interface PlannedFile {
+  inventory: CellBlock
+  /** Its sheet of rules, or null. */
+  rules: CellBlock | null
+}
+
+/** The inventory of a file, as `readTableFile` gives it, together with the workbook's sheet of rules. */
+export async function readPlannedFile(from: string | NamedBytes): Promise<PlannedFile | Refusal> {
   const file = typeof from === 'string' ? await openFile(from) : from
   if (isRefusal(file)) return file
   if (file.bytes.length > largestFile)
     return refuse(`${file.name} is larger than 200 MB: split the inventory into smaller files.`)
   return readBytes(file)
+}
+
+/**
+ * The inventory in an .xlsx or .csv file as a block of cells, found by its headers (see `findInventory`). Dates come as
+ * serials, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
+ */
+export async function readTableFile(from: string | NamedBytes): Promise<CellBlock | Refusal> {
+  const file = await readPlannedFile(from)
+  return isRefusal(file) ? file : file.inventory
 }

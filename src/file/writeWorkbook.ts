@@ -1,9 +1,12 @@
 import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
 import type { Cell, NamedRange, TableDefinition } from 'hucre'
-import { cellAddress, isErrorText } from '../../shared/cells'
+import { cellAddress, columnLetters, isErrorText } from '../../shared/cells'
+import { withFreeNames } from '../documents/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
 import type { Area, Content, DocumentKind, SheetDescription } from '../documents/sheet'
 import { fitCell, startsFormula } from '../documents/typedText'
+import { validationsOf } from './cellRules'
+import { imagesOf } from './sheetImages'
 import { SheetStyles } from './workbookStyles'
 
 /** A width in characters with the padding that a file counts and people do not (ECMA-376 part 1, 18.3.1.13). */
@@ -64,7 +67,11 @@ function tablesOf(description: SheetDescription, taken: Set<string>): TableDefin
   })
 }
 
-function sheetOf(description: SheetDescription, name: string, tables: TableDefinition[]): WriteSheet {
+async function sheetOf(
+  description: SheetDescription,
+  name: string,
+  tables: TableDefinition[]
+): Promise<WriteSheet> {
   const { page, freezeRows, freezeColumns, widths, heights } = description
   const rowDefs = new Map<number, { height: number }>()
   for (const { row, rows, points } of heights)
@@ -75,6 +82,8 @@ function sheetOf(description: SheetDescription, name: string, tables: TableDefin
     columns: widths.map((width) => ({ width: fileWidth(width) })),
     rowDefs,
     tables,
+    ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
+    ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
     ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
     view: { showGridLines: false },
     pageSetup: {
@@ -84,6 +93,8 @@ function sheetOf(description: SheetDescription, name: string, tables: TableDefin
       fitToWidth: 1,
       fitToHeight: 0
     },
+    // The file names the row above a break.
+    ...(page.breaks === undefined ? {} : { rowBreaks: page.breaks.map((row) => row - 1) }),
     headerFooter: { oddFooter: `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N` }
   }
 }
@@ -97,6 +108,16 @@ function titleRows(description: SheetDescription, sheetName: string): NamedRange
   return [{ name: '_xlnm.Print_Titles', range, scope: sheetName }]
 }
 
+/** The cells that formulas call by name. */
+function namedCells({ names = [] }: SheetDescription, sheetName: string): NamedRange[] {
+  const quotedName = `'${sheetName.replaceAll("'", "''")}'`
+  return names.map(({ name, area }) => {
+    const first = `$${columnLetters(area.column)}$${String(area.row + 1)}`
+    const last = `$${columnLetters(area.column + area.columns - 1)}$${String(area.row + area.rows)}`
+    return { name, range: `${quotedName}!${first === last ? first : `${first}:${last}`}` }
+  })
+}
+
 /** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */
 export async function writeWorkbook(descriptions: readonly SheetDescription[]): Promise<Uint8Array> {
   const names: string[] = []
@@ -104,14 +125,16 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
   const counts = new Map<DocumentKind, number>()
   const sheets: WriteSheet[] = []
   const namedRanges: NamedRange[] = []
-  for (const description of descriptions) {
+  for (const wanted of descriptions) {
+    const taken = [...namedRanges.map((range) => range.name), ...tableNames]
+    const description = withFreeNames(wanted, new Set(taken.map((each) => each.toLowerCase())))
     const name = freeSheetName(description.name, names)
     const number = (counts.get(description.kind) ?? 0) + 1
     counts.set(description.kind, number)
     names.push(name)
-    sheets.push(sheetOf(description, name, tablesOf(description, tableNames)))
+    sheets.push(await sheetOf(description, name, tablesOf(description, tableNames)))
     namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
-    namedRanges.push(...titleRows(description, name))
+    namedRanges.push(...titleRows(description, name), ...namedCells(description, name))
   }
   return writeXlsx({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
 }

@@ -100,6 +100,10 @@ export interface Picture {
   width: number
   height: number
   alt: string
+  /** While true, a new width brings a height in proportion, and the other way round. */
+  proportionLocked?: boolean
+  /** What becomes of it when the cells under it are moved or resized; a store may leave it to the host. */
+  placement?: 'TwoCell' | 'OneCell' | 'Absolute'
 }
 
 export interface Selection {

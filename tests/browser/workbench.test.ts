@@ -8,6 +8,8 @@ import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory
 import { readInventory } from '../../src/arbor/measure/readInventory'
 import { planInventory } from '../../src/arbor/plan/planInventory'
 import { describeCutPlan } from '../../src/documents/cutPlan'
+import { rateBook } from '../../src/arbor/price/rateBook'
+import { cellAddress } from '../../shared/cells'
 import { startBrowser } from './browser'
 import { certificate, key } from './certificate'
 import {
@@ -267,6 +269,39 @@ describe('the documents in the grid and in the saved file', () => {
     for (const { row, points } of above) expect(sheet.rowDefs?.get(row)?.height).toBeCloseTo(points, 0)
     expect(file.namedRanges).toContainEqual({ name: 'Limbwright_cut_plan', range: "'Cut plan'!$A$1" })
     expect(sheet.cells?.get('0,0')?.style?.font?.bold).toBe(true)
+  })
+
+  test('an estimate written twice in the same place comes to the pane’s total, and follows its rates', async () => {
+    await desk.page.getByRole('button', { name: 'Plan selection' }).click()
+    await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
+    await desk.pane.getByRole('tab', { name: 'Estimate' }).click()
+    const shown = await desk.pane.locator('.totals-last dd').innerText()
+    const total = Number(shown.replaceAll(',', ''))
+    expect(total).toBeGreaterThan(0)
+    await desk.pane.getByRole('tab', { name: /^Write/ }).click()
+    await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
+    await desk.pane.locator('.done').waitFor()
+    await desk.pane.getByRole('button', { name: 'Write again' }).click()
+    await desk.pane.getByRole('button', { name: 'Replace them' }).click()
+    await desk.pane.locator('.done').waitFor()
+    expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate'])
+    const cells = await read(desk, 'Estimate', 'A1:T400')
+    const row = cells.findIndex(([label]) => String(label).startsWith('Total ('))
+    const column = cells[row]!.findIndex((cell) => typeof cell === 'number')
+    const place = cellAddress(row, column)
+    await waitForCell(desk, 'Estimate', place, total)
+    // A changed rate has the grid reckon every price again, by names on the sheet that took its place.
+    const wage = cells.findIndex(([label]) => label === rateBook.wage.name)
+    await write(desk, 'Estimate', cellAddress(wage, 5), [[56]])
+    const end = Date.now() + 10000
+    let now: unknown = total
+    while (now === total && Date.now() < end) {
+      await desk.page.waitForTimeout(50)
+      now = (await read(desk, 'Estimate', place))[0]![0]
+    }
+    expect(now).toBeGreaterThan(total)
+    await write(desk, 'Estimate', cellAddress(wage, 5), [[cells[wage]![5]]])
+    await waitForCell(desk, 'Estimate', place, total)
   })
 
   test('a sheet of ours is found again after it was renamed', async () => {

@@ -26,6 +26,7 @@ function filesUnder(folder: string): string[] {
 describe('the built folder', () => {
   test('holds what the manifest and the pages refer to', () => {
     expect(readdirSync(out).sort()).toEqual([
+      'documents.js',
       'functions.js',
       'functions.json',
       'help',

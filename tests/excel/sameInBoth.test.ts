@@ -1,11 +1,11 @@
 /** What the add-in writes through the real Office library and what the .xlsx writer writes, cell by cell. */
 import { readXlsx, type Workbook } from 'hucre/xlsx'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { describeCutPlan } from '../../src/documents/cutPlan'
-import { describeEstimate } from '../../src/documents/estimateSheet'
+import { describeDocuments, planDocuments } from '../../src/documents/describeDocuments'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
 import { columnPoints } from '../../src/excel/writeSheet'
+import { filePainter } from '../../src/file/paintDrawing'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
 import { dateToSerial } from 'hucre'
 import { samplePlan } from '../documents/samplePlan'
@@ -16,11 +16,18 @@ let file: Workbook
 const plan = samplePlan()
 plan.trees[0]!.tree.species = '=Red maple'
 plan.trees[1]!.tree.site = '#N/A'
-const documents = [describeCutPlan(plan), describeEstimate(estimatePlan(plan), plan)]
+plan.trees[2]!.tree.id = '=T03'
+const documents = describeDocuments(planDocuments, plan, estimatePlan(plan), {
+  client: '=HYPERLINK("x")',
+  site: '-1',
+  preparedBy: '@them',
+  date: '2026-03-02',
+  valid: '2026-06-30'
+})
 
 beforeAll(async () => {
   office = await startWith()
-  const result = await applySheets(documents, { replace: false })
+  const result = await applySheets(documents, { replace: false, painter: filePainter })
   if (isProblem(result)) throw new Error(result.message)
   file = await readXlsx(await writeWorkbook(documents), { readStyles: true })
 })
@@ -82,11 +89,32 @@ describe.each(documents.map((description) => [description.name, description] as 
         }
     })
 
+    test('has the same pictures at the same place, with the same words', () => {
+      const id = idOf(name)
+      const edges = (size: (index: number) => number, count: number) =>
+        Array.from({ length: count + 1 }, (_, index) => index).map((index) =>
+          Array.from({ length: index }, (__, before) => size(before)).reduce((sum, each) => sum + each, 0)
+        )
+      const lefts = edges((column) => office.book.columnWidth(id, column), columns)
+      const tops = edges((row) => office.book.rowHeight(id, row), rows)
+      const inBook = office.book.pictures(id).map(({ left, top, alt, image }) => {
+        return { left, top, alt, image }
+      })
+      const inTheFile = (inFile().images ?? []).map(({ anchor, altText, data }) => ({
+        left: lefts[anchor.from.col],
+        top: tops[anchor.from.row],
+        alt: altText,
+        image: Buffer.from(data).toString('base64')
+      }))
+      expect(inBook).toEqual(inTheFile)
+      expect(inBook).toHaveLength(description.pictures?.length ?? 0)
+    })
+
     test('has the same tables, frozen columns, widths, heights and page', () => {
       const id = idOf(name)
       const tables = office.book.tables().filter(({ sheetId }) => sheetId === id)
       expect(tables.map((table) => [table.name, table.style, table.banded])).toEqual(
-        inFile().tables!.map((table) => [table.name, table.style, table.showRowStripes])
+        (inFile().tables ?? []).map((table) => [table.name, table.style, table.showRowStripes])
       )
       expect(tables.map((table) => table.area)).toEqual(description.tables.map((table) => table.area))
       expect(office.book.frozen(id)).toEqual({ rows: 0, columns: inFile().freezePane?.columns ?? 0 })
@@ -107,7 +135,9 @@ describe.each(documents.map((description) => [description.name, description] as 
         setup.fitToWidth,
         setup.fitToHeight === 0 ? null : -1
       ])
-      expect(page.titleRows).toBe(setup.printTitlesRow)
+      expect(page.titleRows).toBe(setup.printTitlesRow ?? null)
+      expect(page.breaks ?? []).toEqual((inFile().rowBreaks ?? []).map((row) => row + 1))
+      expect(page.breaks ?? []).toEqual(description.page.breaks ?? [])
       expect(inFile().headerFooter!.oddFooter).toBe(`&L${page.footerLeft}&R${page.footerRight}`)
       expect(office.book.gridlines(id)).toBe(inFile().view!.showGridLines)
     })
@@ -120,7 +150,7 @@ test('the names by which both are found again are the same', () => {
   const inBook = office.book.names().map(({ name, formula }) => ({ name, at: formula.replace(/[=']/g, '') }))
   const inFile = file.namedRanges!.map(({ name, range }) => ({ name, at: range.replaceAll("'", '') }))
   expect(names(inBook)).toEqual(names(inFile))
-  expect(names(inBook)).toHaveLength(2)
+  expect(names(inBook)).toHaveLength(documents.length)
 })
 
 /** The memory book tells a cell without a fill as white. */

@@ -189,12 +189,18 @@ describe('a file of one’s own', () => {
     expect(fromXlsx).toEqual(await printed(file('small.csv', csv(metricRows()))))
   })
 
-  test('--out writes a workbook with both documents and prints the plan as well', async () => {
+  test('--out writes a workbook with every document and prints the plan as well', async () => {
     const { code, out } = await run('--json', '--out', 'plan.xlsx')
     expect(code).toBe(0)
     expect(() => JSON.parse(out) as unknown).not.toThrow()
     const { sheets } = await readXlsx(readFileSync(join(folder, 'plan.xlsx')))
-    expect(sheets.map(({ name }) => name)).toEqual(['Cut plan', 'Estimate'])
+    expect(sheets.map(({ name }) => name)).toEqual([
+      'Cut plan',
+      'Estimate',
+      'Client report',
+      'Work order',
+      'Specification'
+    ])
   })
 
   test('an earlier plan of ours is written anew', async () => {

@@ -248,6 +248,34 @@ test('A picture keeps its place and its alternative text', async () => {
   ])
 })
 
+test('A picture keeps its proportion until that is unlocked, as in Excel', async () => {
+  const { id } = await onNewSheet('Proportion', (sheet) => {
+    const [locked, free] = [1, 2].map(() => sheet.shapes.addImage('iVBORw0KGgoAAAANSUhEUg=='))
+    for (const shape of [locked!, free!]) {
+      if (shape === free) shape.lockAspectRatio = false
+      shape.width = 300
+      shape.height = 50
+    }
+    free!.placement = 'OneCell'
+    return Promise.resolve()
+  })
+  const [locked, free] = office.book.pictures(id)
+  expect([locked!.width, locked!.height]).toEqual([50, 50])
+  expect([free!.width, free!.height]).toEqual([300, 50])
+  expect(free!.placement).toBe('OneCell')
+})
+
+test('A range says where it stands and how large it is, in points', async () => {
+  const { value } = await onNewSheet('Extent', async (sheet, context) => {
+    sheet.getRange('B:B').format.columnWidth = 100
+    sheet.getRange('2:3').format.rowHeight = 40
+    const range = sheet.getRange('C3:C4').load('left,top,width,height')
+    await context.sync()
+    return [range.left, range.top, range.width, range.height]
+  })
+  expect(value).toEqual([48 + 100, 15 + 40, 48, 40 + 15])
+})
+
 test('A sheet cannot take a name that is taken or that Excel forbids', async () => {
   const taken = await errorOf(onNewSheet('TREES', () => Promise.resolve()))
   expect(taken?.code).toBe('ItemAlreadyExists')

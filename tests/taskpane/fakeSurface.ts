@@ -1,7 +1,12 @@
 import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import type { Plan, TreePlan } from '../../src/arbor/plan/plan'
+import { planByRules } from '../../src/arbor/plan/planByRules'
+import { describeRules } from '../../src/documents/rulesSheet'
+import { planDocuments } from '../../src/documents/describeDocuments'
+import { titles } from '../../src/documents/ownSheets'
 import type { SheetDescription } from '../../src/documents/sheet'
+import * as documents from '../../taskpane/documents'
 import type { Engine } from '../../taskpane/engine'
 import type {
   OwnSheet,
@@ -33,6 +38,8 @@ export function selectionOf(block: CellBlock): Selected {
 export class FakeSurface implements Surface {
   selected: Selected
   own: OwnSheet[] = []
+  /** The workbook's Rules sheet, or null. */
+  rules: CellBlock | Problem | null = null
   readonly asked: string[] = []
   written: SheetDescription[][] = []
   /** Thrown by the next call that reads or writes. */
@@ -75,6 +82,17 @@ export class FakeSurface implements Surface {
     if (this.fault !== null) return Promise.reject(this.fault)
     steps.onProgress(1, this.block?.rows.length ?? 1)
     return Promise.resolve({ block: this.block, problems: this.readingProblems })
+  }
+
+  readRules(): Promise<CellBlock | Problem | null> {
+    return Promise.resolve(this.rules)
+  }
+
+  writeRules({ name }: SheetDescription): Promise<string | Problem> {
+    if (this.fault !== null) return Promise.reject(this.fault)
+    this.asked.push('write rules')
+    this.rules = { rows: [], sheet: name, top: 0, left: 0 }
+    return Promise.resolve(name)
   }
 
   findOwnSheets(): Promise<OwnSheet[] | Problem> {
@@ -121,6 +139,7 @@ function description(kind: SheetDescription['kind'], name: string): SheetDescrip
 export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = () => undefined): Engine {
   return {
     readInventory: () => plan.inventory,
+    planByRules,
     *planTrees(): Generator<TreePlan, Plan> {
       for (const tree of plan.trees) {
         eachTree()
@@ -129,7 +148,11 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
       return plan
     },
     estimatePlan: inventedEstimate,
-    describeCutPlan: () => description('cut-plan', 'Cut plan'),
-    describeEstimate: () => description('estimate', 'Estimate')
+    describeRules,
+    drawings: () => Promise.resolve(documents),
+    describeDocuments: (wanted) => {
+      const chosen = new Set(wanted)
+      return planDocuments.filter((kind) => chosen.has(kind)).map((kind) => description(kind, titles[kind]))
+    }
   }
 }

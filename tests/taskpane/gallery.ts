@@ -54,6 +54,16 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await page.click('.card-body .more-toggle >> nth=0')
     await page.click('.later-toggle >> nth=0')
   },
+  rules: async (page) => {
+    await plan(page)
+    await page.click('text=Rules: the defaults')
+  },
+  season: async (page) => {
+    await page.evaluate('stage.useRules()')
+    await plan(page)
+    await page.click('text=/Rules: 2 changed/')
+    await page.click('.card-toggle:has-text("Pin oak")')
+  },
   estimate: async (page) => {
     await plan(page)
     await page.click('role=tab[name=/Estimate/]')
@@ -69,6 +79,11 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
   write: async (page) => {
     await plan(page)
     await page.click('role=tab[name=/Write/]')
+  },
+  cover: async (page) => {
+    await plan(page)
+    await page.click('role=tab[name=/Write/]')
+    await page.click('label:has-text("Client report")')
   },
   replace: async (page) => {
     await plan(page)

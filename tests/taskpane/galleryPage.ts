@@ -1,11 +1,14 @@
 /** The page behind the pictures: the real pane and engine, with a stand-in for the spreadsheet. */
 import { problem } from '../../shared/problems'
+import { ruleBook } from '../../shared/rules'
 import { readInventory } from '../../src/arbor/measure/readInventory'
+import { planByRules } from '../../src/arbor/plan/planByRules'
 import { planTrees } from '../../src/arbor/plan/planInventory'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { describeCutPlan } from '../../src/documents/cutPlan'
-import { describeEstimate } from '../../src/documents/estimateSheet'
+import { describeDocuments } from '../../src/documents/describeDocuments'
+import { describeRules } from '../../src/documents/rulesSheet'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
+import * as documents from '../../taskpane/documents'
 import { Pane } from '../../taskpane/pane'
 import { FakeSurface, selectionOf } from './fakeSurface'
 
@@ -18,7 +21,15 @@ const rows = sampleInventory.map((row, index) =>
 const surface = new FakeSurface({ sheet: sampleSheetName, top: 0, left: 0, rows })
 const root = document.getElementById('pane')
 if (root === null) throw new Error('The page has no pane.')
-const engine = { readInventory, planTrees, estimatePlan, describeCutPlan, describeEstimate }
+const engine = {
+  readInventory,
+  planByRules,
+  planTrees,
+  estimatePlan,
+  describeRules,
+  describeDocuments,
+  drawings: () => Promise.resolve(documents)
+}
 const pane = new Pane(root, { surface, engine, today: () => '2031-03-02' })
 void pane.start()
 
@@ -47,6 +58,19 @@ const stage = {
   },
   failReading: () => {
     surface.readBlock = () => Promise.resolve({ block: null, problems: [problem('cell-editing', '')] })
+  },
+  useRules: () => {
+    const rows = describeRules().rows.map((cells) => {
+      const row = cells.map((cell) => (typeof cell === 'object' ? null : cell))
+      if (row[0] === 'Region of the trees') row[1] = 'Texas'
+      if (row[0] === ruleBook.allowedYoung.name) {
+        row[1] = 0.35
+        row[6] = 'vigorous young trees, agreed with the owner'
+      }
+      if (row[0] === ruleBook.cutsPerVisit.name) row[1] = 4
+      return row
+    })
+    surface.rules = { rows, sheet: 'Rules', top: 0, left: 0 }
   },
   selectRow: (row: number) => {
     surface.selectRow(row)

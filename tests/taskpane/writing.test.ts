@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
-import { inventedBlock } from './inventedPlan'
+import { FakeSurface, fakeEngine } from './fakeSurface'
+import { inventedBlock, inventedPlan } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'
 
 async function write() {
@@ -21,6 +22,86 @@ test('writing says which sheets now stand in the workbook', async () => {
   expect(surface.written[0]?.map(({ kind }) => kind)).toEqual(['cut-plan', 'estimate'])
   expect(announced(root)).toBe('Written: the sheets Cut plan and Estimate.')
   expect(document.activeElement?.textContent).toBe('Written: the sheets Cut plan and Estimate.')
+})
+
+describe('the sheets to write', () => {
+  const tick = (root: ParentNode, label: string) => {
+    const found = [...root.querySelectorAll('label')].find(({ textContent }) => textContent.startsWith(label))
+    if (!found?.control) throw new Error(`There is no box “${label}”.`)
+    found.control.click()
+  }
+
+  test('are those that are ticked, in their own order', async () => {
+    const { root, surface } = await write()
+    for (const label of ['Specification', 'Client report', 'Estimate']) tick(root, label)
+    press(root, 'Write sheets')
+    await settle()
+    expect(surface.written[0]?.map(({ kind }) => kind)).toEqual([
+      'cut-plan',
+      'client-report',
+      'specification'
+    ])
+  })
+
+  test('nothing ticked writes nothing and says what to do', async () => {
+    const { root, surface } = await write()
+    for (const label of ['Cut plan', 'Estimate']) tick(root, label)
+    press(root, 'Write sheets')
+    await settle()
+    expect(surface.written).toEqual([])
+    expect(announced(root)).toBe('Nothing is ticked: tick at least one sheet to write.')
+    expect(readable(root)).toContain('Nothing is ticked: tick at least one sheet to write.Write sheets')
+  })
+
+  test('only those of an earlier plan that would be written again are asked about', async () => {
+    const { root, surface } = await write()
+    surface.own = [{ kind: 'work-order', sheetName: 'Work order' }]
+    press(root, 'Write sheets')
+    await settle()
+    expect(surface.written.length).toBe(1)
+  })
+
+  test('the cover is asked for with the client report only, and what was typed reaches it', async () => {
+    const engine = fakeEngine()
+    const covers: unknown[] = []
+    const describe = engine.describeDocuments
+    engine.describeDocuments = (wanted, plan, estimate, cover) => {
+      covers.push(cover)
+      return describe(wanted, plan, estimate, cover)
+    }
+    const { root, pane } = await openPane(new FakeSurface(), engine)
+    await pane.planSelection()
+    ;[...root.querySelectorAll<HTMLElement>('[role=tab]')].at(-1)?.click()
+    expect(readable(root)).not.toContain('Cover of the client report')
+    tick(root, 'Client report')
+    expect(readable(root)).toContain('Cover of the client report')
+    const field = [...root.querySelectorAll('label')].find(({ textContent }) => textContent === 'Client')!
+    const input = field.control as HTMLInputElement
+    input.value = 'Quarry trust (invented)'
+    input.dispatchEvent(new Event('input'))
+    press(root, 'Write sheets')
+    await settle()
+    const plan = inventedPlan()
+    expect(covers).toEqual([
+      {
+        client: 'Quarry trust (invented)',
+        site: '',
+        preparedBy: '',
+        date: plan.date,
+        valid: engine.estimatePlan(plan).validUntil
+      }
+    ])
+  })
+
+  test('stay ticked when the plan is made again', async () => {
+    const { root, pane, chooseTab, surface } = await write()
+    tick(root, 'Work order')
+    await pane.planSelection()
+    chooseTab()
+    press(root, 'Write sheets')
+    await settle()
+    expect(surface.written[0]?.map(({ kind }) => kind)).toEqual(['cut-plan', 'estimate', 'work-order'])
+  })
 })
 
 describe('where an earlier plan left its sheets', () => {

@@ -16,6 +16,7 @@ function contents(): BookContents {
   extras.sheets.set('s1', {
     ...plainExtras(),
     page: {
+      breaks: [7, 30],
       orientation: 'Landscape',
       paperSize: 'A4',
       fitToWidth: 1,

@@ -1,10 +1,8 @@
 import { problem, type Problem } from '../../../shared/problems'
+import { defaultRules, type Rules } from '../../../shared/rules'
 import { fieldAddress, type Inventory, type Limb, type Tree } from '../measure/inventory'
 import type { LeaderChoice } from '../plan/plan'
 import { leaderMerit } from './leaderRank'
-
-/** Two stems this near in merit, on the scale of 10, are too close to call from the ground (house rule). */
-const tooClose = 0.5
 
 /**
  * Which stem is kept as the leader. A row marked as leader wins, unless it is dead or broken: then the best of the
@@ -12,10 +10,15 @@ const tooClose = 0.5
  * better of them is proposed; where the trunk goes on unlisted, the trunk is. A proposal is always to be confirmed on
  * site, and says so where the candidates are close: no published weights exist (common practice, no source).
  */
-export function chooseLeader(inventory: Inventory, tree: Tree, problems: Problem[]): LeaderChoice {
+export function chooseLeader(
+  inventory: Inventory,
+  tree: Tree,
+  problems: Problem[],
+  rules: Rules = defaultRules
+): LeaderChoice {
   const marked = tree.limbs.filter((limb) => limb.role === 'leader')
   const first = marked[0]
-  if (first === undefined) return unmarkedLeader(inventory, tree, problems)
+  if (first === undefined) return unmarkedLeader(inventory, tree, problems, rules)
   for (const other of marked.slice(1)) {
     const at = fieldAddress(inventory, other.row, 'role')
     problems.push(problem('leader-twice', at, { tree: tree.id, limb: first.id }))
@@ -28,13 +31,22 @@ export function chooseLeader(inventory: Inventory, tree: Tree, problems: Problem
       confirm: false,
       lost: null
     }
-  return lostLeader(inventory, tree, first, problems)
+  return lostLeader(inventory, tree, first, problems, rules)
 }
 
 /** The marked leader is dead or broken: the best of the others takes over, if one reaches high enough. */
-function lostLeader(inventory: Inventory, tree: Tree, lost: Limb, problems: Problem[]): LeaderChoice {
+function lostLeader(
+  inventory: Inventory,
+  tree: Tree,
+  lost: Limb,
+  problems: Problem[],
+  rules: Rules
+): LeaderChoice {
   const what = lost.dead ? 'dead' : 'broken'
-  const ranked = rank(highStems(tree).filter((limb) => limb !== lost))
+  const ranked = rank(
+    highStems(tree, rules).filter((limb) => limb !== lost),
+    rules
+  )
   const heir = ranked[0]
   const value =
     heir === undefined ? 'no listed limb reaches high enough to take over' : `limb ${heir.id} is proposed`
@@ -51,14 +63,14 @@ function lostLeader(inventory: Inventory, tree: Tree, lost: Limb, problems: Prob
   return {
     limb: heir,
     name: heir.id,
-    reason: `the marked leader ${lost.id} is ${what}; ${whyBest(ranked)}`,
+    reason: `the marked leader ${lost.id} is ${what}; ${whyBest(ranked, rules)}`,
     confirm: true,
     lost
   }
 }
 
-function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[]): LeaderChoice {
-  const ranked = rank(unionMembers(tree))
+function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[], rules: Rules): LeaderChoice {
+  const ranked = rank(unionMembers(tree, rules), rules)
   const best = ranked[0] ?? null
   if (tree.limbs.length > 0) {
     const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
@@ -69,7 +81,7 @@ function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[]): 
     return {
       limb: best,
       name: best.id,
-      reason: `no row is marked; ${whyBest(ranked)}`,
+      reason: `no row is marked; ${whyBest(ranked, rules)}`,
       confirm: true,
       lost: null
     }
@@ -79,14 +91,14 @@ function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[]): 
 }
 
 /** What speaks for the best, and the honest word where the next is close. */
-function whyBest(ranked: readonly Limb[]): string {
+function whyBest(ranked: readonly Limb[], rules: Rules): string {
   const [best, next] = ranked
   if (best === undefined) return ''
   if (next === undefined) return `limb ${best.id} is the only stem that reaches the top quarter`
-  const merits = meritsOf(ranked)
+  const merits = meritsOf(ranked, rules)
   const ahead = (merits[0] ?? 0) - (merits[1] ?? 0)
   const words = strengths(best, next)
-  if (ahead < tooClose)
+  if (ahead < rules.leaderClose)
     return `limbs ${best.id} and ${next.id} are too close to call${words === '' ? '' : ` (${best.id} is ${words})`}: decide on site`
   return `of ${ranked.length} stems ${best.id} is ${words === '' ? 'the better on the whole' : words}, weighed in the order upright, thick, tall, free of included bark`
 }
@@ -107,8 +119,8 @@ function ratioAsMeasured(limb: Limb): number {
 }
 
 /** Live stems on the trunk that reach the top quarter of the tree. */
-function highStems(tree: Tree): Limb[] {
-  const top = 0.75 * (tree.height ?? Infinity)
+function highStems(tree: Tree, rules: Rules): Limb[] {
+  const top = rules.leaderReach * (tree.height ?? Infinity)
   return tree.limbs.filter(
     (limb) =>
       !limb.dead && !limb.broken && limb.parent === null && limb.diameter !== null && (limb.tip ?? 0) >= top
@@ -116,8 +128,8 @@ function highStems(tree: Tree): Limb[] {
 }
 
 /** Two listed limbs that are each other's stem make up the whole union: there is no further trunk. */
-function unionMembers(tree: Tree): Limb[] {
-  const stems = highStems(tree).filter((limb) => limb.stem !== null)
+function unionMembers(tree: Tree, rules: Rules): Limb[] {
+  const stems = highStems(tree, rules).filter((limb) => limb.stem !== null)
   return stems.filter((limb) => stems.some((other) => other !== limb && areEachOthersStem(limb, other)))
 }
 
@@ -133,18 +145,23 @@ function areEachOthersStem(a: Limb, b: Limb): boolean {
 }
 
 /** Merit of each stem among the others, 0 to 10; a lean that was not measured counts as halfway. */
-function meritsOf(stems: readonly Limb[]): number[] {
+function meritsOf(stems: readonly Limb[], rules: Rules): number[] {
   const thickest = Math.max(...stems.map((limb) => limb.diameter ?? 0))
   const tallest = Math.max(...stems.map((limb) => limb.tip ?? 0))
   return stems.map(({ diameter, angle, tip, bark }) =>
-    leaderMerit({ diameter: diameter ?? 0, lean: angle ?? 45, height: tip ?? 0, bark }, thickest, tallest)
+    leaderMerit(
+      { diameter: diameter ?? 0, lean: angle ?? 45, height: tip ?? 0, bark },
+      thickest,
+      tallest,
+      rules
+    )
   )
 }
 
 /** The better leader first. */
-function rank(stems: readonly Limb[]): Limb[] {
+function rank(stems: readonly Limb[], rules: Rules): Limb[] {
   if (stems.length < 2) return [...stems]
-  const merits = meritsOf(stems)
+  const merits = meritsOf(stems, rules)
   return stems
     .map((limb, at) => ({ limb, merit: merits[at] ?? 0 }))
     .sort((a, b) => b.merit - a.merit || a.limb.row - b.limb.row)

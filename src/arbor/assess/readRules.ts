@@ -180,7 +180,7 @@ class RulesReading {
 
 /** Counted in whole numbers. */
 function isCounted({ unit }: Rule): boolean {
-  return unit === 'years' || unit === 'visits' || unit === 'cuts' || unit === 'stems'
+  return unit === 'years' || unit === 'visits' || unit === 'cuts' || unit === 'stems' || unit === 'eighths'
 }
 
 function textOf(cell: Cell | undefined): string {

@@ -12,6 +12,7 @@ const order: readonly (readonly [RuleName, RuleName])[] = [
   ['codominantIncludedFrom', 'codominantFrom'],
   ['markedCut', 'reasonedCut'],
   ['smallRemoval', 'removeUpTo'],
+  ['reduceFrom', 'reduceUpTo'],
   ['lateralFraction', 'lateralFractionLarge'],
   ['growthSlow', 'growthMedium'],
   ['growthMedium', 'growthFast']

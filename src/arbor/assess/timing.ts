@@ -130,7 +130,7 @@ function askedNotes(trees: readonly TreePlan[], region: string, answers: TimingA
   if (region === '')
     ask(
       'region',
-      'No region is given, so no seasonal window is known and none is assumed: ask for those of the place.',
+      'No region is given, so no seasonal window is known and none is assumed: name it on a Rules sheet, and ask there for the windows of the place.',
       trees
     )
   else {

@@ -82,8 +82,11 @@ function isBetter(a: Item, b: Item | null): boolean {
   return a.units !== b.units ? a.units < b.units : a.cuts < b.cuts
 }
 
+/** Stands for a limit that there is not, as a small whole number. */
+const unlimited = 1e6
+
 /** From here on a search remembers the half-made choices it has followed. */
-const manyNodes = 2000
+const manyNodes = 5000
 
 /** Room for this many items and groups to begin with; the tables grow with the tree. */
 const room = 256
@@ -112,12 +115,13 @@ class Search {
   /** Sums so far, by depth. */
   private gainAt = new Float64Array(room)
   private unitsAt = new Float64Array(room)
-  private cutsAt = new Float64Array(room)
+  private cutsAt = new Int32Array(room)
   private lowerAt = new Float64Array(room)
-  private holdersAt = new Float64Array(room)
-  private leadersAt = new Float64Array(room)
+  private holdersAt = new Int32Array(room)
+  private leadersAt = new Int32Array(room)
   private groups = 0
   private nodes = 0
+  private limitsLeaders = false
   private readonly remembered = new Remembered()
   private price = 0
   private current: number[] = []
@@ -138,8 +142,9 @@ class Search {
     this.sortGroups()
     this.gainAt[0] = this.unitsAt[0] = this.cutsAt[0] = 0
     this.lowerAt[0] = limits.lower
-    this.holdersAt[0] = limits.holders
-    this.leadersAt[0] = limits.leaders
+    this.holdersAt[0] = Math.min(limits.holders, unlimited)
+    this.leadersAt[0] = Math.min(limits.leaders, unlimited)
+    this.limitsLeaders = limits.leaders < unlimited
     this.nodes = 0
     this.remembered.reset()
     this.visit(0)
@@ -194,10 +199,10 @@ class Search {
     this.leads = new Uint8Array(size)
     this.gainAt = new Float64Array(size)
     this.unitsAt = new Float64Array(size)
-    this.cutsAt = new Float64Array(size)
+    this.cutsAt = new Int32Array(size)
     this.lowerAt = new Float64Array(size)
-    this.holdersAt = new Float64Array(size)
-    this.leadersAt = new Float64Array(size)
+    this.holdersAt = new Int32Array(size)
+    this.leadersAt = new Int32Array(size)
   }
 
   /** The price of dose at which the relaxed problem is worth least, by halving: the tightest bound of its kind. */
@@ -366,7 +371,7 @@ class Search {
   /** The best that the groups from this depth on may add, with so many cuts and competing leaders left. */
   private worthFrom(depth: number, cuts: number, leaders: number): number {
     if (cuts <= 0) return 0
-    if (leaders === Infinity) {
+    if (!this.limitsLeaders) {
       const last = Math.min(this.groups, depth + cuts)
       return last <= depth ? 0 : (this.worthUpTo[last] ?? 0) - (this.worthUpTo[depth] ?? 0)
     }

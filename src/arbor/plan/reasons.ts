@@ -8,7 +8,8 @@ import type { Season, Work } from './work'
 /** A percentage as print has it: 0.163 gives "16 %". */
 export function percent(share: number): string {
   const value = share * 100
-  return value > 0 && value < 0.95 ? `${Math.round(value * 10) / 10} %` : `${Math.round(value)} %`
+  if (value > 0 && value < 0.95) return `${Math.round(value * 10) / 10} %`
+  return kept(percentTexts, Math.round(value), () => `${Math.round(value)} %`)
 }
 
 /** Texts that a plan needs the same few thousands of times are made once and kept. */
@@ -19,6 +20,17 @@ function kept(texts: string[], key: number, make: () => string): string {
 const hundredthTexts: string[] = []
 const foliageTexts: string[] = []
 const heavierTexts: string[] = []
+const woundTexts: string[] = []
+const percentTexts: string[] = []
+
+/** Pieces of the sentence being put together: joined at once they make one flat text, which is kind to memory. */
+const pieces: string[] = []
+
+function sentence(): string {
+  const text = pieces.join('')
+  pieces.length = 0
+  return text
+}
 
 /** Two decimals: 0.8 gives "0.80". */
 function two(value: number): string {
@@ -39,29 +51,42 @@ const places: Record<Standing, string> = {
 }
 
 /** What makes the limb matter: its ratio, its bark, where it starts and how high it reaches. */
-function findings(work: Work, season: Season): string {
+function addFindings(work: Work, season: Season): void {
   const { limb, ratio } = work
   const { system } = season
-  let found = `${places[standing(ratio, limb.bark, season.rules)]}: ${two(ratio)} of the stem`
-  if (limb.bark !== 'none') found += `, ${limb.bark} bark inclusion`
-  if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0)
-    found += `, starts at ${showHeight(work.origin, system)} and reaches ${showHeight(work.tip, system)} of ${showHeight(season.height, system)}`
-  if (inClearance(work, season))
-    found += `, hangs to ${showHeight(work.lowest, system)}, below the clearance of ${showHeight(season.clearance ?? 0, system)}`
-  if (limb.broken) found += ', broken'
-  return limb.rubbing ? `${found}, rubbing` : found
+  pieces.push(places[standing(ratio, limb.bark, season.rules)], ': ', two(ratio), ' of the stem')
+  if (limb.bark !== 'none') pieces.push(', ', limb.bark, ' bark inclusion')
+  if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0) {
+    pieces.push(', starts at ', showHeight(work.origin, system), ' and reaches ')
+    pieces.push(showHeight(work.tip, system), ' of ', showHeight(season.height, system))
+  }
+  if (inClearance(work, season)) {
+    pieces.push(', hangs to ', showHeight(work.lowest, system), ', below the clearance of ')
+    pieces.push(showHeight(season.clearance ?? 0, system))
+  }
+  if (limb.broken) pieces.push(', broken')
+  if (limb.rubbing) pieces.push(', rubbing')
 }
 
 /** Why this cut, in the trade's words with the numbers behind it. */
 export function reasonForCut(work: Work, option: Option, season: Season): string {
-  const { ratio, priority } = work
-  const found = findings(work, season)
+  addFindings(work, season)
+  const priority = String(Math.round(work.priority))
   if (option.kind === 'remove') {
-    const why = removalReason(work, ratio, season) ?? ''
-    return `${found}. Removed (${why}): takes ${percent(option.dose)} of the tree’s foliage and ends its priority of ${Math.round(priority)}.`
+    pieces.push(
+      '. Removed (',
+      removalReason(work, work.ratio, season) ?? '',
+      '): takes ',
+      percent(option.dose)
+    )
+    pieces.push(' of the tree’s foliage and ends its priority of ', priority, '.')
+    return sentence()
   }
-  const lateral = option.lateral === null ? '' : `, back to limb ${option.lateral.limb.id}`
-  return `${found}. Shortened by ${eighths(option.share)} of its foliage${lateral}, ${percent(option.dose)} of the tree’s: priority ${Math.round(priority)} now, ${Math.round(option.nextPriority)} at the next visit.`
+  pieces.push('. Shortened by ', eighths(option.share), ' of its foliage')
+  if (option.lateral !== null) pieces.push(', back to limb ', option.lateral.limb.id)
+  pieces.push(', ', percent(option.dose), ' of the tree’s: priority ', priority, ' now, ')
+  pieces.push(String(Math.round(option.nextPriority)), ' at the next visit.')
+  return sentence()
 }
 
 export function reasonForDeadWood(): string {
@@ -71,7 +96,7 @@ export function reasonForDeadWood(): string {
 /** What was weighed and refused for a limb that is cut. */
 export function refusedFor(work: Work, option: Option, season: Season): string[] {
   if (option.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
-  const refused = [`removal refused: ${whyNotRemoved(work, option, season)}`]
+  const refused = [removalRefused(work, option, season)]
   const heaviest = season.steps.at(-1)?.share ?? 0
   if (option.share < heaviest - 1e-9 && work.limb.cut === null)
     refused.push(heavierRefused(heaviest, season.allowed))
@@ -87,14 +112,19 @@ function heavierRefused(heaviest: number, allowed: number): string {
   )
 }
 
-function whyNotRemoved(work: Work, option: Option, season: Season): string {
+function removalRefused(work: Work, option: Option, season: Season): string {
   const { rules, system } = season
   const { ratio } = work
-  if (ratio > rules.removeUpToRatio) return `${two(ratio)} of the stem, large wound`
+  if (ratio > rules.removeUpToRatio)
+    return kept(
+      woundTexts,
+      Math.round(ratio * 100),
+      () => `removal refused: ${two(ratio)} of the stem, large wound`
+    )
   if (work.diameter > rules.removeUpTo)
-    return `${showDiameter(work.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
-  if (removalReason(work, ratio, season) === null) return 'nothing asks for the limb to go'
-  return `it would take ${percent(option.dose / option.share)} of the tree’s foliage or break another limit`
+    return `removal refused: ${showDiameter(work.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
+  if (removalReason(work, ratio, season) === null) return 'removal refused: nothing asks for the limb to go'
+  return `removal refused: it would take ${percent(option.dose / option.share)} of the tree’s foliage or break another limit`
 }
 
 /** A limb that needs work which no cut offers: hold, or decide removal on site. */

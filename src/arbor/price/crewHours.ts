@@ -1,10 +1,13 @@
 import type { Access } from '../../../shared/choices'
 import { inventedRates, type Rates } from './rates'
 
+/** A cut of exactly the limit belongs to the smaller class, whatever the conversion of units left of it. */
+const rim = 1e-6
+
 /** Minutes of one cut by its diameter class and height band. Diameter in mm, height in m. */
 export function cutMinutes(diameter: number, height: number, rates: Rates = inventedRates): number {
-  const size = rates.cutClasses.find(({ upToMillimetres }) => diameter <= upToMillimetres)
-  const band = rates.heightBands.find(({ upToMetres }) => height <= upToMetres)
+  const size = rates.cutClasses.find(({ upToMillimetres }) => diameter <= upToMillimetres + rim)
+  const band = rates.heightBands.find(({ upToMetres }) => height <= upToMetres + rim)
   return (size?.minutes ?? 0) * (band?.factor ?? 1)
 }
 

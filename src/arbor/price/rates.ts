@@ -1,4 +1,7 @@
 import type { Access } from '../../../shared/choices'
+import { Money, roundMoney } from '../../../shared/money'
+import { convertLength, systems, type UnitSystem } from '../../../shared/units'
+import { rateNames, startValues, type RateName, type RateValues } from './rateBook'
 
 /** Minutes for one cut up to a diameter, at ground level. */
 export interface CutClass {
@@ -12,60 +15,115 @@ export interface HeightBand {
   factor: number
 }
 
-/** What a business charges with. Money as text, so that it stays exact. */
+/** What a business charges with. Money and shares as text, so that they stay exact. */
 export interface Rates {
+  /** lb and yd³, or kg and m³: the units of brush below. */
+  system: UnitSystem
   currency: string
   minorDigits: number
-  /** Cost of the whole crew for an hour, wages with burden. */
-  crewHour: string
+  validityDays: number
+  crewPersons: number
+  wage: string
+  burdenRate: string
   /** Cost of the crew's equipment for an hour. */
   equipmentHour: string
+  /** Productive hours of a crew day. */
+  dayHours: number
   setUpMinutes: Record<Access, number>
   accessFactor: Record<Access, number>
   cutClasses: readonly CutClass[]
   heightBands: readonly HeightBand[]
-  /** Green brush that the crew drags, chips and loads, kg a minute. */
-  brushKilogramsPerMinute: number
-  /** Cost of disposal for a kilogram of green brush. */
-  disposalPerKilogram: string
+  /** Green brush that the crew drags, chips and loads, lb or kg a minute. */
+  brushPerMinute: number
+  /** Cost of disposal for a lb or kg of green brush. */
+  disposalPerWeight: string
+  /** Chips in a full load, yd³ or m³, and what its disposal costs. */
+  loadVolume: number
+  loadCharge: string
+  /** Cost of coming to the job, once in each year of work, and the crew's travel a day. */
+  mobilisation: string
+  travelHours: number
+  contingencyRate: string
   overheadRate: string
-  marginRate: string
+  profitKind: 'margin' | 'markup'
+  /** Below 1 where it is a margin. */
+  profitRate: string
   /** Least charge for a tree at a visit. */
   minimumPerTree: string
   taxRate: string
-  /** True while nobody has put in rates of their own. */
-  invented: boolean
+  /** The rates that nobody has put in: they hold an invented value. */
+  invented: readonly RateName[]
+}
+
+/** Rates from the values of a Rates sheet; `invented` names those that still hold what we made up. */
+export function ratesFrom(values: RateValues, system: UnitSystem, invented: readonly RateName[]): Rates {
+  const { diameter, height } = systems[system]
+  const number = (name: RateName) => Number(values[name])
+  const across = (name: RateName) => convertLength(number(name), diameter, 'mm')
+  const up = (name: RateName) => convertLength(number(name), height, 'm')
+  return {
+    system,
+    currency: values.currency,
+    minorDigits: number('minorDigits'),
+    validityDays: number('validityDays'),
+    crewPersons: number('crewPersons'),
+    wage: values.wage,
+    burdenRate: values.burdenRate,
+    equipmentHour: values.equipmentHour,
+    dayHours: number('dayHours'),
+    setUpMinutes: {
+      open: number('setUpOpen'),
+      fenced: number('setUpFenced'),
+      'no machine': number('setUpNoMachine')
+    },
+    accessFactor: {
+      open: number('accessOpen'),
+      fenced: number('accessFenced'),
+      'no machine': number('accessNoMachine')
+    },
+    cutClasses: [
+      { upToMillimetres: across('cutLimit1'), minutes: number('cutMinutes1') },
+      { upToMillimetres: across('cutLimit2'), minutes: number('cutMinutes2') },
+      { upToMillimetres: across('cutLimit3'), minutes: number('cutMinutes3') },
+      { upToMillimetres: across('cutLimit4'), minutes: number('cutMinutes4') },
+      { upToMillimetres: Infinity, minutes: number('cutMinutes5') }
+    ],
+    heightBands: [
+      { upToMetres: up('heightLimit1'), factor: number('heightFactor1') },
+      { upToMetres: up('heightLimit2'), factor: number('heightFactor2') },
+      { upToMetres: up('heightLimit3'), factor: number('heightFactor3') },
+      { upToMetres: Infinity, factor: number('heightFactor4') }
+    ],
+    brushPerMinute: number('brushPerMinute'),
+    disposalPerWeight: values.disposalPerWeight,
+    loadVolume: number('loadVolume'),
+    loadCharge: values.loadCharge,
+    mobilisation: values.mobilisation,
+    travelHours: number('travelHours'),
+    contingencyRate: values.contingencyRate,
+    overheadRate: values.overheadRate,
+    profitKind: values.profitKind === 'markup' ? 'markup' : 'margin',
+    profitRate: values.profitRate,
+    minimumPerTree: values.minimumPerTree,
+    taxRate: values.taxRate,
+    invented
+  }
 }
 
 /**
- * The rates the estimate starts with. They are invented, so that the arithmetic shows; a business puts in its own.
- * The access factors are common practice, no source.
+ * The rates an estimate starts with, round in the units of the system. Every one of them is invented, so that the
+ * arithmetic shows; a business puts in its own.
  */
-export const inventedRates: Rates = {
-  currency: 'USD',
-  minorDigits: 2,
-  crewHour: '118.00',
-  equipmentHour: '34.00',
-  setUpMinutes: { open: 8, fenced: 12, 'no machine': 18 },
-  accessFactor: { open: 1, fenced: 1.15, 'no machine': 1.35 },
-  cutClasses: [
-    { upToMillimetres: 25, minutes: 1.5 },
-    { upToMillimetres: 50, minutes: 3 },
-    { upToMillimetres: 100, minutes: 7 },
-    { upToMillimetres: 150, minutes: 14 },
-    { upToMillimetres: Infinity, minutes: 25 }
-  ],
-  heightBands: [
-    { upToMetres: 3, factor: 1 },
-    { upToMetres: 6, factor: 1.3 },
-    { upToMetres: 12, factor: 1.7 },
-    { upToMetres: Infinity, factor: 2.2 }
-  ],
-  brushKilogramsPerMinute: 9,
-  disposalPerKilogram: '0.06',
-  overheadRate: '0.18',
-  marginRate: '0.15',
-  minimumPerTree: '60.00',
-  taxRate: '0',
-  invented: true
+export const inventedRatesIn: Record<UnitSystem, Rates> = {
+  'in-ft': ratesFrom(startValues('in-ft'), 'in-ft', rateNames),
+  'cm-m': ratesFrom(startValues('cm-m'), 'cm-m', rateNames)
+}
+
+/** The invented rates in centimetres, metres and kilograms. */
+export const inventedRates: Rates = inventedRatesIn['cm-m']
+
+/** Cost of the whole crew with its equipment for an hour, as it is printed: persons × wage × (1 + burden) + equipment. */
+export function crewHour(rates: Rates): Money {
+  const wages = new Money(rates.wage).times(rates.crewPersons).times(new Money(rates.burdenRate).plus(1))
+  return roundMoney(wages.plus(rates.equipmentHour), rates.minorDigits)
 }

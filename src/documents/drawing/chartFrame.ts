@@ -27,7 +27,7 @@ export interface Frame {
 
 /**
  * A caption, a value axis with ticks and light lines, and the ground line. `write` puts a value in words; `from` is the
- * value at the ground, 0 unless lines rather than columns are drawn.
+ * value at the ground, 0 unless lines rather than columns are drawn; `above` is room for a second line of values.
  */
 export function chartFrame(
   options: ChartOptions,
@@ -35,7 +35,8 @@ export function chartFrame(
   greatest: number,
   write: (value: number) => string,
   below: number,
-  from = 0
+  from = 0,
+  above = 0
 ): Frame {
   const lines = linesOf(caption, captionSize * 1.08, options.width - 2 * margin)
   const step = roundStep(greatest > from ? greatest - from : 1, 4)
@@ -45,7 +46,7 @@ export function chartFrame(
     (_, index) => from + index * step
   )
   const wide = Math.max(...labels.map((value) => write(value).length)) * size * 0.58
-  const y = lines.length * 16 + 26
+  const y = lines.length * 16 + 26 + above
   const plot = {
     x: margin + wide + 8,
     y,

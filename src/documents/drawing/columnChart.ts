@@ -37,12 +37,15 @@ export function columnShapes(
 ): Shape[] {
   const greatest = Math.max(...columns.flatMap(({ value, ceiling }) => [value, ceiling ?? 0]))
   const lines = Math.max(...columns.map(({ labels }) => labels.length))
-  const { axis, shapes } = chartFrame(options, caption, greatest, write, lines * lineHeight + 4)
+  const framed = (above: number) =>
+    chartFrame(options, caption, greatest, write, lines * lineHeight + 4, 0, above)
+  /** Where the values are wider than their columns, every second one stands a line higher. */
+  const room = framed(0).axis.plot.width / columns.length - 6
+  const crowded = columns.some(({ text }) => textWidth(text, 10, true) > room)
+  const { axis, shapes } = framed(crowded ? lineHeight : 0)
   const { plot, place } = axis
   const slot = plot.width / columns.length
   const width = Math.min(56, slot * 0.56)
-  /** Where the values are wider than their columns, every second one stands a line higher. */
-  const crowded = columns.some(({ text }) => textWidth(text, 10, true) > slot - 6)
   columns.forEach(({ labels, value, text, ceiling }, index) => {
     const middle = plot.x + slot * (index + 0.5)
     const x = middle - width / 2

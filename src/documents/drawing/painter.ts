@@ -12,3 +12,6 @@ export interface Picture {
 export interface DrawingPainter {
   paint(drawing: Drawing, pixelRatio: number): Promise<Picture>
 }
+
+/** Pixels for one of a drawing's where it goes onto a sheet: sharp on paper, and small enough to send. */
+export const sheetPixelRatio = 2

@@ -65,11 +65,11 @@ export function followRatio(plan: TreePlan, limb: Limb, cuts: boolean, rules: Ru
     const growth = limbGrowth(season.growth, ratio, tip >= season.third, rules)
     const cut = cuts ? plan.visits[visit - 1]?.cuts.find((each) => each.limb === limb) : undefined
     if (cut !== undefined) {
-      loss = 1 - (1 - loss * effectLeft(age)) * (1 - cut.share)
+      loss = 1 - (1 - loss * effectLeft(age, rules.effectYears)) * (1 - cut.share)
       age = 0
       tip = cut.tipAfter ?? tip
     }
-    diameter += growth * growthYears(loss, age, season.years)
+    diameter += growth * growthYears(loss, age, season.years, rules.effectYears)
     stem += season.years * season.growth
     age += season.years
   }

@@ -47,16 +47,29 @@ function columnsOf(sheet: Partial<IWorksheetData>, styleOf: StyleReader): WriteS
   })
 }
 
-/** The row and column that lie under a point of the sheet, for the anchor of a picture. */
+/**
+ * The cells between which a picture stands. A file of this library has no places within a cell, so that a picture
+ * moves to the nearest corners.
+ */
 function anchorOf(sheet: Partial<IWorksheetData>, picture: Picture): SheetImage['anchor'] {
-  const find = (points: number, size: (index: number) => number) => {
+  const nearest = (points: number, size: (index: number) => number) => {
     let index = 0
-    for (let rest = (points * 96) / 72; rest >= size(index) && index < 20000; index++) rest -= size(index)
+    let rest = (points * 96) / 72
+    for (; rest >= size(index) / 2 && index < 20000; index++) rest -= size(index)
     return index
   }
-  const row = find(picture.top, (index) => sheet.rowData?.[index]?.h ?? sheet.defaultRowHeight ?? 20)
-  const col = find(picture.left, (index) => sheet.columnData?.[index]?.w ?? sheet.defaultColumnWidth ?? 64)
-  return { from: { row, col } }
+  const row = (points: number) =>
+    nearest(points, (index) => sheet.rowData?.[index]?.h ?? sheet.defaultRowHeight ?? 20)
+  const col = (points: number) =>
+    nearest(points, (index) => sheet.columnData?.[index]?.w ?? sheet.defaultColumnWidth ?? 64)
+  const from = { row: row(picture.top), col: col(picture.left) }
+  return {
+    from,
+    to: {
+      row: Math.max(from.row + 1, row(picture.top + picture.height)),
+      col: Math.max(from.col + 1, col(picture.left + picture.width))
+    }
+  }
 }
 
 function imageOf(sheet: Partial<IWorksheetData>, picture: Picture): SheetImage {

@@ -1,6 +1,7 @@
 /** The sheets of the grid: adding, naming, showing, freezing, and what a sheet keeps for itself. */
 import { BooleanNumber, generateRandomId, mergeWorksheetSnapshotWithDefault } from '@univerjs/core'
 import {
+  IFunctionService,
   InsertSheetMutation,
   RemoveSheetMutation,
   SetFrozenMutation,
@@ -40,6 +41,14 @@ function checkName(context: GridContext, name: string, but: string | null): void
     .getSheets()
     .some((sheet) => sheet.getSheetId() !== but && sheet.getName().toLowerCase() === name.toLowerCase())
   if (taken) throw new BookFault('ItemAlreadyExists', `There is a sheet named ${name} already.`)
+}
+
+/**
+ * The grid keeps every formula of a workbook as it once understood it, names looked up. After a sheet got another name,
+ * those with names in them would still look for the old one: all are to be understood anew.
+ */
+function forgetFormulas({ injector, workbook }: GridContext): void {
+  injector.get(IFunctionService).deleteFormulaAstCacheKey(workbook().getUnitId())
 }
 
 export function sheetsOf(context: GridContext): SheetPart {
@@ -85,6 +94,7 @@ export function sheetsOf(context: GridContext): SheetPart {
     renameSheet(id, name) {
       checkName(context, name, id)
       context.mutate(SetWorksheetNameCommand.id, id, { name })
+      forgetFormulas(context)
     },
     activeSheet: () => context.workbook().getActiveSheet()?.getSheetId() ?? '',
     activateSheet: activate,

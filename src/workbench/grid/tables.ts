@@ -33,9 +33,11 @@ function overlap(a: Area, b: Area): boolean {
 
 export function tablesOf(context: GridContext): TablePart {
   const manager = () => context.injector.get(TableManager)
+  // The grid keeps the tables of a sheet that was deleted, for undo; a workbook has them no more.
   const list = (): TableInfo[] =>
     manager()
       .getTableList(context.workbook().getUnitId())
+      .filter((table) => Boolean(context.workbook().getSheetBySheetId(table.subUnitId)))
       .map((table) => ({
         id: table.id,
         name: table.name,

@@ -19,6 +19,25 @@ export function sameAcross(indexes: number[], size: (index: number) => number): 
   return others.every((other) => other === first) ? first : null
 }
 
+/** Points that so many columns or rows take together. */
+function extent(first: number, count: number, size: (index: number) => number): number {
+  let points = 0
+  for (let index = first; index < first + count; index++) points += size(index)
+  return points
+}
+
+/** Where a range stands on its sheet and how large it is, in points. */
+export const rangeExtent = {
+  left: ({ session: { book }, sheetId, area }: RangeTarget) =>
+    extent(0, area.column, (column) => book.columnWidth(sheetId, column)),
+  top: ({ session: { book }, sheetId, area }: RangeTarget) =>
+    extent(0, area.row, (row) => book.rowHeight(sheetId, row)),
+  width: ({ session: { book }, sheetId, area }: RangeTarget) =>
+    extent(area.column, area.columns, (column) => book.columnWidth(sheetId, column)),
+  height: ({ session: { book }, sheetId, area }: RangeTarget) =>
+    extent(area.row, area.rows, (row) => book.rowHeight(sheetId, row))
+}
+
 export function fitColumns({ session, sheetId, area }: RangeTarget): void {
   const book = writable(session, sheetId)
   const used = book.usedArea(sheetId, true)

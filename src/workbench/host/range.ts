@@ -4,6 +4,7 @@ import type { Area } from '../book'
 import { areaAddress, around, intersection, sheetColumns, sheetRows, wholeSheet } from './addresses'
 import { numberArgument, oneOf } from './arguments'
 import { inward, isCell, isText, mostCells, outward, valueType, withoutGaps } from './cellBlocks'
+import { rangeExtent } from './cellSizes'
 import { dataValidationObject } from './dataValidation'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
@@ -123,6 +124,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     numberFormat: (target) =>
       block(target, (sheetId, area) => target.session.book.numberFormats(sheetId, area)),
     rowHidden,
+    ...rangeExtent,
     isEntireColumn: ({ area }) => area.rows === sheetRows,
     isEntireRow: ({ area }) => area.columns === sheetColumns
   },

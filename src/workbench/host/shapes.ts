@@ -1,6 +1,6 @@
 /** ShapeCollection and Shape of the Excel API, for pictures only. */
 import type { Picture } from '../book'
-import { numberValue, textArgument, textValue } from './arguments'
+import { booleanValue, numberValue, oneOf, textArgument, textValue } from './arguments'
 import { invalidArgument, itemNotFound } from './faults'
 import { hostType, type HostObject } from './hostObject'
 import { writable, type Session } from './session'
@@ -28,11 +28,25 @@ function change(target: ShapeTarget, to: Partial<Picture>): void {
   writable(target.session, target.sheetId).changePicture(target.id, to)
 }
 
-function measure(side: 'left' | 'top' | 'width' | 'height') {
+function move(side: 'left' | 'top') {
   return (target: ShapeTarget, to: unknown) => {
     change(target, { [side]: numberValue(to, `The ${side} of the picture`) })
   }
 }
+
+/** A new picture keeps its proportion, so that setting the width and then the height is not what it seems. */
+const lockedOf = (target: ShapeTarget): boolean => picture(target).proportionLocked ?? true
+
+function resize(side: 'width' | 'height') {
+  return (target: ShapeTarget, to: unknown) => {
+    const size = numberValue(to, `The ${side} of the picture`)
+    const { width, height } = picture(target)
+    const other = side === 'width' ? { height: (height * size) / width } : { width: (width * size) / height }
+    change(target, { [side]: size, ...(lockedOf(target) ? other : {}) })
+  }
+}
+
+const placements = ['TwoCell', 'OneCell', 'Absolute'] as const
 
 const shapeObject = hostType<ShapeTarget>({
   name: 'Shape',
@@ -44,13 +58,21 @@ const shapeObject = hostType<ShapeTarget>({
     top: (target) => picture(target).top,
     width: (target) => picture(target).width,
     height: (target) => picture(target).height,
-    altTextDescription: (target) => picture(target).alt
+    altTextDescription: (target) => picture(target).alt,
+    lockAspectRatio: lockedOf,
+    placement: (target) => picture(target).placement ?? 'TwoCell'
   },
   writes: {
-    left: measure('left'),
-    top: measure('top'),
-    width: measure('width'),
-    height: measure('height'),
+    left: move('left'),
+    top: move('top'),
+    width: resize('width'),
+    height: resize('height'),
+    lockAspectRatio: (target, to) => {
+      change(target, { proportionLocked: booleanValue(to, 'Locking the proportion') })
+    },
+    placement: (target, to) => {
+      change(target, { placement: oneOf(to, placements, 'The placement') })
+    },
     altTextDescription: (target, to) => {
       change(target, { alt: textValue(to, 'The alternative text') })
     }

@@ -1,0 +1,72 @@
+import type { Plan } from '../arbor/plan/plan'
+import { cautions, howToRead } from './cautions'
+import { looks } from './palette'
+import type { PrintedDraft } from './printedDraft'
+import { counted, listed } from './sentences'
+
+const assumptions: readonly string[] = [
+  'The measurements in the inventory are taken as they stand; where one was missing or doubtful, what was assumed is listed with the cut plan.',
+  'The crew can reach each tree as the inventory says, and the owner of the ground agrees to the work.',
+  'Brush is chipped and taken away unless agreed otherwise. Stumps, roots and planting are not part of the work.',
+  'Permits, and the consent of neighbours where limbs cross a boundary, are in hand before work begins.'
+]
+
+const notInspected =
+  'Not inspected: roots and soil, wood inside the trunk and limbs, pests and diseases, cables and pipes, nests, boundaries, and any tree that is not in the inventory.'
+
+/** Rows left out, by tree: "T13 (2 rows)". */
+function leftOut({ unplanned }: Plan): string {
+  const counts = new Map<string, number>()
+  for (const { tree } of unplanned) counts.set(tree, (counts.get(tree) ?? 0) + 1)
+  const named = [...counts].map(
+    ([tree, rows]) => `${tree === '' ? 'no tree named' : tree} (${counted(rows, 'row')})`
+  )
+  const shown = named.length > 12 ? [...named.slice(0, 12), `${String(named.length - 12)} more`] : named
+  return `Left out until they are measured again: ${listed(shown)}.`
+}
+
+function limits(plan: Plan): string[] {
+  const { trees, inventory, date, unplanned } = plan
+  return [
+    `The task: to plan structural pruning for ${counted(trees.length, 'tree')} listed in ${inventory.address}, made on ${date}. Nothing else was asked or judged.`,
+    'The method: each limb is compared with the stem that bears it and with the place it takes in the crown; the cuts that improve the structure most are chosen within the share of leaves that may come off.',
+    notInspected,
+    ...(unplanned.length === 0 ? [] : [leftOut(plan)])
+  ]
+}
+
+function list(draft: PrintedDraft, title: string, sentences: readonly string[]): void {
+  draft.heading(title)
+  for (const text of sentences) draft.bullet(text)
+}
+
+/** What the report takes for granted, where its knowledge ends, and the cautions. */
+export function addTerms(draft: PrintedDraft, plan: Plan): void {
+  draft.keepTogether()
+  draft.blank()
+  list(draft, 'What this report assumes', [...assumptions, ...howToRead])
+  draft.keepTogether()
+  draft.blank()
+  list(draft, 'Where its limits are', limits(plan))
+  draft.keepTogether()
+  draft.blank()
+  draft.heading('Cautions')
+  for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
+}
+
+/** What the client chooses and signs. */
+export function addApproval(draft: PrintedDraft, firstYear: string): void {
+  draft.keepTogether()
+  draft.blank()
+  draft.heading('Approval')
+  draft.tick(`The work of ${firstYear} only, as listed tree by tree.`)
+  draft.tick('All visits of the programme; each later visit is confirmed with its price before it is made.')
+  draft.tick('Only the trees named here:')
+  draft.toFill([{ label: '', at: 0, from: 1, columns: 5 }])
+  const places = (labels: readonly [string, string]) => [
+    { label: labels[0], at: 0, from: 3, columns: 1 },
+    { label: labels[1], at: 5, from: 6, columns: Math.max(1, draft.widths.length - 6) }
+  ]
+  draft.toFill(places(['For the client, name', 'Signature and date']))
+  draft.toFill(places(['Prepared by', 'Signature and date']))
+}

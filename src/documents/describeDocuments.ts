@@ -1,0 +1,42 @@
+import type { Plan } from '../arbor/plan/plan'
+import type { Estimate } from '../arbor/price/estimate'
+import { describeClientReport, type Cover } from './clientReport'
+import { describeCutPlan } from './cutPlan'
+import { describeEstimate } from './estimateSheet'
+import type { DocumentKind, SheetDescription } from './sheet'
+import { describeSpecification } from './specification'
+import { describeWorkOrder } from './workOrder'
+
+/** The documents that a plan can be written as, in the order of their sheets. */
+export const planDocuments = [
+  'cut-plan',
+  'estimate',
+  'client-report',
+  'work-order',
+  'specification'
+] as const satisfies readonly DocumentKind[]
+
+export type PlanDocument = (typeof planDocuments)[number]
+
+/** A cover of which only the dates are known: the rest is left to be written by hand. */
+export function plainCover(plan: Plan, estimate: Estimate): Cover {
+  return { client: '', site: '', preparedBy: '', date: plan.date, valid: estimate.validUntil }
+}
+
+/** The documents wanted, each as a sheet, in the order of `planDocuments`. */
+export function describeDocuments(
+  wanted: Iterable<PlanDocument>,
+  plan: Plan,
+  estimate: Estimate,
+  cover: Cover = plainCover(plan, estimate)
+): SheetDescription[] {
+  const describe: Record<PlanDocument, () => SheetDescription> = {
+    'cut-plan': () => describeCutPlan(plan),
+    estimate: () => describeEstimate(estimate, plan),
+    'client-report': () => describeClientReport(plan, estimate, cover, { drawings: true }),
+    'work-order': () => describeWorkOrder(plan, estimate),
+    specification: () => describeSpecification(plan)
+  }
+  const chosen = new Set(wanted)
+  return planDocuments.filter((kind) => chosen.has(kind)).map((kind) => describe[kind]())
+}

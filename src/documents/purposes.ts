@@ -1,0 +1,58 @@
+import { lowAndHigh } from '../arbor/assess/priority'
+import type { Cut, TreePlan } from '../arbor/plan/plan'
+
+/** What a cut is for; each cut serves the first of these that holds for it. */
+export type Purpose =
+  'dead' | 'hurt' | 'leader' | 'clearance' | 'temporary' | 'reach' | 'end-weight' | 'spacing'
+
+/** Cuts that serve one purpose, in the order of the plan. */
+export interface PurposeGroup {
+  purpose: Purpose
+  cuts: Cut[]
+}
+
+/** The engine's own finding, which also weighs the side that must be clear. */
+function isInClearance({ reason }: Cut): boolean {
+  return reason.includes('below the clearance') || reason.includes('in the clearance')
+}
+
+function reachesHigh({ limb }: Cut, { tree }: TreePlan): boolean {
+  const { height, crownBase } = tree
+  if (limb.origin === null || limb.tip === null || height === null || crownBase === null) return false
+  return lowAndHigh(limb.origin, limb.tip, height, crownBase) > 0
+}
+
+function purposeOf(cut: Cut, tree: TreePlan): Purpose {
+  if (!cut.live) return 'dead'
+  if (cut.limb.broken || cut.limb.rubbing) return 'hurt'
+  if (cut.standing !== 'subordinate') return 'leader'
+  if (isInClearance(cut)) return 'clearance'
+  if (cut.limb.role === 'temporary') return 'temporary'
+  if (reachesHigh(cut, tree)) return 'reach'
+  const grown = tree.stage === 'mature' || tree.stage === 'old'
+  return grown && cut.kind === 'reduce' ? 'end-weight' : 'spacing'
+}
+
+const order: Purpose[] = [
+  'leader',
+  'clearance',
+  'reach',
+  'end-weight',
+  'dead',
+  'hurt',
+  'temporary',
+  'spacing'
+]
+
+/** The cuts of a visit by what they are for, the leader first. */
+export function byPurpose(tree: TreePlan, cuts: readonly Cut[]): PurposeGroup[] {
+  const groups = new Map<Purpose, Cut[]>()
+  for (const cut of cuts) {
+    const purpose = purposeOf(cut, tree)
+    groups.set(purpose, [...(groups.get(purpose) ?? []), cut])
+  }
+  return order.flatMap((purpose) => {
+    const found = groups.get(purpose)
+    return found === undefined ? [] : [{ purpose, cuts: found }]
+  })
+}

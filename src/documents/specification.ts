@@ -1,0 +1,77 @@
+import { byUrgency, type Plan } from '../arbor/plan/plan'
+import { titles } from './ownSheets'
+import { PrintedDraft } from './printedDraft'
+import { counted } from './sentences'
+import type { SheetDescription } from './sheet'
+import { generalClauses, type Clause } from './specificationGeneral'
+import { specifyTree, type TreeSpecification } from './specificationTree'
+
+/** A specification: what holds for all trees, then one part a tree, most urgent first. */
+export interface PruningSpecification {
+  general: Clause[]
+  trees: TreeSpecification[]
+}
+
+/** What a contractor is held to, as texts. Lengths in the units of the plan's system. */
+export function specify(plan: Plan): PruningSpecification {
+  return {
+    general: generalClauses(plan),
+    trees: byUrgency(plan).map((tree) => specifyTree(tree, plan.system))
+  }
+}
+
+function intro(plan: Plan): string {
+  return `Structural pruning of ${counted(plan.trees.length, 'tree')}, planned from ${plan.inventory.address}.`
+}
+
+/** The specification as plain text: a line for each label and what it says, parts set apart by empty lines. */
+export function specificationText(plan: Plan): string {
+  const { general, trees } = specify(plan)
+  const part = (title: string, clauses: readonly Clause[]) =>
+    [title, ...clauses.map(({ label, text }) => `${label}: ${text.replaceAll('\n', '\n  ')}`)].join('\n')
+  return [
+    `${titles.specification}, ${plan.date}\n${intro(plan)}`,
+    part('For all trees', general),
+    ...trees.map(({ title, clauses }) => part(title, clauses))
+  ].join('\n\n')
+}
+
+/** Label and text; a portrait page of either paper is as wide. */
+const widths = [16, 76]
+
+function addClauses(draft: PrintedDraft, clauses: readonly Clause[]): void {
+  for (const { label, text } of clauses)
+    text.split('\n').forEach((line, index) => {
+      draft.clause(index === 0 ? label : null, line)
+    })
+}
+
+/** The specification as a sheet: general part, then a part a tree. */
+export function describeSpecification(plan: Plan): SheetDescription {
+  const draft = new PrintedDraft(widths, 10)
+  const { general, trees } = specify(plan)
+  draft.title(titles.specification)
+  draft.dated(plan.date)
+  draft.prose(intro(plan))
+  draft.blank()
+  draft.heading('For all trees')
+  addClauses(draft, general)
+  for (const { title, clauses } of trees) {
+    draft.keepTogether()
+    draft.blank()
+    draft.heading(title, 12)
+    addClauses(draft, clauses)
+  }
+  return draft.finish({
+    kind: 'specification',
+    name: titles.specification,
+    freezeRows: 0,
+    freezeColumns: 0,
+    page: draft.page({
+      orientation: 'portrait',
+      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+      titleRow: null,
+      footer: `Pruning specification, ${plan.date}. A qualified arborist on site decides.`
+    })
+  })
+}

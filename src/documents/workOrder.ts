@@ -1,0 +1,123 @@
+import { byUrgency, type Plan } from '../arbor/plan/plan'
+import type { Estimate } from '../arbor/price/estimate'
+import { readSerial } from '../../shared/serialDate'
+import { titles } from './ownSheets'
+import { palette } from './palette'
+import { PrintedDraft } from './printedDraft'
+import { counted } from './sentences'
+import { seasonSentences } from './season'
+import type { SheetDescription } from './sheet'
+import { addChecks, addRules, addSignOff } from './workOrderChecks'
+import { crewDays, roundOf, type CrewDay } from './workOrderDays'
+import { addStop, orderWidths } from './workOrderTree'
+
+export interface WorkOrderOptions {
+  /** Whose visits are ordered; the year of the plan unless given. */
+  year?: number
+  /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
+  productiveHours?: number
+}
+
+/** Points of the body text: large enough to be read outdoors at arm's length. */
+const outdoors = 12
+
+function addHead(draft: PrintedDraft, plan: Plan, year: number, hours: number, days: CrewDay[]): void {
+  const trees = days.reduce((sum, { stops }) => sum + stops.length, 0)
+  draft.title(titles['work-order'])
+  draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
+  draft.entry('Made for', { date: readSerial(plan.date) ?? 0 }, 3)
+  draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
+  draft.entry(
+    'Work',
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(days.length, 'crew day')}.`,
+    3
+  )
+  draft.entry(
+    'Days',
+    `Filled up to ${String(hours)} productive crew-hours by the hours of the estimate. Trees at one place follow each other; places by their most urgent tree.`,
+    3
+  )
+  draft.entry('Job, client', '', 3)
+  for (const text of seasonSentences(plan, ['closed', 'always', 'ask']))
+    draft.prose(text, { bold: true }, 3, 'Season')
+  draft.blank()
+}
+
+function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number, plan: Plan): void {
+  const over =
+    day.hours > hours + 1e-9 ? `, longer than a day: plan ${String(Math.ceil(day.hours / hours))} days` : ''
+  if (number > 1) draft.newPage()
+  else {
+    draft.keepTogether()
+    draft.blank()
+  }
+  draft.prose(
+    `Day ${String(number)}: ${counted(day.stops.length, 'tree')}, ${day.hours.toFixed(2)} of ${String(hours)} crew-hours${over}`,
+    { bold: true, size: draft.size + 5 }
+  )
+  draft.toFill([
+    { label: 'Date', at: 0, from: 3, columns: 1 },
+    { label: 'Crew', at: 4, from: 5, columns: 5 }
+  ])
+  addChecks(draft)
+  for (const stop of day.stops) addStop(draft, stop, plan.system)
+  addSignOff(draft, number)
+}
+
+/** Trees that this order does not send anybody to, and why. */
+function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[]): void {
+  const ordered = new Set(days.flatMap(({ stops }) => stops.map(({ tree }) => tree)))
+  const others = byUrgency(plan).filter((tree) => !ordered.has(tree))
+  if (others.length === 0 && plan.unplanned.length === 0) return
+  draft.blank()
+  draft.heading('Not in this order')
+  for (const { tree } of others) {
+    const why =
+      tree.limbs.length === 0
+        ? 'its limbs are not listed; survey it, then plan again.'
+        : `no cut is planned in ${String(year)}.`
+    draft.bullet(`Tree ${tree.id}: ${why}`)
+  }
+  for (const { tree, row, reason } of plan.unplanned)
+    draft.bullet(
+      `${tree === '' ? 'No tree named' : `Tree ${tree}`}, row ${String(row)} of the inventory: ${reason}`
+    )
+}
+
+/**
+ * The work order of a year by crew day, in large type for outdoors: cautions, how to cut, then for each day its checks,
+ * its trees with the cuts in order, and the sign-off. Lengths in the units of the plan's system.
+ */
+export function describeWorkOrder(
+  plan: Plan,
+  estimate: Estimate,
+  options: WorkOrderOptions = {}
+): SheetDescription {
+  const year = options.year ?? Number(plan.date.slice(0, 4))
+  const hours = options.productiveHours ?? estimate.rates.dayHours
+  if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
+  const draft = new PrintedDraft(orderWidths, outdoors, palette.ink)
+  const days = crewDays(roundOf(plan, estimate, year), hours)
+  addHead(draft, plan, year, hours, days)
+  addRules(draft)
+  if (days.length === 0) {
+    draft.blank()
+    draft.prose(`No cut is planned in ${String(year)}, so nothing is ordered.`, { bold: true })
+  }
+  days.forEach((day, index) => {
+    addDay(draft, day, index + 1, hours, plan)
+  })
+  addOthers(draft, plan, year, days)
+  return draft.finish({
+    kind: 'work-order',
+    name: titles['work-order'],
+    freezeRows: 0,
+    freezeColumns: 0,
+    page: draft.page({
+      orientation: 'portrait',
+      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+      titleRow: null,
+      footer: `Work order, ${plan.date}. Not a tree risk assessment. Wires: stop and call.`
+    })
+  })
+}

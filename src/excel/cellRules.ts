@@ -1,0 +1,20 @@
+import type { SheetDescription } from '../documents/sheet'
+
+/** What cells take, as the spreadsheet checks it while somebody types (ExcelApi 1.8). */
+export function addCellRules(sheet: Excel.Worksheet, { rules = [] }: SheetDescription): void {
+  for (const { area, takes, sentence } of rules) {
+    const { dataValidation } = sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns)
+    if ('values' in takes)
+      dataValidation.rule = { list: { inCellDropDown: true, source: takes.values.join(',') } }
+    else {
+      const between = { formula1: takes.from, formula2: takes.to, operator: 'Between' as const }
+      dataValidation.rule = takes.whole ? { wholeNumber: between } : { decimal: between }
+    }
+    dataValidation.errorAlert = {
+      title: 'Not taken',
+      message: sentence,
+      showAlert: true,
+      style: 'Stop'
+    }
+  }
+}

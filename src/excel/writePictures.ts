@@ -1,0 +1,60 @@
+import { sheetPixelRatio, type DrawingPainter } from '../documents/drawing/painter'
+import type { SheetDescription, SheetPicture } from '../documents/sheet'
+
+/** What a picture counts for in the progress of a writing, in cells. */
+export const cellsAPicture = 200
+
+/** Bytes in base64, as Excel takes a picture. */
+function base64(bytes: Uint8Array): string {
+  const step = 0x8000
+  let letters = ''
+  for (let at = 0; at < bytes.length; at += step)
+    letters += String.fromCharCode(...bytes.subarray(at, at + step))
+  return btoa(letters)
+}
+
+type Corner = Pick<Excel.Range, 'left' | 'top' | 'width' | 'height'>
+
+/** The picture in its area, as large as it fits: columns are not exactly as wide on every machine. */
+function place(shape: Excel.Shape, { width, height, alt }: SheetPicture, room: Corner): void {
+  const scale = Math.min(room.width / width, room.height / height)
+  // While the proportion is locked, setting the height would change the width that was just set.
+  shape.lockAspectRatio = false
+  shape.left = room.left
+  shape.top = room.top
+  shape.width = width * scale
+  shape.height = height * scale
+  shape.lockAspectRatio = true
+  shape.placement = 'OneCell'
+  shape.altTextDescription = alt
+}
+
+/** Paints the pictures of a sheet one after the other and puts each in its area; `send` is called before a request grows too large. */
+export async function writePictures(
+  sheet: Excel.Worksheet,
+  { pictures = [] }: SheetDescription,
+  painter: DrawingPainter | undefined,
+  requestCharacters: number,
+  send: (written: number) => Promise<void>
+): Promise<void> {
+  if (pictures.length === 0) return
+  if (painter === undefined) throw new Error('A sheet with pictures was to be written without a painter.')
+  const rooms = pictures.map(({ area }) => {
+    const range = sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns)
+    return range.load('left,top,width,height')
+  })
+  await send(0)
+  let waiting = 0
+  let size = 0
+  for (const [index, picture] of pictures.entries()) {
+    const image = base64((await painter.paint(picture.draw(), sheetPixelRatio)).png)
+    if (waiting > 0 && size + image.length > requestCharacters) {
+      await send(waiting)
+      waiting = size = 0
+    }
+    place(sheet.shapes.addImage(image), picture, rooms[index] as Corner)
+    waiting += 1
+    size += image.length
+  }
+  await send(waiting)
+}

@@ -1,0 +1,24 @@
+import type { DataValidation } from 'hucre'
+import { cellAddress } from '../../shared/cells'
+import type { CellRule, SheetDescription } from '../documents/sheet'
+
+function validationOf({ area, takes, sentence }: CellRule): DataValidation {
+  const first = cellAddress(area.row, area.column)
+  const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
+  const place = {
+    range: first === last ? first : `${first}:${last}`,
+    allowBlank: true,
+    showErrorMessage: true,
+    errorTitle: 'Not taken',
+    errorMessage: sentence,
+    errorStyle: 'stop'
+  } as const
+  if ('values' in takes) return { ...place, type: 'list', values: [...takes.values] }
+  const [formula1, formula2] = [String(takes.from), String(takes.to)]
+  return { ...place, type: takes.whole ? 'whole' : 'decimal', operator: 'between', formula1, formula2 }
+}
+
+/** What cells take, as the file library names it. */
+export function validationsOf({ rules = [] }: SheetDescription): DataValidation[] {
+  return rules.map(validationOf)
+}

@@ -1,0 +1,78 @@
+/** Drawings in the real pane, painted by the browser, put onto the sheet through office.js, and saved. */
+import { readFileSync } from 'node:fs'
+import { readXlsx } from 'hucre/xlsx'
+import type { Browser } from 'playwright-core'
+import { startBrowser } from './browser'
+import { openDesk, startWorkbench, type Desk, type Workbench } from './workbench'
+
+jest.setTimeout(90000)
+
+let browser: Browser
+let workbench: Workbench
+let desk: Desk
+
+beforeAll(async () => {
+  ;[browser, workbench] = await Promise.all([startBrowser(), startWorkbench()])
+  desk = await openDesk(browser, workbench.address)
+  await desk.page.getByRole('button', { name: 'Plan selection' }).click()
+  await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
+})
+afterAll(async () => {
+  await browser.close()
+  await workbench.stop()
+})
+
+const fetched = () => desk.requests.filter((address) => address.endsWith('/documents.js')).length
+
+test('the script with the drawings is fetched when the first card is opened, and no sooner', async () => {
+  expect(fetched()).toBe(0)
+  await desk.pane.getByRole('button', { name: /^Tree T01/ }).click()
+  await desk.pane.getByRole('img', { name: /^Tree T01, before visit 1/ }).waitFor()
+  await desk.pane.getByRole('radio', { name: 'After' }).check()
+  await desk.pane.getByRole('img', { name: /^Tree T01, after visit 1/ }).waitFor()
+  expect(fetched()).toBe(1)
+})
+
+test('a drawing is as wide as the pane, and is drawn anew when the pane gets another width', async () => {
+  const widths = () =>
+    desk.pane
+      .locator('.tree-drawing')
+      .first()
+      .evaluate((place) => {
+        const drawing = place.querySelector('svg')
+        return [Math.floor(place.clientWidth), Math.round(drawing?.getBoundingClientRect().width ?? 0)]
+      })
+  const [room = 0, before = 0] = await widths()
+  expect(before).toBe(room)
+  await desk.page.locator('#divider').focus()
+  await desk.page.keyboard.press('End')
+  let [wider = 0, after = 0] = await widths()
+  for (let turn = 0; turn < 100 && (after === before || after !== wider); turn++) {
+    await desk.page.waitForTimeout(50)
+    ;[wider = 0, after = 0] = await widths()
+  }
+  expect(after).not.toBe(before)
+  expect(after).toBe(wider)
+})
+
+test('the client report is written with its pictures, and the saved file has them', async () => {
+  await desk.pane.getByRole('tab', { name: /^Write/ }).click()
+  for (const name of [/^Cut plan/, /^Estimate/]) await desk.pane.getByRole('checkbox', { name }).uncheck()
+  await desk.pane.getByRole('checkbox', { name: /^Client report/ }).check()
+  await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
+  await desk.pane.locator('.done').waitFor({ timeout: 60000 })
+  const waiting = desk.page.waitForEvent('download')
+  await desk.page.getByRole('button', { name: 'Save .xlsx' }).click()
+  const { sheets } = await readXlsx(readFileSync(await (await waiting).path()))
+  const images = sheets.find(({ name }) => name === 'Client report')!.images!
+  expect(images).toHaveLength(28)
+  for (const { data, anchor, altText } of images) {
+    expect([...data.slice(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10])
+    expect(altText).toMatch(/^Tree \S+, (before|after) visit \d, \d{4}/)
+    expect(anchor.to!.row - anchor.from.row).toBeGreaterThan(20)
+    const size = new DataView(data.buffer, data.byteOffset)
+    expect(size.getUint32(16)).toBeGreaterThan(700)
+    expect(size.getUint32(20)).toBeGreaterThan(size.getUint32(16))
+  }
+  expect(desk.complaints).toEqual([])
+})

@@ -1,0 +1,185 @@
+import { byUrgency } from '../../src/arbor/plan/plan'
+import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { inventedRates } from '../../src/arbor/price/rates'
+import { cautions, inventedRatesNotice } from '../../src/documents/cautions'
+import { describeClientReport, type Cover } from '../../src/documents/clientReport'
+import { yearSpans } from '../../src/documents/clientReportYears'
+import { metricRows, planOf, samplePlan } from './samplePlan'
+import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
+
+const plan = samplePlan()
+const estimate = estimatePlan(plan)
+/** An invented client. */
+const cover: Cover = {
+  client: 'Brickfield Offices (invented)',
+  site: 'Mill road (invented)',
+  preparedBy: '',
+  date: '2026-03-02',
+  valid: '2026-05-31'
+}
+const sheet = describeClientReport(plan, estimate, cover)
+const titleRow = sheet.page.titleRow!
+const table = sheet.rows.slice(titleRow + 1, titleRow + 1 + plan.trees.length)
+const headers = sheet.rows[titleRow]!.map((cell) => String(cell ?? ''))
+const at = (header: string) => headers.indexOf(header)
+const years = headers.flatMap((header, column) => (/^\d{4}/.test(header) ? [column] : []))
+
+describe('the client report', () => {
+  test('begins with its title and a cover; what is not known is a line to write on', () => {
+    expect(sheet.rows[0]![0]).toBe('Client report')
+    const row = (label: string) => sheet.rows.findIndex((cells) => cells[0] === label)
+    expect(sheet.rows[row('Client')]).toContain(cover.client)
+    expect(sheet.rows[row('Date')]).toContainEqual({ date: 46083 })
+    expect(sheet.rows[row('Prices hold until')]).toContainEqual({ date: 46173 })
+    expect(sheet.rows[row('Prepared by')]!.filter((cell) => cell !== null)).toEqual(['Prepared by'])
+    expect(formatAt(sheet, row('Prepared by'), 3).underline).toBeDefined()
+    expect(formatAt(sheet, row('Client'), 3).underline).toBeUndefined()
+  })
+
+  test('holds values only', () => {
+    expect(sheet.rows.flat().some(hasFormula)).toBe(false)
+    expect(sheet.tables).toEqual([])
+  })
+
+  test('says in its summary how many trees there are, need work, and are not measured', () => {
+    const pruned = plan.trees.filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0)).length
+    const text = runningText(sheet)
+    expect(text).toContain(`15 trees and ${String(plan.inventory.limbCount)} limbs were looked at.`)
+    expect(text).toContain(`${String(pruned)} of the trees need pruning`)
+    expect(text).toContain('The limbs of 1 tree have not been measured yet.')
+    expect(text).toContain(`The tree that needs it most is ${byUrgency(plan)[0]!.tree.id}.`)
+  })
+
+  test('has one row a tree, most urgent first, with what, why, when and the price', () => {
+    expect(table.map(([id]) => id)).toEqual(byUrgency(plan).map(({ tree }) => tree.id))
+    for (const row of table) {
+      expect(String(row[at('What and when')])).not.toBe('')
+      expect(String(row[at('Why')])).not.toBe('')
+    }
+    const elm = table.find(([id]) => id === 'T03')!
+    expect(elm[at('What and when')]).toMatch(/^Shorten limbs B and C that compete with the leader/)
+    expect(elm[at('What and when')]).toMatch(/over the space to be kept clear \(14 ft\)/)
+    expect(elm[at('What and when')]).toMatch(/In 2026, 2029, 2032 and 2035\.$/)
+    expect(elm[at('Why')]).toMatch(/^Limb B is 90 % as thick as the stem beside it, with bark/)
+  })
+
+  test('prices stand under their years; across they add up to the tree, down to the estimate', () => {
+    expect(years.length).toBe(yearSpans(estimate).length)
+    const all = at('All visits')
+    for (const row of table) {
+      const across = years.reduce((sum, column) => sum + ((row[column] as number | null) ?? 0), 0)
+      expect(across).toBeCloseTo((row[all] as number | null) ?? 0, 6)
+      const lines = estimate.lines.filter(({ tree }) => tree === row[0])
+      const printed = lines.reduce((sum, { price }) => sum + price.toNumber(), 0)
+      expect(across).toBeCloseTo(printed, 6)
+    }
+    const sums = sheet.rows[titleRow + 1 + plan.trees.length]!
+    expect(sums[0]).toBe('All trees')
+    expect(sums[all]).toBeCloseTo(estimate.subtotal.toNumber(), 6)
+    expect(formatAt(sheet, titleRow + 1, all).numberFormat).toBe('#,##0.00')
+  })
+
+  test('costs by year, whatever belongs to no tree, tax and total add up', () => {
+    const taxed = estimatePlan(plan, { ...inventedRates, taxRate: '0.0825' })
+    const report = describeClientReport(plan, taxed, cover)
+    const amountOf = (label: RegExp) =>
+      report.rows
+        .filter((row) => label.test(String(row[0])))
+        .reduce((sum, row) => sum + (row[3] as number), 0)
+    const parts = amountOf(/^\d{4}: \d+ trees?$|^For the job as a whole$/)
+    expect(parts).toBeCloseTo(taxed.subtotal.toNumber(), 6)
+    expect(amountOf(/^All visits before tax$/)).toBe(taxed.subtotal.toNumber())
+    expect(amountOf(/^Tax, 8\.25 %$/)).toBe(taxed.tax.toNumber())
+    expect(amountOf(/^All visits with tax$/)).toBeCloseTo(taxed.total.toNumber(), 6)
+    expect(taxed.tax.toNumber()).toBeGreaterThan(0)
+  })
+
+  test('gives every caution and promises nothing beside them', () => {
+    const text = runningText(sheet)
+    for (const caution of cautions) expect(text).toContain(caution)
+    expect(promises(text, cautions)).toEqual([])
+    expect(promises('This makes the tree safe.', cautions)).toEqual(['safe'])
+  })
+
+  test('explains its few words of the trade where they first come', () => {
+    const text = runningText(sheet)
+    expect(text).toContain('Structural pruning means')
+    expect(text).toContain('the leader (the main stem)')
+    for (const word of ['codominant', 'subordinat', 'aspect ratio', 'dose of', 'included bark', 'LCR'])
+      expect(text.toLowerCase()).not.toContain(word)
+  })
+
+  test('says that rates are invented, and only then', () => {
+    const said = (invented: boolean) =>
+      runningText(describeClientReport(plan, { ...estimate, inventedRates: invented }, cover)).includes(
+        inventedRatesNotice
+      )
+    expect([said(true), said(false)]).toEqual([true, false])
+  })
+
+  test('names what was left out and what was not inspected', () => {
+    const text = runningText(sheet)
+    expect(text).toContain('Left out until they are measured again: T13 (3 rows)')
+    expect(text).toContain('Not inspected: roots')
+  })
+
+  test('offers boxes to tick and lines to sign', () => {
+    const ticks = sheet.rows.filter(([first]) => first === '☐')
+    expect(ticks.length).toBe(3)
+    expect(linesOf(sheet).some((line) => line.includes('Signature and date'))).toBe(true)
+  })
+
+  test('begins the table of trees on a page of its own, whose headers repeat', () => {
+    expect(sheet.page.breaks).toContain(titleRow - 2)
+    expect(sheet.page.orientation).toBe('landscape')
+  })
+
+  test('holds drawings where asked, over cells that are empty, and none otherwise', () => {
+    expect(sheet.pictures).toBeUndefined()
+    const drawn = describeClientReport(plan, estimate, cover, { drawings: true })
+    const pruned = plan.trees.filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
+    expect(drawn.pictures!.length).toBe(2 * pruned.length)
+    for (const { area, alt } of drawn.pictures!) {
+      const cells = drawn.rows
+        .slice(area.row, area.row + area.rows)
+        .flatMap((row) => row.slice(area.column, area.column + area.columns))
+      expect(cells.every((cell) => cell === null)).toBe(true)
+      expect(area.column + area.columns).toBeLessThanOrEqual(drawn.widths.length)
+      expect(alt).not.toBe('')
+    }
+  })
+
+  test('is in metres on A4 for a metric inventory', () => {
+    const metric = planOf(metricRows())
+    metric.trees[0]!.tree.clearance = 3
+    const report = describeClientReport(metric, estimatePlan(metric), cover)
+    expect(report.page.paper).toBe('a4')
+    expect(runningText(report)).not.toMatch(/\d (ft|in)\b/)
+  })
+
+  test('of a plan without cuts says so and still closes', () => {
+    const quiet = planOf(metricRows(['B', null, 3, 14, 2, 5]))
+    const report = describeClientReport(quiet, estimatePlan(quiet), cover)
+    const row = report.rows[report.page.titleRow! + 1]!
+    expect(row).toContain('No cut now.')
+    expect(runningText(report)).toContain('0 of the trees need pruning')
+  })
+
+  test('of a plan without trees has no table', () => {
+    const none = { ...plan, trees: [] }
+    const report = describeClientReport(none, estimatePlan(none), cover)
+    expect(report.page.titleRow).toBeNull()
+  })
+})
+
+describe('the years side by side', () => {
+  test('are each of their own up to five, and the rest together beyond', () => {
+    const line = estimate.lines[0]!
+    const of = (...list: number[]) => ({ ...estimate, lines: list.map((year) => ({ ...line, year })) })
+    expect(yearSpans(of(2028, 2026)).map(({ header }) => header)).toEqual(['2026', '2028'])
+    expect(yearSpans(of(2026, 2027, 2028, 2029, 2030)).length).toBe(5)
+    const many = yearSpans(of(2026, 2027, 2028, 2029, 2030, 2035))
+    expect(many.map(({ header }) => header)).toEqual(['2026', '2027', '2028', '2029', '2030 and later'])
+    expect(many.at(-1)).toMatchObject({ from: 2030, to: 2035 })
+  })
+})

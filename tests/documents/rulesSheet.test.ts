@@ -1,0 +1,104 @@
+import { readRules } from '../../src/arbor/assess/readRules'
+import { planByRules } from '../../src/arbor/plan/planByRules'
+import { planInventory } from '../../src/arbor/plan/planInventory'
+import { readInventory } from '../../src/arbor/measure/readInventory'
+import { cautions } from '../../src/documents/cautions'
+import { describeCutPlan } from '../../src/documents/cutPlan'
+import { describeRules } from '../../src/documents/rulesSheet'
+import type { Content, SheetDescription } from '../../src/documents/sheet'
+import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
+import type { Cell, CellBlock } from '../../shared/cells'
+import { defaultRules, ruleBook, type RuleName } from '../../shared/rules'
+
+const sheet = describeRules()
+const names = Object.keys(ruleBook) as RuleName[]
+const table = sheet.tables[0]!.area
+const headers = sheet.rows[table.row]!
+
+/** The sheet as it is read back, with these answers typed beside a rule or a question. */
+function typed(values: Record<string, Cell> = {}, reasons: Record<string, Cell> = {}): CellBlock {
+  const cellOf = (content: Content): Cell => (typeof content === 'object' ? null : content)
+  const rows = sheet.rows.map((row) => {
+    const cells = row.map(cellOf)
+    const name = String(cells[0])
+    if (name in values) cells[1] = values[name] ?? null
+    if (name in reasons) cells[headers.indexOf('Reason for a change')] = reasons[name] ?? null
+    return cells
+  })
+  return { rows, sheet: 'Rules', top: 0, left: 0 }
+}
+
+function cutPlanOf(rules: CellBlock | null): SheetDescription {
+  const inventory = readInventory({ rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 })
+  return describeCutPlan(planInventory(inventory, { date: '2030-05-02', ...planByRules(rules) }))
+}
+
+const texts = ({ rows }: SheetDescription) => rows.flat().filter((cell) => typeof cell === 'string')
+
+describe('the rules as a sheet', () => {
+  it('has one row a rule with value, unit, default, range, certainty in words and source', () => {
+    const body = sheet.rows.slice(table.row + 1, table.row + table.rows)
+    expect(body.map((row) => row[0])).toEqual(names.map((name) => ruleBook[name].name))
+    names.forEach((name, index) => {
+      const { value, unit, low, high, source } = ruleBook[name]
+      expect(body[index]!.slice(1, 7)).toEqual([value, unit, value, low, high, null])
+      expect(body[index]![8]).toBe(source)
+      expect(body[index]![7]).toMatch(
+        /^(read in the source|quoted by another source|derived from open data|from memory|common practice, no source|house rule)$/
+      )
+    })
+    expect(headers).toContain('Reason for a change')
+  })
+
+  it('read back as it was written gives the defaults, no answer and nothing to say', () => {
+    expect(readRules(typed())).toEqual({ rules: defaultRules, reasons: {}, timing: {}, problems: [] })
+  })
+
+  it('read back with changes gives them', () => {
+    const name = ruleBook.allowedYoung.name
+    const read = readRules(
+      typed(
+        { [name]: 0.35, 'Region of the trees': 'Texas', 'Month of the first visit': 3 },
+        { [name]: 'agreed' }
+      )
+    )
+    expect(read.problems).toEqual([])
+    expect(read.rules.allowedYoung).toBe(0.35)
+    expect(read.reasons).toEqual({ allowedYoung: 'agreed' })
+    expect(read.timing).toEqual({ region: 'Texas', visitMonth: 3 })
+  })
+
+  it('has the cautions, and every row is as wide as the sheet', () => {
+    for (const caution of cautions) expect(texts(sheet)).toContain(caution)
+    expect(new Set(sheet.rows.map(({ length }) => length))).toEqual(new Set([sheet.widths.length]))
+  })
+})
+
+describe('the cut plan', () => {
+  it('prints each changed rule with its reason', () => {
+    const { name } = ruleBook.allowedYoung
+    const printed = cutPlanOf(typed({ [name]: 0.35 }, { [name]: 'vigorous young trees, agreed' }))
+    const start = printed.rows.findIndex((row) => row[0] === 'Rules changed from their defaults')
+    expect(printed.rows[start + 2]).toEqual(
+      expect.arrayContaining(['0.35', 'default 0.25', `${name} (share)`, 'vigorous young trees, agreed'])
+    )
+    expect(texts(cutPlanOf(typed()))).not.toContain('Rules changed from their defaults')
+  })
+
+  it('prints a closed window above the first cut, and what is known of the season with its source', () => {
+    const printed = cutPlanOf(typed({ 'Region of the trees': 'Wisconsin' }))
+    const head = printed.rows.slice(0, printed.tables[0]!.area.row)
+    const closed = head.filter((row) => row[0] === 'Closed window')
+    expect(closed).toHaveLength(1)
+    expect(closed[0]![1]).toMatch(/^Trees T0\d.* Wisconsin, oak wilt: closed from 1 April to 31 July/)
+    expect(texts(printed)).toContain('Season of the work')
+    expect(texts(printed).join()).toContain('Natural Resources, oak wilt (read in the source)')
+  })
+
+  it('asks for the region where none is given, and says of no window that it is open', () => {
+    const printed = texts(cutPlanOf(null))
+    expect(printed.some((text) => text.startsWith('No region is given'))).toBe(true)
+    expect(printed).not.toContain('Closed window')
+    expect(printed).not.toContain('Open')
+  })
+})

@@ -1,0 +1,84 @@
+import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { inventedRatesIn } from '../../src/arbor/price/rates'
+import { describeEstimate } from '../../src/documents/estimateSheet'
+import { describeRates } from '../../src/documents/ratesSheet'
+import { applySheets } from '../../src/excel/applySheets'
+import { isProblem } from '../../src/excel/failures'
+import { formulaBlocks } from '../../src/excel/writeFormulas'
+import { formulasOf } from '../documents/sheetFormulas'
+import { samplePlan } from '../documents/samplePlan'
+import { startWith, type InventoryBook } from './inventorySheet'
+
+let office: InventoryBook
+const plan = samplePlan()
+const estimate = describeEstimate(estimatePlan(plan), plan)
+const rates = describeRates(inventedRatesIn['in-ft'])
+
+const cellNames = () =>
+  office.book
+    .names()
+    .filter(({ name }) => !name.startsWith('Limbwright_'))
+    .map(({ name }) => name)
+    .sort()
+
+beforeAll(async () => {
+  office = await startWith()
+})
+
+test('the estimate’s cells get their names, and another estimate names of its own', async () => {
+  await applySheets([estimate], { replace: false })
+  const own = estimate.names!.map(({ name }) => name).sort()
+  expect(cellNames()).toEqual(own)
+  await applySheets([estimate], { replace: false })
+  expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_2`)].sort())
+})
+
+test('the names of a replaced estimate go with it, and those of the other stay', async () => {
+  await applySheets([estimate], { replace: true })
+  const own = estimate.names!.map(({ name }) => name)
+  expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_3`)].sort())
+  const sheet = office.book.sheets().find(({ name }) => name === 'Estimate (2)')!
+  const formula = formulasOf(estimate).find(({ formula: text }) => text.includes('Crew_hour,'))!
+  const area = { row: formula.row, column: formula.column, rows: 1, columns: 1 }
+  expect(String(office.book.formulas(sheet.id, area)[0]![0])).toContain('Crew_hour_3,Money_digits_3')
+})
+
+test('a cancelled run leaves no names behind', async () => {
+  const before = cellNames()
+  const control = new AbortController()
+  const run = applySheets([estimate], {
+    replace: false,
+    signal: control.signal,
+    onProgress: (done, total) => {
+      if (done === total) control.abort()
+    }
+  })
+  await expect(run).rejects.toThrow()
+  expect(cellNames()).toEqual(before)
+})
+
+test('a Rates sheet is written with its rules once, and never replaced', async () => {
+  expect(isProblem(await applySheets([rates], { replace: false }))).toBe(false)
+  const sheet = office.book.sheets().find(({ name }) => name === 'Rates')!
+  expect(office.book.validations(sheet.id)).toHaveLength(rates.rules!.length)
+  for (const replace of [false, true]) {
+    const again = await applySheets([rates], { replace })
+    expect(isProblem(again) && [again.code, again.message]).toEqual([
+      'users-sheet',
+      'The sheet Rates is yours and is never replaced.'
+    ])
+  }
+  expect(office.book.sheets().filter(({ name }) => name.startsWith('Rates'))).toHaveLength(1)
+})
+
+test('blocks of formulas hold every formula once, and nothing else', () => {
+  const cells = formulaBlocks(estimate.rows).flatMap(({ row, column, rows, columns }) =>
+    Array.from({ length: rows * columns }, (_none, index) => [
+      row + Math.floor(index / columns),
+      column + (index % columns)
+    ])
+  )
+  const wanted = formulasOf(estimate).map(({ row, column }) => [row, column])
+  const sorted = (list: number[][]) => list.map(([r, c]) => r! * 1000 + c!).sort((a, b) => a - b)
+  expect(sorted(cells)).toEqual(sorted(wanted))
+})

@@ -1,0 +1,76 @@
+/** The user's own Rules sheet, written and read through the real Office library. */
+import { readRules } from '../../src/arbor/assess/readRules'
+import { describeRules } from '../../src/documents/rulesSheet'
+import { applySheets } from '../../src/excel/applySheets'
+import { isProblem } from '../../src/excel/failures'
+import { findOwnSheets } from '../../src/excel/ownSheetsInBook'
+import { readUsersSheet, writeUsersSheet } from '../../src/excel/usersSheet'
+import type { CellBlock } from '../../shared/cells'
+import { ruleBook } from '../../shared/rules'
+import { startWith, type InventoryBook } from './inventorySheet'
+
+let office: InventoryBook
+
+beforeAll(async () => {
+  office = await startWith()
+})
+
+afterEach(() => {
+  for (const { id, name } of office.book.sheets()) if (name !== 'Trees') office.book.deleteSheet(id)
+  for (const { name } of office.book.names()) office.book.deleteName(name)
+})
+
+async function found(): Promise<CellBlock | null> {
+  const sheet = await readUsersSheet('rules')
+  if (isProblem(sheet)) throw new Error(sheet.message)
+  return sheet
+}
+
+const idOf = (name: string) => office.book.sheets().find((sheet) => sheet.name === name)!.id
+
+test('a workbook without one has none', async () => {
+  expect(await found()).toBeNull()
+})
+
+test('is found again by its hidden name, and says what was written', async () => {
+  expect(await writeUsersSheet(describeRules())).toBe('Rules')
+  expect(office.book.names()).toContainEqual({
+    name: 'Limbwright_rules',
+    formula: '=Rules!$A$1',
+    visible: false
+  })
+  const sheet = await found()
+  expect(sheet!.rows).toHaveLength(describeRules().rows.length)
+  expect(readRules(sheet!).problems).toEqual([])
+})
+
+test('a value typed into it is read, with its address', async () => {
+  await writeUsersSheet(describeRules())
+  const row = describeRules().rows.findIndex((cells) => cells[0] === ruleBook.cutsPerVisit.name)
+  office.book.setValues(idOf('Rules'), { row, column: 1, rows: 1, columns: 1 }, [[4]])
+  expect(readRules((await found())!).rules.cutsPerVisit).toBe(4)
+  office.book.setValues(idOf('Rules'), { row, column: 1, rows: 1, columns: 1 }, [['many']])
+  expect(readRules((await found())!).problems.map(({ cell }) => cell)).toEqual([`Rules!B${String(row + 1)}`])
+})
+
+test('is never replaced: not by a second one, not by writing with replacing, and it is offered for neither', async () => {
+  await writeUsersSheet(describeRules())
+  office.book.setValues(idOf('Rules'), { row: 0, column: 0, rows: 1, columns: 1 }, [['our rules']])
+  const again = await writeUsersSheet(describeRules())
+  expect(isProblem(again) && [again.code, again.message]).toEqual([
+    'users-sheet-exists',
+    'There is already a sheet Rules in this workbook; it is yours and is not replaced.'
+  ])
+  await applySheets([describeRules()], { replace: true })
+  expect(office.book.values(idOf('Rules'), { row: 0, column: 0, rows: 1, columns: 1 })).toEqual([
+    ['our rules']
+  ])
+  expect(await findOwnSheets()).toEqual([])
+})
+
+test('is still found once rows stand above its title', async () => {
+  await writeUsersSheet(describeRules())
+  office.book.deleteName('Limbwright_rules')
+  office.book.addName({ name: 'Limbwright_rules', formula: "='Rules'!$A$4", visible: false } as never)
+  expect(await found()).not.toBeNull()
+})

@@ -1,0 +1,98 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { writeXlsx } from 'hucre/xlsx'
+import { describeRules } from '../../src/documents/rulesSheet'
+import { runCommandLine } from '../../src/file/commandLine'
+import { sampleInventory } from '../../src/file/sampleInventory'
+import type { Cell } from '../../shared/cells'
+import { ruleBook } from '../../shared/rules'
+
+const folder = mkdtempSync(join(tmpdir(), 'limbwright-'))
+afterAll(() => {
+  rmSync(folder, { recursive: true })
+})
+
+/** A workbook of the invented sample and a sheet of rules with these values typed in, found by its hidden name. */
+async function workbook(typed: Record<string, Cell>): Promise<string> {
+  const rows = describeRules().rows.map((row) => {
+    const cells = row.map((content): Cell => (typeof content === 'object' ? null : content))
+    const name = String(cells[0])
+    if (name in typed) cells[1] = typed[name] ?? null
+    return cells
+  })
+  const path = join(folder, 'trees.xlsx')
+  const sheets = [
+    { name: 'Inventory', rows: sampleInventory },
+    { name: 'House', rows }
+  ]
+  const namedRanges = [{ name: 'Limbwright_rules', range: "'House'!$A$1" }]
+  writeFileSync(path, await writeXlsx({ sheets, namedRanges }))
+  return path
+}
+
+async function run(...args: string[]) {
+  const out: string[] = []
+  const failures: string[] = []
+  const code = await runCommandLine(args, {
+    out: (text) => out.push(text),
+    fail: (sentence) => failures.push(sentence),
+    today: '2030-05-02',
+    folder
+  })
+  return { code, out: out.join('\n'), failures }
+}
+
+interface Printed {
+  trees: { tree: string; allowedRemoval: number }[]
+  problems: { code: string; cell: string }[]
+}
+
+test('the plan of a workbook goes by its sheet of rules, and says so', async () => {
+  const path = await workbook({ [ruleBook.allowedYoung.name]: 0.15 })
+  const { out } = await run(path, '--json')
+  const printed = JSON.parse(out) as Printed
+  expect(printed.trees.find(({ tree }) => tree === 'T01')?.allowedRemoval).toBeCloseTo(0.15, 12)
+  expect((await run(path)).out).toContain(`Rule changed: ${ruleBook.allowedYoung.name}, 0.25 to 0.15.`)
+})
+
+test('a rule that cannot be used is a problem with its cell, and the default is used', async () => {
+  const path = await workbook({ [ruleBook.allowedYoung.name]: 0.4 })
+  const printed = JSON.parse((await run(path, '--json')).out) as Printed
+  const row = describeRules().rows.findIndex((cells) => cells[0] === ruleBook.allowedYoung.name) + 1
+  expect(printed.problems).toContainEqual(
+    expect.objectContaining({ code: 'rule-reason', cell: `House!B${String(row)}` })
+  )
+  expect(printed.trees.find(({ tree }) => tree === 'T01')?.allowedRemoval).toBe(0.25)
+})
+
+test('a closed window is a line of its own before the trees, once', async () => {
+  const path = await workbook({ 'Region of the trees': 'Minnesota' })
+  const { out } = await run(path)
+  const text = out.replace(/\s+/g, ' ')
+  expect(text.split('closed from 1 April to 31 July').length - 1).toBe(1)
+  expect(text.indexOf('Closed window: ')).toBeLessThan(text.indexOf('Visit 1, 2030'))
+  const outside = await run(path, '--date', '2030-12-01')
+  expect(outside.out).not.toContain('Closed window')
+})
+
+test('without one, a single problem asks for the region', async () => {
+  const { problems } = JSON.parse((await run('--json')).out) as Printed
+  expect(problems.filter(({ code }) => code === 'region-unknown')).toHaveLength(1)
+})
+
+test('a workbook with a sheet of rules is never written over', async () => {
+  const path = await workbook({})
+  writeFileSync(
+    path,
+    await writeXlsx({
+      sheets: [{ name: 'House', rows: [['Rules']] }],
+      namedRanges: [{ name: 'Limbwright_rules', range: "'House'!$A$1" }]
+    })
+  )
+  const before = readFileSync(path)
+  const { code, failures } = await run('--out', path)
+  expect(code).toBe(2)
+  expect(failures[0]).toContain('holds other sheets')
+  expect(readFileSync(path).equals(before)).toBe(true)
+})

@@ -1,0 +1,55 @@
+import { readXlsx } from 'hucre/xlsx'
+import { byUrgency } from '../../src/arbor/plan/plan'
+import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { describeDocuments } from '../../src/documents/describeDocuments'
+import { sheetPixelRatio } from '../../src/documents/drawing/painter'
+import { filePainter } from '../../src/file/paintDrawing'
+import { writeWorkbook } from '../../src/file/writeWorkbook'
+import { samplePlan } from '../documents/samplePlan'
+
+const plan = samplePlan()
+const drawnTrees = byUrgency(plan).filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
+const [report] = describeDocuments(['client-report'], plan, estimatePlan(plan))
+const pictures = report!.pictures!
+
+/** Width and height of a PNG (W3C PNG, sections 5.2 and 11.2.1: signature, then IHDR; from memory). */
+function pngSize(data: Uint8Array): { width: number; height: number } {
+  expect([...data.slice(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10])
+  const view = new DataView(data.buffer, data.byteOffset)
+  return { width: view.getUint32(16), height: view.getUint32(20) }
+}
+
+test('the file’s report holds two pictures for each tree with cuts, before on the left and after on the right', async () => {
+  const { sheets } = await readXlsx(await writeWorkbook([report!]))
+  const images = sheets[0]!.images!
+  expect(images).toHaveLength(2 * drawnTrees.length)
+  drawnTrees.forEach(({ tree, visits }, index) => {
+    const [before, after] = images.slice(2 * index, 2 * index + 2)
+    const visit = visits.find(({ cuts }) => cuts.length > 0)!
+    expect(before!.altText).toContain(`Tree ${tree.id}, before visit ${String(visit.visit)}`)
+    expect(after!.altText).toContain(`Tree ${tree.id}, after visit ${String(visit.visit)}`)
+    for (const cut of visit.cuts) expect(before!.altText).toContain(`limb ${cut.limb.id}: ${cut.kind}`)
+    expect(before!.anchor.from.row).toBe(after!.anchor.from.row)
+    expect(before!.anchor.to!.col).toBeLessThanOrEqual(after!.anchor.from.col)
+    expect(before!.anchor.to!.row).toBeGreaterThan(before!.anchor.from.row + 10)
+  })
+  for (const [index, { data, type, anchor }] of images.entries()) {
+    const { area } = pictures[index]!
+    expect(type).toBe('png')
+    expect([anchor.from.row, anchor.from.col]).toEqual([area.row, area.column])
+    expect([anchor.to!.row, anchor.to!.col]).toEqual([area.row + area.rows, area.column + area.columns])
+    const { width, height } = pngSize(data)
+    expect(Math.abs(width / height - pictures[index]!.width / pictures[index]!.height)).toBeLessThan(0.003)
+  }
+})
+
+test('a painted drawing has the pixels asked for, and its letters are painted without fonts of the machine', async () => {
+  const drawing = pictures[0]!.draw()
+  const { png, width, height, alt } = await filePainter.paint(drawing, sheetPixelRatio)
+  expect(pngSize(png)).toEqual({ width, height })
+  expect(width).toBe(Math.round(drawing.width * sheetPixelRatio))
+  expect(Math.abs(height - drawing.height * sheetPixelRatio)).toBeLessThanOrEqual(1)
+  expect(alt).toBe(drawing.alt)
+  const mute = { ...drawing, shapes: drawing.shapes.filter(({ kind }) => kind !== 'text') }
+  expect((await filePainter.paint(mute, sheetPixelRatio)).png.length).toBeLessThan(png.length * 0.8)
+})
