@@ -2,13 +2,14 @@
  * `npm run bench`: speed as ratios inside one run, start-up, memory and size as absolute limits. Exits with 1 where a
  * limit is not kept. Never part of the tests, as a busy machine would fail them.
  */
-import { cellFunction, planning } from './engine'
-import { fullSheetPlan } from './fullSheet'
-import { report } from './measure'
+import { runBundled } from './bundled'
+import { report, type Measurement } from './measure'
 import { paneSize, workbenchReady } from './surfaces'
 
+const bundled = (name: string): Measurement[] => JSON.parse(runBundled(name)) as Measurement[]
+
 async function main(): Promise<void> {
-  const parts = [planning, cellFunction, fullSheetPlan, paneSize, workbenchReady]
+  const parts = [() => bundled('engineRun'), () => bundled('fullSheetRun'), paneSize, workbenchReady]
   let kept = true
   for (const part of parts) kept = report(await part()) && kept
   process.exitCode = kept ? 0 : 1

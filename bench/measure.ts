@@ -21,7 +21,7 @@ function once(work: () => unknown): number {
  * The least time in ms of several jobs, taken in turns so that a busy machine disturbs them alike. The first turns warm
  * the machine up and are not counted.
  */
-export function leastTimes(jobs: readonly (() => unknown)[], turns = 9, warm = 3): number[] {
+export function leastTimes(jobs: readonly (() => unknown)[], turns = 20, warm = 6): number[] {
   const least = jobs.map(() => Infinity)
   for (let turn = 0; turn < turns + warm; turn++)
     jobs.forEach((job, at) => {

@@ -1,5 +1,3 @@
-import { execFileSync } from 'node:child_process'
-import { join } from 'node:path'
 import { readInventory } from '../src/arbor/measure/readInventory'
 import { planEachTree } from '../src/arbor/plan/planInventory'
 import { madeInventory } from './madeInventory'
@@ -28,25 +26,13 @@ function roundTrip(limbs: number): number {
 
 const least = (times: number, run: () => number): number => Math.min(...Array.from({ length: times }, run))
 
-/** Run in a process of its own, so that the memory is this plan's alone. Prints its figures as JSON. */
-function measureHere(): void {
+/** A full sheet: against the JSON round trip of the same cells, its memory, and the cost a limb as sheets grow. */
+function measureFullSheet(): Measurement[] {
   const small = least(40, () => planAll(1000)) / 1000
   const large = planAll(fullSheet) / fullSheet
   const peak = process.resourceUsage().maxRSS / 1024 / 1024
   const json = roundTrip(fullSheet)
-  console.log(JSON.stringify({ small, large, peak, json }))
-}
-
-/** A full sheet: against the JSON round trip of the same cells, its memory, and the cost a limb as sheets grow. */
-export function fullSheetPlan(): Measurement[] {
-  const printed = execFileSync(process.execPath, ['--import', 'tsx', __filename, 'here'], {
-    cwd: join(__dirname, '..'),
-    encoding: 'utf8'
-  })
-  const { small, large, peak, json } = JSON.parse(printed) as Record<
-    'small' | 'large' | 'peak' | 'json',
-    number
-  >
+  const perLimb = `${(large * 1000).toFixed(1)} µs against ${(small * 1000).toFixed(1)} µs a limb`
   return [
     ratio('read and plan all visits of a full sheet', 20, large * fullSheet, json, 'JSON of its cells'),
     {
@@ -54,7 +40,7 @@ export function fullSheetPlan(): Measurement[] {
       value: large / small,
       unit: 'times',
       limit: 1.5,
-      note: `${(large * 1000).toFixed(1)} µs against ${(small * 1000).toFixed(1)} µs a limb`
+      note: perLimb
     },
     {
       what: 'memory of a full sheet',
@@ -66,4 +52,4 @@ export function fullSheetPlan(): Measurement[] {
   ]
 }
 
-if (process.argv[2] === 'here') measureHere()
+console.log(JSON.stringify(measureFullSheet()))

@@ -1,0 +1,3 @@
+import { cellFunction, planning } from './engine'
+
+console.log(JSON.stringify([...planning(), ...cellFunction()]))
