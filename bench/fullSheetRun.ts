@@ -1,4 +1,5 @@
-import { readInventory } from '../src/arbor/measure/readInventory'
+import type { CellBlock } from '../shared/cells'
+import { readInParts } from '../src/arbor/measure/readInventory'
 import { planEachTree } from '../src/arbor/plan/planInventory'
 import { madeInventory } from './madeInventory'
 import { ratio, type Measurement } from './measure'
@@ -6,32 +7,36 @@ import { ratio, type Measurement } from './measure'
 /** Rows of a full sheet below its headers. */
 const fullSheet = 1048575
 
-/** Reads and plans all visits of that many limbs, keeping no tree's plan; ms. */
-function planAll(limbs: number): number {
-  const block = madeInventory(limbs)
+/** Rows read and planned at a time. */
+const rowsAPart = 2000
+
+/** Reads and plans all visits of blocks one after the other, keeping no tree's plan; ms. */
+function planAll(blocks: readonly CellBlock[]): number {
   const start = performance.now()
   let cuts = 0
-  for (const tree of planEachTree(readInventory(block), { date: '2026-11-25' }))
-    for (const visit of tree.visits) cuts += visit.cuts.length
+  for (const block of blocks)
+    for (const part of readInParts(block, rowsAPart))
+      for (const tree of planEachTree(part, { date: '2026-11-25' }))
+        for (const visit of tree.visits) cuts += visit.cuts.length
   if (cuts === 0) throw new Error('Nothing was planned')
   return performance.now() - start
 }
 
-function roundTrip(limbs: number): number {
-  const { rows } = madeInventory(limbs)
-  const start = performance.now()
-  JSON.parse(JSON.stringify(rows))
-  return performance.now() - start
-}
-
-const least = (times: number, run: () => number): number => Math.min(...Array.from({ length: times }, run))
+/** Sheets of 1,000 rows, each another, so that neither side plans cells it has just seen. */
+const smallSheets = 300
 
 /** A full sheet: against the JSON round trip of the same cells, its memory, and the cost a limb as sheets grow. */
 function measureFullSheet(): Measurement[] {
-  const small = least(40, () => planAll(1000)) / 1000
-  const large = planAll(fullSheet) / fullSheet
+  const made = (count: number, from: number): CellBlock[] =>
+    Array.from({ length: count }, (_, at) => madeInventory(1000, from + at))
+  planAll(made(50, 10000))
+  const small = planAll(made(smallSheets, 1)) / (smallSheets * 1000)
+  const sheet = madeInventory(fullSheet)
+  const large = planAll([sheet]) / fullSheet
   const peak = process.resourceUsage().maxRSS / 1024 / 1024
-  const json = roundTrip(fullSheet)
+  const start = performance.now()
+  JSON.parse(JSON.stringify(sheet.rows))
+  const json = performance.now() - start
   const perLimb = `${(large * 1000).toFixed(1)} µs against ${(small * 1000).toFixed(1)} µs a limb`
   return [
     ratio('read and plan all visits of a full sheet', 20, large * fullSheet, json, 'JSON of its cells'),

@@ -1,5 +1,5 @@
 import type { Cell } from '../../shared/cells'
-import { readInventory } from '../../src/arbor/measure/readInventory'
+import { readInParts, readInventory } from '../../src/arbor/measure/readInventory'
 import { planInventory } from '../../src/arbor/plan/planInventory'
 import { block, limbHeaders, limbRow, planOf } from './trees'
 
@@ -84,6 +84,28 @@ describe('reading an inventory', () => {
       block('Tree | Limb | Dead | Limb dia (mm)', ['T1', 'a', 'yes', 50], ['T1', 'b', 'no', 50])
     )
     expect(inventory.trees[0]!.limbs.map(({ dead }) => dead)).toEqual([true, false])
+  })
+})
+
+describe('reading in parts', () => {
+  const rows = Array.from({ length: 30 }, (_, at) =>
+    limbRow(`L${at}`, at === 17 ? 'about 3' : 80, 100, 3, 9, { tree: `T${Math.floor(at / 4)}` })
+  )
+
+  it('gives the same trees, problems and addresses as reading at once, and parts no tree', () => {
+    const whole = readInventory(block(limbHeaders, ...rows))
+    const parts = [...readInParts(block(limbHeaders, ...rows), 7)]
+    expect(parts.length).toBeGreaterThan(2)
+    expect(parts.flatMap(({ trees }) => trees)).toEqual(whole.trees)
+    expect(parts.flatMap(({ problems }) => problems)).toEqual(whole.problems)
+    expect(parts.flatMap(({ unplanned }) => unplanned)).toEqual(whole.unplanned)
+  })
+
+  it('reads in one part where a tree’s rows do not stand together', () => {
+    const apart = [...rows, limbRow('X', 50, 90, 3, 8, { tree: 'T0' })]
+    expect([...readInParts(block(limbHeaders, ...apart), 7)]).toEqual([
+      readInventory(block(limbHeaders, ...apart))
+    ])
   })
 })
 

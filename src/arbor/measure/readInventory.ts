@@ -19,9 +19,43 @@ import { TreeReader } from './readTree'
  * what cannot be used stands in `problems` with its address, and rows without a plan in `unplanned`.
  */
 export function readInventory(block: CellBlock, choices: ReadingChoices = {}): Inventory {
+  const inventory = readHeaders(block, choices)
+  const stop = whyUnusable(block, inventory)
+  if (stop === null) readRows(block, inventory, 1, block.rows.length, idsStandOnce(block, inventory))
+  else inventory.problems = [stop]
+  return inventory
+}
+
+/**
+ * Reads a block in parts of about that many rows, never parting a tree, for sheets too large to hold as one inventory.
+ * What the headers leave to say comes with the first part. Where a tree's rows do not stand together, the block is read
+ * in one part.
+ */
+export function* readInParts(
+  block: CellBlock,
+  rowsAPart: number,
+  choices: ReadingChoices = {}
+): Generator<Inventory, void> {
+  const headers = readHeaders(block, choices)
+  const stop = whyUnusable(block, headers)
+  const once = stop === null && idsStandOnce(block, headers)
+  const starts = stop === null ? partStarts(block, headers, rowsAPart) : []
+  if (stop !== null || starts.length < 2) {
+    yield readInventory(block, choices)
+    return
+  }
+  for (let part = 0; part < starts.length; part++) {
+    const problems = part === 0 ? headers.problems : []
+    const inventory = { ...headers, trees: [], limbCount: 0, unplanned: [], problems }
+    readRows(block, inventory, starts[part] ?? 1, starts[part + 1] ?? block.rows.length, once)
+    yield inventory
+  }
+}
+
+function readHeaders(block: CellBlock, choices: ReadingChoices): Inventory {
   const problems: Problem[] = []
   const { matches, system } = matchColumns(block, choices, problems)
-  const inventory: Inventory = {
+  return {
     sheet: block.sheet,
     address: blockAddress(block),
     top: block.top,
@@ -33,10 +67,46 @@ export function readInventory(block: CellBlock, choices: ReadingChoices = {}): I
     unplanned: [],
     problems
   }
-  const stop = whyUnusable(block, inventory)
-  if (stop === null) readRows(block, inventory)
-  else inventory.problems = [stop]
-  return inventory
+}
+
+function idOf(block: CellBlock, column: number, row: number): string {
+  const cell = block.rows[row]?.[column]
+  return typeof cell === 'string' ? cell.trim() : cell === null || cell === undefined ? '' : String(cell)
+}
+
+function idColumn(inventory: Inventory): number {
+  return inventory.matches.find((match) => match.field === 'tree')?.column ?? 0
+}
+
+/** Where no id is repeated and some are blank, an id stands for the rows below it. */
+function idsStandOnce(block: CellBlock, inventory: Inventory): boolean {
+  const column = idColumn(inventory)
+  const seen = new Set<string>()
+  let blanks = 0
+  for (let row = 1; row < block.rows.length; row++) {
+    const id = idOf(block, column, row)
+    if (id === '') blanks++
+    else if (seen.has(id)) return false
+    else seen.add(id)
+  }
+  return blanks > seen.size
+}
+
+/** The rows at which parts begin, each with a new tree; none where some tree's rows do not stand together. */
+function partStarts(block: CellBlock, inventory: Inventory, rowsAPart: number): number[] {
+  const column = idColumn(inventory)
+  const seen = new Set<string>()
+  const starts = [1]
+  let last = ''
+  for (let row = 1; row < block.rows.length; row++) {
+    const id = idOf(block, column, row)
+    if (id === '' || id === last) continue
+    if (seen.has(id)) return []
+    seen.add(id)
+    last = id
+    if (row - (starts.at(-1) ?? 1) >= rowsAPart) starts.push(row)
+  }
+  return starts
 }
 
 function blockAddress(block: CellBlock): string {
@@ -63,13 +133,19 @@ function whyUnusable(block: CellBlock, inventory: Inventory): Problem | null {
   return null
 }
 
-function readRows(block: CellBlock, inventory: Inventory): void {
+function readRows(
+  block: CellBlock,
+  inventory: Inventory,
+  from: number,
+  to: number,
+  inheritsId: boolean
+): void {
   const readers = new Map<Field, CellReader>()
   for (const match of inventory.matches)
     if (match.field !== null)
       readers.set(match.field, new CellReader(block, match, match.field, inventory.problems))
-  const rows = new RowSorter(block, inventory, readers)
-  for (let row = 1; row < block.rows.length; row++) rows.add(row)
+  const rows = new RowSorter(block, inventory, readers, inheritsId)
+  for (let row = from; row < to; row++) rows.add(row)
 }
 
 const limbFields = columns.filter((column) => column.of === 'limb' && column.field !== 'notes')
@@ -81,13 +157,13 @@ class RowSorter {
   private readonly limbReader: LimbReader
   private readonly idReader: CellReader
   private readonly limbColumns: number[]
-  private readonly inheritsId: boolean
   private last = ''
 
   constructor(
     private readonly block: CellBlock,
     private readonly inventory: Inventory,
-    readers: Map<Field, CellReader>
+    readers: Map<Field, CellReader>,
+    private readonly inheritsId: boolean
   ) {
     const id = readers.get('tree')
     if (id === undefined) throw new Error('The inventory has no tree column')
@@ -95,20 +171,6 @@ class RowSorter {
     this.treeReader = new TreeReader(readers, inventory)
     this.limbReader = new LimbReader(readers, inventory)
     this.limbColumns = limbFields.flatMap(({ field }) => readers.get(field)?.match.column ?? [])
-    this.inheritsId = this.idsStandOnce()
-  }
-
-  /** Where no id is repeated and some are blank, an id stands for the rows below it. */
-  private idsStandOnce(): boolean {
-    const seen = new Set<string>()
-    let blanks = 0
-    for (let row = 1; row < this.block.rows.length; row++) {
-      const id = this.idReader.text(row)
-      if (id === '') blanks++
-      else if (seen.has(id)) return false
-      else seen.add(id)
-    }
-    return blanks > seen.size
   }
 
   private isLimbRow(row: number): boolean {
