@@ -98,7 +98,8 @@ export function cutEntry(cut: Cut, { system, goToRow, rules = defaultRules }: Cu
     el('p', { class: 'cut-why' }, sentence(cut.reason)),
     cut.refused.length > 0 &&
       disclosure('more', ['What was weighed'], () => [
-        el('ul', {}, ...cut.refused.map((words) => el('li', {}, sentence(words))))
+        el('ul', {}, ...cut.refused.map((words) => el('li', {}, sentence(words)))),
+        el('p', { class: 'source' }, `Source: ${cut.source}`)
       ]).element
   )
 }

@@ -6,10 +6,11 @@ import type { Estimate } from '../src/arbor/price/estimate'
 import type { Cover } from '../src/documents/clientReport'
 import type { PlanDocument } from '../src/documents/describeDocuments'
 import type { SheetDescription } from '../src/documents/sheet'
+import type * as documents from './documents'
 
 /** How trees and charts are drawn. */
 export type Drawings = Pick<
-  typeof import('./documents'),
+  typeof documents,
   'doseChart' | 'drawTree' | 'fittingHeight' | 'priceChart' | 'ratioChart' | 'toSvgElement'
 >
 

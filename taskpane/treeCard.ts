@@ -1,5 +1,6 @@
 import type { Rules } from '../shared/rules'
 import type { TimingNote } from '../src/arbor/assess/timing'
+import { confidenceOf } from '../src/arbor/plan/outlook'
 import type { LimbState, TreePlan, Visit } from '../src/arbor/plan/plan'
 import { cutEntry, type CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from './disclosure'
@@ -52,10 +53,23 @@ function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
     first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
     treeDrawing(treePlan, first ?? null, setting),
     first !== undefined && el('div', { class: 'visit' }, ...visitBody(first, setting)),
+    certainty(treePlan, setting.rules),
     ...later.map((visit) => laterVisit(treePlan, visit, setting)),
     remains(treePlan, setting.rules),
     ...forecast(treePlan, setting)
   ]
+}
+
+/** Which first cuts would change if foliage shares are wrong by their usual error. */
+function certainty(treePlan: TreePlan, rules: Rules): Child {
+  if (treePlan.visits.length === 0) return null
+  const { error, changes } = confidenceOf(treePlan, rules)
+  const words = `Foliage shares are known to ±${percent(error)}`
+  if (changes.length === 0)
+    return el('p', { class: 'aside' }, `${words}; within that, the first cuts stay as they are.`)
+  return disclosure('more', [`${words}: what would change`], () => [
+    el('ul', {}, ...changes.map((change) => el('li', {}, change)))
+  ]).element
 }
 
 function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
@@ -138,14 +152,15 @@ function remains({ remaining, visits }: TreePlan, rules: Rules): Child {
     el(
       'ul',
       {},
-      ...remaining.map(({ limb, priority, clearedByVisit }) =>
+      ...remaining.map(({ limb, priority, clearedByVisit, remedy }) =>
         el(
           'li',
           {},
           `Limb ${limb.id}: priority ${points(priority)}, ` +
             (clearedByVisit === null
-              ? `not below ${cleared} within the visits planned.`
-              : `below ${cleared} by visit ${clearedByVisit}.`)
+              ? `not below ${cleared} within the visits planned. `
+              : `below ${cleared} by visit ${clearedByVisit}. `) +
+            remedy
         )
       )
     )

@@ -1,6 +1,6 @@
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../arbor/plan/plan'
 import { drawTree } from './drawing/drawTree'
-import { onPaperOf, prospect } from './drawing/prospect'
+import { onPaperOf, prospect, type Prospect } from './drawing/prospect'
 import { pageRoom } from './pageBreaks'
 import type { PrintedDraft } from './printedDraft'
 import type { Area, PageSetup, SheetPicture } from './sheet'
@@ -32,6 +32,7 @@ interface Pair {
   visit: Visit
 }
 
+/** Each pair fills a page, so that nothing has to be laid out before somebody wants the pictures. */
 function pictures(draft: PrintedDraft, plan: Plan, { tree, visit }: Pair, most: number): SheetPicture[] {
   const right = rightColumns(draft.widths)
   const sides = [
@@ -40,19 +41,28 @@ function pictures(draft: PrintedDraft, plan: Plan, { tree, visit }: Pair, most: 
   ] as const
   const wide = sides.map(({ column, columns }) => pointsOf(draft.widths.slice(column, column + columns)))
   const pointsPerPixel = Math.min(...wide) / drawnWidth
+  const rows = Math.floor(most / rowPoints)
+  const height = rows * rowPoints
   const setting = { width: drawnWidth, system: plan.system, rules: plan.rules }
-  const { height, alt } = prospect(tree, visit, { ...setting, most: Math.floor(most / pointsPerPixel) })
-  const rows = Math.min(Math.floor(most / rowPoints), Math.ceil((height * pointsPerPixel) / rowPoints))
+  let known: Prospect | undefined
+  const ahead = () =>
+    (known ??= prospect(tree, visit, { ...setting, most: Math.floor(height / pointsPerPixel) }))
   const row = draft.next
   for (let index = 0; index < rows; index++) draft.blank()
   draft.height(row, rows, rowPoints)
   return sides.map(({ when, column, columns }, index): SheetPicture => {
     const area: Area = { row, column, rows, columns }
     const width = wide[index] ?? 0
-    const proportion = width / (rows * rowPoints)
-    const draw = () =>
-      onPaperOf(drawTree(tree, visit, { ...setting, height, when, palette: 'color' }), proportion)
-    return { area, width, height: rows * rowPoints, alt: alt[when], draw }
+    const drawn = () => drawTree(tree, visit, { ...setting, height: ahead().height, when, palette: 'color' })
+    return {
+      area,
+      width,
+      height,
+      get alt() {
+        return ahead().alt[when]
+      },
+      draw: () => onPaperOf(drawn(), width / height)
+    }
   })
 }
 

@@ -1,6 +1,15 @@
+import { defaultRules } from '../../shared/rules'
 import { byUrgency, type Plan } from '../arbor/plan/plan'
 import { cautions, howToRead } from './cautions'
-import { addLeftOver, addOnSite, addProblems, addUncut, addUnplanned } from './cutPlanRemarks'
+import {
+  addConfidence,
+  addLeftOver,
+  addOnSite,
+  addProblems,
+  addSources,
+  addUncut,
+  addUnplanned
+} from './cutPlanRemarks'
 import { cutColumns, cutRows, cutWidths } from './cutTable'
 import { SheetDraft } from './draft'
 import { titles } from './ownSheets'
@@ -50,6 +59,8 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   addUncut(draft, trees)
   addOnSite(draft, trees)
   addLeftOver(draft, trees)
+  addConfidence(draft, trees, plan.rules ?? defaultRules)
+  addSources(draft, trees)
   addTiming(draft, plan)
   addRuleChanges(draft, plan)
   addUnplanned(draft, plan)

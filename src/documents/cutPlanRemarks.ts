@@ -1,7 +1,9 @@
 import type { Inventory } from '../arbor/measure/inventory'
+import { confidenceOf } from '../arbor/plan/outlook'
 import type { LimbState, Plan, TreePlan } from '../arbor/plan/plan'
 import { sheetPrefix } from '../../shared/cells'
 import type { ProblemLevel } from '../../shared/problems'
+import type { Rules } from '../../shared/rules'
 import type { SheetDraft } from './draft'
 import { looks } from './palette'
 import type { Content } from './sheet'
@@ -108,9 +110,9 @@ export function addOnSite(draft: SheetDraft, trees: TreePlan[]): void {
 /** Limbs that the planned visits do not bring under the goal. */
 export function addLeftOver(draft: SheetDraft, trees: TreePlan[]): void {
   const remarks = trees.flatMap(({ tree, remaining }) =>
-    remaining.map(({ limb, priority, clearedByVisit }): Remark => {
+    remaining.map(({ limb, priority, clearedByVisit, remedy }): Remark => {
       const until =
-        clearedByVisit === null ? 'Not within the visits planned' : `By visit ${String(clearedByVisit)}`
+        clearedByVisit === null ? remedy : `By visit ${String(clearedByVisit)}, if visits go on. ${remedy}`
       return { place: [tree.id, limb.id], sentence: priority, remedy: until }
     })
   )
@@ -118,9 +120,35 @@ export function addLeftOver(draft: SheetDraft, trees: TreePlan[]): void {
     'Tree',
     'Limb',
     'Priority that remains',
-    'When it would be settled'
+    'What would clear it'
   ]
   addRemarks(draft, 'What remains after the planned visits', header, remarks)
+}
+
+/** Which first cuts would change if foliage shares are wrong by their usual error. */
+export function addConfidence(draft: SheetDraft, trees: TreePlan[], rules: Rules): void {
+  const remarks = trees.flatMap((tree) =>
+    confidenceOf(tree, rules).changes.map((sentence): Remark => ({
+      place: [tree.tree.id, tree.tree.species],
+      sentence,
+      remedy: 'Look at how much foliage the limb really carries before cutting.'
+    }))
+  )
+  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than reckoned`
+  addRemarks(draft, title, ['Tree', 'Species', 'What changes', 'What to do'], remarks)
+}
+
+/** Where the reasons for the cuts come from, each once. */
+export function addSources(draft: SheetDraft, trees: TreePlan[]): void {
+  const cuts = trees.flatMap(({ visits }) => visits.flatMap((visit) => visit.cuts))
+  const counts = new Map<string, number>()
+  for (const { source } of cuts) counts.set(source, (counts.get(source) ?? 0) + 1)
+  const remarks = [...counts].map(([source, count]): Remark => ({
+    place: [count, null],
+    sentence: source,
+    remedy: ''
+  }))
+  addRemarks(draft, 'Where the reasons come from', ['Cuts', '', 'Source', ''], remarks)
 }
 
 /** A cell without its sheet, where that is the inventory’s: the head of the document names it. */

@@ -74,9 +74,8 @@ export interface SheetPicture {
   /** Points. */
   width: number
   height: number
-  /** Everything the picture says, in words. */
-  alt: string
-  /** Drawn when a writer needs it, so that describing a sheet draws nothing. */
+  /** Everything the picture says, in words. It is made when a writer asks, as the drawing is. */
+  readonly alt: string
   draw: () => Drawing
 }
 

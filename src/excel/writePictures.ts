@@ -29,7 +29,10 @@ function place(shape: Excel.Shape, { width, height, alt }: SheetPicture, room: C
   shape.altTextDescription = alt
 }
 
-/** Paints the pictures of a sheet one after the other and puts each in its area; `send` is called before a request grows too large. */
+/**
+ * Paints the pictures of a sheet one after the other and puts each in its area. `send` is called before a request grows
+ * too large, with the number of pictures in it.
+ */
 export async function writePictures(
   sheet: Excel.Worksheet,
   { pictures = [] }: SheetDescription,

@@ -133,7 +133,7 @@ describe('the outlook', () => {
   const plan = planInventory(inventory, { date }).trees[0]!
 
   it('shows the ratios with the plan below those without pruning', () => {
-    const course = ratioCourses(inventory, plan, date).find(({ limb }) => limb.id === 'B')!
+    const course = ratioCourses(plan).find(({ limb }) => limb.id === 'B')!
     expect(course.years).toHaveLength(plan.visits.length + 1)
     expect(course.unpruned[0]).toBeCloseTo(0.85, 12)
     expect(course.pruned[0]).toBeCloseTo(0.85, 12)
@@ -144,7 +144,7 @@ describe('the outlook', () => {
   })
 
   it('plans both ends of the error of the foliage shares and says which cuts change', () => {
-    const confidence = confidenceOf(inventory, plan, date)
+    const confidence = confidenceOf(plan)
     expect(confidence.error).toBe(0.3)
     const dose = (cuts: typeof confidence.low): number => cuts.reduce((sum, { share }) => sum + share, 0)
     expect(dose(confidence.low)).toBeGreaterThanOrEqual(dose(confidence.high))

@@ -8,6 +8,7 @@ import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory
 import { readInventory } from '../../src/arbor/measure/readInventory'
 import { planInventory } from '../../src/arbor/plan/planInventory'
 import { describeCutPlan } from '../../src/documents/cutPlan'
+import { at } from '../../src/documents/estimateColumns'
 import { rateBook } from '../../src/arbor/price/rateBook'
 import { cellAddress } from '../../shared/cells'
 import { startBrowser } from './browser'
@@ -287,8 +288,7 @@ describe('the documents in the grid and in the saved file', () => {
     expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate'])
     const cells = await read(desk, 'Estimate', 'A1:T400')
     const row = cells.findIndex(([label]) => String(label).startsWith('Total ('))
-    const column = cells[row]!.findIndex((cell) => typeof cell === 'number')
-    const place = cellAddress(row, column)
+    const place = cellAddress(row, at.price)
     await waitForCell(desk, 'Estimate', place, total)
     // A changed rate has the grid reckon every price again, by names on the sheet that took its place.
     const wage = cells.findIndex(([label]) => label === rateBook.wage.name)

@@ -1,7 +1,6 @@
-import type { Problem } from '../../../shared/problems'
 import { defaultRules, visitInterval, type Rules } from '../../../shared/rules'
 import { TreeCheck } from '../assess/checkTree'
-import type { Inventory, Limb, Tree } from '../measure/inventory'
+import type { Inventory, Limb } from '../measure/inventory'
 import { setShares } from './crown'
 import { lookAt } from './options'
 import type { TreePlan } from './plan'
@@ -35,27 +34,37 @@ export interface PlannedCut {
   share: number
 }
 
-function prepare(inventory: Inventory, tree: Tree, rules: Rules, year: number): PreparedTree | null {
-  const problems: Problem[] = []
-  const check = new TreeCheck({ ...inventory, unplanned: [] }, tree, problems)
-  return prepareTree(check, basics(check, rules), rules, year)
+/** The tree made ready again from its plan; what it notes was noted when it was planned. */
+function prepare(plan: TreePlan, rules: Rules): PreparedTree | null {
+  const nowhere: Inventory = {
+    sheet: '',
+    address: '',
+    top: 0,
+    left: 0,
+    matches: [],
+    system: 'in-ft',
+    trees: [],
+    limbCount: 0,
+    unplanned: [],
+    problems: []
+  }
+  const check = new TreeCheck(nowhere, plan.tree, [])
+  return prepareTree(check, basics(check, rules), rules, plan.visits[0]?.year ?? 0)
 }
 
 /**
  * How each limb's ratio goes at the planned visits' years and one interval on, beside what it would do with no pruning
  * at all, so that the effect shows. Both are forecasts by the growth rules; measure again at each visit.
  */
-export function ratioCourses(
-  inventory: Inventory,
-  plan: TreePlan,
-  date: string,
-  rules: Rules = defaultRules
-): RatioCourse[] {
-  const year = Number(date.slice(0, 4))
-  const tree = prepare(inventory, plan.tree, rules, year)
-  if (tree === null || plan.visits.length === 0) return []
+export function ratioCourses(plan: TreePlan, rules: Rules = defaultRules): RatioCourse[] {
+  const tree = prepare(plan, rules)
+  const first = plan.visits[0]
+  if (tree === null || first === undefined) return []
   const interval = visitInterval(rules, tree.stage)
-  const years = [...plan.visits.map((visit) => visit.year), (plan.visits.at(-1)?.year ?? year) + interval]
+  const years = [
+    ...plan.visits.map((visit) => visit.year),
+    (plan.visits.at(-1)?.year ?? first.year) + interval
+  ]
   const courses = new Map<Limb, RatioCourse>()
   for (const work of tree.works) courses.set(work.limb, { limb: work.limb, years, pruned: [], unpruned: [] })
   for (const at of years) {
@@ -89,28 +98,16 @@ function prunedRatios(plan: TreePlan, limb: Limb): (number | null)[] {
  *
  * Source of the error: ±30 % for a single limb, a house reading of open data (USFS Urban Tree Database, BAAD).
  */
-export function confidenceOf(
-  inventory: Inventory,
-  plan: TreePlan,
-  date: string,
-  rules: Rules = defaultRules
-): Confidence {
+export function confidenceOf(plan: TreePlan, rules: Rules = defaultRules): Confidence {
   const error = rules.foliageError
-  const at = (factor: number): PlannedCut[] => firstCuts(inventory, plan, date, rules, factor)
-  const low = at(1 - error)
-  const high = at(1 + error)
+  const low = firstCuts(plan, rules, 1 - error)
+  const high = firstCuts(plan, rules, 1 + error)
   return { error, low, high, changes: changesBetween(low, high) }
 }
 
-function firstCuts(
-  inventory: Inventory,
-  plan: TreePlan,
-  date: string,
-  rules: Rules,
-  factor: number
-): PlannedCut[] {
-  const tree = prepare(inventory, plan.tree, rules, Number(date.slice(0, 4)))
-  if (tree === null) return []
+function firstCuts(plan: TreePlan, rules: Rules, factor: number): PlannedCut[] {
+  const tree = prepare(plan, rules)
+  if (tree === null || plan.visits.length === 0) return []
   const season = seasonOf(
     tree,
     rules,

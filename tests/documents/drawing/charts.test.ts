@@ -4,7 +4,7 @@ import { Money } from '../../../shared/money'
 import { doseChart } from '../../../src/documents/drawing/doseChart'
 import { priceChart } from '../../../src/documents/drawing/priceChart'
 import { ratioChart } from '../../../src/documents/drawing/ratioChart'
-import { followRatio, ratioCourse } from '../../../src/documents/drawing/ratioCourse'
+import { ratioCourse } from '../../../src/documents/drawing/ratioCourse'
 import { roundStep } from '../../../src/documents/drawing/paper'
 import type { Drawing, Shape } from '../../../src/documents/drawing/shapes'
 import { toSvg } from '../../../src/documents/drawing/toSvg'
@@ -70,7 +70,7 @@ describe('the forecast of the aspect ratio', () => {
     let compared = 0
     for (const plan of trees)
       for (const { limb } of plan.visits[0]?.limbs ?? [])
-        for (const [index, { year, ratio }] of followRatio(plan, limb, true, defaultRules).entries()) {
+        for (const [index, { year, ratio }] of ratioCourse(plan, limb, defaultRules)!.pruned.entries()) {
           const state = plan.visits[index]?.limbs.find((each) => each.limb === limb)
           if (state === undefined) continue
           expect([plan.tree.id, limb.id, year]).toEqual([plan.tree.id, limb.id, plan.visits[index]!.year])
@@ -85,7 +85,7 @@ describe('the forecast of the aspect ratio', () => {
     for (const plan of trees)
       for (const cut of plan.visits.at(-1)?.cuts ?? []) {
         if (cut.projectedAspectRatio === null || !cut.live) continue
-        expect(followRatio(plan, cut.limb, true, defaultRules).at(-1)?.ratio).toBeCloseTo(
+        expect(ratioCourse(plan, cut.limb, defaultRules)!.pruned.at(-1)?.ratio).toBeCloseTo(
           cut.projectedAspectRatio,
           9
         )

@@ -1,0 +1,165 @@
+/**
+ * Checks the documents in a spreadsheet program that is not ours: LibreOffice opens what the command line would write,
+ * reckons every formula anew and prints every document. The values in the file are spoiled on purpose, so that only what
+ * LibreOffice reckoned itself can agree with the engine.
+ */
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { basename, join } from 'node:path'
+import { readXlsx } from 'hucre/xlsx'
+import { cellAddress } from '../shared/cells'
+import { Money, printMoney } from '../shared/money'
+import { readInventory } from '../src/arbor/measure/readInventory'
+import { planInventory } from '../src/arbor/plan/planInventory'
+import { estimatePlan } from '../src/arbor/price/estimatePlan'
+import { withinBudget } from '../src/arbor/price/offers'
+import { inventedRatesIn, type Rates } from '../src/arbor/price/rates'
+import { describeDocuments, planDocuments } from '../src/documents/describeDocuments'
+import { describeEstimate } from '../src/documents/estimateSheet'
+import { moneyFormat } from '../src/documents/moneyFormat'
+import { describeRates } from '../src/documents/ratesSheet'
+import { describeRules } from '../src/documents/rulesSheet'
+import type { Content, SheetDescription } from '../src/documents/sheet'
+import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
+import { SheetStyles } from '../src/file/workbookStyles'
+import { writeWorkbook } from '../src/file/writeWorkbook'
+import { MissingProgram, OfficeSuite, pagesOf } from './officeSuite'
+
+const folder = join(__dirname, '..', 'build', 'office')
+
+/** Invented, and unlike the default rates in every way that the formulas know. */
+const otherRates: Rates = {
+  ...inventedRatesIn['cm-m'],
+  currency: 'JPY',
+  minorDigits: 0,
+  profitKind: 'markup',
+  profitRate: '0.22',
+  wage: '3100',
+  equipmentHour: '2800',
+  mobilisation: '10007',
+  loadCharge: '5000',
+  disposalPerWeight: '7',
+  minimumPerTree: '4000',
+  taxRate: '0.1'
+}
+
+/** Every document of the sample, the sheets a person owns, and a second estimate at other rates. */
+function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[] } {
+  const inventory = readInventory({ rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 })
+  const plan = planInventory(inventory, { date: '2026-03-02' })
+  const estimate = estimatePlan(plan, { ...inventedRatesIn['in-ft'], taxRate: '0.0825' })
+  const other = estimatePlan(plan, otherRates)
+  const sheets = [
+    ...describeDocuments(planDocuments, plan, estimate),
+    describeRules(),
+    describeRates(estimate.rates),
+    describeEstimate(other, plan, withinBudget(other, other.total.div(3)))
+  ]
+  return { sheets, minorDigits: sheets.map((_sheet, index) => (index === sheets.length - 1 ? 0 : 2)) }
+}
+
+const isFormula = (content: Content): content is Extract<Content, { formula: string }> =>
+  typeof content === 'object' && content !== null && 'formula' in content
+
+const wrong = -98765.4321
+
+function spoiled(description: SheetDescription): SheetDescription {
+  const cell = (content: Content): Content => (isFormula(content) ? { ...content, value: wrong } : content)
+  return { ...description, rows: description.rows.map((row) => row.map(cell)) }
+}
+
+/** Money to the last minor unit; any other number to a billionth of itself. */
+function agrees(wanted: number | string, found: unknown, money: number | null): boolean {
+  if (typeof wanted === 'string' || typeof found !== 'number') return wanted === found
+  const near = Math.abs(found - wanted) <= 1e-9 * Math.max(1, Math.abs(wanted))
+  return money === null
+    ? near
+    : near && printMoney(new Money(found), money) === printMoney(new Money(wanted), money)
+}
+
+/** The formulas of a sheet that were reckoned, and a line for each that came to something else. */
+function compare(description: SheetDescription, rows: readonly unknown[][], digits: number, name: string) {
+  const styles = new SheetStyles(description)
+  const moneyLook = moneyFormat(digits).numberFormat
+  const differing: string[] = []
+  let formulas = 0
+  let amounts = 0
+  description.rows.forEach((row, r) => {
+    row.forEach((content, c) => {
+      if (!isFormula(content)) return
+      formulas += 1
+      const isMoney = styles.at(r, c)?.numFmt === moneyLook
+      if (isMoney) amounts += 1
+      const found = rows[r]?.[c]
+      if (agrees(content.value, found, isMoney ? digits : null)) return
+      const [wanted, got] = [JSON.stringify(content.value), JSON.stringify(found)]
+      differing.push(`${name}!${cellAddress(r, c)} ${content.formula}: ${wanted} here, ${got} in LibreOffice`)
+    })
+  })
+  return { formulas, amounts, differing }
+}
+
+async function checkFormulas(suite: OfficeSuite): Promise<string[]> {
+  const { sheets, minorDigits } = documentsOfSample()
+  const path = join(folder, 'sample.xlsx')
+  writeFileSync(path, await writeWorkbook(sheets.map(spoiled)))
+  const [made = ''] = suite.convert([path], 'xlsx', join(folder, 'reckoned'))
+  const reckoned = await readXlsx(readFileSync(made))
+  const results = sheets.map((sheet, index) => {
+    const { name = sheet.name, rows = [] } = reckoned.sheets[index] ?? {}
+    return compare(sheet, rows, minorDigits[index] ?? 2, name)
+  })
+  const sum = (of: (result: (typeof results)[number]) => number) =>
+    results.reduce((all, one) => all + of(one), 0)
+  const formulas = sum((result) => result.formulas)
+  const differing = results.flatMap((result) => result.differing)
+  console.log(
+    `${String(formulas)} formulas compared, ${String(sum((result) => result.amounts))} of them money: ${String(differing.length)} differ.`
+  )
+  return formulas === 0 ? ['No formula was compared.'] : differing
+}
+
+const errors = /#NAME\?|#VALUE!|#REF!|#DIV\/0!|#N\/A|#NUM!|Err:\d+/
+
+async function checkPrints(suite: OfficeSuite): Promise<string[]> {
+  const { sheets } = documentsOfSample()
+  const files = await Promise.all(
+    sheets.map(async (sheet, index) => {
+      const path = join(folder, `${String(index + 1)} ${sheet.name}.xlsx`)
+      writeFileSync(path, await writeWorkbook([spoiled(sheet)]))
+      return path
+    })
+  )
+  const prints = suite.convert(files, 'pdf', join(folder, 'printed'))
+  return sheets.flatMap((sheet, index) => {
+    const wanted = basename(files[index] ?? '', '.xlsx')
+    const pages = pagesOf(prints.find((print) => basename(print, '.pdf') === wanted) ?? '')
+    console.log(`${sheet.name}: ${String(pages.length)} ${pages.length === 1 ? 'page' : 'pages'} printed.`)
+    const title = String(sheet.rows[0]?.[0])
+    const missing = pages[0]?.includes(title) === true ? [] : [`${wanted}: the first page lacks “${title}”.`]
+    const shown = pages.flatMap((page, at) => {
+      const error = errors.exec(page)
+      return error === null ? [] : [`${wanted}, page ${String(at + 1)}: shows ${error[0]}.`]
+    })
+    return [...missing, ...shown]
+  })
+}
+
+async function main(): Promise<number> {
+  rmSync(folder, { recursive: true, force: true })
+  mkdirSync(folder, { recursive: true })
+  const suite = new OfficeSuite(folder)
+  console.log(`The sample’s documents in ${suite.version()}:`)
+  const failures = [...(await checkFormulas(suite)), ...(await checkPrints(suite))]
+  for (const failure of failures) console.error(failure)
+  return failures.length === 0 ? 0 : 1
+}
+
+main().then(
+  (code) => {
+    process.exitCode = code
+  },
+  (error: unknown) => {
+    console.error(error instanceof Error ? error.message : error)
+    process.exitCode = error instanceof MissingProgram ? 2 : 1
+  }
+)
