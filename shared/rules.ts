@@ -88,7 +88,7 @@ export const ruleBook = {
     0.25,
     'share',
     0,
-    0.4,
+    0.25,
     'Gilman, EDIS EP276, UF/IFAS',
     'read'
   ),

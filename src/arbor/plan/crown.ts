@@ -66,7 +66,7 @@ export function crownOf(tree: PreparedTree, crownBase: number, third: number, ru
   const keep = Math.min(rules.lowerFoliageGoal, lowerShare)
   return {
     holders: holdersOf(tree, roots, crownBase, leaderFrom, rules),
-    lower: { line: third, keep },
+    lower: { line: third, keep, inner: rules.lowerFoliageGoal },
     lowerRoom: low - keep * all,
     lowerShare,
     leaderShare,

@@ -32,6 +32,8 @@ export interface LowerRule {
   line: number
   /** Share that has to be low. */
   keep: number
+  /** The same goal for the inner two-thirds of a limb that carries limbs. */
+  inner: number
 }
 
 /** Share of foliage spread evenly between two heights that lies below the line. */
@@ -104,7 +106,7 @@ function untouched(): FamilyItem {
 
 /** Every way to treat the limbs on a limb, given its own cut; none that strips its inside. */
 function withChildren(item: FamilyItem, work: Work, rule: LowerRule): FamilyItem[] {
-  const inside = innerRule(work, item.own)
+  const inside = innerRule(work, item.own, rule.inner)
   let combined: FamilyItem[] = [{ ...item, inner: inside.room }]
   const most = Math.round(work.share * doseUnits)
   for (const child of work.children) {
@@ -164,11 +166,15 @@ export function takeChildren(work: Work): void {
  * Source: half of the foliage in the lower two-thirds of each limb, ANSI A300-1995, 5.3.1; what no listed limb carries
  * is taken to be spread evenly (house rule).
  */
-function innerRule(work: Work, own: Option | null): { room: number; weight: (child: Work) => number } {
+function innerRule(
+  work: Work,
+  own: Option | null,
+  goal: number
+): { room: number; weight: (child: Work) => number } {
   const reach = work.tip - work.origin
   if (own?.kind === 'remove' || reach === 0) return { room: 0, weight: () => 0 }
   const before = innerBalance(work, null, 1)
-  const keep = Math.min(0.5, before.inner / before.all)
+  const keep = Math.min(goal, before.inner / before.all)
   const end = own === null ? 1 : (own.tipAfter - work.origin) / reach
   const after = innerBalance(work, own, end)
   return {
