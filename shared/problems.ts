@@ -221,6 +221,12 @@ const catalogue = {
       '{column} at {cell} gives {count} stems; they count as one of {value} {unit}, the square root of the sum of their squares.',
     remedy: 'Nothing to do, unless your local rule combines stems in another way.'
   },
+  'all-temporary': {
+    level: 'note',
+    message:
+      'Tree {tree} has a trunk of {value} ({cell}): while it is under {limit} every limb on it will be removed in time.',
+    remedy: 'Keep low limbs short rather than removing them early, and choose permanent limbs later.'
+  },
   'scaffold-spacing': {
     level: 'note',
     message:

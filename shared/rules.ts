@@ -253,6 +253,15 @@ export const ruleBook = {
     'Gilman, EDIS EP276, UF/IFAS: 12 in',
     'read'
   ),
+  temporaryUpTo: rule(
+    'Every limb is temporary while the trunk is under',
+    101.6,
+    'mm',
+    50,
+    200,
+    'Gilman, EDIS EP276, UF/IFAS: 4 in caliper',
+    'read'
+  ),
   scaffoldShare: rule(
     'Least spacing of permanent limbs, share of the mature height',
     0.03,

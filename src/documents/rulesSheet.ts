@@ -67,7 +67,7 @@ const topics: ReadonlySet<RuleName> = new Set<RuleName>([
   'weightRatio',
   'intervalPlanting',
   'cutsPerVisit',
-  'scaffoldShare',
+  'temporaryUpTo',
   'leaderUpright',
   'growthSlow',
   'foliageError'

@@ -1,4 +1,5 @@
 import { visitInterval, type Rules } from '../../../shared/rules'
+import { showDiameter } from '../../../shared/units'
 import { upperThird } from '../assess/priority'
 import { allowedRemoval } from '../assess/allowedRemoval'
 import { TreeCheck } from '../assess/checkTree'
@@ -73,12 +74,22 @@ function noteTree(check: TreeCheck, plan: TreePlan, tree: PreparedTree, rules: R
     check.note('crown-ratio-low', row, 'crownBase', facts)
   }
   noteSpacing(check, rules)
+  noteTemporary(check, rules)
   const observed = tree.works.reduce(
     (sum, work) => sum + (work.parent === null ? (work.limb.foliageShare ?? 0) : 0),
     0
   )
   if (observed > 1 + 1e-9)
     check.note('observed-share-too-large', row, 'foliageShare', { value: percent(observed) })
+}
+
+function noteTemporary(check: TreeCheck, rules: Rules): void {
+  const { caliper, trunk, limbs, row } = check.tree
+  const size = caliper ?? trunk
+  if (size === null || size >= rules.temporaryUpTo || limbs.length === 0) return
+  const { system } = check.inventory
+  const facts = { value: showDiameter(size, system), limit: showDiameter(rules.temporaryUpTo, system) }
+  check.note('all-temporary', row, caliper === null ? 'trunk' : 'caliper', facts)
 }
 
 function noteSpacing(check: TreeCheck, rules: Rules): void {

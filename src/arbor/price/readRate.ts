@@ -3,7 +3,7 @@ import { problem, type Problem } from '../../../shared/problems'
 import { rateEntry, type RateEntry, type RateName } from './rateBook'
 
 /** A plain decimal, with a comma or a point for the fraction or with groups of three; nothing else is a number. */
-function decimalOf(text: string): string | null {
+export function decimalOf(text: string): string | null {
   const bare = text.replace(/[\s\u00a0\u202f]/g, '')
   const grouped = /^-?\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare) ? bare.replaceAll(',', '') : bare
   const pointed = grouped.replace(/^(-?\d*),(\d+)$/, '$1.$2')
