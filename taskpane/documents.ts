@@ -3,6 +3,7 @@
  * script of its own, so that the pane stands at once.
  */
 export { describeDocuments } from '../src/documents/describeDocuments'
+export { describeStartRates } from '../src/documents/ratesSheet'
 export { describeRules } from '../src/documents/rulesSheet'
 export { canvasPainter } from '../src/documents/drawing/canvasPainter'
 export { doseChart } from '../src/documents/drawing/doseChart'

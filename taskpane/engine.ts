@@ -1,8 +1,11 @@
 import type { CellBlock } from '../shared/cells'
+import type { Problem } from '../shared/problems'
+import type { UnitSystem } from '../shared/units'
 import type { Inventory, ReadingChoices } from '../src/arbor/measure/inventory'
 import type { Plan, TreePlan } from '../src/arbor/plan/plan'
 import type { PlanOptions } from '../src/arbor/plan/planInventory'
 import type { Estimate } from '../src/arbor/price/estimate'
+import type { BudgetOffer } from '../src/arbor/price/offers'
 import type { Cover } from '../src/documents/clientReport'
 import type { PlanDocument } from '../src/documents/describeDocuments'
 import type { SheetDescription } from '../src/documents/sheet'
@@ -21,13 +24,17 @@ export interface Engine {
   planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): Omit<PlanOptions, 'date'>
-  estimatePlan(plan: Plan): Estimate
+  /** What the plan costs by the workbook's Rates sheet, or by invented rates, and what is wrong with that sheet. */
+  priceByRates(plan: Plan, sheet: CellBlock | null): { estimate: Estimate; problems: Problem[] }
   describeRules(): SheetDescription | Promise<SheetDescription>
+  /** A Rates sheet with the invented start values. */
+  describeRates(system: UnitSystem): SheetDescription | Promise<SheetDescription>
   describeDocuments(
     wanted: Iterable<PlanDocument>,
     plan: Plan,
     estimate: Estimate,
-    cover: Cover
+    cover: Cover,
+    budget: BudgetOffer | null
   ): SheetDescription[] | Promise<SheetDescription[]>
   /** Fetched at first need. */
   drawings(): Promise<Drawings>

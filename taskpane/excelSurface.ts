@@ -58,6 +58,8 @@ export const excelSurface: Surface = {
   readBlock,
   readRules: () => readUsersSheet('rules'),
   writeRules: writeUsersSheet,
+  readRates: () => readUsersSheet('rates'),
+  writeRates: writeUsersSheet,
   findOwnSheets,
   writeSheets: async (descriptions, options, steps) => {
     const drawn = descriptions.some(({ pictures = [] }) => pictures.length > 0)

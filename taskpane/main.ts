@@ -1,7 +1,7 @@
 import { readInventory } from '../src/arbor/measure/readInventory'
 import { planByRules } from '../src/arbor/plan/planByRules'
 import { planTrees } from '../src/arbor/plan/planInventory'
-import { estimatePlan } from '../src/arbor/price/estimatePlan'
+import { priceByRates } from '../src/arbor/price/priceByRates'
 import { el } from './elements'
 import type { Engine } from './engine'
 import { excelSurface } from './excelSurface'
@@ -15,8 +15,9 @@ const engine: Engine = {
   readInventory,
   planByRules,
   planTrees,
-  estimatePlan,
+  priceByRates,
   describeRules: async () => (await documents()).describeRules(),
+  describeRates: async (system) => (await documents()).describeStartRates(system),
   describeDocuments: async (...order) => (await documents()).describeDocuments(...order),
   drawings: documents
 }

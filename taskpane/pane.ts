@@ -7,6 +7,7 @@ import type { Engine } from './engine'
 import { buildFrame, type Frame } from './frame'
 import { Notice } from './notice'
 import { planBlock, type Planned } from './planning'
+import { OfferChoice } from './offerChoice'
 import type { ProgressLine } from './progressLine'
 import { headline, resultView } from './resultView'
 import { RowDock } from './rowDock'
@@ -26,6 +27,7 @@ export class Pane {
   private readonly notice: Notice
   private readonly dock: RowDock
   private readonly choice = new DocumentChoice()
+  private readonly offer = new OfferChoice()
   private selected: Selected | null = null
   private shown: Planned | null = null
   private running: Promise<void> | null = null
@@ -92,11 +94,16 @@ export class Pane {
   ): Promise<void> {
     const { engine, surface, today } = this.options
     const rulesSheet = await surface.readRules()
+    const ratesSheet = await surface.readRates()
     if (rulesSheet !== null && 'code' in rulesSheet) {
       this.refuse([rulesSheet])
       return
     }
-    const options = { date: today(), rulesSheet, signal, onProgress: line.show }
+    if (ratesSheet !== null && 'code' in ratesSheet) {
+      this.refuse([ratesSheet])
+      return
+    }
+    const options = { date: today(), rulesSheet, ratesSheet, signal, onProgress: line.show }
     const planned = await planBlock(engine, block, choices, options)
     if (planned === null) this.cancelled()
     else this.show({ ...planned, problems: [...problems, ...planned.problems] })
@@ -147,6 +154,8 @@ export class Pane {
       planAgain: () => void this.planAgain(),
       planWith: (choices) => void this.planAgain(choices),
       writeRules: async () => surface.writeRules(await engine.describeRules()),
+      writeRates: async () => surface.writeRates(await engine.describeRates(planned.plan.system)),
+      offer: this.offer,
       drawings: () => engine.drawings(),
       findOwnSheets: () => surface.findOwnSheets(),
       choice: this.choice,
@@ -171,7 +180,8 @@ export class Pane {
     const { surface, engine } = this.options
     const { kinds, cover } = this.choice
     const dates = { date: plan.date, valid: estimate.validUntil }
-    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates })
+    const budget = this.offer.budgetFor(estimate)
+    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, budget)
     return surface.writeSheets(sheets, { replace, source: block }, steps)
   }
 

@@ -11,6 +11,8 @@ export interface Planned {
   choices: ReadingChoices
   /** The Rules sheet it was planned by, or null where the workbook has none. */
   rulesSheet: CellBlock | null
+  /** The Rates sheet it was priced by, or null where the workbook has none. */
+  ratesSheet: CellBlock | null
   plan: Plan
   estimate: Estimate
   /** Everything found wrong, from the first look at the selection to the plan. */
@@ -28,6 +30,8 @@ export interface PlanningOptions {
   date: string
   /** The workbook's Rules sheet. */
   rulesSheet?: CellBlock | null
+  /** The workbook's Rates sheet. */
+  ratesSheet?: CellBlock | null
   signal: AbortSignal
   onProgress(progress: Progress): void
 }
@@ -44,7 +48,7 @@ export async function planBlock(
   choices: ReadingChoices,
   options: PlanningOptions
 ): Promise<Planned | null> {
-  const { date, signal, onProgress, rulesSheet = null } = options
+  const { date, signal, onProgress, rulesSheet = null, ratesSheet = null } = options
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
   await breathe()
   if (signal.aborted) return null
@@ -56,7 +60,16 @@ export async function planBlock(
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
   await breathe()
   if (signal.aborted) return null
-  return { block, choices, rulesSheet, plan, estimate: engine.estimatePlan(plan), problems: plan.problems }
+  const { estimate, problems } = engine.priceByRates(plan, ratesSheet)
+  return {
+    block,
+    choices,
+    rulesSheet,
+    ratesSheet,
+    plan,
+    estimate,
+    problems: [...plan.problems, ...problems]
+  }
 }
 
 async function runInTurns(

@@ -4,8 +4,7 @@ import { allChecks, checksSection } from './checksSection'
 import { cautionsNote } from './cautionsNote'
 import { columnsSection, isUncertain } from './columnsSection'
 import { button, el, type Child } from './elements'
-import type { Drawings } from './engine'
-import { estimateSection } from './estimateSection'
+import { estimateSection, type EstimateSetting } from './estimateSection'
 import { rowAddress } from './limbCard'
 import type { Planned } from './planning'
 import { planSection, type PlanSection } from './planSection'
@@ -14,8 +13,7 @@ import { tabs, type Section } from './tabs'
 import { count, grouped } from './wording'
 import { writeSection, type WriteSetting } from './writeSection'
 
-export interface ResultSetting extends WriteSetting, RulesSetting {
-  drawings(): Promise<Drawings>
+export interface ResultSetting extends WriteSetting, RulesSetting, EstimateSetting {
   planAgain(): void
   planWith(choices: ReadingChoices): void
 }
@@ -29,7 +27,7 @@ export interface ResultView {
 
 /** The result: what was planned in a sentence, and the sections behind tabs. */
 export function resultView(planned: Planned, setting: ResultSetting): ResultView {
-  const { plan, block, estimate } = planned
+  const { plan, block } = planned
   const checks = allChecks(planned.problems, plan.unplanned)
   const uncertain = plan.inventory.matches.filter(isUncertain).length
   const hasPlan = plan.trees.length > 0
@@ -44,7 +42,7 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
     {
       name: 'estimate',
       label: 'Estimate',
-      build: () => withCautions(estimateSection(estimate, setting.drawings))
+      build: () => withCautions(estimateSection(planned, setting))
     },
     {
       name: 'checks',

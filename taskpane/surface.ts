@@ -67,6 +67,10 @@ export interface Surface {
   readRules(): Promise<CellBlock | Problem | null>
   /** Writes a Rules sheet where there is none and gives its name. */
   writeRules(description: SheetDescription): Promise<string | Problem>
+  /** The Rates sheet of the workbook, or null where there is none. */
+  readRates(): Promise<CellBlock | Problem | null>
+  /** Writes a Rates sheet where there is none and gives its name. */
+  writeRates(description: SheetDescription): Promise<string | Problem>
   findOwnSheets(): Promise<OwnSheet[] | Problem>
   writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing>
   /** A problem where the cell is not there any more. */

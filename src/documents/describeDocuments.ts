@@ -1,5 +1,6 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
+import type { BudgetOffer } from '../arbor/price/offers'
 import { describeClientReport, type Cover } from './clientReport'
 import { describeCutPlan } from './cutPlan'
 import { describeEstimate } from './estimateSheet'
@@ -23,16 +24,19 @@ export function plainCover(plan: Plan, estimate: Estimate): Cover {
   return { client: '', site: '', preparedBy: '', date: plan.date, valid: estimate.validUntil }
 }
 
-/** The documents wanted, each as a sheet, in the order of `planDocuments`. */
+/**
+ * The documents wanted, each as a sheet, in the order of `planDocuments`. With a budget, the estimate marks what it buys.
+ */
 export function describeDocuments(
   wanted: Iterable<PlanDocument>,
   plan: Plan,
   estimate: Estimate,
-  cover: Cover = plainCover(plan, estimate)
+  cover: Cover = plainCover(plan, estimate),
+  budget: BudgetOffer | null = null
 ): SheetDescription[] {
   const describe: Record<PlanDocument, () => SheetDescription> = {
     'cut-plan': () => describeCutPlan(plan),
-    estimate: () => describeEstimate(estimate, plan),
+    estimate: () => describeEstimate(estimate, plan, budget),
     'client-report': () => describeClientReport(plan, estimate, cover, { drawings: true }),
     'work-order': () => describeWorkOrder(plan, estimate),
     specification: () => describeSpecification(plan)

@@ -79,7 +79,8 @@ function aboutBudget(offer: BudgetOffer, estimate: Estimate): string[] {
   const uncovered = printMoney(offer.uncovered, estimate.minorDigits)
   const sentences = [
     `Marked ${chosenMark} in the last column: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits, which relieve ${points(offer.relief)} of ${points(offer.reliefOfAll)} points of priority, the most that this budget buys at these prices. The visits of a tree are bought in order. The marks were set when the sheet was written and do not follow a change; their sum does.`,
-    `At cost, ${uncovered} ${estimate.currency} of the mobilisation, travel and loads of those years would not be brought in by these lines.`
+    `At cost, ${uncovered} ${estimate.currency} of the mobilisation, travel and loads of those years would not be brought in by these lines.`,
+    'Dead wood has no priority of its own, so no budget ranks it: decide about it on site.'
   ]
   if (offer.unranked.length > 0)
     sentences.push(

@@ -1,8 +1,9 @@
 import { allowedRange } from '../arbor/price/readRate'
 import { rateHeaders } from '../arbor/price/readRates'
 import { rateEntry, rateNames, startValues, type RateEntry, type RateName } from '../arbor/price/rateBook'
-import type { Rates } from '../arbor/price/rates'
+import { inventedRatesIn, type Rates } from '../arbor/price/rates'
 import { rateValues } from '../arbor/price/rateValues'
+import type { UnitSystem } from '../../shared/units'
 import { SheetDraft } from './draft'
 import { moneyFormat } from './moneyFormat'
 import { titles } from './ownSheets'
@@ -144,4 +145,9 @@ export function describeRates(rates: Rates): SheetDescription {
     }),
     rules
   }
+}
+
+/** A Rates sheet as a business first gets it: every value invented. */
+export function describeStartRates(system: UnitSystem): SheetDescription {
+  return describeRates(inventedRatesIn[system])
 }

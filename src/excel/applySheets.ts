@@ -86,8 +86,8 @@ function changed(source: CellBlock): Problem {
 
 /**
  * Writes documents, each on a sheet of its own. Never touches a sheet that is not ours: where one already has the wanted
- * name, the document is called "Cut plan (2)". Written beside the old sheets first and put in place in one last step, so
- * that a cancelled or failed run leaves the workbook as it was. Rejects with the signal's AbortError when cancelled.
+ * name, the document is called "Cut plan (2)". An earlier sheet is set aside under another name and taken away in one
+ * last step; a cancelled or failed run gives it its name back, so that the workbook is as it was. Rejects with the signal's AbortError when cancelled.
  */
 export async function applySheets(
   descriptions: readonly SheetDescription[],

@@ -9,11 +9,12 @@ import { ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
 export interface Draft {
   description: SheetDescription
   sheet: Excel.Worksheet
-  /** Name of the sheet while it is being written. */
-  writtenAs: string
+  /** Name of the sheet, which it has from the start: a formula may not outlive a renaming everywhere. */
   finalName: string
   ownName: string
   replaced: OwnSheet | null
+  /** What the replaced sheet is called until it is taken away, or given its name back. */
+  setAside: string
   /** Names of cells on the replaced sheet, in lower case, which go with it. */
   oldNames: string[]
 }
@@ -59,7 +60,9 @@ function namesOn(sheet: OwnSheet | null, description: SheetDescription, around: 
     .map(([name]) => name)
 }
 
-/** Adds an empty sheet for a document and settles what it and its cells will be called. */
+/**
+ * Adds an empty sheet for a document and settles what it and its cells are called; a sheet that it replaces is set aside.
+ */
 export function begin(
   context: Excel.RequestContext,
   description: SheetDescription,
@@ -74,17 +77,20 @@ export function begin(
   const replaceable = replace && !usersSheets.has(description.kind)
   const replaced = replaceable ? (earlier.at(-1) ?? null) : null
   if (replaced?.protected === true) return problem('sheet-protected', '', { cell: replaced.sheetName })
-  const writtenAs = freeSheetName(description.name, around.sheetNames)
-  around.sheetNames.push(writtenAs)
+  const finalName = replaced?.sheetName ?? freeSheetName(description.name, around.sheetNames)
+  const setAside = freeSheetName(`${finalName.slice(0, 17)} (earlier)`, around.sheetNames)
+  around.sheetNames.push(finalName, setAside)
   const number = (earlier.at(-1)?.number ?? 0) + 1
   const oldNames = namesOn(replaced, description, around)
   const named = withFreeNames(description, new Set([...around.names, ...around.tables.keys()]))
   for (const { name } of named.names ?? []) around.names.add(name.toLowerCase())
+  const { worksheets } = context.workbook
+  if (replaced !== null) worksheets.getItem(finalName).name = setAside
   return {
     description: named,
-    sheet: context.workbook.worksheets.add(writtenAs),
-    writtenAs,
-    finalName: replaced?.sheetName ?? writtenAs,
+    sheet: worksheets.add(finalName),
+    finalName,
+    setAside,
     ownName: replaced?.name ?? ownName(description.kind, number),
     replaced,
     oldNames
@@ -103,15 +109,14 @@ function nameTables(draft: Draft, around: Surroundings): void {
   })
 }
 
-/** Takes the replaced sheet away, gives the new one its name, its tables and the name it is found again by. */
+/** Takes the replaced sheet away, gives the new one its tables and the name it is found again by. */
 export function finish(context: Excel.RequestContext, draft: Draft, around: Surroundings): void {
   const { workbook } = context
   if (draft.replaced !== null) {
     const { sheetName } = draft.replaced
-    workbook.worksheets.getItem(sheetName).delete()
+    workbook.worksheets.getItem(draft.setAside).delete()
     for (const [table, sheet] of around.tables) if (sheet === sheetName) around.tables.delete(table)
   }
-  if (draft.finalName !== draft.writtenAs) draft.sheet.name = draft.finalName
   for (const name of draft.oldNames) workbook.names.getItem(name).delete()
   nameTables(draft, around)
   if (around.names.has(draft.ownName.toLowerCase())) workbook.names.getItem(draft.ownName).delete()
@@ -120,8 +125,8 @@ export function finish(context: Excel.RequestContext, draft: Draft, around: Surr
 }
 
 /**
- * Removes what was begun, once nobody is typing in a cell any more. A document whose predecessor is already gone is
- * complete, and stays.
+ * Removes what was begun, once nobody is typing in a cell any more, and gives a sheet that was set aside its name back. Where
+ * no sheet is set aside for a document that replaces one, either nothing was begun or it is complete: both stay.
  */
 export async function discard(drafts: readonly Draft[]): Promise<void> {
   await inExcel(
@@ -129,17 +134,18 @@ export async function discard(drafts: readonly Draft[]): Promise<void> {
       const { worksheets, names } = context.workbook
       const found = drafts.map((draft) => ({
         draft,
-        sheet: worksheets.getItemOrNullObject(draft.writtenAs),
-        earlier: draft.replaced && worksheets.getItemOrNullObject(draft.replaced.sheetName),
+        sheet: worksheets.getItemOrNullObject(draft.finalName),
+        earlier: draft.replaced && worksheets.getItemOrNullObject(draft.setAside),
         name: names.getItemOrNullObject(draft.ownName),
         cells: (draft.description.names ?? []).map((cell) => names.getItemOrNullObject(cell.name))
       }))
       await context.sync()
-      for (const { sheet, earlier, name, cells } of found) {
-        if (sheet.isNullObject || earlier?.isNullObject === true) continue
+      for (const { draft, sheet, earlier, name, cells } of found) {
+        if (earlier?.isNullObject === true || (earlier === null && sheet.isNullObject)) continue
         for (const cell of cells) if (!cell.isNullObject) cell.delete()
-        sheet.delete()
-        if (earlier === null && !name.isNullObject) name.delete()
+        if (!sheet.isNullObject) sheet.delete()
+        if (earlier !== null) earlier.name = draft.finalName
+        else if (!name.isNullObject) name.delete()
       }
       await context.sync()
     },

@@ -4,7 +4,7 @@ import { planInventory } from '../arbor/plan/planInventory'
 import { planByRules } from '../arbor/plan/planByRules'
 import type { Plan, TreePlan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import { estimatePlan } from '../arbor/price/estimatePlan'
+import { priceByRates } from '../arbor/price/priceByRates'
 import { isRefusal, type Refusal } from '../../shared/refusal'
 import { describeDocuments, planDocuments } from '../documents/describeDocuments'
 import { readArguments, usage, type Wanted } from './arguments'
@@ -31,7 +31,8 @@ export type ExitCode = 0 | 2 | 3
 
 const sample: PlannedFile = {
   inventory: { rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 },
-  rules: null
+  rules: null,
+  rates: null
 }
 
 /** At least one tree was judged: it has a visit, or, without limbs, a crown ratio or a time budget. */
@@ -53,13 +54,14 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     date: wanted.date ?? around.today,
     ...planByRules(file.rules)
   })
-  const estimate = estimatePlan(made)
+  const { estimate, problems } = priceByRates(made, file.rates)
   if (out !== null) {
     const documents = describeDocuments(planDocuments, made, estimate)
     const failed = await writeOut(out, await writeWorkbook(documents))
     if (failed !== null) return failed
   }
-  around.out(wanted.json ? JSON.stringify(planJson(made, estimate), null, 2) : planText(made, estimate))
+  const told = { ...made, problems: [...made.problems, ...problems] }
+  around.out(wanted.json ? JSON.stringify(planJson(told, estimate), null, 2) : planText(told, estimate))
   if (out !== null && !wanted.json) around.out(`\nWritten to ${out}`)
   return anythingPlanned(made, estimate) ? 0 : 3
 }

@@ -5,6 +5,7 @@ import { readXlsx, type CellValue, type Workbook } from 'hucre/xlsx'
 import type { Cell, CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName } from '../documents/ownSheets'
+import type { DocumentKind } from '../documents/sheet'
 import { decodeText, readCsv } from './csvFile'
 import { findInventory, type FileSheet } from './findInventory'
 
@@ -43,11 +44,11 @@ function unreadable(name: string, error: unknown): Refusal {
   )
 }
 
-/** The sheet of rules that a person owns, from its first cell on, or null. */
-function rulesSheet(workbook: Workbook): CellBlock | null {
+/** The sheet of a kind that a person owns, from its first cell on, or null. */
+function usersSheet(workbook: Workbook, wanted: DocumentKind): CellBlock | null {
   const own = (workbook.namedRanges ?? [])
     .flatMap(({ name, range }) => readOwnName(name, range) ?? [])
-    .filter(({ kind }) => kind === 'rules')
+    .filter(({ kind }) => kind === wanted)
     .sort((a, b) => a.number - b.number)
   for (const { sheetName } of own) {
     const sheet = workbook.sheets.find(({ name }) => name === sheetName)
@@ -61,13 +62,18 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
   const kind = extname(name).toLowerCase()
   if (kind === '.csv' || kind === '.txt' || kind === '.tsv') {
     const rows = readCsv(decodeText(bytes))
-    return { inventory: findInventory([{ name: basename(name, extname(name)), rows }]), rules: null }
+    const inventory = findInventory([{ name: basename(name, extname(name)), rows }])
+    return { inventory, rules: null, rates: null }
   }
   if (kind !== '.xlsx' && kind !== '.xlsm')
     return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
   try {
     const workbook = await readXlsx(bytes)
-    return { inventory: findInventory(inventorySheets(workbook)), rules: rulesSheet(workbook) }
+    return {
+      inventory: findInventory(inventorySheets(workbook)),
+      rules: usersSheet(workbook, 'rules'),
+      rates: usersSheet(workbook, 'rates')
+    }
   } catch (error) {
     return unreadable(name, error)
   }
@@ -93,11 +99,12 @@ async function openFile(path: string): Promise<NamedBytes | Refusal> {
 /** What a file holds to plan from. */
 export interface PlannedFile {
   inventory: CellBlock
-  /** Its sheet of rules, or null. */
+  /** Its sheets of rules and of rates, or null. */
   rules: CellBlock | null
+  rates: CellBlock | null
 }
 
-/** The inventory of a file, as `readTableFile` gives it, together with the workbook's sheet of rules. */
+/** The inventory of a file, as `readTableFile` gives it, together with the sheets of rules and of rates. */
 export async function readPlannedFile(from: string | NamedBytes): Promise<PlannedFile | Refusal> {
   const file = typeof from === 'string' ? await openFile(from) : from
   if (isRefusal(file)) return file

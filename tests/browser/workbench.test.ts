@@ -304,6 +304,38 @@ describe('the documents in the grid and in the saved file', () => {
     await waitForCell(desk, 'Estimate', place, total)
   })
 
+  test('a Rates sheet written from the pane prices the next plan, and a budget marks the Estimate', async () => {
+    const estimate = async () => {
+      await desk.pane.getByRole('tab', { name: 'Estimate' }).click()
+      return Number((await desk.pane.locator('.totals-last dd').innerText()).replaceAll(',', ''))
+    }
+    await desk.page.getByRole('button', { name: 'Plan selection' }).click()
+    await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
+    const before = await estimate()
+    await desk.pane.getByRole('button', { name: /^Rates: \d+ of \d+ still invented/ }).click()
+    await desk.pane.getByRole('button', { name: 'Write a Rates sheet' }).click()
+    await desk.pane.locator('.done').waitFor()
+    const rates = await read(desk, 'Rates', 'A1:B80')
+    const row = rates.findIndex(([label]) => label === rateBook.wage.name)
+    await write(desk, 'Rates', `B${String(row + 1)}`, [[56]])
+    await desk.pane.getByRole('button', { name: 'Plan again' }).click()
+    await desk.pane.locator('.result-head:focus').waitFor()
+    const after = await estimate()
+    expect(after).toBeGreaterThan(before)
+    await desk.pane.getByLabel('Within a budget').check()
+    await desk.pane.getByLabel(/^Budget/).fill(String(Math.round(after / 3)))
+    await desk.pane.getByRole('button', { name: 'Show what fits' }).click()
+    const fits = await estimate()
+    expect(fits).toBeGreaterThan(0)
+    expect(fits).toBeLessThanOrEqual(Math.round(after / 3))
+    await desk.pane.getByRole('tab', { name: /^Write/ }).click()
+    await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
+    await desk.pane.locator('.write-place .done').waitFor()
+    const cells = await read(desk, 'Estimate', 'A1:U100')
+    const choice = cells.findIndex(([label]) => String(label).startsWith('Most priority relieved within'))
+    await waitForCell(desk, 'Estimate', cellAddress(choice, at.price), fits)
+  })
+
   test('a sheet of ours is found again after it was renamed', async () => {
     const formula = await desk.pane.evaluate(() =>
       Excel.run(async (context) => {

@@ -278,4 +278,31 @@ describe('a half-written sheet never stays', () => {
       expect(refusals).toBeGreaterThanOrEqual(requests - 1)
     }
   })
+
+  test('and what it was to replace stands as it was, at whichever request it failed', async () => {
+    const order = () => office.book.sheets().map(({ name }) => name)
+    let requests = 0
+    await written()
+    office.book.faults.beforeRequest = () => requests++
+    await written({ replace: true })
+    office.book.faults.beforeRequest = null
+    const [before, marked] = [order(), 'a mark of the first plan']
+    for (const fault of ['failingRequests', 'cellEditRequests'] as const)
+      for (let failing = 1; failing <= requests; failing++) {
+        for (const name of ['Cut plan', 'Estimate'])
+          office.book.setValues(sheetId(name), { row: 0, column: 9, rows: 1, columns: 1 }, [[marked]])
+        const names = office.book.names()
+        let count = 0
+        office.book.faults.beforeRequest = () => {
+          if (++count === failing) office.book.faults[fault] = 1
+        }
+        const result = await applySheets(documents, { replace: true })
+        office.book.faults.beforeRequest = null
+        expect([failing, order().sort()]).toEqual([failing, [...before].sort()])
+        const marks = ['Cut plan', 'Estimate'].map((name) => cells(name)[0]![9])
+        expect([failing, marks]).toEqual([failing, isProblem(result) ? [marked, marked] : [null, null]])
+        if (isProblem(result)) expect(office.book.names()).toEqual(names)
+      }
+    expect(requests).toBeGreaterThan(8)
+  })
 })

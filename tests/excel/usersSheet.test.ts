@@ -1,5 +1,8 @@
 /** The user's own Rules sheet, written and read through the real Office library. */
 import { readRules } from '../../src/arbor/assess/readRules'
+import { rateBook } from '../../src/arbor/price/rateBook'
+import { readRates } from '../../src/arbor/price/readRates'
+import { describeStartRates } from '../../src/documents/ratesSheet'
 import { describeRules } from '../../src/documents/rulesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
@@ -73,4 +76,19 @@ test('is still found once rows stand above its title', async () => {
   office.book.deleteName('Limbwright_rules')
   office.book.addName({ name: 'Limbwright_rules', formula: "='Rules'!$A$4", visible: false } as never)
   expect(await found()).not.toBeNull()
+})
+
+test('a Rates sheet is written, found and read in the same way', async () => {
+  expect(await readUsersSheet('rates')).toBeNull()
+  expect(await writeUsersSheet(describeStartRates('in-ft'))).toBe('Rates')
+  const row = describeStartRates('in-ft').rows.findIndex((cells) => cells[0] === rateBook.wage.name)
+  office.book.setValues(idOf('Rates'), { row, column: 1, rows: 1, columns: 1 }, [[41.35]])
+  const sheet = await readUsersSheet('rates')
+  if (sheet === null || isProblem(sheet)) throw new Error('There is no Rates sheet.')
+  const { rates, problems } = readRates(sheet)
+  expect([rates.wage, problems]).toEqual(['41.35', []])
+  expect(rates.invented).not.toContain('wage')
+  const again = await writeUsersSheet(describeStartRates('in-ft'))
+  expect(isProblem(again) && again.code).toBe('users-sheet-exists')
+  expect(await findOwnSheets()).toEqual([])
 })

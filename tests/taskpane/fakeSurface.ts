@@ -2,6 +2,7 @@ import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import type { Plan, TreePlan } from '../../src/arbor/plan/plan'
 import { planByRules } from '../../src/arbor/plan/planByRules'
+import { describeStartRates } from '../../src/documents/ratesSheet'
 import { describeRules } from '../../src/documents/rulesSheet'
 import { planDocuments } from '../../src/documents/describeDocuments'
 import { titles } from '../../src/documents/ownSheets'
@@ -40,6 +41,8 @@ export class FakeSurface implements Surface {
   own: OwnSheet[] = []
   /** The workbook's Rules sheet, or null. */
   rules: CellBlock | Problem | null = null
+  /** The workbook's Rates sheet, or null. */
+  rates: CellBlock | Problem | null = null
   readonly asked: string[] = []
   written: SheetDescription[][] = []
   /** Thrown by the next call that reads or writes. */
@@ -95,6 +98,17 @@ export class FakeSurface implements Surface {
     return Promise.resolve(name)
   }
 
+  readRates(): Promise<CellBlock | Problem | null> {
+    return Promise.resolve(this.rates)
+  }
+
+  writeRates({ name }: SheetDescription): Promise<string | Problem> {
+    if (this.fault !== null) return Promise.reject(this.fault)
+    this.asked.push('write rates')
+    this.rates = { rows: [], sheet: name, top: 0, left: 0 }
+    return Promise.resolve(name)
+  }
+
   findOwnSheets(): Promise<OwnSheet[] | Problem> {
     return Promise.resolve(this.own)
   }
@@ -147,7 +161,8 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
       }
       return plan
     },
-    estimatePlan: inventedEstimate,
+    priceByRates: () => ({ estimate: inventedEstimate(), problems: [] }),
+    describeRates: describeStartRates,
     describeRules,
     drawings: () => Promise.resolve(documents),
     describeDocuments: (wanted) => {

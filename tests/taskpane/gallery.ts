@@ -68,6 +68,26 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await plan(page)
     await page.click('role=tab[name=/Estimate/]')
   },
+  rates: async (page) => {
+    await plan(page)
+    await page.click('role=tab[name=/Estimate/]')
+    await page.click('text=/Rates: /')
+  },
+  budget: async (page) => {
+    await plan(page)
+    await page.click('role=tab[name=/Estimate/]')
+    await page.click('label:has-text("Within a budget")')
+    await page.fill('input[inputmode=decimal]', '2,500')
+    await page.click('text=Show what fits')
+    await page.click('text=/left out/')
+  },
+  nobudget: async (page) => {
+    await plan(page)
+    await page.click('role=tab[name=/Estimate/]')
+    await page.click('label:has-text("Within a budget")')
+    await page.fill('input[inputmode=decimal]', 'plenty')
+    await page.click('text=Show what fits')
+  },
   checks: async (page) => {
     await plan(page)
     await page.click('role=tab[name=/Checks/]')

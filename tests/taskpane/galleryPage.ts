@@ -4,8 +4,9 @@ import { ruleBook } from '../../shared/rules'
 import { readInventory } from '../../src/arbor/measure/readInventory'
 import { planByRules } from '../../src/arbor/plan/planByRules'
 import { planTrees } from '../../src/arbor/plan/planInventory'
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { priceByRates } from '../../src/arbor/price/priceByRates'
 import { describeDocuments } from '../../src/documents/describeDocuments'
+import { describeStartRates } from '../../src/documents/ratesSheet'
 import { describeRules } from '../../src/documents/rulesSheet'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import * as documents from '../../taskpane/documents'
@@ -25,7 +26,8 @@ const engine = {
   readInventory,
   planByRules,
   planTrees,
-  estimatePlan,
+  priceByRates,
+  describeRates: describeStartRates,
   describeRules,
   describeDocuments,
   drawings: () => Promise.resolve(documents)

@@ -293,7 +293,7 @@ export function inventedEstimate(): Estimate {
     tax: new Money('115.20'),
     total: new Money('1760.95'),
     years: [],
-    rates: inventedRates,
+    rates: { ...inventedRates, taxRate: '0.07' },
     validUntil: '2031-04-01',
     inventedRates: true,
     inventedCount: inventedRates.invented.length,

@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { FakeSurface, fakeEngine } from './fakeSurface'
-import { inventedBlock, inventedPlan } from './inventedPlan'
+import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'
 
 async function write() {
@@ -65,9 +65,9 @@ describe('the sheets to write', () => {
     const engine = fakeEngine()
     const covers: unknown[] = []
     const describe = engine.describeDocuments
-    engine.describeDocuments = (wanted, plan, estimate, cover) => {
+    engine.describeDocuments = (wanted, plan, estimate, cover, budget) => {
       covers.push(cover)
-      return describe(wanted, plan, estimate, cover)
+      return describe(wanted, plan, estimate, cover, budget)
     }
     const { root, pane } = await openPane(new FakeSurface(), engine)
     await pane.planSelection()
@@ -88,7 +88,7 @@ describe('the sheets to write', () => {
         site: '',
         preparedBy: '',
         date: plan.date,
-        valid: engine.estimatePlan(plan).validUntil
+        valid: inventedEstimate().validUntil
       }
     ])
   })

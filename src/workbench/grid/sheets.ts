@@ -1,8 +1,6 @@
 /** The sheets of the grid: adding, naming, showing, freezing, and what a sheet keeps for itself. */
 import { BooleanNumber, generateRandomId, mergeWorksheetSnapshotWithDefault } from '@univerjs/core'
 import {
-  IActiveDirtyManagerService,
-  IDefinedNamesService,
   IFunctionService,
   InsertSheetMutation,
   RemoveSheetMutation,
@@ -10,7 +8,6 @@ import {
   SetTabColorMutation,
   SetWorksheetActiveOperation,
   SetWorksheetNameCommand,
-  SetWorksheetNameMutation,
   ToggleGridlinesMutation
 } from '@univerjs/preset-sheets-core'
 import { BookFault, type Book, type SheetInfo } from '../book'
@@ -47,31 +44,16 @@ function checkName(context: GridContext, name: string, but: string | null): void
 }
 
 /**
- * The grid keeps every formula as it once understood it, names looked up. After a sheet got another name, those with names
- * in them would still look for the old one: all are to be understood and reckoned anew, every name being taken as changed.
+ * The grid keeps every formula of a workbook as it once understood it, names looked up. After a sheet got another name,
+ * those with names in them would still look for the old one, so they are forgotten here. This helps a sheet of a few
+ * formulas; the several hundred of an Estimate still come to #VALUE! when they are reckoned after a renaming, which is why
+ * the add-in writes a sheet under the name that it keeps.
  */
-function reckonAfterRenaming({ injector, workbook }: GridContext): void {
-  const getDirtyData = () => {
-    const unit = workbook().getUnitId()
-    injector.get(IFunctionService).deleteFormulaAstCacheKey(unit)
-    const names = Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unit) ?? {})
-    const sheets = workbook().getSheets()
-    return {
-      forceCalculation: true,
-      dirtyDefinedNameMap: {
-        [unit]: Object.fromEntries(names.map(({ name, formulaOrRefString }) => [name, formulaOrRefString]))
-      },
-      clearDependencyTreeCache: {
-        [unit]: Object.fromEntries(sheets.map((sheet) => [sheet.getSheetId(), '1']))
-      }
-    }
-  }
-  const commandId = SetWorksheetNameMutation.id
-  injector.get(IActiveDirtyManagerService).register(commandId, { commandId, getDirtyData })
+function forgetFormulas({ injector, workbook }: GridContext): void {
+  injector.get(IFunctionService).deleteFormulaAstCacheKey(workbook().getUnitId())
 }
 
 export function sheetsOf(context: GridContext): SheetPart {
-  reckonAfterRenaming(context)
   const info = (id: string): SheetInfo => {
     const sheet = context.peek(id)
     return { id, name: sheet.getName(), visible: sheet.isSheetHidden() !== BooleanNumber.TRUE }
@@ -114,6 +96,7 @@ export function sheetsOf(context: GridContext): SheetPart {
     renameSheet(id, name) {
       checkName(context, name, id)
       context.mutate(SetWorksheetNameCommand.id, id, { name })
+      forgetFormulas(context)
     },
     activeSheet: () => context.workbook().getActiveSheet()?.getSheetId() ?? '',
     activateSheet: activate,

@@ -1,0 +1,157 @@
+/** @jest-environment jsdom */
+import type { CellBlock } from '../../shared/cells'
+import { problem } from '../../shared/problems'
+import { rateBook } from '../../src/arbor/price/rateBook'
+import type { BudgetOffer } from '../../src/arbor/price/offers'
+import { FakeSurface, fakeEngine } from './fakeSurface'
+import { inventedEstimate } from './inventedPlan'
+import { announced, openPane, press, readable, settle } from './openPane'
+
+const sheet: CellBlock = { rows: [], sheet: 'House rates', top: 0, left: 0 }
+
+async function estimated(rates: CellBlock | null = null, engine = fakeEngine()) {
+  const surface = new FakeSurface()
+  surface.rates = rates
+  const { root, pane } = await openPane(surface, engine)
+  await pane.planSelection()
+  ;[...root.querySelectorAll<HTMLElement>('[role=tab]')]
+    .find((tab) => tab.textContent === 'Estimate')!
+    .click()
+  return { root, pane, surface, engine }
+}
+
+function field(root: Element, label: string): HTMLInputElement {
+  const found = [...root.querySelectorAll('label')].find(({ textContent }) => textContent.startsWith(label))
+  return found!.control as HTMLInputElement
+}
+
+const choose = (root: Element, label: string): void => {
+  field(root, label).click()
+}
+
+function type(root: Element, text: string): void {
+  const input = field(root, 'Budget')
+  input.value = text
+  input.dispatchEvent(new Event('input'))
+}
+
+describe('the rates of an estimate', () => {
+  test('are said to be invented, every one, and a Rates sheet can be written', async () => {
+    const { root, surface } = await estimated()
+    const { rateCount } = inventedEstimate()
+    press(root, `Rates: ${String(rateCount)} of ${String(rateCount)} still invented`)
+    press(root, 'Write a Rates sheet')
+    await settle()
+    expect(surface.asked).toContain('write rates')
+    expect(announced(root)).toBe('Written: the sheet Rates. It is yours: change it, then press Plan again.')
+  })
+
+  test('come from the workbook’s own sheet where it has one, and those still invented are named', async () => {
+    const engine = fakeEngine()
+    const estimate = inventedEstimate()
+    const sheets: unknown[] = []
+    engine.priceByRates = (_plan, read) => {
+      sheets.push(read)
+      const rates = { ...estimate.rates, invented: ['wage', 'taxRate'] as const }
+      return { estimate: { ...estimate, rates, inventedCount: 2 }, problems: [] }
+    }
+    const { root } = await estimated(sheet, engine)
+    expect(sheets.at(-1)).toBe(sheet)
+    press(root, 'Rates: 2 of')
+    expect(readable(root)).toContain('From the sheet House rates, which is yours to change.')
+    expect(readable(root)).toContain(rateBook.wage.name)
+    expect(() => press(root, 'Write a Rates sheet')).toThrow()
+  })
+
+  test('that cannot be used are among the checks', async () => {
+    const engine = fakeEngine()
+    const wrong = problem('rate-missing', 'Rates!B9', { name: 'Tax', value: '0 %' })
+    engine.priceByRates = () => ({ estimate: inventedEstimate(), problems: [wrong] })
+    const { root } = await estimated(sheet, engine)
+    ;[...root.querySelectorAll<HTMLElement>('[role=tab]')]
+      .find(({ textContent }) => textContent.startsWith('Checks'))!
+      .click()
+    expect(readable(root)).toContain(wrong.message)
+  })
+
+  test('that cannot be read keep the plan from being priced by others', async () => {
+    const surface = new FakeSurface()
+    surface.rates = sheet
+    const { root, pane } = await openPane(surface)
+    surface.readRates = () => Promise.resolve(problem('cell-editing', ''))
+    await pane.planSelection()
+    expect(readable(root)).toContain('A cell is being edited')
+  })
+})
+
+describe('what may be ordered', () => {
+  test('is the whole programme at first, and the first visit only where that is chosen', async () => {
+    const { root } = await estimated()
+    expect(readable(root)).toContain('Total, XTS1,760.95')
+    choose(root, 'First visit only')
+    expect(readable(root)).toContain('Subtotal1,335.50')
+    expect([...root.querySelectorAll('caption')].map(({ textContent }) => textContent)).toEqual([
+      'Visit 12031'
+    ])
+    expect(announced(root)).toBe('2 visits, in all 1,428.99 XTS with tax.')
+  })
+
+  test('within a budget is the choice that relieves most, tax included, and what is left out is told', async () => {
+    const { root } = await estimated()
+    choose(root, 'Within a budget')
+    expect(readable(root)).toContain('Type a budget to see which trees and visits fit it.')
+    type(root, '1,450')
+    press(root, 'Show what fits')
+    // 1,335.50 and 7 % are 1,428.99; with the third line it would be 1,760.95.
+    expect(readable(root)).toContain('Within 1,450.00 XTS: 2 of 3 visits, to 2 of 2 trees.')
+    expect(readable(root)).toContain('Total, XTS1,428.99')
+    press(root, '1 visit left out')
+    expect(readable(root)).toContain('K1: visit 2, 2033, 310.25')
+  })
+
+  test.each([
+    ['', 'No budget is typed'],
+    ['plenty', '“plenty” is not an amount'],
+    ['-5', 'A budget is more than 0'],
+    ['9e99', '“9e99” is not an amount'],
+    ['9999999999999999', 'at most a million million']
+  ])('a budget of %j gets a sentence and keeps what was typed', async (text, says) => {
+    const { root } = await estimated()
+    choose(root, 'Within a budget')
+    type(root, text)
+    press(root, 'Show what fits')
+    expect(readable(root)).toContain(says)
+    expect(field(root, 'Budget').value).toBe(text)
+    expect(field(root, 'Budget').getAttribute('aria-invalid')).toBe('true')
+    expect(announced(root)).toContain(says)
+  })
+
+  test('reaches the Estimate sheet where it is a budget, and no longer once another choice is made', async () => {
+    const engine = fakeEngine()
+    const describe = engine.describeDocuments
+    const budgets: (BudgetOffer | null)[] = []
+    engine.describeDocuments = (...order) => {
+      budgets.push(order[4])
+      return describe(...order)
+    }
+    const { root } = await estimated(null, engine)
+    const write = async () => {
+      ;[...root.querySelectorAll<HTMLElement>('[role=tab]')].at(-1)!.click()
+      press(root, budgets.length === 0 ? 'Write sheets' : 'Write again')
+      await settle()
+      if (budgets.length === 0 || root.querySelector('.question') !== null) press(root, 'Replace them')
+      await settle()
+      ;[...root.querySelectorAll<HTMLElement>('[role=tab]')]
+        .find((tab) => tab.textContent === 'Estimate')!
+        .click()
+    }
+    choose(root, 'Within a budget')
+    type(root, '1450')
+    press(root, 'Show what fits')
+    await write()
+    choose(root, 'Whole programme')
+    await write()
+    expect(budgets.map((offer) => offer?.lines.length ?? null)).toEqual([2, null])
+    expect(budgets[0]!.budget.toString()).toBe('1450')
+  })
+})
