@@ -64,7 +64,7 @@ function summary(plan: Plan): string[] {
   return [
     counts + rest,
     ...(now.length > 0 && first !== undefined ? [`The tree that needs it most is ${first.tree.id}.`] : []),
-    'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem is held less firmly than a thin one (Gilman 2003, J. Arboric. 29(5):291-294). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',
+    'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem competes with it, and taking it off later leaves a large wound that discolours the trunk (Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',
     'It is done in steps, because leaves feed the tree: at each visit only a part of them comes off. Young trees are visited more often than old ones, and cuts made early stay small.'
   ]
 }
