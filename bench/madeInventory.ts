@@ -32,8 +32,8 @@ const headers = [
 
 const tenth = (value: number): number => Math.round(value * 10) / 10
 
-/** A made-up inventory of 16 columns with this many limbs, from 3 to 14 a tree, and a wrong cell now and then. */
-export function madeInventory(limbs: number, seed = 7): CellBlock {
+/** A made-up inventory of 16 columns with this many limbs, from 3 to 14 a tree (or up to another number), and a wrong cell now and then. */
+export function madeInventory(limbs: number, seed = 7, mostLimbs = 14): CellBlock {
   const next = numbers(seed)
   const pick = <T>(values: readonly T[]): T => values[Math.floor(next() * values.length)] as T
   const rows: Cell[][] = [headers]
@@ -51,7 +51,7 @@ export function madeInventory(limbs: number, seed = 7): CellBlock {
       pick(['good', 'good', 'good', 'fair']),
       pick(['slow', 'medium', 'fast'])
     ]
-    const count = 3 + Math.floor(12 * next())
+    const count = 3 + Math.floor((mostLimbs - 2) * next())
     for (let limb = 1; limb <= count && rows.length <= limbs; limb++) {
       const origin = tenth(base + (height * 0.6 - base) * next())
       const stem = tenth(Math.max(1.2, trunk * (1 - origin / height)))

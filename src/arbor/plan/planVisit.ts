@@ -1,7 +1,7 @@
 import type { Rules } from '../../../shared/rules'
 import { standing } from '../assess/standing'
 import type { Limb } from '../measure/inventory'
-import { choose, leaveAlone, type Item } from './choose'
+import { choose, leaveAlone, type Item, type Limits } from './choose'
 import { crownBaseAfter, crownOf, type Crown } from './crown'
 import {
   doseUnits,
@@ -32,11 +32,16 @@ export interface Choice {
   crownBaseAfter: number
 }
 
-/**
- * Chooses for one visit: one option a limb so that the sum of the squares of the next priorities is least within the
- * allowance and the tree's limits. Exact for these stated rules.
- */
-export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
+/** What a visit has to choose from: the limbs on the trunk that may be cut, their cuts, and the tree's limits. */
+export interface Question {
+  roots: Work[]
+  groups: (readonly Item[])[]
+  limits: Limits
+  crown: Crown
+}
+
+/** Looks at every limb and puts the question of the visit. */
+export function questionOf(tree: PreparedTree, season: Season): Question {
   const crown = crownOf(tree, season.crownBase, season.third, season.rules)
   const groups: (readonly Item[])[] = []
   const roots: Work[] = []
@@ -50,7 +55,24 @@ export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
     roots.push(work)
     groups.push(family ? familyItems(work, crown.lower, holds) : weigh(work, crown.lower, holds))
   }
-  if (groups.length > 0) settle(roots, groups, crown, season)
+  const limits = {
+    units: Math.round(season.allowed * doseUnits),
+    cuts: season.rules.cutsPerVisit,
+    lower: crown.lowerRoom,
+    holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
+    leaders: leadersAtOnce(season)
+  }
+  return { roots, groups, limits, crown }
+}
+
+/**
+ * Chooses for one visit: one option a limb so that the sum of the squares of the next priorities is least within the
+ * allowance and the tree's limits. Exact for these stated rules.
+ */
+export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
+  const question = questionOf(tree, season)
+  const { crown, groups } = question
+  if (groups.length > 0) settle(question, choose(groups, question.limits))
   return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown, season.rules) }
 }
 
@@ -63,19 +85,7 @@ function leadersAtOnce(season: Season): number {
 }
 
 /** Writes the best choice into the limbs. */
-function settle(
-  roots: readonly Work[],
-  groups: readonly (readonly Item[])[],
-  crown: Crown,
-  season: Season
-): void {
-  const best = choose(groups, {
-    units: Math.round(season.allowed * doseUnits),
-    cuts: season.rules.cutsPerVisit,
-    lower: crown.lowerRoom,
-    holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
-    leaders: leadersAtOnce(season)
-  })
+function settle({ roots, groups }: Question, best: readonly number[]): void {
   for (let at = 0; at < roots.length; at++) {
     const root = roots[at]
     const index = best[at] ?? leaveAlone
