@@ -1,6 +1,7 @@
 import type { Plan } from '../arbor/plan/plan'
 import { cautions, howToRead } from './cautions'
 import { looks } from './palette'
+import { ruleChangeSentences } from './planBasis'
 import type { PrintedDraft } from './printedDraft'
 import { counted, listed } from './sentences'
 
@@ -44,7 +45,7 @@ function list(draft: PrintedDraft, title: string, sentences: readonly string[]):
 export function addTerms(draft: PrintedDraft, plan: Plan): void {
   draft.keepTogether()
   draft.blank()
-  list(draft, 'What this report assumes', [...assumptions, ...howToRead])
+  list(draft, 'What this report assumes', [...assumptions, ...howToRead, ...ruleChangeSentences(plan)])
   draft.keepTogether()
   draft.blank()
   list(draft, 'Where its limits are', limits(plan))

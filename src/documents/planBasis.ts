@@ -22,6 +22,14 @@ export function addRuleChanges(draft: SheetDraft, { ruleChanges = [] }: Plan): v
   addRemarks(draft, 'Rules changed from their defaults', ['Now', 'Before', 'Rule', 'Reason'], remarks)
 }
 
+/** The changed rules as sentences, for documents that carry no table of them. */
+export function ruleChangeSentences({ ruleChanges = [] }: Plan): string[] {
+  return ruleChanges.map(({ name, unit, from, to, reason }) => {
+    const why = reason === '' ? 'No reason was written down.' : `Reason: ${reason}`
+    return `Rule changed for this plan: ${name}, ${showRule(to)} ${unit} instead of ${showRule(from)}. ${why}`
+  })
+}
+
 /** What is to be known about the season, worst first. */
 export function addTiming(draft: SheetDraft, { timing = [] }: Plan): void {
   const remarks = timing.map((note): Remark => ({

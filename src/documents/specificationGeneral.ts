@@ -1,3 +1,4 @@
+import { ruleChangeSentences } from './planBasis'
 import { defaultRules, type Rules } from '../../shared/rules'
 import { showDiameter, type UnitSystem } from '../../shared/units'
 import type { Plan } from '../arbor/plan/plan'
@@ -18,6 +19,12 @@ function largeCuts(rules: Rules, system: UnitSystem): string {
     ? 'Colorado State University Extension GardenNotes, Pruning Cuts: 2 in and 4 in'
     : 'sizes set on the Rules sheet'
   return `Cuts over ${showDiameter(markedCut, system)} are kept few; one over ${showDiameter(reasonedCut, system)} is made only with its reason written down and agreed beforehand (${source}).`
+}
+
+/** What was changed for this plan, with the reason; nothing where the defaults hold. */
+function changedRules(plan: Plan): Clause[] {
+  const changes = ruleChangeSentences(plan)
+  return changes.length === 0 ? [] : [{ label: 'Rules', text: changes.join('\n') }]
 }
 
 const askFirst =
@@ -47,6 +54,7 @@ export function generalClauses(plan: Plan): Clause[] {
       label: 'Large cuts',
       text: largeCuts(plan.rules ?? defaultRules, plan.system)
     },
+    ...changedRules(plan),
     {
       label: 'Timing',
       text: [askFirst, ...season].join('\n')

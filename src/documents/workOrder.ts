@@ -1,3 +1,4 @@
+import { ruleChangeSentences } from './planBasis'
 import { byUrgency, type Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
 import { readSerial } from '../../shared/serialDate'
@@ -40,6 +41,7 @@ function addHead(draft: PrintedDraft, plan: Plan, year: number, hours: number, d
   draft.entry('Job, client', '', 3)
   for (const text of seasonSentences(plan, ['closed', 'always', 'ask']))
     draft.prose(text, { bold: true }, 3, 'Season')
+  for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, 3, 'Rules')
   draft.blank()
 }
 

@@ -1,3 +1,4 @@
+import { madeInventory } from '../../bench/madeInventory'
 import { CUTPLAN } from '../../functions/plan'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { readInventory } from '../../src/arbor/measure/readInventory'
@@ -52,6 +53,14 @@ describe('CUTPLAN spills the plan of an inventory', () => {
       for (const cell of row) expect(typeof cell === 'string' || Number.isFinite(cell)).toBe(true)
     }
   })
+  test('5,000 rows are planned in one call', () => {
+    const { rows } = madeInventory(5000)
+    const cells = plan(rows) as unknown[][]
+    const trees = new Set(cells.slice(1).map((row) => row[0]))
+    expect(trees.size).toBeGreaterThan(400)
+    expect(cells.length).toBeGreaterThan(2000)
+  })
+
   test('one visit alone shows the cuts of that visit', () => {
     const numbers = plan(sampleInventory, 1)
       .slice(1)
