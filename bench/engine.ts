@@ -1,5 +1,7 @@
 import { readInventory } from '../src/arbor/measure/readInventory'
 import { planInventory } from '../src/arbor/plan/planInventory'
+import { estimatePlan } from '../src/arbor/price/estimatePlan'
+import { describeDocuments, planDocuments } from '../src/documents/describeDocuments'
 import { cellFunctions } from '../functions/all'
 import { madeInventory } from './madeInventory'
 import { leastTimes, ratio, type Measurement } from './measure'
@@ -46,4 +48,28 @@ export function cellFunction(): Measurement[] {
       'a plain loop that builds the same column'
     )
   ]
+}
+
+/** Describing the five documents of some 2,000 trees, against planning the same trees. No limit is kept yet. */
+export function describing(): Measurement[] {
+  const inventory = readInventory(madeInventory(17000))
+  const plan = planInventory(inventory, { date })
+  const estimate = estimatePlan(plan)
+  const [planned = NaN, ...described] = leastTimes(
+    [
+      () => planInventory(inventory, { date }),
+      ...planDocuments.map((kind) => () => describeDocuments([kind], plan, estimate))
+    ],
+    5,
+    2
+  )
+  return planDocuments.map((kind, at) =>
+    ratio(
+      `describe the ${kind} of ${plan.trees.length} trees`,
+      null,
+      described[at] ?? NaN,
+      planned,
+      'planning them'
+    )
+  )
 }

@@ -9,7 +9,13 @@ import { paneSize, workbenchReady } from './surfaces'
 const bundled = (name: string): Measurement[] => JSON.parse(runBundled(name)) as Measurement[]
 
 async function main(): Promise<void> {
-  const parts = [() => bundled('engineRun'), () => bundled('fullSheetRun'), paneSize, workbenchReady]
+  const parts = [
+    () => bundled('engineRun'),
+    () => bundled('fullSheetRun'),
+    () => bundled('documentsRun'),
+    paneSize,
+    workbenchReady
+  ]
   let kept = true
   for (const part of parts) kept = report(await part()) && kept
   process.exitCode = kept ? 0 : 1

@@ -1,0 +1,3 @@
+import { describing } from './engine'
+
+console.log(JSON.stringify(describing()))
