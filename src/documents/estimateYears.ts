@@ -1,5 +1,4 @@
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
-import { columnLetters } from '../../shared/cells'
 import type { SheetDraft } from './draft'
 import { at, cell, down, orderKey, type EstimateColumn, type Working } from './estimateColumns'
 import { moneyFormat } from './moneyFormat'
@@ -133,6 +132,3 @@ function yearRow(
 export function linesOfYear(lines: readonly EstimateLine[], year: number): EstimateLine[] {
   return lines.filter((line) => line.year === year)
 }
-
-/** The letters of a column. */
-export const lettersOf = (column: EstimateColumn): string => columnLetters(at[column])

@@ -42,13 +42,24 @@ export function limbGrowth(
 }
 
 /**
- * Diameter gained over whole years by a limb that lost the share f at the start: Σ g·(1 − f·m), m fading as
- * `effectLeft` says.
+ * Years' worth of growth that a limb makes over the next whole years, given the share it lost and how many years ago:
+ * Σ (1 − loss·m), m fading as `effectLeft` says.
  *
  * Source: growth loss proportional to the foliage removed, Gilman & Grabosky 2009, AUF 35(6):281-286.
  */
+export function growthYears(
+  loss: number,
+  age: number,
+  years: number,
+  fade = defaultRules.effectYears
+): number {
+  if (loss === 0) return years
+  let sum = 0
+  for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year, fade)
+  return sum
+}
+
+/** Diameter gained over whole years by a limb that lost the share f at the start. */
 export function growthAfterLoss(growthAYear: number, share: number, years: number): number {
-  let gained = 0
-  for (let year = 0; year < years; year++) gained += growthAYear * (1 - share * effectLeft(year))
-  return gained
+  return growthAYear * growthYears(share, 0, years)
 }

@@ -1,11 +1,11 @@
 import type { Item } from './choose'
-import { lateralFraction } from '../measure/cuts'
+import { cutHeight as heightOfCut, lateralFraction, tipAfterCut } from '../measure/cuts'
 import { lowAndHigh, priority } from '../assess/priority'
 import { degreesApart } from '../assess/scaffold'
 import { standing, type Standing } from '../assess/standing'
-import { limbGrowth } from './growth'
+import { growthYears, limbGrowth } from './growth'
 import { Pool } from './pool'
-import { alongParent, carried, growthYears, type Season, type Work } from './work'
+import { alongParent, carried, type Season, type Work } from './work'
 
 /** A cut that may be made on one limb at one visit, and what it comes to. `weigh` fills in what the choice needs. */
 export interface Option extends Item {
@@ -259,8 +259,8 @@ function addReduction(
 ): Barrier | null {
   const cut = work.diameter * root
   const reach = work.tip - work.origin
-  const cutHeight = work.origin + reach * (1 - root)
-  const reckoned = work.origin + reach * (1 - (1 - lateralRatio) * root)
+  const cutHeight = heightOfCut(work.origin, work.tip, share)
+  const reckoned = tipAfterCut(work.origin, work.tip, share, lateralRatio)
   const tipAfter = lateral === null ? reckoned : Math.min(work.tip, Math.max(lateral.tip, cutHeight))
   const against = whyNotReduced(work, season, cut, cutHeight, tipAfter)
   if (against !== null) return against

@@ -4,9 +4,11 @@ import { upperThird } from '../assess/priority'
 import { allowedRemoval } from '../assess/allowedRemoval'
 import { TreeCheck } from '../assess/checkTree'
 import { closePairs } from '../assess/scaffold'
+import { heightForClearance } from '../measure/heightForClearance'
 import type { Inventory, Tree } from '../measure/inventory'
 import type { Problem } from '../../../shared/problems'
-import { carried, growthYears, reductionSteps, type Season } from './work'
+import { growthYears } from './growth'
+import { carried, reductionSteps, type Season } from './work'
 import { competes, inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
 import { chooseForVisit, deadCut, describeVisit, insert, priorityAfter } from './planVisit'
@@ -128,7 +130,7 @@ function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rule
 
 /** The tree has to be taller before its crown may be raised as high as the clearance asks. */
 function stagedUntil(check: TreeCheck, tree: PreparedTree, clearance: number, rules: Rules): string {
-  const needed = clearance / (1 - rules.crownRatioGoal)
+  const needed = heightForClearance(clearance, rules.crownRatioGoal)
   return needed > tree.height
     ? `; a live-crown ratio of ${rules.crownRatioGoal} allows that clearance once the tree is ${check.show(needed)} tall`
     : ''

@@ -1,5 +1,6 @@
 import type { Rules } from '../../../shared/rules'
 import { standing } from '../assess/standing'
+import { lateralFraction, lateralMin } from '../measure/cuts'
 import type { Limb } from '../measure/inventory'
 import { choose, leaveAlone, type Item, type Limits } from './choose'
 import { crownBaseAfter, crownOf, type Crown } from './crown'
@@ -158,7 +159,7 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
     kind,
     share: option.share,
     cutDiameter: option.cut,
-    lateralMin: kind === 'remove' ? null : lateralToLeave(option.cut, season.rules),
+    lateralMin: kind === 'remove' ? null : lateralMin(option.cut, lateralFraction(option.cut, season.rules)),
     cutHeight: Number.isNaN(option.cutHeight) ? null : option.cutHeight,
     tipAfter: kind === 'remove' ? null : option.tipAfter,
     dose: option.dose,
@@ -174,10 +175,6 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
     refused: refusedFor(work, option, season),
     source: sourceOf(work, option, season)
   }
-}
-
-function lateralToLeave(cut: number, rules: Rules): number {
-  return cut * (cut > rules.largeCut ? rules.lateralFractionLarge : rules.lateralFraction)
 }
 
 /** A dead limb comes off without costing live foliage. */

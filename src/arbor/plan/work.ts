@@ -137,14 +137,6 @@ export function carried(work: Work): number {
   return work.loss === 0 ? 1 : 1 - work.loss * effectLeft(work.lossAge, work.fade)
 }
 
-/** Years' worth of growth that a limb makes over the next `years`, given what it lost and when. */
-export function growthYears(loss: number, age: number, years: number, fade: number): number {
-  if (loss === 0) return years
-  let sum = 0
-  for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year, fade)
-  return sum
-}
-
 /** Where a limb starts along its parent, 0 at the parent's origin and 1 at its tip, by heights. */
 export function alongParent(child: Work, parent: Work): number {
   return (child.origin - parent.origin) / (parent.tip - parent.origin)
