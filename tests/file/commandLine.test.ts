@@ -3,29 +3,19 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
 import { readArguments } from '../../src/file/arguments'
-import { runCommandLine } from '../../src/file/commandLine'
 import { textWidth } from '../../src/file/textRows'
 import { cautions } from '../../src/documents/cautions'
 import { isRefusal } from '../../shared/refusal'
 import { version } from '../../shared/version'
 import { metricRows } from '../documents/samplePlan'
+import { commandRun } from './commandRun'
 
 const folder = mkdtempSync(join(tmpdir(), 'limbwright-'))
 afterAll(() => {
   rmSync(folder, { recursive: true })
 })
 
-async function run(...args: string[]) {
-  const out: string[] = []
-  const failures: string[] = []
-  const code = await runCommandLine(args, {
-    out: (text) => out.push(text),
-    fail: (sentence) => failures.push(sentence),
-    today: '2026-03-02',
-    folder
-  })
-  return { code, out: out.join('\n'), failures }
-}
+const run = (...args: string[]) => commandRun(folder, '2026-03-02', args)
 
 interface Printed {
   version: string

@@ -1,12 +1,12 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { readXlsx, writeXlsx } from 'hucre/xlsx'
+import { readXlsx } from 'hucre/xlsx'
 import { rateBook } from '../../src/arbor/price/rateBook'
 import { describeStartRates } from '../../src/documents/ratesSheet'
 import { runCommandLine } from '../../src/file/commandLine'
-import { sampleInventory } from '../../src/file/sampleInventory'
 import type { Cell } from '../../shared/cells'
+import { workbookWith } from './commandRun'
 
 const folder = mkdtempSync(join(tmpdir(), 'limbwright-'))
 afterAll(() => {
@@ -17,22 +17,8 @@ const rateRows = describeStartRates('in-ft').rows
 const rowOf = (name: string) => rateRows.findIndex((cells) => cells[0] === name) + 1
 
 /** A workbook of the invented sample and a sheet of rates with these values typed in, found by its hidden name. */
-async function workbook(typed: Record<string, Cell>): Promise<string> {
-  const rows = rateRows.map((row) => {
-    const cells = row.map((content): Cell => (typeof content === 'object' ? null : content))
-    const name = String(cells[0])
-    if (name in typed) cells[1] = typed[name] ?? null
-    return cells
-  })
-  const path = join(folder, 'trees.xlsx')
-  const sheets = [
-    { name: 'Inventory', rows: sampleInventory },
-    { name: 'Prices', rows }
-  ]
-  const namedRanges = [{ name: 'Limbwright_rates', range: "'Prices'!$A$1" }]
-  writeFileSync(path, await writeXlsx({ sheets, namedRanges }))
-  return path
-}
+const workbook = (typed: Record<string, Cell>): Promise<string> =>
+  workbookWith(folder, { sheet: 'Prices', hiddenName: 'Limbwright_rates', rows: rateRows }, typed)
 
 async function run(...args: string[]) {
   const out: string[] = []

@@ -3,10 +3,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { writeXlsx } from 'hucre/xlsx'
 import { describeRules } from '../../src/documents/rulesSheet'
-import { runCommandLine } from '../../src/file/commandLine'
-import { sampleInventory } from '../../src/file/sampleInventory'
 import type { Cell } from '../../shared/cells'
 import { ruleBook } from '../../shared/rules'
+import { commandRun, workbookWith } from './commandRun'
 
 const folder = mkdtempSync(join(tmpdir(), 'limbwright-'))
 afterAll(() => {
@@ -14,34 +13,10 @@ afterAll(() => {
 })
 
 /** A workbook of the invented sample and a sheet of rules with these values typed in, found by its hidden name. */
-async function workbook(typed: Record<string, Cell>): Promise<string> {
-  const rows = describeRules().rows.map((row) => {
-    const cells = row.map((content): Cell => (typeof content === 'object' ? null : content))
-    const name = String(cells[0])
-    if (name in typed) cells[1] = typed[name] ?? null
-    return cells
-  })
-  const path = join(folder, 'trees.xlsx')
-  const sheets = [
-    { name: 'Inventory', rows: sampleInventory },
-    { name: 'House', rows }
-  ]
-  const namedRanges = [{ name: 'Limbwright_rules', range: "'House'!$A$1" }]
-  writeFileSync(path, await writeXlsx({ sheets, namedRanges }))
-  return path
-}
+const workbook = (typed: Record<string, Cell>): Promise<string> =>
+  workbookWith(folder, { sheet: 'House', hiddenName: 'Limbwright_rules', rows: describeRules().rows }, typed)
 
-async function run(...args: string[]) {
-  const out: string[] = []
-  const failures: string[] = []
-  const code = await runCommandLine(args, {
-    out: (text) => out.push(text),
-    fail: (sentence) => failures.push(sentence),
-    today: '2030-05-02',
-    folder
-  })
-  return { code, out: out.join('\n'), failures }
-}
+const run = (...args: string[]) => commandRun(folder, '2030-05-02', args)
 
 interface Printed {
   trees: { tree: string; allowedRemoval: number }[]
