@@ -83,4 +83,20 @@ describe('choosing the leader', () => {
     expect(rivals(0)).toEqual(['B', 'C'])
     expect(rivals(1)).toEqual(expect.arrayContaining(['D', 'E']))
   })
+
+  it('counts a limb that names the leader as its parent among the competing leaders', () => {
+    const headers = `${limbHeaders} | Parent limb`
+    const rival = (id: string): ReturnType<typeof limbRow> => [...limbRow(id, 40, 50, 5, 9), 'A']
+    const plan = planOf(
+      block(
+        headers,
+        [...limbRow('A', 60, 50, 5, 10, { role: 'leader' }), null],
+        ...['B', 'C', 'D', 'E'].map(rival),
+        [...limbRow('F', 200, 400, 4, 5), null]
+      )
+    )
+    expect(codes(plan)).toContain('many-leaders')
+    const first = plan.trees[0]!.visits[0]!.cuts.map(({ limb }) => limb.id)
+    expect(first.filter((id) => 'BCDE'.includes(id))).toEqual(['B', 'C'])
+  })
 })

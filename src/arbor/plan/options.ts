@@ -167,7 +167,7 @@ function isCompetingLeader(work: Work, season: Season): boolean {
 }
 
 /** Standing that makes a limb a rival of the leader. */
-export function competes(place: Standing): boolean {
+function competes(place: Standing): boolean {
   return place === 'competing' || place === 'codominant'
 }
 

@@ -9,7 +9,7 @@ import type { Inventory, Tree } from '../measure/inventory'
 import type { Problem } from '../../../shared/problems'
 import { growthYears } from './growth'
 import { carried, reductionSteps, type Season } from './work'
-import { competes, inClearance, isDefective, unprunedGrowth } from './options'
+import { inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
 import { chooseForVisit, deadCut, describeVisit, insert, priorityAfter } from './planVisit'
 import { basics, prepareTree, type PreparedTree, type TreeBasics } from './prepareTree'
@@ -35,10 +35,10 @@ export function planTree(
   plan.leader = prepared.leader
   plan.liveCrownRatio = (prepared.height - prepared.crownBase) / prepared.height
   noteTree(check, plan, prepared, rules)
-  if (tree.limbs.length > 0) runVisits(prepared, plan, rules, year, visits, lookAhead)
+  const leaders = tree.limbs.length > 0 ? runVisits(prepared, plan, rules, year, visits, lookAhead) : 0
   const first = plan.visits[0]
   if (first !== undefined) {
-    noteFirstVisit(check, prepared, first, rules)
+    noteFirstVisit(check, prepared, first, leaders, rules)
     for (const { priority } of first.limbs) if (priority > plan.urgency) plan.urgency = priority
   }
   return plan
@@ -101,13 +101,15 @@ function noteSpacing(check: TreeCheck, rules: Rules): void {
   }
 }
 
-function noteFirstVisit(check: TreeCheck, tree: PreparedTree, visit: Visit, rules: Rules): void {
+function noteFirstVisit(
+  check: TreeCheck,
+  tree: PreparedTree,
+  visit: Visit,
+  leaders: number,
+  rules: Rules
+): void {
   if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && tree.works.length > 0)
     check.note('lower-foliage-low', check.tree.row, 'tree', { value: percent(visit.lowerFoliageBefore) })
-  const leaders = visit.limbs.filter(
-    ({ limb, standing }) =>
-      competes(standing) && limb.parent === null && (limb.tip ?? 0) >= rules.leaderReach * tree.height
-  ).length
   if (leaders > rules.leadersAtOnce) check.note('many-leaders', check.tree.row, 'tree', { count: leaders })
   if (tree.tree.clearance === null) return
   const { clearance, clearanceSide } = tree.tree
@@ -136,7 +138,10 @@ function stagedUntil(check: TreeCheck, tree: PreparedTree, clearance: number, ru
     : ''
 }
 
-/** Runs the visits at their interval until every next priority is cleared or the horizon ends. */
+/**
+ * Runs the visits at their interval until every next priority is cleared or the horizon ends; gives the number of
+ * competing leaders before any cut.
+ */
 function runVisits(
   tree: PreparedTree,
   plan: TreePlan,
@@ -144,14 +149,16 @@ function runVisits(
   year: number,
   visits: number,
   ahead: number
-): void {
+): number {
   const years = visitInterval(rules, tree.stage)
   let crownBase = tree.crownBase
+  let leaders = 0
   for (let number = 1; number <= visits + ahead; number++) {
     const allowed = number === 1 ? plan.allowedRemoval : allowedLater(plan, rules)
     const season = seasonOf(tree, rules, crownBase, years, allowed, number === 1)
     setShares(tree)
     const choice = chooseForVisit(tree, season)
+    if (number === 1) leaders = choice.leaders
     if (number <= visits) {
       const visit = describeVisit(tree, season, choice, number, year + (number - 1) * years)
       if (number === 1) for (const limb of tree.dead) visit.cuts.push(deadCut(limb, rules))
@@ -166,6 +173,7 @@ function runVisits(
     crownBase = choice.crownBaseAfter
   }
   while (plan.visits.length > 1 && plan.visits.at(-1)?.cuts.length === 0) plan.visits.pop()
+  return leaders
 }
 
 function allowedLater(plan: TreePlan, rules: Rules): number {

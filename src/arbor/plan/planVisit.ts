@@ -31,6 +31,8 @@ import { carried, type Season, type Work } from './work'
 export interface Choice {
   crown: Crown
   crownBaseAfter: number
+  /** Competing leaders before any cut. */
+  leaders: number
 }
 
 /** What a visit has to choose from: the limbs on the trunk that may be cut, their cuts, and the tree's limits. */
@@ -39,6 +41,8 @@ export interface Question {
   groups: (readonly Item[])[]
   limits: Limits
   crown: Crown
+  /** Competing leaders before any cut. */
+  leaders: number
 }
 
 /** Looks at every limb and puts the question of the visit. */
@@ -47,7 +51,12 @@ export function questionOf(tree: PreparedTree, season: Season): Question {
   const groups: (readonly Item[])[] = []
   const roots: Work[] = []
   optionPool.reset()
-  for (const work of tree.works) if (!work.gone) lookAt(work, season)
+  let leaders = 0
+  for (const work of tree.works) {
+    if (work.gone) continue
+    lookAt(work, season)
+    if (work.leads) leaders++
+  }
   for (const work of tree.works) {
     if (work.gone || work.parent !== null) continue
     const family = work.children.length > 0
@@ -61,9 +70,9 @@ export function questionOf(tree: PreparedTree, season: Season): Question {
     cuts: season.rules.cutsPerVisit,
     lower: crown.lowerRoom,
     holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
-    leaders: leadersAtOnce(season)
+    leaders: leadersAtOnce(leaders, season)
   }
-  return { roots, groups, limits, crown }
+  return { roots, groups, limits, crown, leaders }
 }
 
 /**
@@ -72,17 +81,14 @@ export function questionOf(tree: PreparedTree, season: Season): Question {
  */
 export function chooseForVisit(tree: PreparedTree, season: Season): Choice {
   const question = questionOf(tree, season)
-  const { crown, groups } = question
+  const { crown, groups, leaders } = question
   if (groups.length > 0) settle(question, choose(groups, question.limits))
-  return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown, season.rules) }
+  return { crown, crownBaseAfter: crownBaseAfter(tree, season.crownBase, crown, season.rules), leaders }
 }
 
 /** Of more than three competing leaders, half (rounded up) are cut at the first visit and the rest later. */
-function leadersAtOnce(season: Season): number {
-  if (!season.first) return Infinity
-  let leaders = 0
-  for (const work of season.works) if (!work.gone && work.leads) leaders++
-  return leaders > season.rules.leadersAtOnce ? Math.ceil(leaders / 2) : Infinity
+function leadersAtOnce(leaders: number, season: Season): number {
+  return season.first && leaders > season.rules.leadersAtOnce ? Math.ceil(leaders / 2) : Infinity
 }
 
 /** Writes the best choice into the limbs. */
