@@ -79,6 +79,41 @@ export interface SheetPicture {
   draw: () => Drawing
 }
 
+/** A look that cells take on while a formula holds, so that it follows what the user types. */
+export interface ConditionalLook {
+  area: Area
+  /** In A1 notation, with "=", as it reads for the first cell of the area; true gives the look. */
+  formula: string
+  format: Pick<Format, 'bold' | 'italic' | 'color' | 'fill'>
+}
+
+/** A row or a column of numbers in a chart. */
+export interface ChartSeries {
+  /** As in the legend. */
+  name: string
+  /** As many cells as the chart has labels. */
+  values: Area
+  /** Told apart by their form, never by colour alone. */
+  drawn: 'columns' | 'line' | 'dashed-line'
+  /** #rrggbb */
+  color: string
+}
+
+/** A chart of cells of this sheet, drawn by the spreadsheet itself, so that it follows the cells. */
+export interface SheetChart {
+  /** The cells that it covers. */
+  area: Area
+  title: string
+  /** Everything it says, in words. */
+  alt: string
+  /** The cells that label the points: one row or one column. */
+  labels: Area
+  series: ChartSeries[]
+  /** What the values are, along their axis, and how they are written there. */
+  valueTitle: string
+  valueFormat: string
+}
+
 export interface PageSetup {
   orientation: 'portrait' | 'landscape'
   paper: 'a4' | 'letter'
@@ -111,5 +146,7 @@ export interface SheetDescription {
   freezeRows: number
   freezeColumns: number
   pictures?: SheetPicture[]
+  charts?: SheetChart[]
+  conditionalLooks?: ConditionalLook[]
   page: PageSetup
 }
