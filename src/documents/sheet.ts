@@ -132,6 +132,7 @@ export interface SheetDescription {
   kind: DocumentKind
   /** Wanted sheet name, for instance "Cut plan". */
   name: string
+  /** A row may be shorter than the sheet is wide: the rest of it is blank. */
   rows: Content[][]
   /** In order; later ones win. */
   formats: { area: Area; format: Format }[]

@@ -49,7 +49,8 @@ async function writeCells(
   for (let start = 0; start < rows.length;) {
     const band: ReturnType<typeof typed>[][] = []
     for (let size = 0; start + band.length < rows.length && size < requestCharacters;) {
-      const row = (rows[start + band.length] ?? []).map(typed)
+      const cells = rows[start + band.length] ?? []
+      const row = widths.map((_, column) => typed(cells[column] ?? null))
       for (const cell of row) size += typeof cell === 'string' ? cell.length + 3 : 12
       band.push(row)
     }

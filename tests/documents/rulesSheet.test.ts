@@ -68,9 +68,9 @@ describe('the rules as a sheet', () => {
     expect(read.timing).toEqual({ region: 'Texas', visitMonth: 3 })
   })
 
-  it('has the cautions, and every row is as wide as the sheet', () => {
+  it('has the cautions, and no row is wider than the sheet', () => {
     for (const caution of cautions) expect(texts(sheet)).toContain(caution)
-    expect(new Set(sheet.rows.map(({ length }) => length))).toEqual(new Set([sheet.widths.length]))
+    expect(Math.max(...sheet.rows.map(({ length }) => length))).toBe(sheet.widths.length)
   })
 })
 

@@ -78,14 +78,16 @@ describe.each(documents.map((description) => [description.name, description] as 
         for (let column = 0; column < columns; column++) {
           const style = cellInFile(row, column)?.style
           const look = office.book.format(idOf(name), { row, column, rows: 1, columns: 1 })
-          const content = description.rows[row]![column]
+          expect(shownFill(look.fill)).toBe(fillOf(style))
+          expect(look.bottomEdge !== null).toBe(style?.border?.bottom !== undefined)
+          const content = description.rows[row]![column] ?? null
+          // On a blank cell the file has only the looks that show.
+          if (content === null || content === '') continue
           const guarded = typeof content === 'string' && /^\s*[=+\-@]/.test(content)
           if (!guarded)
             expect([row, column, formats[row]![column]]).toEqual([row, column, style?.numFmt ?? 'General'])
           expect(look.bold ?? false).toBe(style?.font?.bold ?? false)
-          expect(shownFill(look.fill)).toBe(fillOf(style))
           expect(look.wrap ?? false).toBe(style?.alignment?.wrapText ?? false)
-          expect(look.bottomEdge !== null).toBe(style?.border?.bottom !== undefined)
         }
     })
 
