@@ -1,4 +1,5 @@
 import { rulesHeaders } from '../arbor/assess/readRules'
+import { isCounted, isLength, whatToType } from '../arbor/assess/ruleRange'
 import { questions, type QuestionKey } from '../arbor/assess/questions'
 import { ruleBook, type Rule, type RuleName } from '../../shared/rules'
 import { cautions } from './cautions'
@@ -6,7 +7,8 @@ import { certaintyWords } from './certaintyWords'
 import { SheetDraft, type TableColumn } from './draft'
 import { titles } from './ownSheets'
 import { looks, palette } from './palette'
-import type { Content, SheetDescription } from './sheet'
+import { rulesLooks } from './rulesLooks'
+import type { CellRule, Content, SheetDescription } from './sheet'
 
 const header = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1)
 
@@ -34,7 +36,7 @@ const lead: readonly (readonly [string, string])[] = [
   ],
   [
     'To change a rule',
-    'Type in the column Value. A share may be typed as 0.25 or 25 %, a length with its unit, such as 2 in. A blank takes the default.'
+    'Type in the column Value. A share may be typed as 0.25 or 25 %, a length with its unit, such as 2 in. A blank takes the default. A value that differs from its default is in bold on a tint.'
   ],
   [
     'A higher allowance',
@@ -46,6 +48,19 @@ const lead: readonly (readonly [string, string])[] = [
 function ruleRow(rule: Rule): Content[] {
   const { name, value, unit, low, high, certainty, source } = rule
   return [name, value, unit, value, low, high, null, certaintyWords[certainty], source]
+}
+
+/** The columns that a rule's range and look are about. */
+const columns = { value: 1, standard: 3 } as const
+
+/** What the cell of a rule takes. A length may also be typed with its unit, which is read when the plan is made. */
+function ruleOf(rule: Rule, row: number): CellRule {
+  const { low, high } = rule
+  return {
+    area: { row, column: columns.value, rows: 1, columns: 1 },
+    takes: { from: low, to: high, whole: isCounted(rule), ...(isLength(rule) ? { texts: true } : {}) },
+    sentence: whatToType(rule)
+  }
 }
 
 function addQuestions(draft: SheetDraft): void {
@@ -96,7 +111,7 @@ export function describeRules(): SheetDescription {
     name: 'Rules',
     area: { row: top, column: 0, rows: names.length + 1, columns: widths.length }
   })
-  return draft.finish({
+  const description = draft.finish({
     kind: 'rules',
     name: titles.rules,
     freezeRows: 0,
@@ -108,4 +123,9 @@ export function describeRules(): SheetDescription {
       footer: 'Rules of the plan. A qualified arborist on site decides.'
     }
   })
+  return {
+    ...description,
+    rules: names.map((name, index) => ruleOf(ruleBook[name], top + 1 + index)),
+    conditionalLooks: rulesLooks(top + 1, names.length, columns)
+  }
 }

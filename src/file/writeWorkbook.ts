@@ -6,6 +6,7 @@ import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
 import type { Area, Content, DocumentKind, SheetDescription } from '../documents/sheet'
 import { fitCell, startsFormula } from '../documents/typedText'
 import { validationsOf } from './cellRules'
+import { conditionalRulesOf } from './conditionalLooks'
 import { imagesOf } from './sheetImages'
 import { SheetStyles } from './workbookStyles'
 
@@ -84,6 +85,9 @@ async function sheetOf(
     tables,
     ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
     ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
+    ...(description.conditionalLooks === undefined
+      ? {}
+      : { conditionalRules: conditionalRulesOf(description) }),
     ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
     view: { showGridLines: false },
     pageSetup: {

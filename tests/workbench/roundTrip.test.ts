@@ -84,6 +84,28 @@ function contents(): BookContents {
     spills: new Map([
       ['s1', [{ area: { row: 5, column: 4, rows: 2, columns: 1 }, cells: { 6: { 4: { v: 0.75, t: 2 } } } }]]
     ]),
+    conditionalFormats: new Map([
+      [
+        's1',
+        [
+          {
+            id: 'c1',
+            areas: [
+              { row: 1, column: 2, rows: 3, columns: 1 },
+              { row: 5, column: 2, rows: 1, columns: 1 }
+            ],
+            formula: '=LIMB.STANDING($C2)="competing"',
+            look: { bold: true, color: '#7A3E16' }
+          },
+          {
+            id: 'c2',
+            areas: [{ row: 1, column: 0, rows: 5, columns: 1 }],
+            formula: '=$A2="<b>&"',
+            look: { italic: true, fill: '#F3D9B8' }
+          }
+        ]
+      ]
+    ]),
     tables: [
       {
         id: 't',
@@ -159,6 +181,15 @@ describe('a workbook saved and opened again', () => {
     const before = contents().extras.sheets.get('s1')!
     expect(validations).toEqual(before.validations)
     expect(page).toEqual({ ...before.page, fitToHeight: 0, margins: expect.objectContaining({ left: 50.4 }) })
+  })
+
+  test('looks that follow the cells come back in their order, with their words for functions', () => {
+    const before = contents().conditionalFormats.get('s1')!
+    const after = back.conditionalFormats.get('sheet1')!
+    expect(after.map(({ areas, formula, look }) => ({ areas, formula, look }))).toEqual(
+      before.map(({ areas, formula, look }) => ({ areas, formula, look }))
+    )
+    expect(back.extras.sheets.get('sheet1')!.kept.conditionalRules).toBeUndefined()
   })
 
   test('a picture comes back with its size and its words', () => {
