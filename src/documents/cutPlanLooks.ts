@@ -13,7 +13,7 @@ const reached = 0.95
 export function sayCutPlanLooks(draft: SheetDraft): void {
   draft.labelled(
     'Bold',
-    'A large cut is in bold on a tint. A dose of the visit in bold takes 95 % or more of the allowed removal.'
+    'A large cut, on a tint where it needs a reason; a dose of the visit that takes 95 % or more of the allowed removal.'
   )
 }
 
@@ -22,9 +22,10 @@ export function cutPlanLooks(top: number, cuts: number): ConditionalLook[] {
   const first = (column: number) => `$${columnLetters(column)}${String(top + 2)}`
   const area = (column: number) => ({ row: top + 1, column, rows: cuts, columns: 1 })
   return [
+    { area: area(columns.large), formula: `=${first(columns.large)}<>""`, format: { bold: true } },
     {
       area: area(columns.large),
-      formula: `=${first(columns.large)}<>""`,
+      formula: `=ISNUMBER(SEARCH("reason",${first(columns.large)}))`,
       format: { bold: true, fill: palette.noticeFill }
     },
     {
