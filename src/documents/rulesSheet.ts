@@ -63,7 +63,19 @@ function ruleOf(rule: Rule, row: number): CellRule {
   }
 }
 
-function addQuestions(draft: SheetDraft): void {
+/** Questions that are answered with yes or no; a place and a month are typed in words of one's own. */
+const yesOrNo: readonly QuestionKey[] = ['nest', 'stress', 'flush']
+
+function answerOf(key: QuestionKey, row: number): CellRule {
+  return {
+    area: { row, column: columns.value, rows: 1, columns: 1 },
+    takes: { values: ['yes', 'no'] },
+    sentence: `${questions[key].asks} Type yes or no, or leave it blank.`
+  }
+}
+
+/** Gives what the cells of the answers take. */
+function addQuestions(draft: SheetDraft): CellRule[] {
   draft.section('Season of the work')
   const keys = Object.keys(questions) as QuestionKey[]
   const top = draft.line(['Question', 'Answer', null, null, null, null, 'Why it is asked'], looks.header)
@@ -73,6 +85,7 @@ function addQuestions(draft: SheetDraft): void {
   draft.format(top + 1, 0, keys.length, 1, { bold: true })
   draft.format(top + 1, 1, keys.length, 5, { fill: palette.inputFill, align: 'left' })
   draft.format(top + keys.length, 0, 1, draft.widths.length, looks.groupEnd)
+  return yesOrNo.map((key) => answerOf(key, top + 1 + keys.indexOf(key)))
 }
 
 /** The first rule of each topic; a line stands above it. */
@@ -97,7 +110,7 @@ export function describeRules(): SheetDescription {
   draft.title(titles.rules)
   for (const [label, sentence] of lead) draft.labelled(label, sentence)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
-  addQuestions(draft)
+  const answers = addQuestions(draft)
   draft.section('Rules of the plan')
   const names = Object.keys(ruleBook) as RuleName[]
   const top = draft.table(
@@ -125,7 +138,7 @@ export function describeRules(): SheetDescription {
   })
   return {
     ...description,
-    rules: names.map((name, index) => ruleOf(ruleBook[name], top + 1 + index)),
+    rules: [...answers, ...names.map((name, index) => ruleOf(ruleBook[name], top + 1 + index))],
     conditionalLooks: rulesLooks(top + 1, names.length, columns)
   }
 }

@@ -200,6 +200,33 @@ test('the Rules sheet shows the values that the engine reads as changed', async 
   )
 })
 
+/** Types into a cell by keyboard; gives the sentence that the grid answers with, or an empty text. */
+async function answerTo(address: string, text: string): Promise<string> {
+  await select(desk, rules.name, address)
+  await desk.page.locator('#grid canvas').first().focus()
+  await desk.page.keyboard.type(text)
+  await desk.page.keyboard.press('Enter')
+  const dialog = desk.page.getByText(/: type a |Type yes or no/).last()
+  const shown = await dialog.waitFor({ timeout: 1500 }).then(
+    () => true,
+    () => false
+  )
+  if (!shown) return ''
+  const sentence = await dialog.innerText()
+  await desk.page.keyboard.press('Escape')
+  return sentence
+}
+
+test('the Rules sheet says what to type while something else is typed, and takes a length with its unit', async () => {
+  const { row: top } = rules.conditionalLooks![0]!.area
+  const names = Object.keys(ruleBook) as RuleName[]
+  const place = (name: RuleName) => cellAddress(top + names.indexOf(name), 1)
+  expect(await answerTo(place('markedCut'), '3 in')).toBe('')
+  expect(await read(desk, rules.name, place('markedCut'))).toEqual([['3 in']])
+  expect(await answerTo(place('markedCut'), '5000')).toContain('type a number from 25 to 150 (mm)')
+  expect(await answerTo(place('cutsPerVisit'), '4.5')).toContain('type a whole number from 1 to 30')
+})
+
 test('the Cut plan shows large cuts, those that need a reason, and doses that reach the allowed removal', async () => {
   const cuts = byUrgency(plan).flatMap(({ visits }) =>
     visits.flatMap((visit) =>

@@ -1,3 +1,4 @@
+import type { ConditionalRule } from 'hucre'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
 import type { BookContents } from '../../src/workbench/files/contents'
 import { fromFile } from '../../src/workbench/files/fromFile'
@@ -237,6 +238,50 @@ describe('opening files', () => {
     expect(await openFile('oaks.xlsx', bytes('not a zip'))).toMatchObject({
       sentence: expect.stringContaining('oaks.xlsx could not be read')
     })
+  })
+
+  test('looks that follow the cells by other than a plain formula stay in the file, after those that the grid shows', async () => {
+    const fill = { type: 'pattern', pattern: 'solid', bgColor: { rgb: 'F6DFC0' } } as const
+    const style = { fill }
+    const conditionalRules: ConditionalRule[] = [
+      { type: 'cellIs', operator: 'greaterThan', formula: '5', priority: 1, range: 'A1:A9', style },
+      { type: 'expression', formula: '$A1=2', priority: 3, range: 'A1:A9', style },
+      { type: 'expression', formula: '$A1=1', priority: 2, range: 'B1:B9 D1:D9', style },
+      { type: 'expression', formula: '$A1=3', priority: 4, range: 'A1:A9', style, stopIfTrue: true },
+      {
+        type: 'expression',
+        formula: '$A1=4',
+        priority: 5,
+        range: 'A1:A9',
+        style: { ...style, border: { bottom: { style: 'thin' } } }
+      },
+      {
+        type: 'colorScale',
+        priority: 6,
+        range: 'C1:C9',
+        colorScale: { cfvo: [{ type: 'min' }, { type: 'max' }], colors: ['FFFFFFFF', 'FFF6DFC0'] }
+      }
+    ]
+    const file = await writeXlsx({ sheets: [{ name: 'A', rows: [[1]], conditionalRules }] })
+    const opened = await openFile('a.xlsx', file)
+    if (isRefusal(opened)) throw new Error(opened.sentence)
+    const shown = opened.contents.conditionalFormats.get('sheet1')!
+    expect(shown.map(({ formula, look }) => [formula, look])).toEqual([
+      ['=$A1=1', { fill: '#F6DFC0' }],
+      ['=$A1=2', { fill: '#F6DFC0' }]
+    ])
+    const again = (await readXlsx(await saveFile(opened.contents), { readStyles: true })).sheets[0]!
+    const saved = [...again.conditionalRules!].sort((a, b) => a.priority - b.priority)
+    expect(saved.map(({ type, formula, range }) => [type, formula, range])).toEqual([
+      ['expression', '$A1=1', 'B1:B9 D1:D9'],
+      ['expression', '$A1=2', 'A1:A9'],
+      ['cellIs', '5', 'A1:A9'],
+      ['expression', '$A1=3', 'A1:A9'],
+      ['expression', '$A1=4', 'A1:A9'],
+      ['colorScale', undefined, 'C1:C9']
+    ])
+    expect(saved[3]!.stopIfTrue).toBe(true)
+    expect(saved[4]!.style).toMatchObject({ border: { bottom: { style: 'thin' } } })
   })
 
   test('a protected sheet is known as protected and stays so in the file', async () => {
