@@ -262,9 +262,14 @@ describe('opening files', () => {
         colorScale: { cfvo: [{ type: 'min' }, { type: 'max' }], colors: ['FFFFFFFF', 'FFF6DFC0'] }
       }
     ]
-    const file = await writeXlsx({ sheets: [{ name: 'A', rows: [[1]], conditionalRules }] })
+    const ranked: ConditionalRule = { type: 'top10', priority: 7, range: 'E1:E9', style }
+    const file = await writeXlsx({
+      sheets: [{ name: 'A', rows: [[1]], conditionalRules: [...conditionalRules, ranked] }]
+    })
     const opened = await openFile('a.xlsx', file)
     if (isRefusal(opened)) throw new Error(opened.sentence)
+    // Its rank is not read, so that it cannot be kept as it was; the status line says so.
+    expect(opened.remark).toContain('conditional formats by rank or average')
     const shown = opened.contents.conditionalFormats.get('sheet1')!
     expect(shown.map(({ formula, look }) => [formula, look])).toEqual([
       ['=$A1=1', { fill: '#F6DFC0' }],
@@ -280,6 +285,7 @@ describe('opening files', () => {
       ['expression', '$A1=4', 'A1:A9'],
       ['colorScale', undefined, 'C1:C9']
     ])
+    expect(saved.map(({ priority }) => priority)).toEqual([1, 2, 3, 4, 5, 6])
     expect(saved[3]!.stopIfTrue).toBe(true)
     expect(saved[4]!.style).toMatchObject({ border: { bottom: { style: 'thin' } } })
   })

@@ -50,9 +50,14 @@ export function readConditionalFormats(rules: ConditionalRule[] = []): Condition
     .filter((format) => format !== null)
 }
 
+/** The file library reads these without their rank or their side of the average: written again, they would say another thing. */
+export function isLost({ type }: ConditionalRule): boolean {
+  return type === 'top10' || type === 'aboveAverage'
+}
+
 /** Those that stay with the file. */
 export function withoutShown(rules: ConditionalRule[] | undefined): ConditionalRule[] | undefined {
-  const others = rules?.filter((rule, index) => readConditionalFormat(rule, index) === null)
+  const others = rules?.filter((rule, index) => readConditionalFormat(rule, index) === null && !isLost(rule))
   return others?.length === 0 ? undefined : others
 }
 

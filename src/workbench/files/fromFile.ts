@@ -6,7 +6,7 @@ import type { NameInfo, TableInfo } from '../book'
 import { noExtras, type Extras, type SheetExtras } from '../grid/extras'
 import { parseAddress } from '../host/addresses'
 import type { BookContents } from './contents'
-import { readConditionalFormats, withoutShown } from './conditionalRules'
+import { isLost, readConditionalFormats, withoutShown } from './conditionalRules'
 import { readCells, Styles } from './fileCells'
 import { fromFileFormula } from './formulaNames'
 import { readPage } from './pageSetup'
@@ -117,6 +117,9 @@ export function notKept(workbook: Workbook): string[] {
   const has = (part: keyof Sheet) =>
     workbook.sheets.some((sheet) => Array.isArray(sheet[part]) && (sheet[part] as unknown[]).length > 0)
   return [
+    workbook.sheets.some(({ conditionalRules = [] }) => conditionalRules.some(isLost))
+      ? 'conditional formats by rank or average'
+      : '',
     has('charts') ? 'charts' : '',
     has('pivotTables') ? 'pivot tables' : '',
     has('slicers') || has('timelines') ? 'slicers' : '',
