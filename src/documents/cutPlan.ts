@@ -1,6 +1,7 @@
 import { defaultRules } from '../../shared/rules'
 import { byUrgency, type Plan } from '../arbor/plan/plan'
 import { cautions, howToRead } from './cautions'
+import { cutPlanLooks, sayCutPlanLooks } from './cutPlanLooks'
 import {
   addConfidence,
   addLeftOver,
@@ -25,6 +26,7 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   draft.labelled('Inventory', `${counted}, read from ${inventory.address}. ${String(cuts)} cuts planned.`)
   draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
   draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
+  if (cuts > 0) sayCutPlanLooks(draft)
   for (const sentence of howToRead) draft.labelled('How to read', sentence)
   for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
@@ -71,6 +73,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
     name: titles['cut-plan'],
     freezeRows: 0,
     freezeColumns: 1,
+    conditionalLooks: titleRow === null ? [] : cutPlanLooks(titleRow, body.length),
     page: {
       orientation: 'landscape',
       paper: plan.system === 'in-ft' ? 'letter' : 'a4',

@@ -6,6 +6,7 @@ import { cautions, inventedRatesNotice } from './cautions'
 import { SheetDraft } from './draft'
 import { addChoices, chosenMark } from './estimateChoices'
 import { estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
+import { estimateLooks, leastChargeSentence } from './estimateLooks'
 import { addRates } from './estimateRates'
 import { addTotals } from './estimateTotals'
 import { addYears, workingOf } from './estimateYears'
@@ -20,7 +21,7 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan): void {
   draft.format(until, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
   draft.labelled(
     'Prices',
-    `In ${estimate.currency}. Visits after the first are a forecast at the same rates.`
+    `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
   )
   if (estimate.inventedRates) {
     const counted = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
@@ -85,5 +86,7 @@ export function describeEstimate(
       footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
     }
   })
-  return names.length > 0 ? { ...description, names } : description
+  if (titleRow === null) return description
+  const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
+  return { ...description, names, conditionalLooks }
 }

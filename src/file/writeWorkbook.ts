@@ -5,6 +5,7 @@ import { withFreeNames } from '../documents/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
 import type { Area, DocumentKind, SheetDescription } from '../documents/sheet'
 import { validationsOf } from './cellRules'
+import { conditionalRulesOf } from './conditionalLooks'
 import { imagesOf } from './sheetImages'
 import { sheetCells } from './sheetCells'
 
@@ -54,6 +55,9 @@ async function sheetOf(
     tables,
     ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
     ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
+    ...(description.conditionalLooks === undefined
+      ? {}
+      : { conditionalRules: conditionalRulesOf(description) }),
     ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
     view: { showGridLines: false },
     pageSetup: {

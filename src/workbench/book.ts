@@ -90,6 +90,18 @@ export interface ValidationTexts {
   prompt?: unknown
 }
 
+/** What a conditional format adds to the look of a cell; a part that is not named stays as it is. */
+export type AddedLook = Partial<Pick<CellFormat, 'bold' | 'italic' | 'color' | 'fill'>>
+
+/** A look that cells take on while a formula holds. */
+export interface ConditionalFormat {
+  id: string
+  areas: Area[]
+  /** In A1 notation with "=", as it reads for the first cell; empty until it is set. */
+  formula: string
+  look: AddedLook
+}
+
 export interface Picture {
   id: string
   sheetId: string
@@ -188,6 +200,16 @@ export interface Book {
   validations(sheetId: string): Validation[]
   /** A null rule takes the validation away. */
   setValidation(sheetId: string, area: Area, rule: unknown, texts?: ValidationTexts): void
+
+  /** The first one wins where two set the same part of a look. */
+  conditionalFormats(sheetId: string): ConditionalFormat[]
+  /** Puts one without a formula before the others. */
+  addConditionalFormat(sheetId: string, area: Area): ConditionalFormat
+  changeConditionalFormat(
+    sheetId: string,
+    id: string,
+    change: Partial<Pick<ConditionalFormat, 'formula' | 'look'>>
+  ): void
 
   page(sheetId: string): PageLayout
   setPage(sheetId: string, change: Partial<PageLayout>): void

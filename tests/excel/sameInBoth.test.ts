@@ -2,12 +2,16 @@
 import { readXlsx, type Workbook } from 'hucre/xlsx'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import { describeDocuments, planDocuments } from '../../src/documents/describeDocuments'
+import { describeStartRates } from '../../src/documents/ratesSheet'
+import { describeRules } from '../../src/documents/rulesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
 import { columnPoints } from '../../src/excel/writeSheet'
 import { filePainter } from '../../src/file/paintDrawing'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
 import { dateToSerial } from 'hucre'
+import { readConditionalFormats, withoutShown } from '../../src/workbench/files/conditionalRules'
+import { readValidation } from '../../src/workbench/files/validationRules'
 import { samplePlan } from '../documents/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
 
@@ -17,13 +21,17 @@ const plan = samplePlan()
 plan.trees[0]!.tree.species = '=Red maple'
 plan.trees[1]!.tree.site = '#N/A'
 plan.trees[2]!.tree.id = '=T03'
-const documents = describeDocuments(planDocuments, plan, estimatePlan(plan), {
-  client: '=HYPERLINK("x")',
-  site: '-1',
-  preparedBy: '@them',
-  date: '2026-03-02',
-  valid: '2026-06-30'
-})
+const documents = [
+  ...describeDocuments(planDocuments, plan, estimatePlan(plan), {
+    client: '=HYPERLINK("x")',
+    site: '-1',
+    preparedBy: '@them',
+    date: '2026-03-02',
+    valid: '2026-06-30'
+  }),
+  describeRules(),
+  describeStartRates('cm-m')
+]
 
 beforeAll(async () => {
   office = await startWith()
@@ -91,6 +99,37 @@ describe.each(documents.map((description) => [description.name, description] as 
         }
     })
 
+    test('has the same looks that follow the cells, each in the place that the description gives it', () => {
+      const inBook = office.book.conditionalFormats(idOf(name)).map(({ areas, formula, look }) => {
+        return { areas, formula, look: upperColors(look) }
+      })
+      const rules = inFile().conditionalRules
+      const inTheFile = readConditionalFormats(rules).map(({ areas, formula, look }) => {
+        return { areas, formula, look: upperColors(look) }
+      })
+      expect(withoutShown(rules)).toBeUndefined()
+      expect(inBook).toEqual(inTheFile)
+      const described = (description.conditionalLooks ?? []).map(({ area, formula, format }) => {
+        return { areas: [area], formula, look: upperColors(format) }
+      })
+      expect(inBook).toEqual(described.reverse())
+    })
+
+    test('takes the same in its cells, and says the same where it does not', () => {
+      const inBook = office.book.validations(idOf(name)).map(({ area, rule, texts }) => {
+        const { message, title } = texts!.errorAlert as { message: string; title: string }
+        return { area, rule: plainly(rule), message, title }
+      })
+      const inTheFile = (inFile().dataValidations ?? []).flatMap((validation) =>
+        readValidation(validation).map(({ area, rule }) => {
+          const { errorMessage: message, errorTitle: title } = validation
+          return { area, rule: plainly(rule), message, title }
+        })
+      )
+      expect(inBook).toEqual(inTheFile)
+      expect(inBook).toHaveLength(description.rules?.length ?? 0)
+    })
+
     test('has the same pictures at the same place, with the same words', () => {
       const id = idOf(name)
       const edges = (size: (index: number) => number, count: number) =>
@@ -154,6 +193,30 @@ test('the names by which both are found again are the same', () => {
   expect(names(inBook)).toEqual(names(inFile))
   expect(names(inBook)).toHaveLength(documents.length)
 })
+
+/** The sheets that follow the cells, and those whose cells are checked, are among those compared. */
+test('looks that follow the cells are on four sheets, checks of what is typed on two', () => {
+  const having = (part: 'conditionalLooks' | 'rules') =>
+    documents.filter((description) => (description[part] ?? []).length > 0).map(({ kind }) => kind)
+  expect(having('conditionalLooks')).toEqual(['cut-plan', 'estimate', 'rules', 'rates'])
+  expect(having('rules')).toEqual(['rules', 'rates'])
+})
+
+function upperColors(look: object): object {
+  return Object.fromEntries(
+    Object.entries(look).map(([part, value]: [string, unknown]) => [
+      part,
+      typeof value === 'string' ? value.toUpperCase() : value
+    ])
+  )
+}
+
+/** A rule with its numbers as texts, as a file has them. */
+function plainly(rule: unknown): unknown {
+  return JSON.parse(JSON.stringify(rule), (_key, value: unknown) =>
+    typeof value === 'number' ? String(value) : value
+  )
+}
 
 /** The memory book tells a cell without a fill as white. */
 function shownFill(fill: string | null): string {

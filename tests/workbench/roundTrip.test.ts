@@ -1,3 +1,4 @@
+import type { ConditionalRule } from 'hucre'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
 import type { BookContents } from '../../src/workbench/files/contents'
 import { fromFile } from '../../src/workbench/files/fromFile'
@@ -84,6 +85,28 @@ function contents(): BookContents {
     spills: new Map([
       ['s1', [{ area: { row: 5, column: 4, rows: 2, columns: 1 }, cells: { 6: { 4: { v: 0.75, t: 2 } } } }]]
     ]),
+    conditionalFormats: new Map([
+      [
+        's1',
+        [
+          {
+            id: 'c1',
+            areas: [
+              { row: 1, column: 2, rows: 3, columns: 1 },
+              { row: 5, column: 2, rows: 1, columns: 1 }
+            ],
+            formula: '=LIMB.STANDING($C2)="competing"',
+            look: { bold: true, color: '#7A3E16' }
+          },
+          {
+            id: 'c2',
+            areas: [{ row: 1, column: 0, rows: 5, columns: 1 }],
+            formula: '=$A2="<b>&"',
+            look: { italic: true, fill: '#F3D9B8' }
+          }
+        ]
+      ]
+    ]),
     tables: [
       {
         id: 't',
@@ -161,6 +184,15 @@ describe('a workbook saved and opened again', () => {
     expect(page).toEqual({ ...before.page, fitToHeight: 0, margins: expect.objectContaining({ left: 50.4 }) })
   })
 
+  test('looks that follow the cells come back in their order, with their words for functions', () => {
+    const before = contents().conditionalFormats.get('s1')!
+    const after = back.conditionalFormats.get('sheet1')!
+    expect(after.map(({ areas, formula, look }) => ({ areas, formula, look }))).toEqual(
+      before.map(({ areas, formula, look }) => ({ areas, formula, look }))
+    )
+    expect(back.extras.sheets.get('sheet1')!.kept.conditionalRules).toBeUndefined()
+  })
+
   test('a picture comes back with its size and its words', () => {
     const image = back.extras.sheets.get('sheet1')?.kept.images?.[0]
     expect(image).toMatchObject({ type: 'png', altText: 'A dot', width: 80, height: 60 })
@@ -206,6 +238,56 @@ describe('opening files', () => {
     expect(await openFile('oaks.xlsx', bytes('not a zip'))).toMatchObject({
       sentence: expect.stringContaining('oaks.xlsx could not be read')
     })
+  })
+
+  test('looks that follow the cells by other than a plain formula stay in the file, after those that the grid shows', async () => {
+    const fill = { type: 'pattern', pattern: 'solid', bgColor: { rgb: 'F6DFC0' } } as const
+    const style = { fill }
+    const conditionalRules: ConditionalRule[] = [
+      { type: 'cellIs', operator: 'greaterThan', formula: '5', priority: 1, range: 'A1:A9', style },
+      { type: 'expression', formula: '$A1=2', priority: 3, range: 'A1:A9', style },
+      { type: 'expression', formula: '$A1=1', priority: 2, range: 'B1:B9 D1:D9', style },
+      { type: 'expression', formula: '$A1=3', priority: 4, range: 'A1:A9', style, stopIfTrue: true },
+      {
+        type: 'expression',
+        formula: '$A1=4',
+        priority: 5,
+        range: 'A1:A9',
+        style: { ...style, border: { bottom: { style: 'thin' } } }
+      },
+      {
+        type: 'colorScale',
+        priority: 6,
+        range: 'C1:C9',
+        colorScale: { cfvo: [{ type: 'min' }, { type: 'max' }], colors: ['FFFFFFFF', 'FFF6DFC0'] }
+      }
+    ]
+    const ranked: ConditionalRule = { type: 'top10', priority: 7, range: 'E1:E9', style }
+    const file = await writeXlsx({
+      sheets: [{ name: 'A', rows: [[1]], conditionalRules: [...conditionalRules, ranked] }]
+    })
+    const opened = await openFile('a.xlsx', file)
+    if (isRefusal(opened)) throw new Error(opened.sentence)
+    // Its rank is not read, so that it cannot be kept as it was; the status line says so.
+    expect(opened.remark).toContain('conditional formats by rank or average')
+    const shown = opened.contents.conditionalFormats.get('sheet1')!
+    expect(shown.map(({ formula, look }) => [formula, look])).toEqual([
+      ['=$A1=1', { fill: '#F6DFC0' }],
+      ['=$A1=2', { fill: '#F6DFC0' }]
+    ])
+    const again = (await readXlsx(await saveFile(opened.contents), { readStyles: true })).sheets[0]!
+    const saved = [...again.conditionalRules!].sort((a, b) => a.priority - b.priority)
+    expect(saved.map(({ type, formula, range }) => [type, formula, range])).toEqual([
+      ['expression', '$A1=1', 'B1:B9 D1:D9'],
+      ['expression', '$A1=2', 'A1:A9'],
+      ['cellIs', '5', 'A1:A9'],
+      ['expression', '$A1=3', 'A1:A9'],
+      ['expression', '$A1=4', 'A1:A9'],
+      ['colorScale', undefined, 'C1:C9']
+    ])
+    expect(saved.map(({ priority }) => priority)).toEqual([1, 2, 3, 4, 5, 6])
+    expect(saved[3]!.stopIfTrue).toBe(true)
+    expect(saved[4]!.style).toMatchObject({ border: { bottom: { style: 'thin' } } })
   })
 
   test('a protected sheet is known as protected and stays so in the file', async () => {

@@ -6,6 +6,7 @@ import type { NameInfo, TableInfo } from '../book'
 import { noExtras, type Extras, type SheetExtras } from '../grid/extras'
 import { parseAddress } from '../host/addresses'
 import type { BookContents } from './contents'
+import { isLost, readConditionalFormats, withoutShown } from './conditionalRules'
 import { readCells, Styles } from './fileCells'
 import { fromFileFormula } from './formulaNames'
 import { readPage } from './pageSetup'
@@ -71,7 +72,8 @@ function gridSheet(sheet: Sheet, id: string, styles: Styles): Partial<IWorksheet
 
 function extrasOf(sheet: Sheet): SheetExtras {
   const rules = sheet.dataValidations ?? []
-  const { conditionalRules, images, protection, rowBreaks, colBreaks, sparklines, textBoxes } = sheet
+  const { images, protection, rowBreaks, colBreaks, sparklines, textBoxes } = sheet
+  const conditionalRules = withoutShown(sheet.conditionalRules)
   const { backgroundImage, outlineProperties, pageSetup, headerFooter, a11y } = sheet
   const kept = { conditionalRules, images, protection, rowBreaks, colBreaks, sparklines, textBoxes }
   const more = { backgroundImage, outlineProperties, pageSetup, headerFooter, a11y }
@@ -115,6 +117,9 @@ export function notKept(workbook: Workbook): string[] {
   const has = (part: keyof Sheet) =>
     workbook.sheets.some((sheet) => Array.isArray(sheet[part]) && (sheet[part] as unknown[]).length > 0)
   return [
+    workbook.sheets.some(({ conditionalRules = [] }) => conditionalRules.some(isLost))
+      ? 'conditional formats by rank or average'
+      : '',
     has('charts') ? 'charts' : '',
     has('pivotTables') ? 'pivot tables' : '',
     has('slicers') || has('timelines') ? 'slicers' : '',
@@ -129,6 +134,9 @@ export function fromFile(workbook: Workbook, name: string): BookContents {
   const sheets = workbook.sheets.map((sheet, index) => gridSheet(sheet, ids[index] ?? '', styles))
   const tables = workbook.sheets.flatMap((sheet, index) => tablesOf(sheet, ids[index] ?? '', extras))
   workbook.sheets.forEach((sheet, index) => extras.sheets.set(ids[index] ?? '', extrasOf(sheet)))
+  const conditionalFormats = new Map(
+    workbook.sheets.map((sheet, index) => [ids[index] ?? '', readConditionalFormats(sheet.conditionalRules)])
+  )
   const names: NameInfo[] = (workbook.namedRanges ?? [])
     .filter(({ name, scope }) => !name.startsWith('_xlnm.') && scope === undefined)
     .map(({ name, range }) => ({
@@ -143,5 +151,7 @@ export function fromFile(workbook: Workbook, name: string): BookContents {
     )
   }
   const activeSheet = ids[workbook.activeSheet ?? 0] ?? ids[0] ?? ''
-  return { name, sheets, styles: styles.table, spills: new Map(), tables, names, extras, activeSheet }
+  const { table } = styles
+  const spills = new Map()
+  return { name, sheets, styles: table, spills, conditionalFormats, tables, names, extras, activeSheet }
 }

@@ -32,6 +32,7 @@ export function plainContents(name: string, sheetName: string, rows: Cell[][]): 
     sheets: [sheet],
     styles: { header: { bl: 1, tb: 3, vt: 2, bg: { rgb: '#E7EDE3' }, cl: { rgb: '#1F2A1C' } } },
     spills: new Map(),
+    conditionalFormats: new Map(),
     tables: [],
     names: [],
     extras: noExtras(),

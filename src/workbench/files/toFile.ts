@@ -13,6 +13,7 @@ import type { Picture } from '../book'
 import { plainExtras } from '../grid/extras'
 import { areaAddress } from '../host/addresses'
 import { fileColor } from './cellStyle'
+import { writeConditionalFormats } from './conditionalRules'
 import type { BookContents } from './contents'
 import { toFileFormula } from './formulaNames'
 import { fileValue, styleReader, writeCells } from './gridCells'
@@ -103,6 +104,10 @@ function tablesOf(sheet: Partial<IWorksheetData>, contents: BookContents): Table
 function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, styleOf: StyleReader): WriteSheet {
   const { page, pictures, validations, kept } = contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
   const rules = validations.map(writeValidation).filter((rule): rule is DataValidation => rule !== null)
+  const conditional = writeConditionalFormats(
+    contents.conditionalFormats.get(sheet.id ?? '') ?? [],
+    kept.conditionalRules
+  )
   const freeze = { rows: sheet.freeze?.ySplit ?? 0, columns: sheet.freeze?.xSplit ?? 0 }
   const tabColor = fileColor(sheet.tabColor)
   const images = [...(kept.images ?? []), ...pictures.map((picture) => imageOf(sheet, picture))]
@@ -121,6 +126,7 @@ function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, style
     })),
     tables: tablesOf(sheet, contents),
     dataValidations: [...(kept.dataValidations ?? []), ...rules],
+    ...(conditional.length > 0 ? { conditionalRules: conditional } : {}),
     ...(freeze.rows + freeze.columns > 0 ? { freezePane: freeze } : {}),
     ...(images.length > 0 ? { images } : {}),
     ...(headerFooter ? { headerFooter } : {}),

@@ -5,6 +5,7 @@ import {
   type Area,
   type BookEvent,
   type CellFormat,
+  type ConditionalFormat,
   type PageLayout,
   type Picture,
   type ValidationTexts
@@ -128,6 +129,23 @@ export abstract class SheetStore {
 
   setValidation(sheetId: string, area: Area, rule: unknown, texts?: ValidationTexts): void {
     this.sheet(sheetId).validate(rule === null ? area : { area, rule, texts })
+  }
+
+  conditionalFormats(sheetId: string): ConditionalFormat[] {
+    return this.sheet(sheetId).conditionalFormats.map((format) => structuredClone(format))
+  }
+
+  addConditionalFormat(sheetId: string, area: Area): ConditionalFormat {
+    const format = { id: this.nextId('conditional-format'), areas: [area], formula: '', look: {} }
+    this.sheet(sheetId).conditionalFormats.unshift(format)
+    return structuredClone(format)
+  }
+
+  changeConditionalFormat(sheetId: string, id: string, change: Partial<ConditionalFormat>): void {
+    const sheet = this.sheet(sheetId)
+    sheet.conditionalFormats = sheet.conditionalFormats.map((known) =>
+      known.id === id ? { ...known, ...change } : known
+    )
   }
 
   page(sheetId: string): PageLayout {
