@@ -3,6 +3,7 @@ import { typedText } from '../documents/typedText'
 import type { DrawingPainter } from '../documents/drawing/painter'
 import { addTables, setUpPage } from './pageAndTables'
 import { addCellRules } from './cellRules'
+import { addCharts } from './writeCharts'
 import { writeFormulas } from './writeFormulas'
 import { cellsAPicture, writePictures } from './writePictures'
 
@@ -129,6 +130,7 @@ export async function writeSheet(
   await writeFormulas(sheet, description, () => send(context, writing.signal))
   addTables(sheet, description)
   addCellRules(sheet, description)
+  addCharts(sheet, description)
   setUpPage(sheet, description)
   await send(context, writing.signal)
   await writePictures(sheet, description, writing.painter, requestCharacters, async (written) => {

@@ -1,4 +1,4 @@
-import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
+import type { WriteSheet } from 'hucre/xlsx'
 import type { Cell, NamedRange, TableDefinition } from 'hucre'
 import { cellAddress, columnLetters, isErrorText } from '../../shared/cells'
 import { withFreeNames } from '../documents/namedCells'
@@ -6,6 +6,8 @@ import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
 import type { Area, Content, DocumentKind, SheetDescription } from '../documents/sheet'
 import { fitCell, startsFormula } from '../documents/typedText'
 import { validationsOf } from './cellRules'
+import { writeWithCharts } from './fileCharts'
+import { chartsOf } from './sheetCharts'
 import { imagesOf } from './sheetImages'
 import { SheetStyles } from './workbookStyles'
 
@@ -83,6 +85,7 @@ async function sheetOf(
     rowDefs,
     tables,
     ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
+    ...(description.charts === undefined ? {} : { charts: chartsOf(description, name) }),
     ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
     ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
     view: { showGridLines: false },
@@ -136,5 +139,5 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
     namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
     namedRanges.push(...titleRows(description, name), ...namedCells(description, name))
   }
-  return writeXlsx({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
+  return writeWithCharts({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
 }

@@ -13,6 +13,7 @@ import type { Picture } from '../book'
 import { plainExtras } from '../grid/extras'
 import { areaAddress } from '../host/addresses'
 import { fileColor } from './cellStyle'
+import { writeCharts } from './charts'
 import type { BookContents } from './contents'
 import { toFileFormula } from './formulaNames'
 import { fileValue, styleReader, writeCells } from './gridCells'
@@ -101,7 +102,9 @@ function tablesOf(sheet: Partial<IWorksheetData>, contents: BookContents): Table
 }
 
 function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, styleOf: StyleReader): WriteSheet {
-  const { page, pictures, validations, kept } = contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
+  const { page, pictures, charts, validations, kept } =
+    contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
+  const allCharts = [...(kept.charts ?? []), ...writeCharts(charts, sheet)]
   const rules = validations.map(writeValidation).filter((rule): rule is DataValidation => rule !== null)
   const freeze = { rows: sheet.freeze?.ySplit ?? 0, columns: sheet.freeze?.xSplit ?? 0 }
   const tabColor = fileColor(sheet.tabColor)
@@ -123,6 +126,7 @@ function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, style
     dataValidations: [...(kept.dataValidations ?? []), ...rules],
     ...(freeze.rows + freeze.columns > 0 ? { freezePane: freeze } : {}),
     ...(images.length > 0 ? { images } : {}),
+    ...(allCharts.length > 0 ? { charts: allCharts } : {}),
     ...(headerFooter ? { headerFooter } : {}),
     pageSetup: writePage(page, kept.pageSetup),
     // The file names the row above a break.
