@@ -1,8 +1,8 @@
 import type { SheetDraft } from './draft'
-import { pageBreaks, pageRoom } from './pageBreaks'
+import { pageRoom } from './pageBreaks'
 import type { Area, PageSetup } from './sheet'
 
-/** Points of a row in the room of a chart. */
+/** Points of a row without a height of its own, and of each in the room of a chart. */
 const rowPoints = 15
 
 /** Empty rows for a chart of so many points in height; gives the first of them and how many. */
@@ -15,18 +15,19 @@ export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' |
 }
 
 /**
- * The rows that begin a page, so that a block with a chart is printed on one. Where the block fits on the page that the
- * rows before it leave unfinished, there are none. `from` and `to` are the block's first row and the row after its last.
+ * The rows that begin a page, so that a block with charts is printed on one: the block's first row, unless everything up
+ * to its end fits on the first page. How full the page before it would be is not reckoned, since over many pages the
+ * reckoning and the printer part ways. `to` is the row after the block's last.
  */
 export function breaksForBlock(
   { heights, widths }: Pick<SheetDraft, 'heights' | 'widths'>,
-  page: Pick<PageSetup, 'paper' | 'orientation' | 'titleRow'>,
+  page: Pick<PageSetup, 'paper' | 'orientation'>,
   from: number,
   to: number
 ): number[] {
-  const title = heights.find(({ row, rows }) => {
-    return page.titleRow !== null && row <= page.titleRow && page.titleRow < row + rows
-  })
-  const room = pageRoom(page, widths) - (title?.points ?? 0)
-  return pageBreaks(heights, to, { starts: new Set(), blocks: [from] }, room)
+  if (from === to) return []
+  const taller = heights
+    .filter(({ row }) => row < to)
+    .reduce((sum, { row, rows, points }) => sum + Math.min(rows, to - row) * (points - rowPoints), 0)
+  return to * rowPoints + taller > pageRoom(page, widths) ? [from] : []
 }
