@@ -62,11 +62,14 @@ export function writeCharts(charts: readonly Chart[], sheet: Partial<IWorksheetD
   )
 }
 
-/** True where columns and lines stand in one chart, which the file library reads but does not write. */
+/**
+ * True where the file library reads a chart of columns and lines but does not write it: where both stand in one chart,
+ * and where a line is not drawn.
+ */
 function combines({ kinds, series = [] }: FoundChart): boolean {
   const plotted = new Set<string>(kinds)
   return (
-    plotted.size > 1 &&
+    (plotted.size > 1 || series.some(({ stroke }) => stroke?.width === undrawnWidth)) &&
     [...plotted].every((kind) => kind === 'bar' || kind === 'line') &&
     series.every(({ valuesRef }) => parseAddress(valuesRef ?? '') !== null)
   )
