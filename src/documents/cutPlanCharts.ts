@@ -166,8 +166,8 @@ export function addCutPlanCharts(draft: SheetDraft, trees: readonly TreePlan[], 
   draft.blank()
   const room = chartRows(draft, 300)
   const charts = [
-    doseChart(figures, { ...room, column: 0, columns: 6 }, top),
-    ratioChart(figures, { ...room, column: 6, columns: 11 }, top)
+    doseChart(figures, { ...room, column: 0, columns: 8 }, top),
+    ratioChart(figures, { ...room, column: 8, columns: 10 }, top)
   ]
   return { charts, from, to: draft.next }
 }
