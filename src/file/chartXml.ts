@@ -5,11 +5,10 @@
 import { columnLetters, sheetPrefix } from '../../shared/cells'
 import { chartSizes, needsLegend, type ChartMark } from '../documents/chartMarks'
 import { markup } from '../documents/drawing/toSvg'
-import type { SvgNode } from '../documents/drawing/svgNodes'
 import { palette } from '../documents/palette'
 import type { Area, ChartSeries } from '../documents/sheet'
-
-type Node = SvgNode
+import { axisIds, labelAxis, valueAxis } from './chartAxes'
+import { node, solid, title, unitsAPoint, value, type Node } from './chartNodes'
 
 export interface FileSeries extends ChartSeries {
   /** The cells that label the points. */
@@ -35,28 +34,8 @@ const spaces = {
   'xmlns:r': 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
 }
 
-/** English Metric Units in a point, in which DrawingML measures lines. */
-const unitsAPoint = 12_700
-
 /** A line that is not drawn has the least width, by which it is known again when a file is opened. */
 export const undrawnWidth = 0.25
-
-const axes = { labels: '111111111', values: '222222222' }
-
-function node(
-  name: string,
-  attributes: Record<string, string | number>,
-  ...children: (Node | string)[]
-): Node {
-  const texts = Object.entries(attributes).map(([key, value]) => [key, String(value)])
-  return { name, attributes: Object.fromEntries(texts) as Record<string, string>, children }
-}
-
-const value = (name: string, val: string | number) => node(name, { val })
-
-function solid(color: string): Node {
-  return node('a:solidFill', {}, value('a:srgbClr', color.replace('#', '').toUpperCase()))
-}
 
 export function absoluteRange(sheet: string, { row, column, rows, columns }: Area): string {
   const cell = (r: number, c: number) => `$${columnLetters(c)}$${String(r + 1)}`
@@ -123,8 +102,6 @@ function seriesOf(chart: FileChart, series: FileSeries, index: number): Node {
   )
 }
 
-const axisIds = [value('c:axId', axes.labels), value('c:axId', axes.values)]
-
 /** Columns first, so that lines are drawn over them. */
 function plots(chart: FileChart): Node[] {
   const indexed = chart.series.map((series, index) => ({ series, index }))
@@ -160,65 +137,6 @@ function plots(chart: FileChart): Node[] {
       )
     )
   return found
-}
-
-function title(text: string, size: number, bold: boolean, turned = false): Node {
-  const look = { sz: size * 100, b: bold ? 1 : 0 }
-  const body = turned ? node('a:bodyPr', { rot: -5_400_000, vert: 'horz' }) : node('a:bodyPr', {})
-  const paragraph = node(
-    'a:p',
-    {},
-    node('a:pPr', {}, node('a:defRPr', look)),
-    node('a:r', {}, node('a:rPr', look), node('a:t', {}, text))
-  )
-  const rich = node('c:rich', {}, body, node('a:lstStyle', {}), paragraph)
-  return node('c:title', {}, node('c:tx', {}, rich), value('c:overlay', 0))
-}
-
-const thin = (color: string) => node('c:spPr', {}, node('a:ln', { w: 9525 }, solid(color)))
-
-function labelAxis(): Node {
-  return node(
-    'c:catAx',
-    {},
-    value('c:axId', axes.labels),
-    node('c:scaling', {}, value('c:orientation', 'minMax')),
-    value('c:delete', 0),
-    value('c:axPos', 'b'),
-    node('c:numFmt', { formatCode: 'General', sourceLinked: 1 }),
-    value('c:majorTickMark', 'none'),
-    value('c:minorTickMark', 'none'),
-    value('c:tickLblPos', 'nextTo'),
-    thin(palette.rule),
-    value('c:crossAx', axes.values),
-    value('c:crosses', 'autoZero'),
-    value('c:auto', 0),
-    value('c:lblAlgn', 'ctr'),
-    value('c:lblOffset', 100),
-    value('c:noMultiLvlLbl', 1)
-  )
-}
-
-/** From nothing up, as columns have to stand on nothing to be compared. */
-function valueAxis({ valueTitle, valueFormat }: FileChart): Node {
-  return node(
-    'c:valAx',
-    {},
-    value('c:axId', axes.values),
-    node('c:scaling', {}, value('c:orientation', 'minMax'), value('c:min', 0)),
-    value('c:delete', 0),
-    value('c:axPos', 'l'),
-    node('c:majorGridlines', {}, thin(palette.headerFill)),
-    title(valueTitle, chartSizes.text, false, true),
-    node('c:numFmt', { formatCode: valueFormat, sourceLinked: 0 }),
-    value('c:majorTickMark', 'none'),
-    value('c:minorTickMark', 'none'),
-    value('c:tickLblPos', 'nextTo'),
-    node('c:spPr', {}, node('a:ln', {}, node('a:noFill', {}))),
-    value('c:crossAx', axes.labels),
-    value('c:crosses', 'autoZero'),
-    value('c:crossBetween', 'between')
-  )
 }
 
 function textLook(): Node {
