@@ -3,7 +3,9 @@ import type { Estimate } from '../arbor/price/estimate'
 import type { BudgetOffer } from '../arbor/price/offers'
 import { readSerial } from '../../shared/serialDate'
 import { cautions, inventedRatesNotice } from './cautions'
+import { breaksForBlock } from './chartRoom'
 import { SheetDraft } from './draft'
+import { addPriceChart, type ChartBlock } from './estimateChart'
 import { addChoices, chosenMark } from './estimateChoices'
 import { estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
 import { estimateLooks, leastChargeSentence } from './estimateLooks'
@@ -12,7 +14,7 @@ import { addTotals } from './estimateTotals'
 import { addYears, workingOf } from './estimateYears'
 import { titles } from './ownSheets'
 import { looks } from './palette'
-import type { Content, NamedCells, SheetDescription } from './sheet'
+import type { Content, NamedCells, PageSetup, SheetDescription } from './sheet'
 
 function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan): void {
   draft.title(titles.estimate)
@@ -65,6 +67,7 @@ export function describeEstimate(
   addHead(draft, estimate, plan)
   draft.section('Work by tree and visit')
   let titleRow: number | null = null
+  let price: ChartBlock | null = null
   if (estimate.lines.length === 0)
     draft.line(['No work is planned, so there is nothing to price.'], looks.body)
   else {
@@ -72,21 +75,24 @@ export function describeEstimate(
     draft.blank()
     addTotals(draft, estimate, titleRow + 1)
     addChoices(draft, estimate, budget, titleRow + 1)
+    price = addPriceChart(draft, estimate, titleRow + 1)
     names.push(...addYears(draft, estimate, titleRow + 1), ...addRates(draft, estimate))
+  }
+  const page: PageSetup = {
+    orientation: 'landscape',
+    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    titleRow,
+    footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
   }
   const description = draft.finish({
     kind: 'estimate',
     name: titles.estimate,
     freezeRows: 0,
     freezeColumns: 0,
-    page: {
-      orientation: 'landscape',
-      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
-      titleRow,
-      footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
-    }
+    page
   })
-  if (titleRow === null) return description
+  if (titleRow === null || price === null) return description
   const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
-  return { ...description, names, conditionalLooks }
+  const breaks = breaksForBlock(draft, page, price.from, price.to)
+  return { ...description, names, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
 }

@@ -99,8 +99,8 @@ export interface ChartSeries {
   name: string
   /** As many cells as the chart has labels. */
   values: Area
-  /** Told apart by their form, never by colour alone. */
-  drawn: 'columns' | 'line' | 'dashed-line'
+  /** Told apart by their form, never by colour alone; lines and points carry marks of different shapes. */
+  drawn: 'columns' | 'line' | 'dashed-line' | 'points'
   /** #rrggbb */
   color: string
 }

@@ -4,6 +4,7 @@ import type { DrawingPainter } from '../documents/drawing/painter'
 import { addTables, setUpPage } from './pageAndTables'
 import { addCellRules } from './cellRules'
 import { addConditionalLooks } from './conditionalLooks'
+import { addCharts } from './writeCharts'
 import { writeFormulas } from './writeFormulas'
 import { cellsAPicture, writePictures } from './writePictures'
 
@@ -132,6 +133,7 @@ export async function writeSheet(
   addTables(sheet, description)
   addCellRules(sheet, description)
   addConditionalLooks(sheet, description)
+  addCharts(sheet, description)
   setUpPage(sheet, description)
   await send(context, writing.signal)
   await writePictures(sheet, description, writing.painter, requestCharacters, async (written) => {

@@ -1,4 +1,4 @@
-import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
+import type { WriteSheet } from 'hucre/xlsx'
 import type { NamedRange, TableDefinition } from 'hucre'
 import { cellAddress, columnLetters } from '../../shared/cells'
 import { withFreeNames } from '../documents/namedCells'
@@ -6,6 +6,8 @@ import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
 import type { Area, DocumentKind, SheetDescription } from '../documents/sheet'
 import { validationsOf } from './cellRules'
 import { conditionalRulesOf } from './conditionalLooks'
+import { writeWithCharts } from './fileCharts'
+import { chartsOf } from './sheetCharts'
 import { imagesOf } from './sheetImages'
 import { sheetCells } from './sheetCells'
 
@@ -54,6 +56,7 @@ async function sheetOf(
     rowDefs,
     tables,
     ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
+    ...(description.charts === undefined ? {} : { charts: chartsOf(description, name) }),
     ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
     ...(description.conditionalLooks === undefined
       ? {}
@@ -110,5 +113,5 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
     namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
     namedRanges.push(...titleRows(description, name), ...namedCells(description, name))
   }
-  return writeXlsx({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
+  return writeWithCharts({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
 }

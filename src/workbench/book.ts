@@ -118,6 +118,46 @@ export interface Picture {
   placement?: 'TwoCell' | 'OneCell' | 'Absolute'
 }
 
+/** A chart of cells of its sheet, as the Excel API names its parts. The stores keep it; none draws it. */
+export interface Chart {
+  id: string
+  sheetId: string
+  name: string
+  /** The cells that it covers. */
+  area: Area
+  title: string
+  /** In points. */
+  titleSize: number
+  titleBold: boolean
+  textSize: number
+  legend: boolean
+  legendPosition: string
+  valueTitle: string
+  valueFormat: string
+  /** Null where the spreadsheet chooses. */
+  valueMinimum: number | null
+  /** Words for it that an opened file held; the Excel API has no member for them. */
+  alt?: string
+  series: ChartSeries[]
+}
+
+export interface ChartSeries {
+  name: string
+  type: 'ColumnClustered' | 'LineMarkers'
+  values: Area | null
+  labels: Area | null
+  /** Of the columns. */
+  fill: string | null
+  gapWidth: number
+  line: string | null
+  lineStyle: 'Continuous' | 'Dash' | 'None'
+  lineWeight: number
+  marker: string
+  markerSize: number
+  markerFill: string | null
+  markerEdge: string | null
+}
+
 export interface Selection {
   sheetId: string
   areas: Area[]
@@ -218,6 +258,11 @@ export interface Book {
   addPicture(sheetId: string, image: string): Picture
   changePicture(id: string, change: Partial<Picture>): void
   deletePicture(id: string): void
+
+  charts(sheetId: string): Chart[]
+  addChart(sheetId: string, chart: Omit<Chart, 'id' | 'sheetId'>): Chart
+  changeChart(id: string, change: Partial<Chart>): void
+  deleteChart(id: string): void
 
   selection(): Selection
   select(sheetId: string, area: Area): void

@@ -6,6 +6,9 @@ import { describeStartRates } from '../../src/documents/ratesSheet'
 import { describeRules } from '../../src/documents/rulesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
+import { absoluteAddress } from '../../src/workbench/host/addresses'
+import { chartSizes } from '../../src/documents/chartMarks'
+import { undrawnWidth } from '../../src/file/chartXml'
 import { columnPoints } from '../../src/excel/writeSheet'
 import { filePainter } from '../../src/file/paintDrawing'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
@@ -151,6 +154,60 @@ describe.each(documents.map((description) => [description.name, description] as 
       expect(inBook).toHaveLength(description.pictures?.length ?? 0)
     })
 
+    test('has the same charts of the same cells, at the same place and told apart in the same way', () => {
+      const inBook = office.book.charts(idOf(name)).map((chart) => ({
+        title: chart.title,
+        area: chart.area,
+        legend: chart.legend ? chart.legendPosition.toLowerCase() : false,
+        valueTitle: chart.valueTitle,
+        valueFormat: chart.valueFormat,
+        from: chart.valueMinimum,
+        gap: chart.series.find(({ type }) => type === 'ColumnClustered')?.gapWidth,
+        series: chart.series.map((series) => ({
+          name: series.name,
+          kind: series.type === 'ColumnClustered' ? 'bar' : 'line',
+          values: series.values && absoluteAddress(name, series.values),
+          labels: series.labels && absoluteAddress(name, series.labels),
+          color: (series.type === 'ColumnClustered' ? series.fill : series.line)!.slice(1),
+          ...(series.type === 'ColumnClustered'
+            ? { line: null, mark: null }
+            : {
+                line: series.lineStyle,
+                mark: [series.marker.toLowerCase(), series.markerSize, series.markerFill!.slice(1)]
+              })
+        }))
+      }))
+      const inTheFile = (inFile().charts ?? []).map((chart) => ({
+        title: chart.title,
+        area: betweenCorners(chart.anchor!),
+        legend: chart.legend ?? false,
+        valueTitle: chart.axes?.y?.title,
+        valueFormat: chart.axes?.y?.numberFormat?.formatCode,
+        from: chart.axes?.y?.scale?.min,
+        gap: chart.gapWidth,
+        series: [...chart.series!]
+          .sort((a, b) => a.index - b.index)
+          .map((series) => ({
+            name: series.name,
+            kind: series.kind,
+            values: series.valuesRef,
+            labels: series.categoriesRef,
+            color: series.color,
+            line: series.kind === 'bar' ? null : lineOf(series.stroke),
+            mark:
+              series.marker === undefined
+                ? null
+                : [series.marker.symbol, series.marker.size, series.marker.fill]
+          }))
+      }))
+      expect(inBook).toEqual(inTheFile)
+      expect(inBook).toHaveLength(description.charts?.length ?? 0)
+      // The Excel API has no member for a chart's words, so only the file carries them.
+      expect((inFile().charts ?? []).map(({ altText }) => altText)).toEqual(
+        (description.charts ?? []).map(({ alt }) => alt)
+      )
+    })
+
     test('has the same tables, frozen columns, widths, heights and page', () => {
       const id = idOf(name)
       const tables = office.book.tables().filter(({ sheetId }) => sheetId === id)
@@ -216,6 +273,28 @@ function plainly(rule: unknown): unknown {
   return JSON.parse(JSON.stringify(rule), (_key, value: unknown) =>
     typeof value === 'number' ? String(value) : value
   )
+}
+
+test('some of the documents have charts', () => {
+  const counts = documents.map(({ kind, charts = [] }) => [kind, charts.length])
+  expect(Object.fromEntries(counts)).toMatchObject({ 'cut-plan': 2, estimate: 1 })
+})
+
+/** The cells between the corners of a chart, of which the second lies just outside. */
+function betweenCorners({ from, to }: { from: Corner; to?: Corner }) {
+  return { row: from.row, column: from.col, rows: to!.row - from.row, columns: to!.col - from.col }
+}
+
+interface Corner {
+  row: number
+  col: number
+}
+
+/** A line of the least width is one that is not drawn. */
+function lineOf(stroke: { width?: number; dash?: string } | undefined): string {
+  if (stroke?.width === undrawnWidth) return 'None'
+  expect(stroke?.width).toBe(chartSizes.line)
+  return stroke?.dash === undefined ? 'Continuous' : 'Dash'
 }
 
 /** The memory book tells a cell without a fill as white. */

@@ -1,15 +1,46 @@
 import type { ConditionalRule } from 'hucre'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
 import type { BookContents } from '../../src/workbench/files/contents'
-import { fromFile } from '../../src/workbench/files/fromFile'
+import { fromFile, notKept } from '../../src/workbench/files/fromFile'
 import { openFile, plainContents } from '../../src/workbench/files/openFile'
 import { saveFile } from '../../src/workbench/files/saveFile'
+import type { Chart } from '../../src/workbench/book'
+import { newSeries } from '../../src/workbench/host/chartSeries'
 import { noExtras, plainExtras } from '../../src/workbench/grid/extras'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { isRefusal } from '../../shared/refusal'
 
 /** A dot of one pixel. */
 const png = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=='
+
+/** A chart of columns with a dashed line and bare points over them. */
+function combination(): Chart {
+  const labels = { row: 1, column: 0, rows: 3, columns: 1 }
+  const values = { row: 1, column: 2, rows: 3, columns: 1 }
+  const line = { ...newSeries('Ceiling', 'LineMarkers'), line: '#7A3E16', values, labels, markerSize: 8 }
+  const inks = { markerFill: '#7A3E16', markerEdge: '#7A3E16' }
+  return {
+    id: 's1-chart1',
+    sheetId: 's1',
+    name: 'Dose',
+    area: { row: 12, column: 0, rows: 15, columns: 3 },
+    title: 'Dose',
+    titleSize: 13,
+    titleBold: true,
+    textSize: 11,
+    legend: true,
+    legendPosition: 'Bottom',
+    valueTitle: 'Share',
+    valueFormat: '0%',
+    valueMinimum: 0,
+    alt: 'Dose by tree, in words.',
+    series: [
+      { ...newSeries('Dose', 'ColumnClustered'), fill: '#2C5A41', gapWidth: 60, values, labels },
+      { ...line, ...inks, lineStyle: 'Dash', marker: 'Circle' },
+      { ...line, ...inks, name: 'Goal', lineStyle: 'None', marker: 'Square' }
+    ]
+  }
+}
 
 /** A workbook with one of everything that the workbench keeps. */
 function contents(): BookContents {
@@ -37,6 +68,7 @@ function contents(): BookContents {
         rule: { decimal: { formula1: '0', formula2: '1', operator: 'Between' } }
       }
     ],
+    charts: [combination()],
     pictures: [{ id: 'p', sheetId: 's1', image: png, left: 0, top: 30, width: 60, height: 45, alt: 'A dot' }]
   })
   return {
@@ -201,6 +233,35 @@ describe('a workbook saved and opened again', () => {
     expect(Buffer.from(image!.data).toString('base64')).toBe(png)
   })
 
+  test('a chart of columns and lines comes back with its cells, its words and its forms', () => {
+    const { charts } = back.extras.sheets.get('sheet1')!
+    expect(charts).toEqual([{ ...combination(), id: 'sheet1-chart1', sheetId: 'sheet1' }])
+  })
+
+  test('the file holds the chart’s stored values and names its cells on its sheet', async () => {
+    const [chart] = (await readXlsx(await saveFile(contents()))).sheets[0]!.charts!
+    expect(chart!.kinds).toEqual(['bar', 'line'])
+    expect(chart!.altText).toBe('Dose by tree, in words.')
+    expect(chart!.series!.map(({ valuesRef, categoriesRef }) => [valuesRef, categoriesRef])).toEqual(
+      Array(3).fill(["'Cut plan'!$C$2:$C$4", "'Cut plan'!$A$2:$A$4"])
+    )
+  })
+
+  test('points stay points where no columns stand beside them', async () => {
+    const points = contents()
+    points.extras.sheets.get('s1')!.charts[0]!.series.splice(0, 2)
+    const opened = fromFile(await readXlsx(await saveFile(points)), 'test.xlsx')
+    const [series] = opened.extras.sheets.get('sheet1')!.charts[0]!.series
+    expect([series!.name, series!.lineStyle]).toEqual(['Goal', 'None'])
+  })
+
+  test('a chart without words of its own gets its title for them', async () => {
+    const without = contents()
+    delete without.extras.sheets.get('s1')!.charts[0]!.alt
+    const [chart] = (await readXlsx(await saveFile(without))).sheets[0]!.charts!
+    expect(chart!.altText).toBe('Dose')
+  })
+
   test('a second saving changes nothing more', async () => {
     const again = fromFile(await readXlsx(await saveFile(back), { readStyles: true }), 'test.xlsx')
     expect(again).toEqual(back)
@@ -297,5 +358,54 @@ describe('opening files', () => {
     expect(opened.contents.extras.sheets.get('sheet1')?.protected).toBe(true)
     const again = await readXlsx(await saveFile(opened.contents))
     expect(again.sheets[0]?.protection).toBeDefined()
+  })
+
+  describe('with charts from elsewhere', () => {
+    const chart = (type: 'pie' | 'line' | 'bar') => ({
+      type,
+      title: `A ${type} chart`,
+      altText: `In words: ${type}`,
+      series: [{ name: 'Oaks', values: 'B2:B4', categories: 'A2:A4', color: '336699' }],
+      anchor: { from: { row: 6, col: 0 }, to: { row: 20, col: 6 } }
+    })
+    const rows = [
+      ['Tree', 'Height'],
+      ['T1', 12],
+      ['T2', 9],
+      ['T3', 7]
+    ]
+    const file = () =>
+      writeXlsx({ sheets: [{ name: "Owner's trees", rows, charts: [chart('pie'), chart('line')] }] })
+
+    test('keeps them, and says that it saves them in a plainer form', async () => {
+      const opened = await openFile('a.xlsx', await file())
+      if (isRefusal(opened)) throw new Error(opened.sentence)
+      expect(opened.remark).toBe(
+        'a.xlsx holds charts: the workbench does not show them and saves them in a plainer form.'
+      )
+      const saved = await readXlsx(await saveFile(opened.contents))
+      const before = await readXlsx(await file())
+      expect(saved.sheets[0]!.charts).toEqual(before.sheets[0]!.charts)
+      expect(saved.sheets[0]!.charts).toHaveLength(2)
+    })
+
+    test('puts its own charts after them, each into its own part', async () => {
+      const opened = await openFile('a.xlsx', await file())
+      if (isRefusal(opened)) throw new Error(opened.sentence)
+      opened.contents.extras.sheets.get('sheet1')!.charts.push({ ...combination(), sheetId: 'sheet1' })
+      const saved = await readXlsx(await saveFile(opened.contents))
+      expect(saved.sheets[0]!.charts!.map(({ title, kinds }) => [title, kinds])).toEqual([
+        ['A pie chart', ['pie']],
+        ['A line chart', ['line']],
+        ['Dose', ['bar', 'line']]
+      ])
+    })
+
+    test('says which kinds of charts it loses', async () => {
+      const workbook = await readXlsx(await file())
+      workbook.sheets[0]!.charts![0]!.kinds = ['radar']
+      expect(notKept(workbook)).toEqual(['charts of a rarer kind'])
+      expect(fromFile(workbook, 'a.xlsx').extras.sheets.get('sheet1')!.kept.charts).toHaveLength(1)
+    })
   })
 })

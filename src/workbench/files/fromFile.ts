@@ -5,6 +5,7 @@ import { readOwnName } from '../../documents/ownSheets'
 import type { NameInfo, TableInfo } from '../book'
 import { noExtras, type Extras, type SheetExtras } from '../grid/extras'
 import { parseAddress } from '../host/addresses'
+import { isKept, readCharts } from './charts'
 import type { BookContents } from './contents'
 import { isLost, readConditionalFormats, withoutShown } from './conditionalRules'
 import { readCells, Styles } from './fileCells'
@@ -70,7 +71,7 @@ function gridSheet(sheet: Sheet, id: string, styles: Styles): Partial<IWorksheet
   }
 }
 
-function extrasOf(sheet: Sheet): SheetExtras {
+function extrasOf(sheet: Sheet, sheetId: string): SheetExtras {
   const rules = sheet.dataValidations ?? []
   const { images, protection, rowBreaks, colBreaks, sparklines, textBoxes } = sheet
   const conditionalRules = withoutShown(sheet.conditionalRules)
@@ -78,10 +79,12 @@ function extrasOf(sheet: Sheet): SheetExtras {
   const kept = { conditionalRules, images, protection, rowBreaks, colBreaks, sparklines, textBoxes }
   const more = { backgroundImage, outlineProperties, pageSetup, headerFooter, a11y }
   const unknown = rules.filter((rule) => readValidation(rule).length === 0)
+  const { charts, kept: copied } = readCharts(sheet, sheetId)
   const tabled = (sheet.tables ?? []).length > 0
   const all = {
     ...kept,
     ...more,
+    ...(copied.length > 0 ? { charts: copied } : {}),
     ...(unknown.length > 0 ? { dataValidations: unknown } : {}),
     ...(tabled ? {} : { autoFilter: sheet.autoFilter })
   }
@@ -91,6 +94,7 @@ function extrasOf(sheet: Sheet): SheetExtras {
       ...(sheet.rowBreaks ? { breaks: sheet.rowBreaks.map((row) => row + 1) } : {})
     },
     pictures: [],
+    charts,
     validations: rules.flatMap(readValidation),
     protected: protection !== undefined,
     kept: Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined))
@@ -120,7 +124,7 @@ export function notKept(workbook: Workbook): string[] {
     workbook.sheets.some(({ conditionalRules = [] }) => conditionalRules.some(isLost))
       ? 'conditional formats by rank or average'
       : '',
-    has('charts') ? 'charts' : '',
+    workbook.sheets.some(({ charts = [] }) => !charts.every(isKept)) ? 'charts of a rarer kind' : '',
     has('pivotTables') ? 'pivot tables' : '',
     has('slicers') || has('timelines') ? 'slicers' : '',
     has('threadedComments') ? 'threaded comments' : ''
@@ -133,7 +137,9 @@ export function fromFile(workbook: Workbook, name: string): BookContents {
   const ids = workbook.sheets.map((_, index) => `sheet${index + 1}`)
   const sheets = workbook.sheets.map((sheet, index) => gridSheet(sheet, ids[index] ?? '', styles))
   const tables = workbook.sheets.flatMap((sheet, index) => tablesOf(sheet, ids[index] ?? '', extras))
-  workbook.sheets.forEach((sheet, index) => extras.sheets.set(ids[index] ?? '', extrasOf(sheet)))
+  workbook.sheets.forEach((sheet, index) =>
+    extras.sheets.set(ids[index] ?? '', extrasOf(sheet, ids[index] ?? ''))
+  )
   const conditionalFormats = new Map(
     workbook.sheets.map((sheet, index) => [ids[index] ?? '', readConditionalFormats(sheet.conditionalRules)])
   )

@@ -14,6 +14,7 @@ import { plainExtras } from '../grid/extras'
 import { areaAddress } from '../host/addresses'
 import { fileColor } from './cellStyle'
 import { writeConditionalFormats } from './conditionalRules'
+import { writeCharts } from './charts'
 import type { BookContents } from './contents'
 import { toFileFormula } from './formulaNames'
 import { fileValue, styleReader, writeCells } from './gridCells'
@@ -102,7 +103,9 @@ function tablesOf(sheet: Partial<IWorksheetData>, contents: BookContents): Table
 }
 
 function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, styleOf: StyleReader): WriteSheet {
-  const { page, pictures, validations, kept } = contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
+  const { page, pictures, charts, validations, kept } =
+    contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
+  const allCharts = [...(kept.charts ?? []), ...writeCharts(charts, sheet)]
   const rules = validations.map(writeValidation).filter((rule): rule is DataValidation => rule !== null)
   const conditional = writeConditionalFormats(
     contents.conditionalFormats.get(sheet.id ?? '') ?? [],
@@ -129,6 +132,7 @@ function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, style
     ...(conditional.length > 0 ? { conditionalRules: conditional } : {}),
     ...(freeze.rows + freeze.columns > 0 ? { freezePane: freeze } : {}),
     ...(images.length > 0 ? { images } : {}),
+    ...(allCharts.length > 0 ? { charts: allCharts } : {}),
     ...(headerFooter ? { headerFooter } : {}),
     pageSetup: writePage(page, kept.pageSetup),
     // The file names the row above a break.

@@ -5,6 +5,7 @@ import {
   type Area,
   type BookEvent,
   type CellFormat,
+  type Chart,
   type ConditionalFormat,
   type PageLayout,
   type Picture,
@@ -174,6 +175,25 @@ export abstract class SheetStore {
 
   deletePicture(id: string): void {
     for (const sheet of this.sheetList) sheet.pictures = sheet.pictures.filter((known) => known.id !== id)
+  }
+
+  charts(sheetId: string): Chart[] {
+    return structuredClone(this.sheet(sheetId).charts)
+  }
+
+  addChart(sheetId: string, chart: Omit<Chart, 'id' | 'sheetId'>): Chart {
+    const added = { ...chart, id: this.nextId('chart'), sheetId }
+    this.sheet(sheetId).charts.push(added)
+    return added
+  }
+
+  changeChart(id: string, change: Partial<Chart>): void {
+    for (const sheet of this.sheetList)
+      sheet.charts = sheet.charts.map((known) => (known.id === id ? { ...known, ...change } : known))
+  }
+
+  deleteChart(id: string): void {
+    for (const sheet of this.sheetList) sheet.charts = sheet.charts.filter((known) => known.id !== id)
   }
 
   on(event: BookEvent, callback: Callback): () => void {
