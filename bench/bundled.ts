@@ -15,7 +15,11 @@ export function runBundled(name: string): string {
     platform: 'node',
     format: 'cjs',
     target: 'node20',
+    // Painted by a part that is not JavaScript.
+    external: ['@resvg/resvg-js', 'dejavu-fonts-ttf'],
     logLevel: 'error'
   })
-  return execFileSync(process.execPath, ['--expose-gc', outfile], { encoding: 'utf8' })
+  return execFileSync(process.execPath, ['--expose-gc', '--max-old-space-size=8192', outfile], {
+    encoding: 'utf8'
+  })
 }

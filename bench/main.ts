@@ -13,6 +13,7 @@ async function main(): Promise<void> {
     () => bundled('engineRun'),
     () => bundled('fullSheetRun'),
     () => bundled('documentsRun'),
+    () => bundled('workbookRun'),
     paneSize,
     workbenchReady
   ]

@@ -31,6 +31,24 @@ export function leastTimes(jobs: readonly (() => unknown)[], turns = 20, warm = 
   return least
 }
 
+/** The same for jobs that take their time. */
+export async function leastTimesInTurn(
+  jobs: readonly (() => Promise<unknown>)[],
+  turns: number,
+  warm: number
+): Promise<number[]> {
+  const least = jobs.map(() => Infinity)
+  for (let turn = 0; turn < turns + warm; turn++)
+    for (const [at, job] of jobs.entries()) {
+      collect?.()
+      const start = performance.now()
+      await job()
+      const time = performance.now() - start
+      if (turn >= warm) least[at] = Math.min(least[at] ?? Infinity, time)
+    }
+  return least
+}
+
 /** A ratio of two jobs with both sides in its note. */
 export function ratio(
   what: string,

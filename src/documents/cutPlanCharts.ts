@@ -109,7 +109,7 @@ function doseChart(figures: readonly Figures[], area: SheetChart['area'], top: n
       {
         name: 'Allowed removal (a ceiling, not a target)',
         values: of(columns.allowed),
-        drawn: 'line',
+        drawn: 'points',
         color: palette.umber
       }
     ],

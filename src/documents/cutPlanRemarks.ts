@@ -143,9 +143,10 @@ export function addConfidence(draft: SheetDraft, trees: TreePlan[], rules: Rules
 
 /** Where the reasons for the cuts come from, each once. */
 export function addSources(draft: SheetDraft, trees: TreePlan[]): void {
-  const cuts = trees.flatMap(({ visits }) => visits.flatMap((visit) => visit.cuts))
   const counts = new Map<string, number>()
-  for (const { source } of cuts) counts.set(source, (counts.get(source) ?? 0) + 1)
+  for (const { visits } of trees)
+    for (const { cuts } of visits)
+      for (const { source } of cuts) counts.set(source, (counts.get(source) ?? 0) + 1)
   const remarks = [...counts].map(([source, count]): Remark => ({
     place: [count, null],
     sentence: source,

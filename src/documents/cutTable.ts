@@ -60,11 +60,17 @@ export function describeTree(tree: Tree): string {
   return [tree.species, tree.site].filter((part) => part.trim() !== '').join(', ')
 }
 
-function cutRow(tree: TreePlan, visit: Visit, cut: Cut, system: UnitSystem): Content[] {
-  const units = unitsOf(system)
+/** What the rows of a tree have in common. */
+interface Heading {
+  id: string
+  described: string
+  units: ReturnType<typeof unitsOf>
+}
+
+function cutRow({ id, described, units }: Heading, visit: Visit, cut: Cut): Content[] {
   return [
-    tree.tree.id,
-    describeTree(tree.tree),
+    id,
+    described,
     visit.visit,
     visit.year,
     cut.limb.id,
@@ -86,10 +92,11 @@ function cutRow(tree: TreePlan, visit: Visit, cut: Cut, system: UnitSystem): Con
 }
 
 /** The cuts of a tree in the order of work: by visit, then the most urgent limb first. */
-export function cutRows(tree: TreePlan, system: UnitSystem): Content[][] {
-  return tree.visits.flatMap((visit) =>
+export function cutRows({ tree, visits }: TreePlan, system: UnitSystem): Content[][] {
+  const heading = { id: tree.id, described: describeTree(tree), units: unitsOf(system) }
+  return visits.flatMap((visit) =>
     [...visit.cuts]
       .sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
-      .map((cut) => cutRow(tree, visit, cut, system))
+      .map((cut) => cutRow(heading, visit, cut))
   )
 }

@@ -17,12 +17,22 @@ export function pointsForLines(lines: number, size: number): number {
 
 const newLine = /[\r\n]/
 const newLines = /\r\n|\r|\n/
-/** Space that is not one plain space between two words. */
-const irregularSpace = /[^\S ]| {2}|^ | $/
+const anySpace = /\s/
+
+/** Whether all there is between the words is one plain space, and nothing around them. Looked at for every text. */
+function isPlain(text: string): boolean {
+  let after = 32
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    if (code === 32 ? after === 32 : code < 32 || (code > 126 && anySpace.test(text.charAt(at)))) return false
+    after = code
+  }
+  return after !== 32 || text === ''
+}
 
 /** A text in lines of at most so many characters, broken between words where it can be. */
 export function foldText(text: string, width: number): string[] {
-  if (!irregularSpace.test(text)) return foldWords(text, width)
+  if (isPlain(text)) return foldWords(text, width)
   return text.split(newLines).flatMap((paragraph) => foldWords(paragraph.trim().replace(/\s+/g, ' '), width))
 }
 

@@ -30,6 +30,8 @@ const isDrawn = (chart: LibraryChart): chart is DrawnChart => 'drawn' in chart
 /** The file with these parts in place of its own of the same names; the others stay packed as they are. */
 async function withParts(file: Uint8Array, parts: ReadonlyMap<string, string>): Promise<Uint8Array> {
   const zip = await JSZip.loadAsync(file)
+  // Pictures are packed already, and are stored in the file as they are.
+  for (const picture of zip.file(/\.png$/)) picture.options.compression = 'STORE'
   for (const [name, contents] of parts) {
     const before = zip.file(name)
     if (before === null) throw new Error(`The file has no part ${name}.`)

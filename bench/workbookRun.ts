@@ -1,0 +1,44 @@
+import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
+import { readInventory } from '../src/arbor/measure/readInventory'
+import { planInventory } from '../src/arbor/plan/planInventory'
+import { estimatePlan } from '../src/arbor/price/estimatePlan'
+import { describeDocuments, planDocuments } from '../src/documents/describeDocuments'
+import type { Content, SheetDescription } from '../src/documents/sheet'
+import { writeWorkbook } from '../src/file/writeWorkbook'
+import { madeInventory } from './madeInventory'
+import { leastTimesInTurn, ratio } from './measure'
+
+/** Limbs that make some 10,000 trees. */
+const limbs = 85000
+
+const isFormula = (content: Content): content is { formula: string; value: number | string } =>
+  typeof content === 'object' && content !== null && 'formula' in content
+
+/** The same values and formulas and nothing else, in the way that the library takes them most readily. */
+function bareSheet({ name, rows }: SheetDescription): WriteSheet {
+  const cells: NonNullable<WriteSheet['cells']> = new Map()
+  const values = rows.map((row, r) =>
+    row.map((content, c) => {
+      if (!isFormula(content)) return typeof content === 'object' && content !== null ? content.date : content
+      const { formula, value } = content
+      cells.set(`${String(r)},${String(c)}`, { value, formula: formula.slice(1), formulaResult: value })
+      return null
+    })
+  )
+  return { name, rows: values, cells }
+}
+
+/** All documents of some 10,000 trees as an .xlsx, against the bare cells of the same sheets written by the same library. */
+async function measureWorkbook(): Promise<void> {
+  const plan = planInventory(readInventory(madeInventory(limbs)), { date: '2026-11-25' })
+  const documents = describeDocuments(planDocuments, plan, estimatePlan(plan))
+  const [ours = NaN, bare = NaN] = await leastTimesInTurn(
+    [() => writeWorkbook(documents), () => writeXlsx({ sheets: documents.map(bareSheet) })],
+    2,
+    0
+  )
+  const what = `write the five documents of ${plan.trees.length} trees as an .xlsx, pictures and charts included`
+  console.log(JSON.stringify([ratio(what, 2, ours, bare, 'the bare cells by the same library')]))
+}
+
+void measureWorkbook()
