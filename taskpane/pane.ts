@@ -159,6 +159,7 @@ export class Pane {
       drawings: () => engine.drawings(),
       findOwnSheets: () => surface.findOwnSheets(),
       choice: this.choice,
+      offerLine: () => this.offer.line(planned.estimate),
       write: (replace, steps) => this.write(planned, replace, steps),
       explain: (error) => surface.explain(error),
       announce: (sentence) => {
@@ -180,8 +181,8 @@ export class Pane {
     const { surface, engine } = this.options
     const { kinds, cover } = this.choice
     const dates = { date: plan.date, valid: estimate.validUntil }
-    const budget = this.offer.budgetFor(estimate)
-    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, budget)
+    const offer = this.offer.chosenFor(estimate)
+    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, offer)
     return surface.writeSheets(sheets, { replace, source: block }, steps)
   }
 

@@ -22,13 +22,17 @@ export class PrintedDraft extends SheetDraft {
   private readonly known = new Map<string, Format>()
   private readonly pages: PageMarks = { starts: new Set(), blocks: [] }
 
+  /** Columns that running text may fill; lines that are too long are hard to read. */
+  measure: number
+
   /** `size` is that of the body text in points; headings have a colour of their own. */
   constructor(
     widths: number[],
-    readonly size: number,
+    public size: number,
     private readonly headings: string = palette.moss
   ) {
     super(widths)
+    this.measure = widths.length
   }
 
   /** What follows begins a page. */
@@ -77,7 +81,7 @@ export class PrintedDraft extends SheetDraft {
   /** Text from a column on, in as many rows as it needs; `lead` stands in the first column of the first row. */
   prose(text: string, look: Format = {}, column = 0, lead: string | null = null): void {
     const full = this.over(this.body, look)
-    foldText(text, this.room(column, this.widths.length - column, full)).forEach((part, index) => {
+    foldText(text, this.room(column, this.measure - column, full)).forEach((part, index) => {
       const cells: Content[] = Array<null>(column).fill(null)
       if (column > 0 && index === 0) cells[0] = lead
       const row = this.line([...cells, part], full)
@@ -112,7 +116,7 @@ export class PrintedDraft extends SheetDraft {
   /** A sentence of a list; its further lines are set in. */
   bullet(text: string, look: Format = {}): void {
     const full = this.over(this.body, look)
-    const lines = foldText(text, this.room(0, this.widths.length, full) - 4)
+    const lines = foldText(text, this.room(0, this.measure, full) - 4)
     lines.forEach((part, index) => {
       const row = this.line([`${index === 0 ? '•  ' : '    '}${part}`], full)
       this.height(row, 1, proseHeight(1, full.size ?? this.size))
