@@ -36,6 +36,8 @@ export interface Engine {
     cover: Cover,
     offer: ChosenOffer
   ): SheetDescription[] | Promise<SheetDescription[]>
+  /** The specification of one tree as plain text. */
+  specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>
   /** Fetched at first need. */
   drawings(): Promise<Drawings>
 }

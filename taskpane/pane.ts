@@ -157,6 +157,7 @@ export class Pane {
       writeRates: async () => surface.writeRates(await engine.describeRates(planned.plan.system)),
       offer: this.offer,
       drawings: () => engine.drawings(),
+      specificationOf: async (tree) => engine.specificationOf(planned.plan, tree),
       findOwnSheets: () => surface.findOwnSheets(),
       choice: this.choice,
       offerLine: () => this.offer.line(planned.estimate),

@@ -1,4 +1,4 @@
-import { byUrgency, type Plan } from '../arbor/plan/plan'
+import { byUrgency, type Plan, type TreePlan } from '../arbor/plan/plan'
 import { titles } from './ownSheets'
 import { PrintedDraft } from './printedDraft'
 import { counted } from './sentences'
@@ -34,6 +34,15 @@ export function specificationText(plan: Plan): string {
     part('For all trees', general),
     ...trees.map(({ title, clauses }) => part(title, clauses))
   ].join('\n\n')
+}
+
+/** The specification of one tree as plain text, with what holds for all, the cautions and its own season's notes. */
+export function treeSpecificationText(plan: Plan, tree: TreePlan): string {
+  const timing = plan.timing?.flatMap((note) => {
+    if (note.trees.length === 0) return [note]
+    return note.trees.includes(tree) ? [{ ...note, trees: [tree] }] : []
+  })
+  return specificationText({ ...plan, trees: [tree], ...(timing === undefined ? {} : { timing }) })
 }
 
 /** Label and text; a portrait page of either paper is as wide. */

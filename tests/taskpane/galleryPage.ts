@@ -30,6 +30,7 @@ const engine = {
   describeRates: describeStartRates,
   describeRules,
   describeDocuments,
+  specificationOf: documents.treeSpecificationText,
   drawings: () => Promise.resolve(documents)
 }
 const pane = new Pane(root, { surface, engine, today: () => '2031-03-02' })
