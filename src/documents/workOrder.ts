@@ -1,5 +1,5 @@
 import { ruleChangeSentences } from './planBasis'
-import { byUrgency, type Plan } from '../arbor/plan/plan'
+import { byUrgency, type Plan, type TreePlan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
 import type { Cover } from './clientReport'
 import { visitsIn, type ChosenOffer } from './offered'
@@ -97,6 +97,13 @@ function unreadWords({ unplanned }: Plan): string[] {
   })
 }
 
+function whyNotOrdered({ tree, visits }: TreePlan, year: number): string {
+  if (tree.limbs.length === 0) return 'limbs not listed; survey them, then plan again.'
+  return visits.some((visit) => visit.year === year && visit.cuts.length > 0)
+    ? 'work not in what was ordered.'
+    : `no cut is planned in ${String(year)}.`
+}
+
 /** Trees that this order does not send anybody to, and why. */
 function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[]): void {
   const ordered = new Set(days.flatMap(({ stops }) => stops.map(({ tree }) => tree)))
@@ -104,15 +111,12 @@ function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[
   if (others.length === 0 && plan.unplanned.length === 0) return
   draft.blank()
   draft.heading('Not in this order')
-  for (const { tree, visits } of others) {
-    const why =
-      tree.limbs.length === 0
-        ? 'its limbs are not listed; survey it, then plan again.'
-        : visits.some((visit) => visit.year === year && visit.cuts.length > 0)
-          ? 'its work is not in what was ordered.'
-          : `no cut is planned in ${String(year)}.`
-    draft.bullet(`Tree ${tree.id}: ${why}`)
+  const whys = new Map<string, string[]>()
+  for (const tree of others) {
+    const why = whyNotOrdered(tree, year)
+    whys.set(why, [...(whys.get(why) ?? []), tree.tree.id])
   }
+  for (const [why, ids] of whys) draft.bullet(`${ids.length === 1 ? 'Tree' : 'Trees'} ${listed(ids)}: ${why}`)
   for (const text of unreadWords(plan)) draft.bullet(text)
 }
 
