@@ -53,7 +53,7 @@ function addChoice(
   )
 }
 
-/** What the client can choose among, each the sum of lines printed above, the choice that is offered marked and named. */
+/** What the client can choose among, each the sum of lines printed below, the choice that is offered marked and named. */
 export function addChoices(
   draft: SheetDraft,
   estimate: Estimate,

@@ -74,13 +74,23 @@ function addLines(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): nu
   return top
 }
 
+const workTitle = 'Work by tree and visit'
+
+/** The row that the first line will have: the choices, whose formulas name it, take as many rows wherever it is. */
+function firstLine(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): number {
+  const trial = new SheetDraft(draft.widths)
+  addChoices(trial, estimate, offer, 0)
+  trial.section(workTitle)
+  return draft.next + trial.next + 1
+}
+
 /** Where everything is offered, marks would say nothing. */
 function isMarked({ kind }: ChosenOffer): boolean {
   return kind !== 'whole programme'
 }
 
 /**
- * The estimate as a sheet: which choice is offered and its price, one row a tree and visit, totals, what can be chosen, what
+ * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row a tree and visit, totals, what
  * the years share, and the rates that the formulas call by name. All formulas are native and older than Excel 2016, so
  * that it reckons without the add-in.
  */
@@ -92,20 +102,18 @@ export function describeEstimate(
   const draft = new SheetDraft(isMarked(offer) ? [...estimateWidths, 11] : estimateWidths)
   const names: NamedCells[] = []
   addHead(draft, estimate, plan, offer)
-  draft.section('Work by tree and visit')
   let titleRow: number | null = null
-  if (estimate.lines.length === 0)
+  if (estimate.lines.length === 0) {
+    draft.section(workTitle)
     draft.line(['No work is planned, so there is nothing to price.'], looks.body)
-  else {
+  } else {
+    const first = firstLine(draft, estimate, offer)
+    names.push(...addChoices(draft, estimate, offer, first))
+    draft.section(workTitle)
     titleRow = addLines(draft, estimate, offer)
-    const first = titleRow + 1
     draft.blank()
     addTotals(draft, estimate, first, !isMarked(offer))
-    names.push(
-      ...addChoices(draft, estimate, offer, first),
-      ...addYears(draft, estimate, first),
-      ...addRates(draft, estimate)
-    )
+    names.push(...addYears(draft, estimate, first), ...addRates(draft, estimate))
   }
   const description = draft.finish({
     kind: 'estimate',
