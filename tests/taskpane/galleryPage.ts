@@ -53,6 +53,10 @@ const stage = {
     surface.block = { sheet: sampleSheetName, top: 0, left: 0, rows: repeated(times) }
     surface.tell(selectionOf(surface.block))
   },
+  closeClipboard: () => {
+    document.execCommand = () => false
+    Object.defineProperty(navigator, 'clipboard', { value: undefined })
+  },
   holdReading: () => {
     surface.readBlock = (_address, { onProgress }) => {
       onProgress(1200, 3400)
