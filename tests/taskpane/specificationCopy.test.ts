@@ -90,6 +90,7 @@ describe('the text of one tree', () => {
     for (const caution of cautions) expect(text).toContain(caution)
     expect(text).toContain('Tree T03: American elm')
     expect(text).toContain('Cuts, 2026')
+    expect(text.indexOf('Tree T03')).toBeLessThan(text.indexOf('For all trees'))
     expect(text).not.toMatch(/\bT0[124-9]\b|\bT1\d\b/)
   })
 })
