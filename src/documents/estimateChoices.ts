@@ -68,9 +68,11 @@ export function addChoices(
   draft.format(header, at.cuts, 1, 1, { align: 'center' })
   const range = (column: EstimateColumn) => down(column, first, estimate.lines.length)
   const start = draft.next
-  const others = [thisVisit(estimate), wholeProgramme(estimate)]
-  const choices = [...others.map((other) => (other.kind === chosen.kind ? chosen : other))]
-  if (isBudget(chosen)) choices.push(chosen)
+  const choices: ChosenOffer[] = [
+    chosen.kind === 'this visit' ? chosen : thisVisit(estimate),
+    chosen.kind === 'whole programme' ? chosen : wholeProgramme(estimate),
+    ...(isBudget(chosen) ? [chosen] : [])
+  ]
   for (const choice of choices) addChoice(draft, choice, estimate, range)
   const rows = draft.next - start
   draft.format(start, at.hours, rows, 1, { numberFormat: '0.00', align: 'right' })

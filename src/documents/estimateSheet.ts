@@ -79,7 +79,7 @@ const workTitle = 'Work by tree and visit'
 /** The row that the first line will have: the choices, whose formulas name it, take as many rows wherever it is. */
 function firstLine(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): number {
   const trial = new SheetDraft(draft.widths)
-  addChoices(trial, estimate, offer, 0)
+  addChoices(trial, { ...estimate, lines: [] }, offer, 0)
   trial.section(workTitle)
   return draft.next + trial.next + 1
 }
