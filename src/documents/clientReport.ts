@@ -4,7 +4,7 @@ import type { Estimate } from '../arbor/price/estimate'
 import { wholeProgramme } from '../arbor/price/offers'
 import { addCosts, addCostWords } from './clientReportCosts'
 import { draftNotice } from './cautions'
-import { addDrawings } from './clientReportDrawings'
+import { aboutDrawings, addDrawings } from './clientReportDrawings'
 import { addApproval, addTerms } from './clientReportTerms'
 import { describeTree } from './cutTable'
 import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
@@ -119,7 +119,7 @@ export function describeClientReport(
   const charts = addCosts(draft, besideCover, offered, offer)
   draft.measure = wordWidths.length + 5
   draft.size = sizes.tables
-  addTerms(draft, plan)
+  addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
   addApproval(draft, plan.date.slice(0, 4), offer, estimate)
   draft.measure = draft.widths.length
   const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }

@@ -168,6 +168,19 @@ function titleOf({ tree }: TreePlan): string {
   return `Tree ${tree.id}${about === '' ? '' : `: ${about}`}`
 }
 
+/** What the pages of the trees are, a sentence each; nothing where there are none. */
+export function aboutDrawings(plan: Plan, offer: ChosenOffer): string[] {
+  const count = offeredTrees(plan, offer).length
+  if (count === 0) return []
+  const what =
+    'Each tree has a page: side views before and after its first visit, made from the measurements and no portraits, with its cuts numbered; and charts of what comes off at each visit and of the limb that needs it most.'
+  if (count <= mostDrawn) return [what]
+  return [
+    what,
+    `Drawn are the ${String(mostDrawn)} most urgent of the ${String(count)} trees with cuts; the table has them all.`
+  ]
+}
+
 /** A page a tree that is offered: before and after its first visit, its cuts, and how it goes on. */
 export function addDrawings(
   draft: PrintedDraft,
@@ -178,10 +191,9 @@ export function addDrawings(
   const trees = offeredTrees(plan, offer)
   const pages: DrawnPages = { pictures: [], charts: [] }
   const room = pageRoom(page, draft.widths)
-  trees.slice(0, mostDrawn).forEach((drawn, index) => {
+  for (const drawn of trees.slice(0, mostDrawn)) {
     const start = draft.next
     draft.newPage()
-    if (index === 0) addIntro(draft, trees.length)
     draft.heading(titleOf(drawn.tree))
     const used = draft.heights
       .filter(({ row }) => row >= start)
@@ -189,17 +201,6 @@ export function addDrawings(
     const { pictures, charts } = addTree(draft, plan, drawn, Math.floor((room - used) / rowPoints))
     pages.pictures.push(...pictures)
     pages.charts.push(...charts)
-  })
+  }
   return pages
-}
-
-function addIntro(draft: PrintedDraft, trees: number): void {
-  draft.heading('The trees before and after their first visit', draft.size + 5)
-  const some =
-    trees > mostDrawn
-      ? ` Drawn are the ${String(mostDrawn)} most urgent of the ${String(trees)} trees with cuts; the table has them all.`
-      : ''
-  draft.prose(
-    `Side views made from the measurements, not portraits: on the left with the cuts numbered, on the right as the tree should stand after them. The charts show what comes off at each visit, and how the limb that needs it most goes on.${some}`
-  )
 }

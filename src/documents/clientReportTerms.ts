@@ -1,6 +1,8 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
+import { printMoney } from '../../shared/money'
 import { cautions, draftNotice } from './cautions'
+import { priceOf } from './clientReportYears'
 import type { ChosenOffer } from './offered'
 import { looks } from './palette'
 import { ruleChangeSentences } from './planBasis'
@@ -44,11 +46,11 @@ function list(draft: PrintedDraft, title: string, sentences: readonly string[]):
   for (const text of sentences) draft.bullet(text)
 }
 
-/** What the report takes for granted, where its knowledge ends, and the cautions. */
-export function addTerms(draft: PrintedDraft, plan: Plan): void {
+/** What the report takes for granted and what its pages of trees are, where its knowledge ends, and the cautions. */
+export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string[]): void {
   draft.keepTogether()
   draft.blank()
-  list(draft, 'What this report assumes', [...assumptions, ...ruleChangeSentences(plan)])
+  list(draft, 'What this report assumes', [...assumptions, ...pages, ...ruleChangeSentences(plan)])
   draft.keepTogether()
   draft.blank()
   list(draft, 'Where its limits are', limits(plan))
@@ -58,13 +60,15 @@ export function addTerms(draft: PrintedDraft, plan: Plan): void {
   for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
 }
 
-/** What may be ordered: all that is offered, or a part of it that the client names. */
-function choices(offer: ChosenOffer, firstYear: string): string[] {
-  if (offer.kind === 'this visit') return ['The first visit to each tree, as priced in this report.']
-  if (offer.kind === 'within budget') return ['The visits that are offered, as priced in this report.']
+/** What may be ordered, with its price: all that is offered, or a part of it that the client names. */
+function choices(offer: ChosenOffer, firstYear: string, { currency, minorDigits }: Estimate): string[] {
+  const all = `${printMoney(offer.total, minorDigits)} ${currency} with tax`
+  if (offer.kind === 'this visit') return [`The first visit to each tree: ${all}.`]
+  if (offer.kind === 'within budget') return [`The visits that are offered: ${all}.`]
+  const first = priceOf(offer.lines.filter(({ year }) => String(year) === firstYear))
   return [
-    `The work of ${firstYear} only, as listed tree by tree.`,
-    'All visits of the programme; each later visit is confirmed with its price before it is made.'
+    `The work of ${firstYear} only, as listed tree by tree: ${printMoney(first, minorDigits)} ${currency} before tax.`,
+    `All visits of the programme: ${all}; each later visit is confirmed with its price before it is made.`
   ]
 }
 
@@ -73,13 +77,13 @@ export function addApproval(
   draft: PrintedDraft,
   firstYear: string,
   offer: ChosenOffer,
-  { inventedRates }: Estimate
+  estimate: Estimate
 ): void {
   draft.keepTogether()
   draft.blank()
   draft.heading('Approval')
-  if (inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
-  for (const choice of choices(offer, firstYear)) draft.tick(choice)
+  if (estimate.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
+  for (const choice of choices(offer, firstYear, estimate)) draft.tick(choice)
   draft.tick('Only the trees named here:')
   draft.toFill([{ label: '', at: 0, from: 1, columns: 5 }])
   const places = (labels: readonly [string, string]) => [

@@ -93,6 +93,12 @@ describe.each(cases)('the client report that offers %s', (name, offer) => {
     expect(total.at(-1)).toBe(offer.total.toNumber())
   })
 
+  test('asks the client to sign for the sum that it names', () => {
+    const approval = report.rows.findIndex((row) => row[0] === 'Approval')
+    const ticks = report.rows.slice(approval).filter((row) => row[0] === '☐')
+    expect(ticks.map((row) => String(row[1])).join(' ')).toContain(`: ${offer.total.toFixed(2)} USD with tax`)
+  })
+
   test('draws the trees whose visit is offered', () => {
     const drawn = new Set(report.pictures!.map(({ alt }) => /^Tree (\S+),/.exec(alt)![1]))
     const wanted = plan.trees.filter(
