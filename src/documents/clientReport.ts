@@ -117,11 +117,10 @@ export function describeClientReport(
   for (const text of summary(plan)) draft.prose(text)
   addCostWords(draft, plan, estimate, offer)
   const charts = addCosts(draft, besideCover, offered, offer)
-  draft.measure = wordWidths.length + 5
+  draft.measure = draft.widths.length
   draft.size = sizes.tables
   addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
   addApproval(draft, plan.date.slice(0, 4), offer, estimate)
-  draft.measure = draft.widths.length
   const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }
   charts.push(...drawn.charts)
   draft.newPage()

@@ -3,7 +3,7 @@ import type { TreePlan, Visit } from '../../arbor/plan/plan'
 import { drawTree, type TreeDrawingOptions } from './drawTree'
 import { noteLines, textBlock } from './legend'
 import { sceneOf } from './scene'
-import type { Drawing, Shape } from './shapes'
+import type { Drawing } from './shapes'
 import { sideBySide } from './sideBySide'
 import { legendHeight, margin, plotOf, scaleFor } from './treeLayout'
 
@@ -31,7 +31,7 @@ function notesBelow(plan: TreePlan, visit: Visit, height: number, options: PairO
   return noteLines(scene, scaleFor(scene, plotOf(width, height, below)), options.width - 2 * margin)
 }
 
-/** Room below the two trees for what they take for granted. */
+/** Room below the two trees for what they take for granted; more where that is long. */
 export const notesRoom = 44
 
 /**
@@ -47,6 +47,7 @@ export function drawBeforeAfter(plan: TreePlan, visit: Visit, options: PairOptio
     apart
   )
   const lines = notesBelow(plan, visit, height, options)
-  const notes: Shape[] = textBlock(lines, { x: margin, y: pair.height + 2 }, 'note').shapes
-  return { ...pair, height: pair.height + notesRoom, shapes: [...pair.shapes, ...notes] }
+  const notes = textBlock(lines, { x: margin, y: pair.height + 2 }, 'note')
+  const room = Math.max(notesRoom, Math.ceil(notes.height) + margin)
+  return { ...pair, height: pair.height + room, shapes: [...pair.shapes, ...notes.shapes] }
 }
