@@ -33,7 +33,7 @@ export interface TreeDrawingOptions {
   palette: DrawingPalette
   /** For the ratio at which the dashed ring of the rose stands. */
   rules?: Rules
-  /** With a legend without cuts and notes, which stand elsewhere. */
+  /** With a legend of dose and signs only; sides, cuts and notes stand elsewhere. */
   brief?: boolean
 }
 

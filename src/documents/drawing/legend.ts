@@ -19,7 +19,7 @@ export interface LegendSetting {
   when: 'before' | 'after'
   system: UnitSystem
   subordinateUpTo: number
-  /** Without cuts and notes, which stand elsewhere, so that the tree has more of the height. */
+  /** Without rose, cuts and notes, so that the tree has more of the height; sides and cuts are listed elsewhere. */
   brief?: boolean
 }
 
@@ -94,7 +94,7 @@ export function legendBlocks(
   width: number,
   setting: LegendSetting
 ): Set {
-  const rose = hasRose(scene)
+  const rose = hasRose(scene, setting)
   const left = rose ? roseSize.width + gap : 0
   const right = { x: corner.x + left, y: corner.y + 4 }
   const dose = doseBlock(scene, right, width - left)
@@ -114,8 +114,8 @@ export function legendBlocks(
   }
 }
 
-function hasRose(scene: Scene): boolean {
-  return roseLimbs(scene, 'before').length > 0
+function hasRose(scene: Scene, { brief = false }: LegendSetting): boolean {
+  return !brief && roseLimbs(scene, 'before').length > 0
 }
 
 /** What stands below a tree: rose, dose, keys, cuts and notes. */
@@ -126,6 +126,8 @@ export function legend(
   width: number,
   setting: LegendSetting
 ): Shape[] {
-  const rose = hasRose(scene) ? bearingRose(scene, setting.when, corner, setting.subordinateUpTo) : []
+  const rose = hasRose(scene, setting)
+    ? bearingRose(scene, setting.when, corner, setting.subordinateUpTo)
+    : []
   return [...rose, ...legendBlocks(scene, scale, corner, width, setting).shapes]
 }
