@@ -20,7 +20,7 @@ import { describeRates } from '../src/documents/ratesSheet'
 import { describeRules } from '../src/documents/rulesSheet'
 import type { Content, SheetDescription } from '../src/documents/sheet'
 import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
-import { SheetStyles } from '../src/file/workbookStyles'
+import { SheetLooks } from '../src/file/workbookStyles'
 import { writeWorkbook } from '../src/file/writeWorkbook'
 import { MissingProgram, OfficeSuite, pagesOf } from './officeSuite'
 
@@ -78,7 +78,7 @@ function agrees(wanted: number | string, found: unknown, money: number | null): 
 
 /** The formulas of a sheet that were reckoned, and a line for each that came to something else. */
 function compare(description: SheetDescription, rows: readonly unknown[][], digits: number, name: string) {
-  const styles = new SheetStyles(description)
+  const looks = new SheetLooks(description)
   const moneyLook = moneyFormat(digits).numberFormat
   const differing: string[] = []
   let formulas = 0
@@ -87,7 +87,7 @@ function compare(description: SheetDescription, rows: readonly unknown[][], digi
     row.forEach((content, c) => {
       if (!isFormula(content)) return
       formulas += 1
-      const isMoney = styles.at(r, c)?.numFmt === moneyLook
+      const isMoney = looks.row(r).looks[c]?.style?.numFmt === moneyLook
       if (isMoney) amounts += 1
       const found = rows[r]?.[c]
       if (agrees(content.value, found, isMoney ? digits : null)) return

@@ -118,7 +118,7 @@ export function describeClientReport(
   addCostWords(draft, plan, estimate, offer)
   const charts = addCosts(draft, besideCover, offered, offer)
   draft.measure = draft.widths.length
-  draft.size = sizes.tables
+  draft.resize(sizes.tables)
   addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
   addApproval(draft, plan.date.slice(0, 4), offer, estimate)
   const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }

@@ -1,6 +1,7 @@
 import { defaultRules } from '../../shared/rules'
 import { byUrgency, type Plan } from '../arbor/plan/plan'
 import { cautions, howToRead } from './cautions'
+import { cutPlanLooks, sayCutPlanLooks } from './cutPlanLooks'
 import {
   addConfidence,
   addLeftOver,
@@ -10,12 +11,14 @@ import {
   addUncut,
   addUnplanned
 } from './cutPlanRemarks'
+import { breaksForBlock } from './chartRoom'
+import { addCutPlanCharts } from './cutPlanCharts'
 import { cutColumns, cutRows, cutWidths } from './cutTable'
 import { SheetDraft } from './draft'
 import { titles } from './ownSheets'
 import { looks } from './palette'
 import { addRuleChanges, addTiming, closedSentences } from './planBasis'
-import type { SheetDescription } from './sheet'
+import type { PageSetup, SheetDescription } from './sheet'
 
 function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   const { inventory } = plan
@@ -25,14 +28,18 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   draft.labelled('Inventory', `${counted}, read from ${inventory.address}. ${String(cuts)} cuts planned.`)
   draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
   draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
+  if (cuts > 0) sayCutPlanLooks(draft)
+  if (plan.trees.some(({ visits }) => visits.length > 0))
+    draft.labelled('Charts', 'Dose and aspect ratios of the most urgent trees, below the table of cuts.')
   for (const sentence of howToRead) draft.labelled('How to read', sentence)
   for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
 }
 
 /**
- * The cut plan as a sheet: cautions, a table of cuts by urgency, then trees without a cut, limbs to decide on site, what
- * remains, rows that could not be planned and every problem. Lengths in the units of the plan's system.
+ * The cut plan as a sheet: cautions, a table of cuts by urgency, the most urgent trees in figures and charts, then trees
+ * without a cut, limbs to decide on site, what remains, rows that could not be planned and every problem. Lengths in the
+ * units of the plan's system.
  */
 export function describeCutPlan(plan: Plan): SheetDescription {
   const draft = new SheetDraft(cutWidths)
@@ -56,6 +63,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
       if (group.length > 0) draft.format(end, 0, 1, cutWidths.length, looks.groupEnd)
     }
   }
+  const figures = addCutPlanCharts(draft, trees, plan.rules ?? defaultRules)
   addUncut(draft, trees)
   addOnSite(draft, trees)
   addLeftOver(draft, trees)
@@ -66,16 +74,19 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   addUnplanned(draft, plan)
   addProblems(draft, plan)
 
+  const page: PageSetup = {
+    orientation: 'landscape',
+    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    titleRow,
+    footer: `Cut plan, ${plan.date}. Not a tree risk assessment; a qualified arborist on site decides.`
+  }
   return draft.finish({
     kind: 'cut-plan',
     name: titles['cut-plan'],
     freezeRows: 0,
     freezeColumns: 1,
-    page: {
-      orientation: 'landscape',
-      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
-      titleRow,
-      footer: `Cut plan, ${plan.date}. Not a tree risk assessment; a qualified arborist on site decides.`
-    }
+    conditionalLooks: titleRow === null ? [] : cutPlanLooks(titleRow, body.length),
+    charts: figures.charts,
+    page: { ...page, breaks: breaksForBlock(draft, page, figures.from, figures.to) }
   })
 }

@@ -14,16 +14,14 @@ const sentenceColumn = 2
 const sentenceWidth = 116
 const remedyColumn = 10
 const remedyWidth = 120
+const beforeRemedy = Array<null>(remedyColumn - sentenceColumn - 1).fill(null)
 
 const percent = (share: number): string => `${String(Math.round(share * 100))} %`
 
 /** One line of a remark: where or who, the sentence and its remedy in their columns. */
 function remarkRow(place: Content[], sentence: string | number, remedy: string): Content[] {
-  const cells: Content[] = Array<null>(remedyColumn + 1).fill(null)
-  place.forEach((content, index) => (cells[index] = content))
-  cells[sentenceColumn] = sentence === '' ? null : sentence
-  cells[remedyColumn] = remedy === '' ? null : remedy
-  return cells
+  const cells = [place[0] ?? null, place[1] ?? null, sentence === '' ? null : sentence]
+  return remedy === '' ? cells : [...cells, ...beforeRemedy, remedy]
 }
 
 /** Who or where, what about it, and the remedy beside it. */
@@ -125,16 +123,21 @@ export function addLeftOver(draft: SheetDraft, trees: TreePlan[]): void {
   addRemarks(draft, 'What remains after the planned visits', header, remarks)
 }
 
+/** Trees examined at most: each is planned twice more. The most urgent are the ones whose cuts come first. */
+const mostExamined = 100
+
 /** Which first cuts would change if foliage shares are wrong by their usual error. */
 export function addConfidence(draft: SheetDraft, trees: TreePlan[], rules: Rules): void {
-  const remarks = trees.flatMap((tree) =>
+  const examined = trees.slice(0, mostExamined)
+  const remarks = examined.flatMap((tree) =>
     confidenceOf(tree, rules).changes.map((sentence): Remark => ({
       place: [tree.tree.id, tree.tree.species],
       sentence,
       remedy: 'Look at how much foliage the limb really carries before cutting.'
     }))
   )
-  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than reckoned`
+  const which = examined.length < trees.length ? `, of the ${String(examined.length)} most urgent trees` : ''
+  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than reckoned${which}`
   addRemarks(draft, title, ['Tree', 'Species', 'What changes', 'What to do'], remarks)
 }
 

@@ -1,6 +1,6 @@
 import { readSerial } from '../../shared/serialDate'
 import { looks } from './palette'
-import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
+import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { linesNeeded, pointsForLines } from './wrapping'
 
 /** A column of a table: its header, its look and whether long text wraps. */
@@ -8,6 +8,11 @@ export interface TableColumn {
   header: string
   format?: Format
 }
+
+/** How many of the last looks are searched for one to carry on. */
+const looksBack = 6
+
+const bold: Format = { bold: true }
 
 /** A sheet being set from top to bottom: lines of text, tables, and the formats that go with them. */
 export class SheetDraft {
@@ -23,8 +28,26 @@ export class SheetDraft {
     return this.rows.length
   }
 
+  /** A look over cells. Where the same look ends right above, it is carried on, which keeps long sheets short. */
   format(row: number, column: number, rows: number, columns: number, format: Format): void {
-    if (rows > 0 && columns > 0) this.formats.push({ area: { row, column, rows, columns }, format })
+    if (rows <= 0 || columns <= 0) return
+    const above = this.endingAt(row, column, columns, format)
+    if (above === null) this.formats.push({ area: { row, column, rows, columns }, format })
+    else above.rows += rows
+  }
+
+  /** The area of the same look and columns that ends above a row, if no later look reaches below it. */
+  private endingAt(row: number, column: number, columns: number, format: Format): Area | null {
+    const { formats } = this
+    // A line is drawn along the bottom of its area: each area has its own.
+    if (format.underline !== undefined) return null
+    for (let at = formats.length - 1; at >= Math.max(0, formats.length - looksBack); at--) {
+      const { area, format: look } = formats[at] as SheetDescription['formats'][number]
+      const end = area.row + area.rows
+      if (end > row) return null
+      if (end === row && look === format && area.column === column && area.columns === columns) return area
+    }
+    return null
   }
 
   /** A row of cells from the first column on, in one look across the whole width. */
@@ -41,7 +64,7 @@ export class SheetDraft {
   /** A label and, in the next column, what it says: a sentence that runs to the right. */
   labelled(label: string, content: Content, look: Format = looks.lead): number {
     const row = this.line([label, content], look)
-    this.format(row, 0, 1, 1, { bold: true })
+    this.format(row, 0, 1, 1, bold)
     return row
   }
 
@@ -83,8 +106,9 @@ export class SheetDraft {
     const wrapped = columns.flatMap((column, index) => (column.format?.wrap === true ? [index] : []))
     for (const cells of body) {
       const row = this.rows.push(cells) - 1
-      const lines = wrapped.map((index) => linesNeeded(cells[index] ?? null, this.widths[index] ?? 9))
-      const most = Math.max(1, ...lines)
+      let most = 1
+      for (const index of wrapped)
+        most = Math.max(most, linesNeeded(cells[index] ?? null, this.widths[index] ?? 9))
       this.height(row, 1, pointsForLines(most, 10))
     }
     if (body.length > 0) this.format(top + body.length, 0, 1, this.widths.length, looks.groupEnd)
@@ -95,8 +119,6 @@ export class SheetDraft {
     rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths'>
   ): SheetDescription {
     const { rows, formats, tables, heights, widths } = this
-    const width = widths.length
-    const even = rows.map((row) => [...row, ...Array<null>(Math.max(0, width - row.length)).fill(null)])
-    return { ...rest, rows: even, formats, tables, heights, widths }
+    return { ...rest, rows, formats, tables, heights, widths }
   }
 }

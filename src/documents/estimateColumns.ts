@@ -93,17 +93,46 @@ export interface Working {
   order: number
 }
 
+/** Stands in the formulas of a line for its row. */
+const ownRow = '¤'
+
+/** A formula of every line, cut where the number of its row belongs. */
+type RowFormula = readonly string[]
+
+const onRow = (formula: string): RowFormula => `=${formula}`.split(ownRow)
+
+function rowFormulas() {
+  const of = (column: EstimateColumn) => `${columnLetters(at[column])}${ownRow}`
+  const ofYear = (column: string) => `SUMIF(Work_years,${of('year')},${column})`
+  const quota = `${ofYear('Year_units')}*ROUND(${of('hours')}*100,0)`
+  const all = `ROUND(${ofYear('Year_hours')}*100,0)`
+  const beforeFactor = `${of('setUp')}+${of('cutting')}+${of('brush')}`
+  const charged = `${of('cost')}*(1+Contingency_rate)*(1+Overhead_rate)*Profit_factor`
+  return {
+    brush: onRow(`${of('weight')}/Brush_a_minute`),
+    hours: onRow(`ROUND((${beforeFactor})*${of('factor')}/60,2)`),
+    loose: onRow(`${of('weight')}/Loose_density`),
+    chips: onRow(`${of('weight')}/Chip_density`),
+    crew: onRow(`ROUND(${of('hours')}*Crew_hour,Money_digits)`),
+    disposal: onRow(`ROUND(${of('weight')}*Disposal_rate,Money_digits)`),
+    shared: onRow(`(${of('units')}+IF(${of('order')}>=${ofYear('Year_order')},1,0))/10^Money_digits`),
+    cost: onRow(`ROUND(${of('crew')}+${of('disposal')}+${of('shared')},Money_digits)`),
+    price: onRow(`ROUND(MAX(${charged},Least_charge),Money_digits)`),
+    units: onRow(`INT(${quota}/${all})`),
+    order: onRow(`(${of('year')}-2000)*10^13+(${quota}-${of('units')}*${all})*10^5+10^5-ROW()`)
+  } as const satisfies Partial<Record<EstimateColumn, RowFormula>>
+}
+
+const formulas = rowFormulas()
+
 /** One line of the table at a row of the sheet: inputs as numbers, everything that follows from them as a formula. */
 export function estimateRow(line: EstimateLine, row: number, { units, order }: Working): Content[] {
   const { minutes, brush, money } = line
-  const of = (column: EstimateColumn) => cell(column, row)
-  const hundredths = `ROUND(${of('hours')}*100,0)`
-  const ofYear = (column: string) => `SUMIF(Work_years,${of('year')},${column})`
-  const quota = `${ofYear('Year_units')}*${hundredths}`
-  const all = `ROUND(${ofYear('Year_hours')}*100,0)`
-  const formula = (text: string, value: number): Content => ({ formula: `=${text}`, value })
-  const beforeFactor = `${of('setUp')}+${of('cutting')}+${of('brush')}`
-  const charged = `${of('cost')}*(1+Contingency_rate)*(1+Overhead_rate)*Profit_factor`
+  const number = String(row + 1)
+  const reckoned = (column: keyof typeof formulas, value: number): Content => ({
+    formula: formulas[column].join(number),
+    value
+  })
   return [
     line.tree,
     line.visit,
@@ -112,21 +141,18 @@ export function estimateRow(line: EstimateLine, row: number, { units, order }: W
     line.cuts,
     minutes.setUp,
     minutes.cutting,
-    brush.byWeight ? formula(`${of('weight')}/Brush_a_minute`, minutes.brush) : minutes.brush,
+    brush.byWeight ? reckoned('brush', minutes.brush) : minutes.brush,
     line.accessFactor,
-    formula(`ROUND((${beforeFactor})*${of('factor')}/60,2)`, line.crewHours),
+    reckoned('hours', line.crewHours),
     brush.weight,
-    formula(`${of('weight')}/Loose_density`, brush.looseVolume),
-    formula(`${of('weight')}/Chip_density`, brush.chipVolume),
-    formula(`ROUND(${of('hours')}*Crew_hour,Money_digits)`, money.crew.toNumber()),
-    formula(`ROUND(${of('weight')}*Disposal_rate,Money_digits)`, money.disposal.toNumber()),
-    formula(
-      `(${of('units')}+IF(${of('order')}>=${ofYear('Year_order')},1,0))/10^Money_digits`,
-      money.shared.toNumber()
-    ),
-    formula(`ROUND(${of('crew')}+${of('disposal')}+${of('shared')},Money_digits)`, money.cost.toNumber()),
-    formula(`ROUND(MAX(${charged},Least_charge),Money_digits)`, line.price.toNumber()),
-    formula(`INT(${quota}/${all})`, units),
-    formula(`(${of('year')}-2000)*10^13+(${quota}-${of('units')}*${all})*10^5+10^5-ROW()`, order)
+    reckoned('loose', brush.looseVolume),
+    reckoned('chips', brush.chipVolume),
+    reckoned('crew', money.crew.toNumber()),
+    reckoned('disposal', money.disposal.toNumber()),
+    reckoned('shared', money.shared.toNumber()),
+    reckoned('cost', money.cost.toNumber()),
+    reckoned('price', line.price.toNumber()),
+    reckoned('units', units),
+    reckoned('order', order)
   ]
 }

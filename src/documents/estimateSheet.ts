@@ -3,9 +3,12 @@ import type { Estimate } from '../arbor/price/estimate'
 import { wholeProgramme } from '../arbor/price/offers'
 import { readSerial } from '../../shared/serialDate'
 import { cautions, inventedRatesNotice } from './cautions'
+import { breaksForBlock } from './chartRoom'
 import { SheetDraft } from './draft'
+import { addPriceChart, type ChartBlock } from './estimateChart'
 import { addChoices, chosenMark } from './estimateChoices'
 import { at, estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
+import { estimateLooks, leastChargeSentence } from './estimateLooks'
 import { addRates } from './estimateRates'
 import { addTotals } from './estimateTotals'
 import { addYears, workingOf } from './estimateYears'
@@ -13,7 +16,7 @@ import { moneyFormat } from './moneyFormat'
 import { offerName, type ChosenOffer } from './offered'
 import { titles } from './ownSheets'
 import { looks } from './palette'
-import type { Content, NamedCells, SheetDescription } from './sheet'
+import type { Content, NamedCells, PageSetup, SheetDescription } from './sheet'
 
 /** Where the amount offered stands in the head: a column wide enough for any. */
 const amountColumn = at.basis
@@ -43,7 +46,7 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: Chose
   draft.format(until, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
   draft.labelled(
     'Prices',
-    `In ${estimate.currency}. Visits after the first are a forecast at the same rates.`
+    `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
   )
   if (estimate.inventedRates) {
     const counted = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
@@ -103,6 +106,7 @@ export function describeEstimate(
   const names: NamedCells[] = []
   addHead(draft, estimate, plan, offer)
   let titleRow: number | null = null
+  let price: ChartBlock | null = null
   if (estimate.lines.length === 0) {
     draft.section(workTitle)
     draft.line(['No work is planned, so there is nothing to price.'], looks.body)
@@ -113,19 +117,24 @@ export function describeEstimate(
     titleRow = addLines(draft, estimate, offer)
     draft.blank()
     addTotals(draft, estimate, first, !isMarked(offer))
+    price = addPriceChart(draft, estimate, first)
     names.push(...addYears(draft, estimate, first), ...addRates(draft, estimate))
+  }
+  const page: PageSetup = {
+    orientation: 'landscape',
+    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    titleRow,
+    footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
   }
   const description = draft.finish({
     kind: 'estimate',
     name: titles.estimate,
     freezeRows: 0,
     freezeColumns: 0,
-    page: {
-      orientation: 'landscape',
-      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
-      titleRow,
-      footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
-    }
+    page
   })
-  return names.length > 0 ? { ...description, names } : description
+  if (titleRow === null || price === null) return description
+  const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
+  const breaks = breaksForBlock(draft, page, price.from, price.to)
+  return { ...description, names, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
 }

@@ -28,10 +28,25 @@ export function pageRoom(
   return (down - 2 * margins.above - 12) / scale
 }
 
-function heightsOf(heights: readonly RowHeight[], count: number): number[] {
-  const points = Array<number>(count).fill(standardRow)
+function heightsOf(heights: readonly RowHeight[], count: number): Float64Array {
+  const points = new Float64Array(count).fill(standardRow)
   for (const { row, rows, points: height } of heights) points.fill(height, row, row + rows)
   return points
+}
+
+/** The points from each block up to where the next one, or a page, begins. */
+function lengthsOf(points: Float64Array, { starts, blocks }: PageMarks): Map<number, number> {
+  const ends = [...starts, ...blocks, points.length].sort((a, b) => a - b)
+  const lengths = new Map<number, number>()
+  let at = 0
+  for (const start of blocks) {
+    while ((ends[at] ?? points.length) <= start && at < ends.length) at++
+    const end = ends[at] ?? points.length
+    let length = 0
+    for (let row = start; row < end; row++) length += points[row] ?? 0
+    lengths.set(start, length)
+  }
+  return lengths
 }
 
 /**
@@ -41,25 +56,17 @@ function heightsOf(heights: readonly RowHeight[], count: number): number[] {
 export function pageBreaks(
   heights: readonly RowHeight[],
   count: number,
-  { starts, blocks }: PageMarks,
+  marks: PageMarks,
   room: number
 ): number[] {
   const points = heightsOf(heights, count)
-  const lengths = new Map<number, number>()
-  blocks.forEach((start, index) => {
-    const next = blocks[index + 1] ?? count
-    const end = Math.min(next, ...[...starts].filter((row) => row > start))
-    lengths.set(
-      start,
-      points.slice(start, end).reduce((sum, each) => sum + each, 0)
-    )
-  })
+  const lengths = lengthsOf(points, marks)
   const breaks: number[] = []
   let used = 0
   points.forEach((height, row) => {
     const length = lengths.get(row) ?? 0
     const runsOver = used > 0 && length <= room && used + length > room
-    if (row > 0 && (starts.has(row) || runsOver)) {
+    if (row > 0 && (marks.starts.has(row) || runsOver)) {
       breaks.push(row)
       used = 0
     } else if (used + height > room) used = 0

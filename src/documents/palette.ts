@@ -12,6 +12,7 @@ export const palette = {
   headerFill: '#e3eae4',
   cautionFill: '#f7f1e6',
   inputFill: '#fbf8d9',
+  noticeFill: '#f6dfc0',
   rule: '#9aa79d'
 } as const
 

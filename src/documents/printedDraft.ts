@@ -7,9 +7,13 @@ import { foldText, linesNeeded, pointsForLines } from './wrapping'
 /** Characters of body text that go on one character of column width at ten points; an estimate, fonts differ. */
 const charactersPerWidth = 1.28
 
+const plain: Format = {}
 const bold: Format = { bold: true }
 const wrapped: Format = { wrap: true }
 const ruled: Format = { underline: palette.rule }
+const atTop: Format = { vertical: 'top' }
+const atBottom: Format = { vertical: 'bottom' }
+const toLeft: Format = { align: 'left' }
 const toWriteOn: Format = { underline: palette.ink }
 
 /** Height in points of so many lines of running text, closer than in a table. */
@@ -19,11 +23,15 @@ function proseHeight(lines: number, size: number): number {
 
 /** A sheet that is read on paper: prose in lines that end at the page's edge, larger tables, boxes to tick, lines to sign. */
 export class PrintedDraft extends SheetDraft {
-  private readonly known = new Map<string, Format>()
+  private readonly known = new Map<Format, Map<Format, Format>>()
+  private readonly equals = new Map<string, Format>()
   private readonly pages: PageMarks = { starts: new Set(), blocks: [] }
 
   /** Columns that running text may fill; lines that are too long are hard to read. */
   measure: number
+
+  /** The look of the body text. */
+  body: Format
 
   /** `size` is that of the body text in points; headings have a colour of their own. */
   constructor(
@@ -33,6 +41,13 @@ export class PrintedDraft extends SheetDraft {
   ) {
     super(widths)
     this.measure = widths.length
+    this.body = { ...looks.body, size }
+  }
+
+  /** Points of the body text from here on. */
+  resize(size: number): void {
+    this.size = size
+    this.body = { ...looks.body, size }
   }
 
   /** What follows begins a page. */
@@ -51,23 +66,27 @@ export class PrintedDraft extends SheetDraft {
     return { ...setup, breaks: pageBreaks(this.heights, this.next, this.pages, room) }
   }
 
-  get body(): Format {
-    return this.over(looks.body, { size: this.size })
-  }
-
   /** One look over another. Equal looks are one object, which keeps long sheets small and quick to write. */
   private over(below: Format, look: Format): Format {
-    const format = { ...below, ...look }
+    let over = this.known.get(below)
+    if (over === undefined) this.known.set(below, (over = new Map<Format, Format>()))
+    let format = over.get(look)
+    if (format === undefined) over.set(look, (format = this.shared({ ...below, ...look })))
+    return format
+  }
+
+  private shared(format: Format): Format {
     const key = JSON.stringify(format)
-    const known = this.known.get(key)
-    if (known !== undefined) return known
-    this.known.set(key, format)
+    const equal = this.equals.get(key)
+    if (equal !== undefined) return equal
+    this.equals.set(key, format)
     return format
   }
 
   /** Characters that fit from a column on; bold text is a little wider. */
-  private room(column: number, columns: number, look: Format): number {
-    const width = this.widths.slice(column, column + columns).reduce((sum, each) => sum + each + 0.7, 0)
+  private room(column: number, look: Format): number {
+    let width = 0
+    for (let at = column; at < this.measure; at++) width += (this.widths[at] ?? 0) + 0.7
     const tight = look.bold === true ? 0.92 : 1
     return Math.max(12, Math.floor((width * charactersPerWidth * tight * 10) / (look.size ?? this.size)))
   }
@@ -79,28 +98,35 @@ export class PrintedDraft extends SheetDraft {
   }
 
   /** Text from a column on, in as many rows as it needs; `lead` stands in the first column of the first row. */
-  prose(text: string, look: Format = {}, column = 0, lead: string | null = null): void {
+  prose(text: string, look: Format = plain, column = 0, lead: string | null = null): void {
     const full = this.over(this.body, look)
-    foldText(text, this.room(column, this.measure - column, full)).forEach((part, index) => {
-      const cells: Content[] = Array<null>(column).fill(null)
+    const points = proseHeight(1, full.size ?? this.size)
+    const parts = foldText(text, this.room(column, full))
+    for (let index = 0; index < parts.length; index++) {
+      const cells: Content[] = []
+      for (let before = 0; before < column; before++) cells.push(null)
+      cells.push(parts[index] ?? '')
       if (column > 0 && index === 0) cells[0] = lead
-      const row = this.line([...cells, part], full)
-      this.height(row, 1, proseHeight(1, full.size ?? this.size))
-      if (column > 0 && index === 0) this.format(row, 0, 1, 1, bold)
-    })
+      this.height(this.line(cells, full), 1, points)
+    }
+    if (column > 0 && lead !== null) this.format(this.next - parts.length, 0, 1, 1, bold)
   }
 
-  /** A label and a paragraph that wraps in the second column, so that it can be edited in place. */
-  clause(label: string | null, text: string): void {
-    const row = this.line([label, text], this.over(this.body, { vertical: 'top' }))
-    this.format(row, 0, 1, 1, bold)
-    this.format(row, 1, 1, 1, wrapped)
-    const lines = linesNeeded(text, ((this.widths[1] ?? 9) * 10.4) / this.size)
-    this.height(row, 1, proseHeight(lines, this.size))
+  /** Labels and paragraphs that wrap in the second column, so that they can be edited in place. */
+  clauses(clauses: readonly { label: string | null; text: string }[]): void {
+    const room = ((this.widths[1] ?? 9) * 10.4) / this.size
+    const top = this.next
+    for (const { label, text } of clauses) {
+      const row = this.rows.push([label, text]) - 1
+      this.height(row, 1, proseHeight(linesNeeded(text, room), this.size))
+    }
+    this.format(top, 0, clauses.length, this.widths.length, this.over(this.body, atTop))
+    this.format(top, 0, clauses.length, 1, bold)
+    this.format(top, 1, clauses.length, 1, wrapped)
   }
 
   /** A label and what it says beside it; an empty answer leaves a line to write on. */
-  entry(label: string, content: Content, column: number, look: Format = {}): void {
+  entry(label: string, content: Content, column: number, look: Format = plain): void {
     if (typeof content === 'string' && content.trim() !== '') {
       this.prose(content, look, column, label)
       return
@@ -110,13 +136,13 @@ export class PrintedDraft extends SheetDraft {
     this.height(row, 1, pointsForLines(1, this.size + 2))
     this.format(row, 0, 1, 1, bold)
     if (content === '' || content === null) this.format(row, column, 1, 1, toWriteOn)
-    else this.format(row, column, 1, 1, { align: 'left' })
+    else this.format(row, column, 1, 1, toLeft)
   }
 
   /** A sentence of a list; its further lines are set in. */
-  bullet(text: string, look: Format = {}): void {
+  bullet(text: string, look: Format = plain): void {
     const full = this.over(this.body, look)
-    const lines = foldText(text, this.room(0, this.measure, full) - 4)
+    const lines = foldText(text, this.room(0, full) - 4)
     lines.forEach((part, index) => {
       const row = this.line([`${index === 0 ? '•  ' : '    '}${part}`], full)
       this.height(row, 1, proseHeight(1, full.size ?? this.size))
@@ -134,7 +160,7 @@ export class PrintedDraft extends SheetDraft {
     for (const { label, at } of places) cells[at] = label
     const row = this.line(
       Array.from(cells, (cell) => cell ?? null),
-      this.over(this.body, { vertical: 'bottom' })
+      this.over(this.body, atBottom)
     )
     this.height(row, 1, 27)
     for (const { from, columns } of places) this.format(row, from, 1, columns, toWriteOn)
@@ -153,14 +179,13 @@ export class PrintedDraft extends SheetDraft {
       this.format(top + 1, index, body.length, 1, format)
       if (format.align !== undefined) this.format(top, index, 1, 1, { align: format.align })
     })
+    const wrapping = columns.flatMap(({ format }, index) => (format?.wrap === true ? [index] : []))
     for (const cells of body) {
       const row = this.rows.push(cells) - 1
-      const lines = columns.map(({ format }, index) =>
-        format?.wrap === true
-          ? linesNeeded(cells[index] ?? null, ((this.widths[index] ?? 9) * 10.4) / size)
-          : 1
-      )
-      this.height(row, 1, pointsForLines(Math.max(1, ...lines), size))
+      let most = 1
+      for (const index of wrapping)
+        most = Math.max(most, linesNeeded(cells[index] ?? null, ((this.widths[index] ?? 9) * 10.4) / size))
+      this.height(row, 1, pointsForLines(most, size))
       this.format(row, 0, 1, this.widths.length, ruled)
     }
     return top

@@ -44,7 +44,9 @@ export function byPurpose(tree: TreePlan, cuts: readonly Cut[]): PurposeGroup[] 
   const groups = new Map<Purpose, Cut[]>()
   for (const cut of cuts) {
     const purpose = purposeOf(cut, tree)
-    groups.set(purpose, [...(groups.get(purpose) ?? []), cut])
+    const own = groups.get(purpose)
+    if (own === undefined) groups.set(purpose, [cut])
+    else own.push(cut)
   }
   return order.flatMap((purpose) => {
     const found = groups.get(purpose)

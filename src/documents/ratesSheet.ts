@@ -8,6 +8,7 @@ import { SheetDraft } from './draft'
 import { moneyFormat } from './moneyFormat'
 import { titles } from './ownSheets'
 import { looks, palette } from './palette'
+import { ratesLooks } from './ratesLooks'
 import type { CellRule, Content, Format, SheetDescription } from './sheet'
 import { linesNeeded, pointsForLines } from './wrapping'
 
@@ -27,11 +28,15 @@ const headers = [
 const lead: readonly (readonly [string, string])[] = [
   [
     'Whose it is',
-    'This sheet is yours: type your own rates into the yellow cells. It is read for every estimate and never replaced.'
+    'This sheet is yours: type your own rates into the column Value. It is read for every estimate and never replaced.'
   ],
   [
     'Invented',
     'Every start value is invented, so that the arithmetic shows. Use none of them to quote before you have put in your own.'
+  ],
+  [
+    'Italic or bold',
+    'A value in italics on a tint is still the invented one; in bold on yellow it is yours. A blank counts as invented.'
   ],
   [
     'Mine',
@@ -87,7 +92,6 @@ function addRate(
   draft.format(row, columns.value, 1, 1, {
     ...format,
     align: 'center',
-    bold: true,
     fill: palette.inputFill
   })
   draft.format(row, columns.mine, 1, 1, { fill: palette.inputFill, align: 'center' })
@@ -143,7 +147,8 @@ export function describeRates(rates: Rates): SheetDescription {
         footer: 'Rates. Start values are invented.'
       }
     }),
-    rules
+    rules,
+    conditionalLooks: ratesLooks(titleRow + 1, draft.next - titleRow - 1, columns)
   }
 }
 

@@ -1,4 +1,5 @@
 import { rulesHeaders } from '../arbor/assess/readRules'
+import { isCounted, isLength, whatToType } from '../arbor/assess/ruleRange'
 import { questions, type QuestionKey } from '../arbor/assess/questions'
 import { ruleBook, type Rule, type RuleName } from '../../shared/rules'
 import { cautions } from './cautions'
@@ -6,7 +7,8 @@ import { certaintyWords } from './certaintyWords'
 import { SheetDraft, type TableColumn } from './draft'
 import { titles } from './ownSheets'
 import { looks, palette } from './palette'
-import type { Content, SheetDescription } from './sheet'
+import { rulesLooks } from './rulesLooks'
+import type { CellRule, Content, SheetDescription } from './sheet'
 
 const header = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1)
 
@@ -34,7 +36,7 @@ const lead: readonly (readonly [string, string])[] = [
   ],
   [
     'To change a rule',
-    'Type in the column Value. A share may be typed as 0.25 or 25 %, a length with its unit, such as 2 in. A blank takes the default.'
+    'Type in the column Value. A share may be typed as 0.25 or 25 %, a length with its unit, such as 2 in. A blank takes the default. A value that differs from its default is in bold on a tint.'
   ],
   [
     'A higher allowance',
@@ -48,7 +50,32 @@ function ruleRow(rule: Rule): Content[] {
   return [name, value, unit, value, low, high, null, certaintyWords[certainty], source]
 }
 
-function addQuestions(draft: SheetDraft): void {
+/** The columns that a rule's range and look are about. */
+const columns = { value: 1, standard: 3 } as const
+
+/** What the cell of a rule takes. A length may also be typed with its unit, which is read when the plan is made. */
+function ruleOf(rule: Rule, row: number): CellRule {
+  const { low, high } = rule
+  return {
+    area: { row, column: columns.value, rows: 1, columns: 1 },
+    takes: { from: low, to: high, whole: isCounted(rule), ...(isLength(rule) ? { texts: true } : {}) },
+    sentence: whatToType(rule)
+  }
+}
+
+/** Questions that are answered with yes or no; a place and a month are typed in words of one's own. */
+const yesOrNo: readonly QuestionKey[] = ['nest', 'stress', 'flush']
+
+function answerOf(key: QuestionKey, row: number): CellRule {
+  return {
+    area: { row, column: columns.value, rows: 1, columns: 1 },
+    takes: { values: ['yes', 'no'] },
+    sentence: `${questions[key].asks} Type yes or no, or leave it blank.`
+  }
+}
+
+/** Gives what the cells of the answers take. */
+function addQuestions(draft: SheetDraft): CellRule[] {
   draft.section('Season of the work')
   const keys = Object.keys(questions) as QuestionKey[]
   const top = draft.line(['Question', 'Answer', null, null, null, null, 'Why it is asked'], looks.header)
@@ -58,6 +85,7 @@ function addQuestions(draft: SheetDraft): void {
   draft.format(top + 1, 0, keys.length, 1, { bold: true })
   draft.format(top + 1, 1, keys.length, 5, { fill: palette.inputFill, align: 'left' })
   draft.format(top + keys.length, 0, 1, draft.widths.length, looks.groupEnd)
+  return yesOrNo.map((key) => answerOf(key, top + 1 + keys.indexOf(key)))
 }
 
 /** The first rule of each topic; a line stands above it. */
@@ -82,7 +110,7 @@ export function describeRules(): SheetDescription {
   draft.title(titles.rules)
   for (const [label, sentence] of lead) draft.labelled(label, sentence)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
-  addQuestions(draft)
+  const answers = addQuestions(draft)
   draft.section('Rules of the plan')
   const names = Object.keys(ruleBook) as RuleName[]
   const top = draft.table(
@@ -96,7 +124,7 @@ export function describeRules(): SheetDescription {
     name: 'Rules',
     area: { row: top, column: 0, rows: names.length + 1, columns: widths.length }
   })
-  return draft.finish({
+  const description = draft.finish({
     kind: 'rules',
     name: titles.rules,
     freezeRows: 0,
@@ -108,4 +136,9 @@ export function describeRules(): SheetDescription {
       footer: 'Rules of the plan. A qualified arborist on site decides.'
     }
   })
+  return {
+    ...description,
+    rules: [...answers, ...names.map((name, index) => ruleOf(ruleBook[name], top + 1 + index))],
+    conditionalLooks: rulesLooks(top + 1, names.length, columns)
+  }
 }

@@ -64,7 +64,10 @@ export interface NamedCells {
 /** What cells take; the spreadsheet refuses anything else as it is typed, and says the sentence. */
 export interface CellRule {
   area: Area
-  takes: { values: readonly string[] } | { from: number; to: number; whole: boolean }
+  takes:
+    | { values: readonly string[] }
+    /** With `texts`, a text is let through as well: it is read and judged later, as a length with its unit is. */
+    | { from: number; to: number; whole: boolean; texts?: true }
   sentence: string
 }
 
@@ -79,12 +82,15 @@ export interface SheetPicture {
   draw: () => Drawing
 }
 
-/** A look that cells take on while a formula holds, so that it follows what the user types. */
+/**
+ * A look that cells take on while a formula holds, so that it follows what the user types. It adds to the look that the
+ * cells have: an .xlsx as the file library writes it cannot say "not bold".
+ */
 export interface ConditionalLook {
   area: Area
   /** In A1 notation, with "=", as it reads for the first cell of the area; true gives the look. */
   formula: string
-  format: Pick<Format, 'bold' | 'italic' | 'color' | 'fill'>
+  format: { bold?: true; italic?: true } & Pick<Format, 'color' | 'fill'>
 }
 
 /** A row or a column of numbers in a chart. */
@@ -93,8 +99,8 @@ export interface ChartSeries {
   name: string
   /** As many cells as the chart has labels. */
   values: Area
-  /** Told apart by their form, never by colour alone. */
-  drawn: 'columns' | 'line' | 'dashed-line'
+  /** Told apart by their form, never by colour alone; lines and points carry marks of different shapes. */
+  drawn: 'columns' | 'line' | 'dashed-line' | 'points'
   /** #rrggbb */
   color: string
 }
@@ -132,6 +138,7 @@ export interface SheetDescription {
   kind: DocumentKind
   /** Wanted sheet name, for instance "Cut plan". */
   name: string
+  /** A row may be shorter than the sheet is wide: the rest of it is blank. */
   rows: Content[][]
   /** In order; later ones win. */
   formats: { area: Area; format: Format }[]
@@ -147,6 +154,7 @@ export interface SheetDescription {
   freezeColumns: number
   pictures?: SheetPicture[]
   charts?: SheetChart[]
+  /** In order; where two set the same part of a look, the later one wins. */
   conditionalLooks?: ConditionalLook[]
   page: PageSetup
 }

@@ -56,10 +56,11 @@ export function treeSpecificationText(plan: Plan, tree: TreePlan): string {
 const widths = [16, 76]
 
 function addClauses(draft: PrintedDraft, clauses: readonly Clause[]): void {
-  for (const { label, text } of clauses)
-    text.split('\n').forEach((line, index) => {
-      draft.clause(index === 0 ? label : null, line)
-    })
+  draft.clauses(
+    clauses.flatMap(({ label, text }) =>
+      text.split('\n').map((line, index) => ({ label: index === 0 ? label : null, text: line }))
+    )
+  )
 }
 
 /** The specification as a sheet: general part, then a part a tree. */

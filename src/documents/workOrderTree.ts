@@ -15,6 +15,10 @@ export const orderWidths = [5, 5, 6, 25, 7.6, 7.6, 7.6, 7.6, 7.6, 7.6]
 /** Where sentences start that have a label before them. */
 const said = 3
 
+const bold = { bold: true } as const
+const plain = {} as const
+const ruledOff = { underline: palette.ink } as const
+
 const share = { numberFormat: '[=0]0%;[<0.0095]0.0%;0%', align: 'right' } as const
 const tenth = { numberFormat: '0.0', align: 'right' } as const
 
@@ -106,14 +110,14 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   const { leader } = stop.tree
   const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
   const confirm = leader.confirm ? ' Confirm it on site before the first cut.' : ''
-  draft.prose(`${name}: ${sentence(leader.reason)}${confirm}`, { bold: true }, said, 'Leader, not cut')
-  draft.prose(dose(stop), { bold: true }, said, 'Total dose')
-  draft.prose(`${about(stop, system)}.`, {}, said, 'Tree')
+  draft.prose(`${name}: ${sentence(leader.reason)}${confirm}`, bold, said, 'Leader, not cut')
+  draft.prose(dose(stop), bold, said, 'Total dose')
+  draft.prose(`${about(stop, system)}.`, plain, said, 'Tree')
   const held = stop.visit.limbs.filter(({ decision }) => decision === 'hold')
   for (const { limb, reason } of held)
-    draft.prose(`Limb ${limb.id}: ${sentence(reason)} The arborist decides.`, {}, said, 'On site')
+    draft.prose(`Limb ${limb.id}: ${sentence(reason)} The arborist decides.`, plain, said, 'On site')
   const noted = notes(stop)
-  if (noted !== '') draft.prose(noted, {}, said, 'Notes')
+  if (noted !== '') draft.prose(noted, plain, said, 'Notes')
 }
 
 /** The largest cuts are not made before somebody has written down why. */
@@ -135,7 +139,7 @@ export function addStop(draft: PrintedDraft, stop: Stop, system: UnitSystem): vo
     bold: true,
     size: draft.size + 2
   })
-  draft.format(draft.next - 1, 0, 1, draft.widths.length, { underline: palette.ink })
+  draft.format(draft.next - 1, 0, 1, draft.widths.length, ruledOff)
   addFacts(draft, stop, system)
   const cuts = inSequence(visit.cuts)
   const rows = cuts.map((cut, index) => cutRow(cut, index, system))

@@ -5,7 +5,9 @@ const charactersPerWidth = 1.22
 
 /** Lines that a text takes in a wrapped column of this width in characters. An estimate: fonts differ. */
 export function linesNeeded(content: Content, width: number): number {
-  return typeof content === 'string' ? foldText(content, Math.floor(width * charactersPerWidth)).length : 1
+  if (typeof content !== 'string') return 1
+  const room = Math.floor(width * charactersPerWidth)
+  return content.length <= room && !newLine.test(content) ? 1 : foldText(content, room).length
 }
 
 /** Height in points of a row with so many lines of a font size. */
@@ -13,23 +15,27 @@ export function pointsForLines(lines: number, size: number): number {
   return Math.min(409, Math.ceil(lines * size * 1.3 + 5))
 }
 
+const newLine = /[\r\n]/
+const newLines = /\r\n|\r|\n/
+/** Space that is not one plain space between two words. */
+const irregularSpace = /[^\S ]| {2}|^ | $/
+
 /** A text in lines of at most so many characters, broken between words where it can be. */
 export function foldText(text: string, width: number): string[] {
+  if (!irregularSpace.test(text)) return foldWords(text, width)
+  return text.split(newLines).flatMap((paragraph) => foldWords(paragraph.trim().replace(/\s+/g, ' '), width))
+}
+
+/** Words with one space between them; a word longer than the line is broken where the line ends. */
+function foldWords(words: string, width: number): string[] {
   const lines: string[] = []
-  for (const paragraph of text.split(/\r\n|\r|\n/)) {
-    let line = ''
-    for (const word of paragraph.split(/\s+/).filter((part) => part !== '')) {
-      if (line !== '' && line.length + 1 + word.length > width) {
-        lines.push(line)
-        line = ''
-      }
-      line = line === '' ? word : `${line} ${word}`
-      while (line.length > width) {
-        lines.push(line.slice(0, width))
-        line = line.slice(width)
-      }
-    }
-    lines.push(line)
+  let start = 0
+  while (words.length - start > width) {
+    const space = words.lastIndexOf(' ', start + width)
+    const end = space > start ? space : start + width
+    lines.push(words.slice(start, end))
+    start = space > start ? end + 1 : end
   }
+  lines.push(words.slice(start))
   return lines
 }

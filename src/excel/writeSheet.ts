@@ -3,6 +3,8 @@ import { typedText } from '../documents/typedText'
 import type { DrawingPainter } from '../documents/drawing/painter'
 import { addTables, setUpPage } from './pageAndTables'
 import { addCellRules } from './cellRules'
+import { addConditionalLooks } from './conditionalLooks'
+import { addCharts } from './writeCharts'
 import { writeFormulas } from './writeFormulas'
 import { cellsAPicture, writePictures } from './writePictures'
 
@@ -49,7 +51,8 @@ async function writeCells(
   for (let start = 0; start < rows.length;) {
     const band: ReturnType<typeof typed>[][] = []
     for (let size = 0; start + band.length < rows.length && size < requestCharacters;) {
-      const row = (rows[start + band.length] ?? []).map(typed)
+      const cells = rows[start + band.length] ?? []
+      const row = widths.map((_, column) => typed(cells[column] ?? null))
       for (const cell of row) size += typeof cell === 'string' ? cell.length + 3 : 12
       band.push(row)
     }
@@ -129,6 +132,8 @@ export async function writeSheet(
   await writeFormulas(sheet, description, () => send(context, writing.signal))
   addTables(sheet, description)
   addCellRules(sheet, description)
+  addConditionalLooks(sheet, description)
+  addCharts(sheet, description)
   setUpPage(sheet, description)
   await send(context, writing.signal)
   await writePictures(sheet, description, writing.painter, requestCharacters, async (written) => {

@@ -1,8 +1,10 @@
 import type { DataValidation } from 'hucre'
 import { cellAddress } from '../../shared/cells'
+import { numberOrText } from '../documents/cellRuleFormula'
 import type { CellRule, SheetDescription } from '../documents/sheet'
 
-function validationOf({ area, takes, sentence }: CellRule): DataValidation {
+function validationOf(rule: CellRule): DataValidation {
+  const { area, takes, sentence } = rule
   const first = cellAddress(area.row, area.column)
   const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
   const place = {
@@ -14,6 +16,7 @@ function validationOf({ area, takes, sentence }: CellRule): DataValidation {
     errorStyle: 'stop'
   } as const
   if ('values' in takes) return { ...place, type: 'list', values: [...takes.values] }
+  if (takes.texts) return { ...place, type: 'custom', formula1: numberOrText(rule, takes).slice(1) }
   const [formula1, formula2] = [String(takes.from), String(takes.to)]
   return { ...place, type: takes.whole ? 'whole' : 'decimal', operator: 'between', formula1, formula2 }
 }

@@ -1,5 +1,5 @@
 import type { CellStyle } from 'hucre'
-import type { Format, SheetDescription } from '../documents/sheet'
+import type { Area, Format, SheetDescription } from '../documents/sheet'
 
 const rgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })
 
@@ -29,20 +29,52 @@ function styleOf(format: Format): CellStyle {
   return style
 }
 
-/** The look of every cell of a description, later formats over earlier ones; equal looks share one object. */
-export class SheetStyles {
-  private readonly cells: (Format | undefined)[][]
-  private readonly merged = new Map<Format | undefined, Map<Format, Format>>()
-  private readonly inner = new Map<Format, Format>()
-  private readonly styles = new Map<Format, CellStyle>()
+/** How a cell looks; cells that look alike share one. */
+export interface CellLook {
+  style: CellStyle | undefined
+  /** Whether it can be seen on a blank cell. */
+  shows: boolean
+}
 
-  constructor(description: SheetDescription) {
-    this.cells = description.rows.map(() => [])
-    for (const { area, format } of description.formats)
-      for (let row = area.row; row < area.row + area.rows; row++) {
-        const last = row === area.row + area.rows - 1
-        this.addRow(row, area.column, area.columns, last ? format : this.withoutEdge(format))
+interface Layer extends CellLook {
+  format: Format
+  /** What comes of laying a format over this one. */
+  over: Map<Format, Layer>
+}
+
+const showsBlank = ({ fill, underline }: Format): boolean => fill !== undefined || underline !== undefined
+
+/** The looks of the cells of a row from the left; rows that look alike share one. */
+export interface RowLook {
+  looks: readonly CellLook[]
+}
+
+interface RowLayers extends RowLook {
+  looks: readonly Layer[]
+  /** What comes of laying a format over some of the columns. */
+  over: Map<Format, Map<string, RowLayers>>
+}
+
+/** How the rows of a description look, later formats over earlier ones. */
+export class SheetLooks {
+  private readonly bare: Layer = { format: {}, style: undefined, shows: false, over: new Map() }
+  private readonly rows: RowLayers[]
+  private readonly inner = new Map<Format, Format>()
+  private readonly equals = new Map<string, Layer>()
+
+  constructor({ rows, widths, formats }: SheetDescription) {
+    const blank: RowLayers = { looks: widths.map(() => this.bare), over: new Map() }
+    this.rows = rows.map(() => blank)
+    for (const { area, format } of formats) {
+      const columns = `${String(area.column)} ${String(area.columns)}`
+      const inner = this.withoutEdge(format)
+      const last = area.row + area.rows - 1
+      for (let row = area.row; row <= last; row++) {
+        const below = this.rows[row]
+        if (below !== undefined)
+          this.rows[row] = this.laid(below, columns, area, row === last ? format : inner)
       }
+    }
   }
 
   /** The format for all rows of an area but the last, which alone has the line below it. */
@@ -57,26 +89,33 @@ export class SheetStyles {
     return inner
   }
 
-  private addRow(row: number, column: number, columns: number, format: Format): void {
-    const cells = this.cells[row]
-    if (cells === undefined) return
-    for (let index = column; index < column + columns; index++) cells[index] = this.over(cells[index], format)
+  private laid(below: RowLayers, columns: string, area: Area, format: Format): RowLayers {
+    let known = below.over.get(format)
+    if (known === undefined) below.over.set(format, (known = new Map<string, RowLayers>()))
+    let row = known.get(columns)
+    if (row === undefined) {
+      const within = (at: number) => at >= area.column && at < area.column + area.columns
+      const looks = below.looks.map((look, at) => (within(at) ? this.over(look, format) : look))
+      known.set(columns, (row = { looks, over: new Map() }))
+    }
+    return row
   }
 
-  private over(below: Format | undefined, format: Format): Format {
-    let known = this.merged.get(below)
-    if (known === undefined) this.merged.set(below, (known = new Map<Format, Format>()))
-    let both = known.get(format)
-    if (both === undefined) known.set(format, (both = { ...below, ...format }))
-    return both
+  private over(below: Layer, format: Format): Layer {
+    const known = below.over.get(format)
+    if (known !== undefined) return known
+    const both = { ...below.format, ...format }
+    const key = JSON.stringify(Object.entries(both).sort(([a], [b]) => (a < b ? -1 : 1)))
+    let layer = this.equals.get(key)
+    if (layer === undefined) {
+      layer = { format: both, style: styleOf(both), shows: showsBlank(both), over: new Map() }
+      this.equals.set(key, layer)
+    }
+    below.over.set(format, layer)
+    return layer
   }
 
-  /** The style of a cell, or undefined where it has none. */
-  at(row: number, column: number): CellStyle | undefined {
-    const format = this.cells[row]?.[column]
-    if (format === undefined) return undefined
-    let style = this.styles.get(format)
-    if (style === undefined) this.styles.set(format, (style = styleOf(format)))
-    return style
+  row(row: number): RowLook {
+    return this.rows[row] ?? { looks: [] }
   }
 }

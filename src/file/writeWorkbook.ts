@@ -1,13 +1,15 @@
-import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
-import type { Cell, NamedRange, TableDefinition } from 'hucre'
-import { cellAddress, columnLetters, isErrorText } from '../../shared/cells'
+import type { WriteSheet } from 'hucre/xlsx'
+import type { NamedRange, TableDefinition } from 'hucre'
+import { cellAddress, columnLetters } from '../../shared/cells'
 import { withFreeNames } from '../documents/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
-import type { Area, Content, DocumentKind, SheetDescription } from '../documents/sheet'
-import { fitCell, startsFormula } from '../documents/typedText'
+import type { Area, DocumentKind, SheetDescription } from '../documents/sheet'
 import { validationsOf } from './cellRules'
+import { conditionalRulesOf } from './conditionalLooks'
+import { writeWithCharts } from './fileCharts'
+import { chartsOf } from './sheetCharts'
 import { imagesOf } from './sheetImages'
-import { SheetStyles } from './workbookStyles'
+import { sheetCells } from './sheetCells'
 
 /** A width in characters with the padding that a file counts and people do not (ECMA-376 part 1, 18.3.1.13). */
 export function fileWidth(characters: number): number {
@@ -17,37 +19,6 @@ export function fileWidth(characters: number): number {
 function rangeOf(area: Area): string {
   const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
   return `${cellAddress(area.row, area.column)}:${last}`
-}
-
-/**
- * A cell for the file library. Text is stored as text; where it begins like a formula the cell is also given the text
- * format, so that it stays text when somebody edits it.
- */
-function cellOf(content: Content, style: Cell['style']): Partial<Cell> {
-  const plain = style === undefined ? {} : { style }
-  if (content === null) return { ...plain, value: null }
-  if (typeof content === 'string') {
-    const text = fitCell(content)
-    if (startsFormula(text)) return { style: { ...style, numFmt: '@' }, value: text }
-    return isErrorText(text) ? { ...plain, value: text, richText: [{ text }] } : { ...plain, value: text }
-  }
-  if (typeof content !== 'object') return { ...plain, value: content }
-  if ('date' in content) return { ...plain, value: content.date }
-  const { formula, value } = content
-  return { ...plain, value, formula: formula.replace(/^=/, ''), formulaResult: value }
-}
-
-function cellsOf(description: SheetDescription): Map<string, Partial<Cell>> {
-  const styles = new SheetStyles(description)
-  const cells = new Map<string, Partial<Cell>>()
-  description.rows.forEach((row, r) => {
-    row.forEach((content, c) => {
-      const style = styles.at(r, c)
-      if (content !== null || style !== undefined)
-        cells.set(`${String(r)},${String(c)}`, cellOf(content, style))
-    })
-  })
-  return cells
 }
 
 function tablesOf(description: SheetDescription, taken: Set<string>): TableDefinition[] {
@@ -76,14 +47,20 @@ async function sheetOf(
   const rowDefs = new Map<number, { height: number }>()
   for (const { row, rows, points } of heights)
     for (let index = row; index < row + rows; index++) rowDefs.set(index, { height: points })
+  const { rows, columnStyles, cells } = sheetCells(description)
   return {
     name,
-    cells: cellsOf(description),
-    columns: widths.map((width) => ({ width: fileWidth(width) })),
+    rows,
+    cells,
+    columns: widths.map((width, column) => ({ width: fileWidth(width), style: columnStyles[column] })),
     rowDefs,
     tables,
     ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
+    ...(description.charts === undefined ? {} : { charts: chartsOf(description, name) }),
     ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
+    ...(description.conditionalLooks === undefined
+      ? {}
+      : { conditionalRules: conditionalRulesOf(description) }),
     ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
     view: { showGridLines: false },
     pageSetup: {
@@ -136,5 +113,5 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
     namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
     namedRanges.push(...titleRows(description, name), ...namedCells(description, name))
   }
-  return writeXlsx({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
+  return writeWithCharts({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
 }

@@ -90,6 +90,18 @@ export interface ValidationTexts {
   prompt?: unknown
 }
 
+/** What a conditional format adds to the look of a cell; a part that is not named stays as it is. */
+export type AddedLook = Partial<Pick<CellFormat, 'bold' | 'italic' | 'color' | 'fill'>>
+
+/** A look that cells take on while a formula holds. */
+export interface ConditionalFormat {
+  id: string
+  areas: Area[]
+  /** In A1 notation with "=", as it reads for the first cell; empty until it is set. */
+  formula: string
+  look: AddedLook
+}
+
 export interface Picture {
   id: string
   sheetId: string
@@ -104,6 +116,46 @@ export interface Picture {
   proportionLocked?: boolean
   /** What becomes of it when the cells under it are moved or resized; a store may leave it to the host. */
   placement?: 'TwoCell' | 'OneCell' | 'Absolute'
+}
+
+/** A chart of cells of its sheet, as the Excel API names its parts. The stores keep it; none draws it. */
+export interface Chart {
+  id: string
+  sheetId: string
+  name: string
+  /** The cells that it covers. */
+  area: Area
+  title: string
+  /** In points. */
+  titleSize: number
+  titleBold: boolean
+  textSize: number
+  legend: boolean
+  legendPosition: string
+  valueTitle: string
+  valueFormat: string
+  /** Null where the spreadsheet chooses. */
+  valueMinimum: number | null
+  /** Words for it that an opened file held; the Excel API has no member for them. */
+  alt?: string
+  series: ChartSeries[]
+}
+
+export interface ChartSeries {
+  name: string
+  type: 'ColumnClustered' | 'LineMarkers'
+  values: Area | null
+  labels: Area | null
+  /** Of the columns. */
+  fill: string | null
+  gapWidth: number
+  line: string | null
+  lineStyle: 'Continuous' | 'Dash' | 'None'
+  lineWeight: number
+  marker: string
+  markerSize: number
+  markerFill: string | null
+  markerEdge: string | null
 }
 
 export interface Selection {
@@ -189,6 +241,16 @@ export interface Book {
   /** A null rule takes the validation away. */
   setValidation(sheetId: string, area: Area, rule: unknown, texts?: ValidationTexts): void
 
+  /** The first one wins where two set the same part of a look. */
+  conditionalFormats(sheetId: string): ConditionalFormat[]
+  /** Puts one without a formula before the others. */
+  addConditionalFormat(sheetId: string, area: Area): ConditionalFormat
+  changeConditionalFormat(
+    sheetId: string,
+    id: string,
+    change: Partial<Pick<ConditionalFormat, 'formula' | 'look'>>
+  ): void
+
   page(sheetId: string): PageLayout
   setPage(sheetId: string, change: Partial<PageLayout>): void
 
@@ -196,6 +258,11 @@ export interface Book {
   addPicture(sheetId: string, image: string): Picture
   changePicture(id: string, change: Partial<Picture>): void
   deletePicture(id: string): void
+
+  charts(sheetId: string): Chart[]
+  addChart(sheetId: string, chart: Omit<Chart, 'id' | 'sheetId'>): Chart
+  changeChart(id: string, change: Partial<Chart>): void
+  deleteChart(id: string): void
 
   selection(): Selection
   select(sheetId: string, area: Area): void

@@ -1,6 +1,6 @@
-/** Drawings in the real pane, painted by the browser, put onto the sheet through office.js, and saved. */
+/** Drawings in the real pane, painted by the browser, and charts, put onto the sheet through office.js, and saved. */
 import { readFileSync } from 'node:fs'
-import { readXlsx } from 'hucre/xlsx'
+import { readXlsx, type Sheet } from 'hucre/xlsx'
 import type { Browser } from 'playwright-core'
 import { startBrowser } from './browser'
 import { openDesk, startWorkbench, type Desk, type Workbench } from './workbench'
@@ -10,6 +10,8 @@ jest.setTimeout(90000)
 let browser: Browser
 let workbench: Workbench
 let desk: Desk
+/** As saved by the workbench. */
+let sheets: Sheet[] = []
 
 beforeAll(async () => {
   ;[browser, workbench] = await Promise.all([startBrowser(), startWorkbench()])
@@ -57,13 +59,12 @@ test('a drawing is as wide as the pane, and is drawn anew when the pane gets ano
 
 test('the client report is written with its pictures, and the saved file has them', async () => {
   await desk.pane.getByRole('tab', { name: /^Write/ }).click()
-  for (const name of [/^Cut plan/, /^Estimate/]) await desk.pane.getByRole('checkbox', { name }).uncheck()
   await desk.pane.getByRole('checkbox', { name: /^Client report/ }).check()
   await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
   await desk.pane.locator('.done').waitFor({ timeout: 60000 })
   const waiting = desk.page.waitForEvent('download')
   await desk.page.getByRole('button', { name: 'Save .xlsx' }).click()
-  const { sheets } = await readXlsx(readFileSync(await (await waiting).path()))
+  ;({ sheets } = await readXlsx(readFileSync(await (await waiting).path())))
   const images = sheets.find(({ name }) => name === 'Client report')!.images!
   expect(images).toHaveLength(14)
   for (const { data, anchor, altText } of images) {
@@ -76,4 +77,18 @@ test('the client report is written with its pictures, and the saved file has the
     expect(size.getUint32(20)).toBeGreaterThan(900)
   }
   expect(desk.complaints).toEqual([])
+})
+
+test('the saved file has the charts of the cut plan and the estimate', () => {
+  const charts = sheets
+    .filter(({ name }) => name !== 'Client report')
+    .flatMap(({ name, charts = [] }) =>
+      charts.map(({ title, kinds, series }) => ({ name, title, kinds, count: series!.length }))
+    )
+  expect(charts).toMatchObject([
+    { name: 'Cut plan', kinds: ['bar', 'line'], count: 2 },
+    { name: 'Cut plan', kinds: ['bar', 'line'], count: 3 },
+    { name: 'Estimate', kinds: ['bar'], count: 1 }
+  ])
+  expect(charts[2]!.title).toMatch(/^Price by visit/)
 })

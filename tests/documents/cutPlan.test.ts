@@ -126,8 +126,8 @@ describe('the cut plan as a sheet', () => {
     expect(typeof sheet.rows[start + 2]![2]).toBe('number')
   })
 
-  test('every row is as wide as the sheet has columns', () => {
-    expect(new Set(sheet.rows.map((row) => row.length))).toEqual(new Set([sheet.widths.length]))
+  test('no row is wider than the sheet has columns', () => {
+    expect(Math.max(...sheet.rows.map((row) => row.length))).toBe(sheet.widths.length)
   })
 
   test('fits one page across and repeats the headers', () => {

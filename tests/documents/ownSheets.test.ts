@@ -77,5 +77,7 @@ describe('the palette', () => {
       if (look.color !== undefined)
         expect(contrast(look.color, look.fill ?? '#ffffff')).toBeGreaterThanOrEqual(4.5)
     expect(contrast(palette.ink, palette.inputFill)).toBeGreaterThanOrEqual(4.5)
+    for (const text of [palette.ink, palette.umber])
+      expect(contrast(text, palette.noticeFill)).toBeGreaterThanOrEqual(4.5)
   })
 })

@@ -302,6 +302,8 @@ describe('a half-written sheet never stays', () => {
         const marks = ['Cut plan', 'Estimate'].map((name) => cells(name)[0]![9])
         expect([failing, marks]).toEqual([failing, isProblem(result) ? [marked, marked] : [null, null]])
         if (isProblem(result)) expect(office.book.names()).toEqual(names)
+        const looks = office.book.conditionalFormats(sheetId('Cut plan'))
+        expect([failing, looks.length]).toEqual([failing, documents[0]!.conditionalLooks!.length])
       }
     expect(requests).toBeGreaterThan(8)
   })

@@ -2,12 +2,19 @@
 import { readXlsx, type Workbook } from 'hucre/xlsx'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import { describeDocuments, planDocuments } from '../../src/documents/describeDocuments'
+import { describeStartRates } from '../../src/documents/ratesSheet'
+import { describeRules } from '../../src/documents/rulesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
+import { absoluteAddress } from '../../src/workbench/host/addresses'
+import { chartSizes } from '../../src/documents/chartMarks'
+import { undrawnWidth } from '../../src/file/chartXml'
 import { columnPoints } from '../../src/excel/writeSheet'
 import { filePainter } from '../../src/file/paintDrawing'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
 import { dateToSerial } from 'hucre'
+import { readConditionalFormats, withoutShown } from '../../src/workbench/files/conditionalRules'
+import { readValidation } from '../../src/workbench/files/validationRules'
 import { samplePlan } from '../documents/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
 
@@ -17,13 +24,17 @@ const plan = samplePlan()
 plan.trees[0]!.tree.species = '=Red maple'
 plan.trees[1]!.tree.site = '#N/A'
 plan.trees[2]!.tree.id = '=T03'
-const documents = describeDocuments(planDocuments, plan, estimatePlan(plan), {
-  client: '=HYPERLINK("x")',
-  site: '-1',
-  preparedBy: '@them',
-  date: '2026-03-02',
-  valid: '2026-06-30'
-})
+const documents = [
+  ...describeDocuments(planDocuments, plan, estimatePlan(plan), {
+    client: '=HYPERLINK("x")',
+    site: '-1',
+    preparedBy: '@them',
+    date: '2026-03-02',
+    valid: '2026-06-30'
+  }),
+  describeRules(),
+  describeStartRates('cm-m')
+]
 
 beforeAll(async () => {
   office = await startWith()
@@ -78,15 +89,48 @@ describe.each(documents.map((description) => [description.name, description] as 
         for (let column = 0; column < columns; column++) {
           const style = cellInFile(row, column)?.style
           const look = office.book.format(idOf(name), { row, column, rows: 1, columns: 1 })
-          const content = description.rows[row]![column]
+          expect(shownFill(look.fill)).toBe(fillOf(style))
+          expect(look.bottomEdge !== null).toBe(style?.border?.bottom !== undefined)
+          const content = description.rows[row]![column] ?? null
+          // On a blank cell the file has only the looks that show.
+          if (content === null || content === '') continue
           const guarded = typeof content === 'string' && /^\s*[=+\-@]/.test(content)
           if (!guarded)
             expect([row, column, formats[row]![column]]).toEqual([row, column, style?.numFmt ?? 'General'])
           expect(look.bold ?? false).toBe(style?.font?.bold ?? false)
-          expect(shownFill(look.fill)).toBe(fillOf(style))
           expect(look.wrap ?? false).toBe(style?.alignment?.wrapText ?? false)
-          expect(look.bottomEdge !== null).toBe(style?.border?.bottom !== undefined)
         }
+    })
+
+    test('has the same looks that follow the cells, each in the place that the description gives it', () => {
+      const inBook = office.book.conditionalFormats(idOf(name)).map(({ areas, formula, look }) => {
+        return { areas, formula, look: upperColors(look) }
+      })
+      const rules = inFile().conditionalRules
+      const inTheFile = readConditionalFormats(rules).map(({ areas, formula, look }) => {
+        return { areas, formula, look: upperColors(look) }
+      })
+      expect(withoutShown(rules)).toBeUndefined()
+      expect(inBook).toEqual(inTheFile)
+      const described = (description.conditionalLooks ?? []).map(({ area, formula, format }) => {
+        return { areas: [area], formula, look: upperColors(format) }
+      })
+      expect(inBook).toEqual(described.reverse())
+    })
+
+    test('takes the same in its cells, and says the same where it does not', () => {
+      const inBook = office.book.validations(idOf(name)).map(({ area, rule, texts }) => {
+        const { message, title } = texts!.errorAlert as { message: string; title: string }
+        return { area, rule: plainly(rule), message, title }
+      })
+      const inTheFile = (inFile().dataValidations ?? []).flatMap((validation) =>
+        readValidation(validation).map(({ area, rule }) => {
+          const { errorMessage: message, errorTitle: title } = validation
+          return { area, rule: plainly(rule), message, title }
+        })
+      )
+      expect(inBook).toEqual(inTheFile)
+      expect(inBook).toHaveLength(description.rules?.length ?? 0)
     })
 
     test('has the same pictures at the same place, with the same words', () => {
@@ -108,6 +152,60 @@ describe.each(documents.map((description) => [description.name, description] as 
       }))
       expect(inBook).toEqual(inTheFile)
       expect(inBook).toHaveLength(description.pictures?.length ?? 0)
+    })
+
+    test('has the same charts of the same cells, at the same place and told apart in the same way', () => {
+      const inBook = office.book.charts(idOf(name)).map((chart) => ({
+        title: chart.title,
+        area: chart.area,
+        legend: chart.legend ? chart.legendPosition.toLowerCase() : false,
+        valueTitle: chart.valueTitle,
+        valueFormat: chart.valueFormat,
+        from: chart.valueMinimum,
+        gap: chart.series.find(({ type }) => type === 'ColumnClustered')?.gapWidth,
+        series: chart.series.map((series) => ({
+          name: series.name,
+          kind: series.type === 'ColumnClustered' ? 'bar' : 'line',
+          values: series.values && absoluteAddress(name, series.values),
+          labels: series.labels && absoluteAddress(name, series.labels),
+          color: (series.type === 'ColumnClustered' ? series.fill : series.line)!.slice(1),
+          ...(series.type === 'ColumnClustered'
+            ? { line: null, mark: null }
+            : {
+                line: series.lineStyle,
+                mark: [series.marker.toLowerCase(), series.markerSize, series.markerFill!.slice(1)]
+              })
+        }))
+      }))
+      const inTheFile = (inFile().charts ?? []).map((chart) => ({
+        title: chart.title,
+        area: betweenCorners(chart.anchor!),
+        legend: chart.legend ?? false,
+        valueTitle: chart.axes?.y?.title,
+        valueFormat: chart.axes?.y?.numberFormat?.formatCode,
+        from: chart.axes?.y?.scale?.min,
+        gap: chart.gapWidth,
+        series: [...chart.series!]
+          .sort((a, b) => a.index - b.index)
+          .map((series) => ({
+            name: series.name,
+            kind: series.kind,
+            values: series.valuesRef,
+            labels: series.categoriesRef,
+            color: series.color,
+            line: series.kind === 'bar' ? null : lineOf(series.stroke),
+            mark:
+              series.marker === undefined
+                ? null
+                : [series.marker.symbol, series.marker.size, series.marker.fill]
+          }))
+      }))
+      expect(inBook).toEqual(inTheFile)
+      expect(inBook).toHaveLength(description.charts?.length ?? 0)
+      // The Excel API has no member for a chart's words, so only the file carries them.
+      expect((inFile().charts ?? []).map(({ altText }) => altText)).toEqual(
+        (description.charts ?? []).map(({ alt }) => alt)
+      )
     })
 
     test('has the same tables, frozen columns, widths, heights and page', () => {
@@ -152,6 +250,52 @@ test('the names by which both are found again are the same', () => {
   expect(names(inBook)).toEqual(names(inFile))
   expect(names(inBook)).toHaveLength(documents.length)
 })
+
+/** The sheets that follow the cells, and those whose cells are checked, are among those compared. */
+test('looks that follow the cells are on four sheets, checks of what is typed on two', () => {
+  const having = (part: 'conditionalLooks' | 'rules') =>
+    documents.filter((description) => (description[part] ?? []).length > 0).map(({ kind }) => kind)
+  expect(having('conditionalLooks')).toEqual(['cut-plan', 'estimate', 'rules', 'rates'])
+  expect(having('rules')).toEqual(['rules', 'rates'])
+})
+
+function upperColors(look: object): object {
+  return Object.fromEntries(
+    Object.entries(look).map(([part, value]: [string, unknown]) => [
+      part,
+      typeof value === 'string' ? value.toUpperCase() : value
+    ])
+  )
+}
+
+/** A rule with its numbers as texts, as a file has them. */
+function plainly(rule: unknown): unknown {
+  return JSON.parse(JSON.stringify(rule), (_key, value: unknown) =>
+    typeof value === 'number' ? String(value) : value
+  )
+}
+
+test('some of the documents have charts', () => {
+  const counts = documents.map(({ kind, charts = [] }) => [kind, charts.length])
+  expect(Object.fromEntries(counts)).toMatchObject({ 'cut-plan': 2, estimate: 1 })
+})
+
+/** The cells between the corners of a chart, of which the second lies just outside. */
+function betweenCorners({ from, to }: { from: Corner; to?: Corner }) {
+  return { row: from.row, column: from.col, rows: to!.row - from.row, columns: to!.col - from.col }
+}
+
+interface Corner {
+  row: number
+  col: number
+}
+
+/** A line of the least width is one that is not drawn. */
+function lineOf(stroke: { width?: number; dash?: string } | undefined): string {
+  if (stroke?.width === undrawnWidth) return 'None'
+  expect(stroke?.width).toBe(chartSizes.line)
+  return stroke?.dash === undefined ? 'Continuous' : 'Dash'
+}
 
 /** The memory book tells a cell without a fill as white. */
 function shownFill(fill: string | null): string {

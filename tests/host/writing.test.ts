@@ -218,6 +218,66 @@ test('A validation keeps its rule and what it says', async () => {
   })
 })
 
+test('A conditional format keeps its formula and its look; the newest comes first', async () => {
+  const { id } = await onNewSheet('Following', async (sheet, context) => {
+    const range = sheet.getRange('B3:B9')
+    const older = range.conditionalFormats.add('Custom')
+    older.custom.rule.formula = '=$B3=$C3'
+    older.custom.format.font.italic = true
+    older.custom.format.font.color = '#7a3e16'
+    await context.sync()
+    // The object holds after a sync, when the client calls it by its id.
+    older.custom.format.fill.color = '#f6dfc0'
+    const newer = sheet.getRange('B3:C3').conditionalFormats.add('Custom')
+    newer.custom.rule.formula = '=B3>1'
+    newer.custom.format.font.bold = true
+    await context.sync()
+    const found = sheet.getRange('B3:B4').conditionalFormats.load('items/id,items/type')
+    const other = sheet.getRange('B5').conditionalFormats.load('items/id')
+    await context.sync()
+    expect(found.items.map(({ type }) => type)).toEqual(['Custom', 'Custom'])
+    expect(other.items).toHaveLength(1)
+    const { rule, format } = found.items[0]!.custom
+    rule.load('formula')
+    format.font.load('bold,italic,color')
+    await context.sync()
+    expect(rule.formula).toBe('=B3>1')
+    expect([format.font.bold, format.font.italic, format.font.color]).toEqual([true, null, null])
+  })
+  expect(
+    office.book.conditionalFormats(id).map(({ areas, formula, look }) => [areas, formula, look])
+  ).toEqual([
+    [[{ row: 2, column: 1, rows: 1, columns: 2 }], '=B3>1', { bold: true }],
+    [
+      [{ row: 2, column: 1, rows: 7, columns: 1 }],
+      '=$B3=$C3',
+      { italic: true, color: '#7A3E16', fill: '#F6DFC0' }
+    ]
+  ])
+})
+
+test('What a conditional format is not used for is refused by name', async () => {
+  const refusal = (work: (format: Excel.ConditionalFormatCollection) => void) =>
+    errorOf(
+      Excel.run(async (context) => {
+        work(context.workbook.worksheets.getItem('Trees').getRange('A1:A3').conditionalFormats)
+        await context.sync()
+      })
+    )
+  const kind = await refusal((formats) => formats.add('ColorScale'))
+  expect(kind?.message).toContain("ConditionalFormatCollection.add('ColorScale')")
+  const part = await refusal((formats) => (formats.add('Custom').custom.format.font.underline = 'Single'))
+  expect(part?.message).toContain('ConditionalRangeFont.underline')
+  const local = await refusal((formats) => (formats.add('Custom').custom.rule.formulaLocal = '=A1=1'))
+  expect(local?.message).toContain('ConditionalFormatRule.formulaLocal')
+  const text = await refusal((formats) => (formats.add('Custom').custom.rule.formula = 'A1=1'))
+  expect(text?.code).toBe('InvalidArgument')
+  office.book.faults.protectedSheets.add(sheetId)
+  const shut = await refusal((formats) => formats.add('Custom'))
+  office.book.faults.protectedSheets.clear()
+  expect(shut?.code).toBe('AccessDenied')
+})
+
 test('Settings are kept in the workbook', async () => {
   await Excel.run(async (context) => {
     const { settings } = context.workbook

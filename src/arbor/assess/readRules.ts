@@ -5,6 +5,7 @@ import { typedLength, typedNumber } from '../measure/readNumber'
 import { millimetresPer } from '../../../shared/units'
 import { questions, readAnswer, type QuestionKey } from './questions'
 import { showRule, type RuleReasons } from './ruleChanges'
+import { isCounted, isLength, ruleFacts } from './ruleRange'
 import { checkTogether, type PlacedRules } from './rulesTogether'
 import type { TimingAnswers } from './timing'
 
@@ -147,15 +148,7 @@ class RulesReading {
   private valueOf(entry: Rule, row: number, cell: string): number | null {
     const typed = this.at(row, this.columns.value)
     if (isBlank(typed)) return null
-    const value = numberOf(typed, entry.unit)
-    const facts = {
-      rule: entry.name,
-      text: quoted(typed),
-      value: showRule(entry.value),
-      low: showRule(entry.low),
-      high: showRule(entry.high),
-      unit: entry.unit
-    }
+    const value = numberOf(typed, isLength(entry))
     const code = Number.isNaN(value)
       ? 'rule-value'
       : value < entry.low - 1e-12 || value > entry.high + 1e-12
@@ -164,7 +157,7 @@ class RulesReading {
           ? 'rule-not-whole'
           : null
     if (code === null) return value
-    this.problems.push(problem(code, cell, facts))
+    this.problems.push(problem(code, cell, ruleFacts(entry, typed)))
     return null
   }
 
@@ -178,22 +171,17 @@ class RulesReading {
   }
 }
 
-/** Counted in whole numbers. */
-function isCounted({ unit }: Rule): boolean {
-  return unit === 'years' || unit === 'visits' || unit === 'cuts' || unit === 'stems' || unit === 'eighths'
-}
-
 function textOf(cell: Cell | undefined): string {
   return cell === null || cell === undefined ? '' : String(cell).trim()
 }
 
 /** A number, a percentage, or for lengths a number with its unit, such as "2 in"; NaN for anything else. */
-function numberOf(cell: Cell | undefined, unit: string): number {
+function numberOf(cell: Cell | undefined, ofLength: boolean): number {
   if (typeof cell === 'number') return Number.isFinite(cell) ? cell : NaN
   if (typeof cell !== 'string') return NaN
   const text = cell.trim()
-  if (text.endsWith('%')) return unit.startsWith('mm') ? NaN : typedNumber(text.slice(0, -1)) / 100
-  const length = unit.startsWith('mm') ? typedLength(text) : null
+  if (text.endsWith('%')) return ofLength ? NaN : typedNumber(text.slice(0, -1)) / 100
+  const length = ofLength ? typedLength(text) : null
   if (length?.unit !== undefined && length.unit !== null) return length.value * millimetresPer[length.unit]
   return typedNumber(text)
 }

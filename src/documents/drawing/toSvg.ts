@@ -11,9 +11,10 @@ function escape(text: string): string {
   return text.replace(forbidden, '\ufffd').replace(/[&<>"]/g, (sign) => entities[sign] ?? sign)
 }
 
-function write({ name, attributes, children }: SvgNode): string {
+/** An element and all it holds as text. */
+export function markup({ name, attributes, children }: SvgNode): string {
   const written = Object.entries(attributes).map(([key, value]) => ` ${key}="${escape(value)}"`)
-  const inside = children.map((child) => (typeof child === 'string' ? escape(child) : write(child)))
+  const inside = children.map((child) => (typeof child === 'string' ? escape(child) : markup(child)))
   return children.length === 0
     ? `<${name}${written.join('')}/>`
     : `<${name}${written.join('')}>${inside.join('')}</${name}>`
@@ -22,5 +23,5 @@ function write({ name, attributes, children }: SvgNode): string {
 /** The drawing as SVG text. On a page it takes the page's colors; on paper it is white with fixed colors. */
 export function toSvg(drawing: Drawing, ground: Ground = 'page'): string {
   const root = svgNodes(drawing, ground)
-  return write({ ...root, attributes: { xmlns: svgNamespace, ...root.attributes } })
+  return markup({ ...root, attributes: { xmlns: svgNamespace, ...root.attributes } })
 }

@@ -9,7 +9,7 @@ import type {
   IWorksheetData,
   Nullable
 } from '@univerjs/core'
-import type { Area, NameInfo, TableInfo } from '../book'
+import type { Area, ConditionalFormat, NameInfo, TableInfo } from '../book'
 import type { Extras } from '../grid/extras'
 
 export type CellMatrix = IObjectMatrixPrimitiveType<Nullable<ICellData>>
@@ -27,6 +27,8 @@ export interface BookContents {
   styles: Record<string, Nullable<IStyleData>>
   /** For each sheet's id, the areas that its formulas spill over. */
   spills: Map<string, Spill[]>
+  /** For each sheet's id, those that the grid shows; the first one wins. */
+  conditionalFormats: Map<string, ConditionalFormat[]>
   tables: TableInfo[]
   names: NameInfo[]
   extras: Extras

@@ -5,7 +5,9 @@ import { readOwnName } from '../../documents/ownSheets'
 import type { NameInfo, TableInfo } from '../book'
 import { noExtras, type Extras, type SheetExtras } from '../grid/extras'
 import { parseAddress } from '../host/addresses'
+import { isKept, readCharts } from './charts'
 import type { BookContents } from './contents'
+import { isLost, readConditionalFormats, withoutShown } from './conditionalRules'
 import { readCells, Styles } from './fileCells'
 import { fromFileFormula } from './formulaNames'
 import { readPage } from './pageSetup'
@@ -69,17 +71,20 @@ function gridSheet(sheet: Sheet, id: string, styles: Styles): Partial<IWorksheet
   }
 }
 
-function extrasOf(sheet: Sheet): SheetExtras {
+function extrasOf(sheet: Sheet, sheetId: string): SheetExtras {
   const rules = sheet.dataValidations ?? []
-  const { conditionalRules, images, protection, rowBreaks, colBreaks, sparklines, textBoxes } = sheet
+  const { images, protection, rowBreaks, colBreaks, sparklines, textBoxes } = sheet
+  const conditionalRules = withoutShown(sheet.conditionalRules)
   const { backgroundImage, outlineProperties, pageSetup, headerFooter, a11y } = sheet
   const kept = { conditionalRules, images, protection, rowBreaks, colBreaks, sparklines, textBoxes }
   const more = { backgroundImage, outlineProperties, pageSetup, headerFooter, a11y }
   const unknown = rules.filter((rule) => readValidation(rule).length === 0)
+  const { charts, kept: copied } = readCharts(sheet, sheetId)
   const tabled = (sheet.tables ?? []).length > 0
   const all = {
     ...kept,
     ...more,
+    ...(copied.length > 0 ? { charts: copied } : {}),
     ...(unknown.length > 0 ? { dataValidations: unknown } : {}),
     ...(tabled ? {} : { autoFilter: sheet.autoFilter })
   }
@@ -89,6 +94,7 @@ function extrasOf(sheet: Sheet): SheetExtras {
       ...(sheet.rowBreaks ? { breaks: sheet.rowBreaks.map((row) => row + 1) } : {})
     },
     pictures: [],
+    charts,
     validations: rules.flatMap(readValidation),
     protected: protection !== undefined,
     kept: Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined))
@@ -115,7 +121,10 @@ export function notKept(workbook: Workbook): string[] {
   const has = (part: keyof Sheet) =>
     workbook.sheets.some((sheet) => Array.isArray(sheet[part]) && (sheet[part] as unknown[]).length > 0)
   return [
-    has('charts') ? 'charts' : '',
+    workbook.sheets.some(({ conditionalRules = [] }) => conditionalRules.some(isLost))
+      ? 'conditional formats by rank or average'
+      : '',
+    workbook.sheets.some(({ charts = [] }) => !charts.every(isKept)) ? 'charts of a rarer kind' : '',
     has('pivotTables') ? 'pivot tables' : '',
     has('slicers') || has('timelines') ? 'slicers' : '',
     has('threadedComments') ? 'threaded comments' : ''
@@ -128,7 +137,12 @@ export function fromFile(workbook: Workbook, name: string): BookContents {
   const ids = workbook.sheets.map((_, index) => `sheet${index + 1}`)
   const sheets = workbook.sheets.map((sheet, index) => gridSheet(sheet, ids[index] ?? '', styles))
   const tables = workbook.sheets.flatMap((sheet, index) => tablesOf(sheet, ids[index] ?? '', extras))
-  workbook.sheets.forEach((sheet, index) => extras.sheets.set(ids[index] ?? '', extrasOf(sheet)))
+  workbook.sheets.forEach((sheet, index) =>
+    extras.sheets.set(ids[index] ?? '', extrasOf(sheet, ids[index] ?? ''))
+  )
+  const conditionalFormats = new Map(
+    workbook.sheets.map((sheet, index) => [ids[index] ?? '', readConditionalFormats(sheet.conditionalRules)])
+  )
   const names: NameInfo[] = (workbook.namedRanges ?? [])
     .filter(({ name, scope }) => !name.startsWith('_xlnm.') && scope === undefined)
     .map(({ name, range }) => ({
@@ -143,5 +157,7 @@ export function fromFile(workbook: Workbook, name: string): BookContents {
     )
   }
   const activeSheet = ids[workbook.activeSheet ?? 0] ?? ids[0] ?? ''
-  return { name, sheets, styles: styles.table, spills: new Map(), tables, names, extras, activeSheet }
+  const { table } = styles
+  const spills = new Map()
+  return { name, sheets, styles: table, spills, conditionalFormats, tables, names, extras, activeSheet }
 }

@@ -1,9 +1,10 @@
 /** A file that the user opens, .xlsx or .csv, as contents of the grid; or the reason why not, as one sentence. */
-import { readXlsx } from 'hucre/xlsx'
+import { readXlsx, type Workbook } from 'hucre/xlsx'
 import type { Cell } from '../../../shared/cells'
 import { refuse, type Refusal } from '../../../shared/refusal'
 import { decodeText, readCsv } from '../../file/csvFile'
 import { noExtras } from '../grid/extras'
+import { isKept } from './charts'
 import type { BookContents } from './contents'
 import { fromFile, notKept } from './fromFile'
 import { plainCells, widthsFor } from './plainSheet'
@@ -32,6 +33,7 @@ export function plainContents(name: string, sheetName: string, rows: Cell[][]): 
     sheets: [sheet],
     styles: { header: { bl: 1, tb: 3, vt: 2, bg: { rgb: '#E7EDE3' }, cl: { rgb: '#1F2A1C' } } },
     spills: new Map(),
+    conditionalFormats: new Map(),
     tables: [],
     names: [],
     extras: noExtras(),
@@ -39,13 +41,22 @@ export function plainContents(name: string, sheetName: string, rows: Cell[][]): 
   }
 }
 
+/** What saving the file here would change, in words for the user. */
+function remarkOn(name: string, workbook: Workbook): string {
+  const lost = notKept(workbook)
+  const without = 'the workbench does not show them and a file saved here is without them.'
+  const plainer = `${name} holds charts: the workbench does not show them and saves them in a plainer form.`
+  const charted = workbook.sheets.some(({ charts = [] }) => charts.some(isKept))
+  const remarks = [
+    lost.length === 0 ? '' : `${name} holds ${lost.join(', ')}: ${without}`,
+    charted ? plainer : ''
+  ]
+  return remarks.filter((remark) => remark !== '').join(' ')
+}
+
 async function openXlsx(name: string, bytes: Uint8Array): Promise<OpenedFile> {
   const workbook = await readXlsx(bytes, { readStyles: true })
-  const lost = notKept(workbook)
-  const remark =
-    lost.length === 0
-      ? ''
-      : `${name} holds ${lost.join(', ')}: the workbench does not show them and a file saved here is without them.`
+  const remark = remarkOn(name, workbook)
   return { contents: fromFile(workbook, name), remark }
 }
 

@@ -1,8 +1,8 @@
 /** The contents of the grid as the bytes of an .xlsx. */
-import { writeXlsx } from 'hucre/xlsx'
+import { writeWithCharts } from '../../file/fileCharts'
 import type { BookContents } from './contents'
 import { toFile } from './toFile'
 
 export function saveFile(contents: BookContents): Promise<Uint8Array> {
-  return writeXlsx(toFile(contents))
+  return writeWithCharts(toFile(contents))
 }

@@ -13,6 +13,8 @@ import type { Picture } from '../book'
 import { plainExtras } from '../grid/extras'
 import { areaAddress } from '../host/addresses'
 import { fileColor } from './cellStyle'
+import { writeConditionalFormats } from './conditionalRules'
+import { writeCharts } from './charts'
 import type { BookContents } from './contents'
 import { toFileFormula } from './formulaNames'
 import { fileValue, styleReader, writeCells } from './gridCells'
@@ -101,8 +103,14 @@ function tablesOf(sheet: Partial<IWorksheetData>, contents: BookContents): Table
 }
 
 function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, styleOf: StyleReader): WriteSheet {
-  const { page, pictures, validations, kept } = contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
+  const { page, pictures, charts, validations, kept } =
+    contents.extras.sheets.get(sheet.id ?? '') ?? plainExtras()
+  const allCharts = [...(kept.charts ?? []), ...writeCharts(charts, sheet)]
   const rules = validations.map(writeValidation).filter((rule): rule is DataValidation => rule !== null)
+  const conditional = writeConditionalFormats(
+    contents.conditionalFormats.get(sheet.id ?? '') ?? [],
+    kept.conditionalRules
+  )
   const freeze = { rows: sheet.freeze?.ySplit ?? 0, columns: sheet.freeze?.xSplit ?? 0 }
   const tabColor = fileColor(sheet.tabColor)
   const images = [...(kept.images ?? []), ...pictures.map((picture) => imageOf(sheet, picture))]
@@ -121,8 +129,10 @@ function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, style
     })),
     tables: tablesOf(sheet, contents),
     dataValidations: [...(kept.dataValidations ?? []), ...rules],
+    ...(conditional.length > 0 ? { conditionalRules: conditional } : {}),
     ...(freeze.rows + freeze.columns > 0 ? { freezePane: freeze } : {}),
     ...(images.length > 0 ? { images } : {}),
+    ...(allCharts.length > 0 ? { charts: allCharts } : {}),
     ...(headerFooter ? { headerFooter } : {}),
     pageSetup: writePage(page, kept.pageSetup),
     // The file names the row above a break.

@@ -1,13 +1,14 @@
 /**
- * What the grid cannot show: page set-up, pictures, protection, looks of tables, validation rules as they were given,
+ * What the grid cannot show: page set-up, pictures, charts, protection, looks of tables, validation rules as they were given,
  * settings, and whatever an opened file held besides. It is kept beside the grid and saved into the .xlsx.
  */
 import type { NamedRange, WorkbookProperties, WriteSheet } from 'hucre'
-import type { PageLayout, Picture, TableInfo, Validation } from '../book'
+import type { Chart, PageLayout, Picture, TableInfo, Validation } from '../book'
 
 export interface SheetExtras {
   page: PageLayout
   pictures: Picture[]
+  charts: Chart[]
   validations: Validation[]
   protected: boolean
   /** Parts of an opened file's sheet that go back into the file as they came. */
@@ -51,7 +52,7 @@ export function plainPage(): PageLayout {
 }
 
 export function plainExtras(): SheetExtras {
-  return { page: plainPage(), pictures: [], validations: [], protected: false, kept: {} }
+  return { page: plainPage(), pictures: [], charts: [], validations: [], protected: false, kept: {} }
 }
 
 export function noExtras(): Extras {

@@ -1,6 +1,7 @@
 /** The book that the Office host works on, with the visible grid behind it. */
 import type { Book } from '../book'
 import { cellsOf } from './cells'
+import { conditionalFormatsOf } from './conditionalFormats'
 import type { GridContext } from './context'
 import { followingOf } from './following'
 import { keepingOf } from './keeping'
@@ -20,6 +21,7 @@ export function createGridBook(context: GridContext): Book {
     ...tablesOf(context),
     ...namesOf(context),
     ...validationsOf(context),
+    ...conditionalFormatsOf(context),
     ...keepingOf(context),
     ...selectionOf(context, sheets.activateSheet),
     ...followingOf(context)

@@ -1,8 +1,8 @@
-/** Page set-up, pictures and settings: the grid shows none of them, so they are only kept and saved. */
+/** Page set-up, pictures, charts and settings: the grid shows none of them, so they are only kept and saved. */
 import { generateRandomId } from '@univerjs/core'
-import { BookFault, type Book, type Picture } from '../book'
+import { BookFault, type Book, type Chart, type Picture } from '../book'
 import type { GridContext } from './context'
-import { extrasOf } from './extras'
+import { extrasOf, type SheetExtras } from './extras'
 
 type KeepingPart = Pick<
   Book,
@@ -12,6 +12,10 @@ type KeepingPart = Pick<
   | 'addPicture'
   | 'changePicture'
   | 'deletePicture'
+  | 'charts'
+  | 'addChart'
+  | 'changeChart'
+  | 'deleteChart'
   | 'settings'
   | 'setSetting'
 >
@@ -26,12 +30,13 @@ export function pngSize(image: string): { width: number; height: number } {
 }
 
 export function keepingOf(context: GridContext): KeepingPart {
-  const find = (id: string): { list: Picture[]; index: number } => {
-    for (const { pictures } of context.extras.sheets.values()) {
-      const index = pictures.findIndex((picture) => picture.id === id)
-      if (index >= 0) return { list: pictures, index }
+  const find = <Kind extends 'pictures' | 'charts'>(kind: Kind, id: string) => {
+    for (const extras of context.extras.sheets.values()) {
+      const list: SheetExtras[Kind] = extras[kind]
+      const index = list.findIndex((item) => item.id === id)
+      if (index >= 0) return { list, index }
     }
-    throw new BookFault('ItemNotFound', `There is no picture ${id}.`)
+    throw new BookFault('ItemNotFound', `There is no ${kind === 'charts' ? 'chart' : 'picture'} ${id}.`)
   }
   return {
     page: (sheetId) => ({ ...extrasOf(context.extras, sheetId).page }),
@@ -46,11 +51,26 @@ export function keepingOf(context: GridContext): KeepingPart {
       return picture
     },
     changePicture(id, change) {
-      const { list, index } = find(id)
+      const { list, index } = find('pictures', id)
       list[index] = { ...(list[index] as Picture), ...change, id }
     },
     deletePicture(id) {
-      const { list, index } = find(id)
+      const { list, index } = find('pictures', id)
+      list.splice(index, 1)
+    },
+    charts: (sheetId) => [...extrasOf(context.extras, sheetId).charts],
+    addChart(sheetId, chart) {
+      context.sheet(sheetId)
+      const added = { ...chart, id: generateRandomId(), sheetId }
+      extrasOf(context.extras, sheetId).charts.push(added)
+      return added
+    },
+    changeChart(id, change) {
+      const { list, index } = find('charts', id)
+      list[index] = { ...(list[index] as Chart), ...change, id }
+    },
+    deleteChart(id) {
+      const { list, index } = find('charts', id)
       list.splice(index, 1)
     },
     settings: () => Object.fromEntries(context.extras.settings),

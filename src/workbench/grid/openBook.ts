@@ -13,6 +13,7 @@ import type { Book } from '../book'
 import type { BookContents, Spill } from '../files/contents'
 import { spilled } from './cells'
 import { toArea, toRange, type GridContext } from './context'
+import { showConditionalFormat } from './conditionalFormats'
 import type { Extras } from './extras'
 import type { Grid } from './univer'
 import { standardSheet } from './standardSheet'
@@ -54,6 +55,8 @@ export function dressBook(context: GridContext, book: Book, contents: BookConten
   for (const name of contents.names) book.addName(name)
   for (const [sheetId, { validations }] of contents.extras.sheets)
     for (const validation of validations) showRule(context, sheetId, validation)
+  for (const [sheetId, formats] of contents.conditionalFormats)
+    for (const format of [...formats].reverse()) showConditionalFormat(context, sheetId, format)
   book.activateSheet(contents.activeSheet)
 }
 
@@ -98,6 +101,7 @@ export function gatherContents(context: GridContext, book: Book, name: string): 
     sheets: ids.map((id) => sheetData(context, id)),
     styles: context.workbook().getSnapshot().styles,
     spills: new Map(ids.map((id) => [id, spillsOf(context, id)])),
+    conditionalFormats: new Map(ids.map((id) => [id, book.conditionalFormats(id)])),
     tables: book.tables(),
     names: book.names(),
     extras: context.extras,

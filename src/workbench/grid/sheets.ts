@@ -11,6 +11,7 @@ import {
   ToggleGridlinesMutation
 } from '@univerjs/preset-sheets-core'
 import { BookFault, type Book, type SheetInfo } from '../book'
+import { forgetConditionalFormats } from './conditionalFormats'
 import type { GridContext } from './context'
 import { extrasOf } from './extras'
 import { standardSheet } from './standardSheet'
@@ -90,6 +91,7 @@ export function sheetsOf(context: GridContext): SheetPart {
       if (next === undefined) throw new BookFault('InvalidOperation', 'A workbook keeps one visible sheet.')
       context.sheet(id)
       if (context.workbook().getActiveSheet()?.getSheetId() === id) activate(next.getSheetId())
+      forgetConditionalFormats(context, id)
       context.mutate(RemoveSheetMutation.id, id, { subUnitName: info(id).name })
       context.extras.sheets.delete(id)
     },

@@ -5,6 +5,8 @@ import { LifecycleService, LifecycleStages, LocaleType, mergeLocales, Univer } f
 import { FUniver } from '@univerjs/core/facade'
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting'
+import conditionalWords from '@univerjs/preset-sheets-conditional-formatting/locales/en-US'
 import { UniverSheetsDataValidationPreset } from '@univerjs/preset-sheets-data-validation'
 import validationWords from '@univerjs/preset-sheets-data-validation/locales/en-US'
 import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter'
@@ -39,6 +41,7 @@ export function startGrid(container: HTMLElement, dark: boolean): Grid {
         coreWords,
         tableWords,
         validationWords,
+        conditionalWords,
         filterWords,
         sortWords,
         findWords
@@ -54,6 +57,7 @@ export function startGrid(container: HTMLElement, dark: boolean): Grid {
     }),
     tables,
     UniverSheetsDataValidationPreset(),
+    UniverSheetsConditionalFormattingPreset(),
     UniverSheetsFilterPreset(),
     UniverSheetsSortPreset(),
     UniverSheetsFindReplacePreset()

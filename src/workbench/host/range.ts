@@ -5,6 +5,7 @@ import { areaAddress, around, intersection, sheetColumns, sheetRows, wholeSheet 
 import { numberArgument, oneOf } from './arguments'
 import { inward, isCell, isText, mostCells, outward, valueType, withoutGaps } from './cellBlocks'
 import { rangeExtent } from './cellSizes'
+import { conditionalFormatsObject } from './conditionalFormats'
 import { dataValidationObject } from './dataValidation'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
@@ -132,7 +133,8 @@ export const rangeObject: HostType<RangeTarget> = hostType({
   parts: {
     format: (target) => rangeFormatObject(target),
     worksheet: ({ session, sheetId }) => worksheetObject({ session, sheetId }),
-    dataValidation: (target) => dataValidationObject(target)
+    dataValidation: (target) => dataValidationObject(target),
+    conditionalFormats: (target) => conditionalFormatsObject(target)
   },
   opens: {
     getCell: (target, args) =>

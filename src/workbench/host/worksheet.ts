@@ -1,6 +1,7 @@
 /** Worksheet of the Excel API. */
 import { sheetNameFault } from './sheetNames'
 import { numberArgument, booleanValue, textValue } from './arguments'
+import { chartsObject } from './charts'
 import { colorValue } from './colors'
 import { invalidOperation, itemExists, invalidArgument } from './faults'
 import { freezePanesObject } from './freezePanes'
@@ -87,7 +88,8 @@ export const worksheetObject: HostType<SheetTarget> = hostType({
     pageLayout: (target) => pageLayoutObject(target),
     horizontalPageBreaks: (target) => horizontalPageBreaksObject(target),
     protection: (target) => protectionObject(target),
-    shapes: (target) => shapesObject(target)
+    shapes: (target) => shapesObject(target),
+    charts: (target) => chartsObject(target)
   },
   opens: {
     getRange: ({ session, sheetId }, [address]) =>

@@ -1,5 +1,5 @@
 /** One sheet in memory: cells, looks, sizes and the rest that the add-in sets. */
-import type { Area, PageLayout, Picture, Validation } from '../book'
+import type { Area, Chart, ConditionalFormat, PageLayout, Picture, Validation } from '../book'
 import { around, intersection } from '../host/addresses'
 import { FormatLayers } from './formatLayers'
 import { SparseCells, type Calculate } from './sparseCells'
@@ -16,7 +16,9 @@ export class MemorySheet {
   readonly hiddenRows = new Set<number>()
   readonly merged: Area[] = []
   validations: Validation[] = []
+  conditionalFormats: ConditionalFormat[] = []
   pictures: Picture[] = []
+  charts: Chart[] = []
   frozen = { rows: 0, columns: 0 }
   gridlines = true
   tabColor = ''

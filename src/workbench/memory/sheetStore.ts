@@ -5,6 +5,8 @@ import {
   type Area,
   type BookEvent,
   type CellFormat,
+  type Chart,
+  type ConditionalFormat,
   type PageLayout,
   type Picture,
   type ValidationTexts
@@ -130,6 +132,23 @@ export abstract class SheetStore {
     this.sheet(sheetId).validate(rule === null ? area : { area, rule, texts })
   }
 
+  conditionalFormats(sheetId: string): ConditionalFormat[] {
+    return this.sheet(sheetId).conditionalFormats.map((format) => structuredClone(format))
+  }
+
+  addConditionalFormat(sheetId: string, area: Area): ConditionalFormat {
+    const format = { id: this.nextId('conditional-format'), areas: [area], formula: '', look: {} }
+    this.sheet(sheetId).conditionalFormats.unshift(format)
+    return structuredClone(format)
+  }
+
+  changeConditionalFormat(sheetId: string, id: string, change: Partial<ConditionalFormat>): void {
+    const sheet = this.sheet(sheetId)
+    sheet.conditionalFormats = sheet.conditionalFormats.map((known) =>
+      known.id === id ? { ...known, ...change } : known
+    )
+  }
+
   page(sheetId: string): PageLayout {
     return { ...this.sheet(sheetId).page }
   }
@@ -156,6 +175,25 @@ export abstract class SheetStore {
 
   deletePicture(id: string): void {
     for (const sheet of this.sheetList) sheet.pictures = sheet.pictures.filter((known) => known.id !== id)
+  }
+
+  charts(sheetId: string): Chart[] {
+    return structuredClone(this.sheet(sheetId).charts)
+  }
+
+  addChart(sheetId: string, chart: Omit<Chart, 'id' | 'sheetId'>): Chart {
+    const added = { ...chart, id: this.nextId('chart'), sheetId }
+    this.sheet(sheetId).charts.push(added)
+    return added
+  }
+
+  changeChart(id: string, change: Partial<Chart>): void {
+    for (const sheet of this.sheetList)
+      sheet.charts = sheet.charts.map((known) => (known.id === id ? { ...known, ...change } : known))
+  }
+
+  deleteChart(id: string): void {
+    for (const sheet of this.sheetList) sheet.charts = sheet.charts.filter((known) => known.id !== id)
   }
 
   on(event: BookEvent, callback: Callback): () => void {

@@ -1,0 +1,32 @@
+import { quoted, type Cell } from '../../../shared/cells'
+import { problem, type Facts } from '../../../shared/problems'
+import type { Rule } from '../../../shared/rules'
+import { showRule } from './ruleChanges'
+
+/** Counted in whole numbers. */
+export function isCounted({ unit }: Rule): boolean {
+  return unit === 'years' || unit === 'visits' || unit === 'cuts' || unit === 'stems' || unit === 'eighths'
+}
+
+/** A length, which may be typed with a unit of its own, such as "2 in". */
+export function isLength({ unit }: Rule): boolean {
+  return unit.startsWith('mm')
+}
+
+/** What a sentence about a value of this rule says. */
+export function ruleFacts({ name, value, low, high, unit }: Rule, typed: Cell | undefined): Facts {
+  return {
+    rule: name,
+    text: quoted(typed),
+    value: showRule(value),
+    low: showRule(low),
+    high: showRule(high),
+    unit
+  }
+}
+
+/** What to type for this rule: the remedy that the reading of the sheet gives, for the moment of typing. */
+export function whatToType(rule: Rule): string {
+  const { remedy } = problem(isCounted(rule) ? 'rule-not-whole' : 'rule-value', '', ruleFacts(rule, null))
+  return `${rule.name}: ${remedy.charAt(0).toLowerCase()}${remedy.slice(1)}`
+}

@@ -1,0 +1,33 @@
+import type { SheetDraft } from './draft'
+import { pageRoom } from './pageBreaks'
+import type { Area, PageSetup } from './sheet'
+
+/** Points of a row without a height of its own, and of each in the room of a chart. */
+const rowPoints = 15
+
+/** Empty rows for a chart of so many points in height; gives the first of them and how many. */
+export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' | 'rows'> {
+  const rows = Math.ceil(points / rowPoints)
+  const row = draft.next
+  for (let count = 0; count < rows; count++) draft.blank()
+  draft.height(row, rows, rowPoints)
+  return { row, rows }
+}
+
+/**
+ * The rows that begin a page, so that a block with charts is printed on one: the block's first row, unless everything up
+ * to its end fits on the first page. How full the page before it would be is not reckoned, since over many pages the
+ * reckoning and the printer part ways. `to` is the row after the block's last.
+ */
+export function breaksForBlock(
+  { heights, widths }: Pick<SheetDraft, 'heights' | 'widths'>,
+  page: Pick<PageSetup, 'paper' | 'orientation'>,
+  from: number,
+  to: number
+): number[] {
+  if (from === to) return []
+  const taller = heights
+    .filter(({ row }) => row < to)
+    .reduce((sum, { row, rows, points }) => sum + Math.min(rows, to - row) * (points - rowPoints), 0)
+  return to * rowPoints + taller > pageRoom(page, widths) ? [from] : []
+}

@@ -1,0 +1,20 @@
+import type { SheetChart as LibraryChart } from 'hucre'
+import { chartMarks } from '../documents/chartMarks'
+import type { Content, SheetDescription } from '../documents/sheet'
+import { drawnChart } from './fileCharts'
+
+function shown(content: Content): string | number | null {
+  if (typeof content === 'boolean') return content ? 'TRUE' : 'FALSE'
+  if (typeof content !== 'object' || content === null) return content
+  return 'date' in content ? content.date : content.value
+}
+
+/** The charts of a description, as the file library names them. */
+export function chartsOf({ charts = [], rows }: SheetDescription, sheet: string): LibraryChart[] {
+  const cellAt = (row: number, column: number) => shown(rows[row]?.[column] ?? null)
+  return charts.map(({ labels, series, ...chart }) => {
+    const marks = chartMarks(series)
+    const all = series.map((each, index) => ({ ...each, labels, mark: marks[index] ?? null }))
+    return drawnChart({ ...chart, series: all, sheet, cellAt })
+  })
+}
