@@ -4,6 +4,7 @@
  */
 export { describeDocuments } from '../src/documents/describeDocuments'
 export { describeStartRates } from '../src/documents/ratesSheet'
+export { treeSpecificationText } from '../src/documents/specification'
 export { describeRules } from '../src/documents/rulesSheet'
 export { canvasPainter } from '../src/documents/drawing/canvasPainter'
 export { doseChart } from '../src/documents/drawing/doseChart'

@@ -5,9 +5,9 @@ import type { Inventory, ReadingChoices } from '../src/arbor/measure/inventory'
 import type { Plan, TreePlan } from '../src/arbor/plan/plan'
 import type { PlanOptions } from '../src/arbor/plan/planInventory'
 import type { Estimate } from '../src/arbor/price/estimate'
-import type { BudgetOffer } from '../src/arbor/price/offers'
 import type { Cover } from '../src/documents/clientReport'
 import type { PlanDocument } from '../src/documents/describeDocuments'
+import type { ChosenOffer } from '../src/documents/offered'
 import type { SheetDescription } from '../src/documents/sheet'
 import type * as documents from './documents'
 
@@ -34,8 +34,10 @@ export interface Engine {
     plan: Plan,
     estimate: Estimate,
     cover: Cover,
-    budget: BudgetOffer | null
+    offer: ChosenOffer
   ): SheetDescription[] | Promise<SheetDescription[]>
+  /** The specification of one tree as plain text. */
+  specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>
   /** Fetched at first need. */
   drawings(): Promise<Drawings>
 }

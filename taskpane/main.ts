@@ -19,6 +19,7 @@ const engine: Engine = {
   describeRules: async () => (await documents()).describeRules(),
   describeRates: async (system) => (await documents()).describeStartRates(system),
   describeDocuments: async (...order) => (await documents()).describeDocuments(...order),
+  specificationOf: async (...order) => (await documents()).treeSpecificationText(...order),
   drawings: documents
 }
 

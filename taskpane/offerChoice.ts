@@ -7,7 +7,9 @@ import {
   type Offer
 } from '../src/arbor/price/offers'
 import { readBudget } from '../src/arbor/price/readBudget'
+import type { ChosenOffer } from '../src/documents/offered'
 import { button, el, freshId } from './elements'
+import { count } from './wording'
 
 type Kind = Offer['kind']
 
@@ -25,6 +27,9 @@ export class OfferChoice {
   private asked: string | null = null
   private known: { estimate: Estimate; asked: string; offer: BudgetOffer } | null = null
 
+  /** Tells the line beside the documents that the choice is another. */
+  private told: () => void = () => undefined
+
   /** What is offered, or a sentence that says why a budget cannot be used; null while none was asked for. */
   offerFor(estimate: Estimate): Offer | BudgetOffer | string | null {
     if (this.kind === 'this visit') return thisVisit(estimate)
@@ -39,10 +44,29 @@ export class OfferChoice {
     return offer
   }
 
-  /** What the Estimate sheet is to mark: the visits within the budget, where one was asked for. */
-  budgetFor(estimate: Estimate): BudgetOffer | null {
+  /** What the documents offer: the choice, or the whole programme as long as no budget is settled. */
+  chosenFor(estimate: Estimate): ChosenOffer {
     const offer = this.offerFor(estimate)
-    return offer !== null && typeof offer === 'object' && 'budget' in offer ? offer : null
+    return offer === null || typeof offer === 'string' ? wholeProgramme(estimate) : offer
+  }
+
+  /** What the documents offer, as a line for whoever is about to write them; it follows the choice. */
+  line(estimate: Estimate): HTMLElement {
+    const line = el('p', { class: 'aside' })
+    this.told = () => {
+      line.textContent = this.words(estimate)
+    }
+    this.told()
+    return line
+  }
+
+  private words(estimate: Estimate): string {
+    const offer = this.offerFor(estimate)
+    if (offer === null || typeof offer === 'string')
+      return 'No budget is settled under Estimate, so the documents offer the whole programme.'
+    const name = kinds.find(([kind]) => kind === offer.kind)?.[1] ?? ''
+    const visits = `${String(offer.lines.length)} of ${count(estimate.lines.length, 'visit')}`
+    return `The documents offer, as chosen under Estimate: ${name.toLowerCase()}, ${visits}.`
   }
 
   /** The choice as radio buttons with the field of the budget; `changed` is called after each change. */
@@ -52,6 +76,7 @@ export class OfferChoice {
     const choose = (kind: Kind): void => {
       this.kind = kind
       budget.hidden = kind !== 'within budget'
+      this.told()
       changed()
     }
     const radios = kinds.map(([kind, label, about]) => {
@@ -92,6 +117,7 @@ export class OfferChoice {
       const offer = this.offerFor(estimate)
       wrong.textContent = typeof offer === 'string' ? offer : ''
       input.setAttribute('aria-invalid', String(typeof offer === 'string'))
+      this.told()
       changed()
       if (typeof offer === 'string') input.focus()
     }

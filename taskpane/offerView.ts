@@ -45,7 +45,7 @@ function whatFits(offer: BudgetOffer, estimate: Estimate): HTMLElement {
     offer.unranked.length > 0 &&
       `No limbs are listed for ${listed([...new Set(offer.unranked)])}, so they could not be ranked and are left out.`,
     'Dead wood has no priority of its own, so no budget ranks it: decide about it on site.',
-    'The Estimate sheet will mark these visits.'
+    'The Estimate, the Client report and the Work order will offer these visits.'
   ]
   return el(
     'div',

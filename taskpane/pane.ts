@@ -157,8 +157,10 @@ export class Pane {
       writeRates: async () => surface.writeRates(await engine.describeRates(planned.plan.system)),
       offer: this.offer,
       drawings: () => engine.drawings(),
+      specificationOf: async (tree) => engine.specificationOf(planned.plan, tree),
       findOwnSheets: () => surface.findOwnSheets(),
       choice: this.choice,
+      offerLine: () => this.offer.line(planned.estimate),
       write: (replace, steps) => this.write(planned, replace, steps),
       explain: (error) => surface.explain(error),
       announce: (sentence) => {
@@ -180,8 +182,8 @@ export class Pane {
     const { surface, engine } = this.options
     const { kinds, cover } = this.choice
     const dates = { date: plan.date, valid: estimate.validUntil }
-    const budget = this.offer.budgetFor(estimate)
-    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, budget)
+    const offer = this.offer.chosenFor(estimate)
+    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, offer)
     return surface.writeSheets(sheets, { replace, source: block }, steps)
   }
 

@@ -2,11 +2,11 @@ import { defaultRules } from '../shared/rules'
 import { byUrgency, type Plan, type TreePlan } from '../src/arbor/plan/plan'
 import { howToRead } from '../src/documents/cautions'
 import { cautionsNote } from './cautionsNote'
-import type { CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from './disclosure'
 import { el, fill, freshId } from './elements'
 import type { Drawings } from './engine'
 import { longList } from './longList'
+import type { CopySetting } from './specificationCopy'
 import { closedWindows } from './timingNote'
 import { treeCard } from './treeCard'
 import { count } from './wording'
@@ -20,14 +20,15 @@ export interface PlanSection {
   openTree(id: string): void
 }
 
+/** What the section needs beside the plan. */
+export interface PlanSetting extends CopySetting {
+  goToRow(row: number): void
+  drawings(): Promise<Drawings>
+}
+
 /** The trees most urgent first, each a card that opens. */
-export function planSection(
-  plan: Plan,
-  goToRow: (row: number) => void,
-  drawings: () => Promise<Drawings>
-): PlanSection {
+export function planSection(plan: Plan, setting: PlanSetting): PlanSection {
   const trees = byUrgency(plan)
-  const setting: CutSetting = { system: plan.system, goToRow }
   const { rules = defaultRules, timing = [] } = plan
   const place = el('div', { class: 'cards' })
   const cards = new Map<string, Disclosure>()
@@ -35,7 +36,7 @@ export function planSection(
     cards.clear()
     const list = el('div', { class: 'card-list' })
     const card = (treePlan: TreePlan): HTMLElement => {
-      const built = treeCard(treePlan, { ...setting, rules, timing, drawings })
+      const built = treeCard(treePlan, { ...setting, system: plan.system, rules, timing })
       cards.set(treePlan.tree.id, built)
       return built.element
     }

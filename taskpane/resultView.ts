@@ -9,11 +9,12 @@ import { rowAddress } from './limbCard'
 import type { Planned } from './planning'
 import { planSection, type PlanSection } from './planSection'
 import { rulesNote, type RulesSetting } from './rulesNote'
+import type { CopySetting } from './specificationCopy'
 import { tabs, type Section } from './tabs'
 import { count, grouped } from './wording'
 import { writeSection, type WriteSetting } from './writeSection'
 
-export interface ResultSetting extends WriteSetting, RulesSetting, EstimateSetting {
+export interface ResultSetting extends WriteSetting, RulesSetting, EstimateSetting, CopySetting {
   planAgain(): void
   planWith(choices: ReadingChoices): void
 }
@@ -36,7 +37,7 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
     const width = block.rows[0]?.length ?? 1
     setting.goToCell(rowAddress(plan, row, width, sheetPrefix(plan.inventory.sheet)))
   }
-  const buildPlan = (): PlanSection => (section ??= planSection(plan, goToRow, setting.drawings))
+  const buildPlan = (): PlanSection => (section ??= planSection(plan, { ...setting, goToRow }))
   const sections: Section[] = [
     { name: 'plan', label: 'Plan', build: () => buildPlan().element },
     {

@@ -7,12 +7,13 @@ import { disclosure, type Disclosure } from './disclosure'
 import { doseBar } from './doseBar'
 import { el, facts, type Child } from './elements'
 import { forecast } from './forecast'
+import { specificationCopy, type CopySetting } from './specificationCopy'
 import { seasonOf } from './timingNote'
 import { treeDrawing, type DrawingSetting } from './treeDrawing'
 import { capital, count, percent, points, ratio, sentence } from './wording'
 
 /** What a card needs to know beyond the tree. */
-export interface TreeSetting extends CutSetting, DrawingSetting {
+export interface TreeSetting extends CutSetting, DrawingSetting, CopySetting {
   rules: Rules
   timing: readonly TimingNote[]
 }
@@ -56,7 +57,8 @@ function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
     certainty(treePlan, setting.rules),
     ...later.map((visit) => laterVisit(treePlan, visit, setting)),
     remains(treePlan, setting.rules),
-    ...forecast(treePlan, setting)
+    ...forecast(treePlan, setting),
+    specificationCopy(treePlan, setting)
   ]
 }
 

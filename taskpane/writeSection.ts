@@ -10,6 +10,8 @@ import { listed } from './wording'
 /** What the section needs to write: what an earlier plan left, and the writing itself. */
 export interface WriteSetting {
   choice: DocumentChoice
+  /** What the documents offer the client, as a line that follows the choice. */
+  offerLine(): HTMLElement
   findOwnSheets(): Promise<OwnSheet[] | Problem>
   write(replace: boolean, steps: Steps): Promise<Writing>
   /** Turns what went wrong into a problem with a remedy. */
@@ -26,7 +28,15 @@ const nothingTicked = 'Nothing is ticked: tick at least one sheet to write.'
 export function writeSection(setting: WriteSetting): HTMLElement {
   const place = el('div', { class: 'write-place' })
   new WriteFlow(place, setting).offer()
-  return el('div', {}, el('p', {}, writes), setting.choice.element(), place, cautionsList())
+  return el(
+    'div',
+    {},
+    el('p', {}, writes),
+    setting.choice.element(),
+    setting.offerLine(),
+    place,
+    cautionsList()
+  )
 }
 
 class WriteFlow {

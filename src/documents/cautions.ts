@@ -12,6 +12,9 @@ export const howToRead: readonly string[] = [
   'Visits after the first are a forecast: measure again before each of them.'
 ]
 
-/** True while any rate is still an invented default. */
+/** What a client reads while any rate is still an invented default. */
+export const draftNotice = 'Draft: priced with invented example rates. Not an offer.'
+
+/** What whoever prepares the prices reads meanwhile. */
 export const inventedRatesNotice =
   'Invented default rates stand behind these prices: put your own on the Rates sheet, and check every price against your costs before you quote it.'

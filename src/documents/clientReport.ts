@@ -1,12 +1,17 @@
 import { readSerial } from '../../shared/serialDate'
 import { byUrgency, type Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import { addCosts } from './clientReportCosts'
-import { addDrawings } from './clientReportDrawings'
+import { wholeProgramme } from '../arbor/price/offers'
+import { addCosts, addCostWords } from './clientReportCosts'
+import { draftNotice } from './cautions'
+import { aboutDrawings, addDrawings } from './clientReportDrawings'
 import { addApproval, addTerms } from './clientReportTerms'
-import { addTrees, wordWidths } from './clientReportTrees'
+import { describeTree } from './cutTable'
+import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
 import { pricesAcross, yearSpans } from './clientReportYears'
+import { offeredOf, type ChosenOffer } from './offered'
 import { titles } from './ownSheets'
+import { looks } from './palette'
 import { PrintedDraft } from './printedDraft'
 import { counted } from './sentences'
 import type { Content, SheetDescription } from './sheet'
@@ -25,6 +30,8 @@ export interface Cover {
 export interface ClientReportOptions {
   /** With a drawing of each tree before and after its first visit. */
   drawings?: boolean
+  /** What is priced; the whole programme unless given. */
+  offer?: ChosenOffer
 }
 
 function dateOrText(text: string): Content {
@@ -32,8 +39,12 @@ function dateOrText(text: string): Content {
   return serial === null ? text : { date: serial }
 }
 
-function addCover(draft: PrintedDraft, cover: Cover): void {
+/** Rows of the cover that name who and when; the costs stand beside them. */
+const coverRows = 5
+
+function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate): void {
   draft.title(titles['client-report'])
+  if (inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
   draft.prose('Structural pruning of shade trees: what they need, why, when, and at what price.')
   draft.blank()
   draft.entry('Client', cover.client, 3)
@@ -58,28 +69,35 @@ function summary(plan: Plan): string[] {
   )
   const unmeasured = trees.filter(({ tree }) => tree.limbs.length === 0).length
   const [first] = byUrgency(plan)
-  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${String(pruned.length)} of the trees need pruning, ${String(now.length)} of them in ${String(year)}.`
+  const nowWords = now.length === pruned.length && now.length > 0 ? 'all' : String(now.length)
+  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${String(pruned.length)} of the trees need pruning, ${nowWords} of them in ${String(year)}.`
   const rest =
     unmeasured === 0 ? '' : ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`
+  const named =
+    first === undefined ? '' : [first.tree.id, describeTree(first.tree)].filter(Boolean).join(', ')
+  const foremost = now.length > 0 ? ` The tree that needs it most is ${named}.` : ''
   return [
-    counts + rest,
-    ...(now.length > 0 && first !== undefined ? [`The tree that needs it most is ${first.tree.id}.`] : []),
+    counts + rest + foremost,
     'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem competes with it, and taking it off later leaves a large wound that discolours the trunk (Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',
     'It is done in steps, because leaves feed the tree: at each visit only a part of them comes off. Young trees are visited more often than old ones, and cuts made early stay small.'
   ]
 }
 
+/** As many columns of numbers as there are charts' figures and prices, wide enough for the largest amount. */
 function widthsOf(estimate: Estimate): number[] {
-  const spans = yearSpans(estimate)
-  const largest = Math.max(0, ...pricesAcross(estimate.lines, spans).map((price) => price ?? 0))
+  const largest = Math.max(0, ...pricesAcross(estimate.lines, yearSpans(estimate)).map((price) => price ?? 0))
   const digits = Math.floor(largest).toString().length
   const width = Math.max(8.5, digits + Math.floor((digits - 1) / 3) + estimate.minorDigits + 2)
-  return [...wordWidths, ...Array<number>(spans.length + 1).fill(width)]
+  return [...wordWidths, ...Array<number>(numberColumns).fill(width)]
 }
 
+/** Points of running text, and of the tables and pages of trees that hold more. */
+const sizes = { text: 10.5, tables: 10 } as const
+
 /**
- * The client report as a sheet: cover, summary, costs by year, assumptions, limits, cautions, approval, then one row a
- * tree with the price of each year across. Values only. Lengths in the units of the plan's system.
+ * The client report as a sheet: cover, summary, costs by year, assumptions, limits, cautions, approval, a page for each tree
+ * that is drawn, then one row a tree with the price of each year across. Values only. Lengths in the units of the plan's
+ * system.
  */
 export function describeClientReport(
   plan: Plan,
@@ -87,29 +105,38 @@ export function describeClientReport(
   cover: Cover,
   options: ClientReportOptions = {}
 ): SheetDescription {
-  const draft = new PrintedDraft(widthsOf(estimate), 10)
+  const { drawings = false, offer = wholeProgramme(estimate) } = options
+  const offered = offeredOf(estimate, offer)
+  const draft = new PrintedDraft(widthsOf(offered), sizes.text)
   const paper = { orientation: 'landscape', paper: plan.system === 'in-ft' ? 'letter' : 'a4' } as const
-  addCover(draft, cover)
+  draft.measure = wordWidths.length
+  addCover(draft, cover, estimate)
+  const besideCover = draft.next - coverRows
   draft.blank()
   draft.heading('In short')
   for (const text of summary(plan)) draft.prose(text)
-  draft.blank()
-  addCosts(draft, plan, estimate)
-  addTerms(draft, plan)
-  addApproval(draft, plan.date.slice(0, 4))
-  const pictures = options.drawings === true ? addDrawings(draft, plan, paper) : []
+  addCostWords(draft, plan, estimate, offer)
+  const charts = addCosts(draft, besideCover, offered, offer)
+  draft.measure = draft.widths.length
+  draft.resize(sizes.tables)
+  addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
+  addApproval(draft, plan.date.slice(0, 4), offer, estimate)
+  const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }
+  charts.push(...drawn.charts)
   draft.newPage()
-  const titleRow = plan.trees.length === 0 ? null : addTrees(draft, plan, estimate)
+  const titleRow = plan.trees.length === 0 ? null : addTrees(draft, plan, offered, offer)
+  const about = `Client report, ${cover.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
   return draft.finish({
     kind: 'client-report',
     name: titles['client-report'],
     freezeRows: 0,
     freezeColumns: 0,
-    ...(pictures.length === 0 ? {} : { pictures }),
+    ...(drawn.pictures.length === 0 ? {} : { pictures: drawn.pictures }),
+    ...(charts.length === 0 ? {} : { charts }),
     page: draft.page({
       ...paper,
       titleRow,
-      footer: `Client report, ${cover.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
+      footer: estimate.inventedRates ? `Draft, not an offer. ${about}` : about
     })
   })
 }

@@ -1,96 +1,206 @@
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../arbor/plan/plan'
-import { drawTree } from './drawing/drawTree'
+import { chartsOf, courseCells, courseCharts, courseOf } from './clientReportCourse'
+import { cutCells } from './clientReportCuts'
+import { numberColumns, wordWidths } from './clientReportTrees'
+import { describeTree } from './cutTable'
+import { drawBeforeAfter, notesRoom, widthOfEach } from './drawing/beforeAfter'
 import { onPaperOf, prospect, type Prospect } from './drawing/prospect'
+import { visitsIn, type ChosenOffer } from './offered'
 import { pageRoom } from './pageBreaks'
+import { looks } from './palette'
 import type { PrintedDraft } from './printedDraft'
-import type { Area, PageSetup, SheetPicture } from './sheet'
+import type { Content, PageSetup, SheetChart, SheetPicture } from './sheet'
+import { foldText } from './wrapping'
 
-/** Trees drawn at most: each takes a page and the time to paint two pictures. */
+/** Trees drawn at most: each takes a page and the time to paint its picture. */
 export const mostDrawn = 60
 
-/** Pixels that a drawing is laid out in; it is then printed larger, so that its small print can be read. */
-const drawnWidth = 370
+/** Pixels that the two drawings are laid out in; they are printed as wide as their columns. */
+const drawnWidth = 584
 const rowPoints = 15
-/** Columns of the left picture; a narrow column keeps it apart from the right one. */
-const leftColumns = 4
+
+/** Where the charts and their figures stand; the drawings and the cuts stand before. */
+const right = wordWidths.length
+/** The figures leave a column free beside the cuts. */
+const figuresFrom = right + 1
+/** Rows of a chart at most, and where it stands alone. */
+const chartRows = 12
+const loneChartRows = 16
+/** Characters of the sentence below the figures that fit on a line. */
+const noteWidth = 54
+
+const forecastNote =
+  'Years after the first visit are a forecast by the growth rules of the plan. The tree is measured again before each of them.'
 
 /** Points of so many columns: 7 pixels a character and 5 a column, 96 to 72. */
 function pointsOf(widths: readonly number[]): number {
   return widths.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
 }
 
-/** The columns of the right picture: as many as come nearest to the width of the left one. */
-function rightColumns(widths: readonly number[]): number {
-  const rest = widths.slice(leftColumns + 1)
-  const wanted = pointsOf(widths.slice(0, leftColumns))
-  const gap = (count: number) => Math.abs(pointsOf(rest.slice(0, count)) - wanted)
-  return rest.reduce((best, _, index) => (gap(index + 1) < gap(best) ? index + 1 : best), 1)
-}
-
-interface Pair {
+interface Drawn {
   tree: TreePlan
   visit: Visit
 }
 
-/** Each pair fills a page, so that nothing has to be laid out before somebody wants the pictures. */
-function pictures(draft: PrintedDraft, plan: Plan, { tree, visit }: Pair, most: number): SheetPicture[] {
-  const right = rightColumns(draft.widths)
-  const sides = [
-    { when: 'before', column: 0, columns: leftColumns },
-    { when: 'after', column: leftColumns + 1, columns: right }
-  ] as const
-  const wide = sides.map(({ column, columns }) => pointsOf(draft.widths.slice(column, column + columns)))
-  const pointsPerPixel = Math.min(...wide) / drawnWidth
-  const rows = Math.floor(most / rowPoints)
+export interface DrawnPages {
+  pictures: SheetPicture[]
+  charts: SheetChart[]
+}
+
+/** Before and after as one picture over the columns of words. Nothing is laid out before somebody wants it. */
+function picture(plan: Plan, { tree, visit }: Drawn, row: number, rows: number): SheetPicture {
+  const width = pointsOf(wordWidths)
   const height = rows * rowPoints
-  const setting = { width: drawnWidth, system: plan.system, rules: plan.rules }
+  const most = Math.floor((height * drawnWidth) / width)
+  const setting = { system: plan.system, rules: plan.rules }
   let known: Prospect | undefined
   const ahead = () =>
-    (known ??= prospect(tree, visit, { ...setting, most: Math.floor(height / pointsPerPixel) }))
-  const row = draft.next
-  for (let index = 0; index < rows; index++) draft.blank()
-  draft.height(row, rows, rowPoints)
-  return sides.map(({ when, column, columns }, index): SheetPicture => {
-    const area: Area = { row, column, rows, columns }
-    const width = wide[index] ?? 0
-    const drawn = () => drawTree(tree, visit, { ...setting, height: ahead().height, when, palette: 'color' })
-    return {
-      area,
-      width,
-      height,
-      get alt() {
-        return ahead().alt[when]
-      },
-      draw: () => onPaperOf(drawn(), width / height)
+    (known ??= prospect(tree, visit, {
+      ...setting,
+      width: widthOfEach(drawnWidth),
+      most: most - notesRoom,
+      brief: true,
+      tall: true
+    }))
+  return {
+    area: { row, column: 0, rows, columns: wordWidths.length },
+    width,
+    height,
+    get alt() {
+      return `${ahead().alt.before} ${ahead().alt.after}`
+    },
+    draw: () => {
+      const pair = {
+        ...setting,
+        width: drawnWidth,
+        height: ahead().height + notesRoom,
+        palette: 'color'
+      } as const
+      return onPaperOf(drawBeforeAfter(tree, visit, pair), width / height)
     }
+  }
+}
+
+/** Cells of a page, put where they belong before the page is set row by row. */
+class PageCells {
+  readonly rows: Content[][]
+  constructor(count: number, columns: number) {
+    this.rows = Array.from({ length: count }, () => Array<Content>(columns).fill(null))
+  }
+
+  put(row: number, column: number, cells: readonly Content[]): void {
+    cells.forEach((cell, index) => {
+      const line = this.rows[row]
+      if (line !== undefined) line[column + index] = cell
+    })
+  }
+}
+
+const share = { numberFormat: '0.0%', align: 'right' } as const
+const whole = { numberFormat: '0%', align: 'right' } as const
+
+/** Where the parts of a tree's page stand: the cuts at its foot, the figures below as many charts as there are. */
+function layOut(count: number, cuts: number, charts: number, figures: number) {
+  const most = charts === 1 ? loneChartRows : chartRows
+  const room = count - figures - 1
+  const chart = charts === 0 ? 0 : Math.min(most, Math.floor(room / charts))
+  return { cutsAt: count - cuts, pictureRows: count - cuts - 1, chart, figuresAt: charts * chart + 1 }
+}
+
+/** One tree over the rows of a page: drawings and cuts on the left, charts and their figures on the right. */
+function addTree(draft: PrintedDraft, plan: Plan, drawn: Drawn, count: number): DrawnPages {
+  const course = courseOf(drawn.tree, plan)
+  const cuts = cutCells(drawn.visit, plan.system)
+  const figures = courseCells(course)
+  const notes = foldText(forecastNote, noteWidth)
+  const lines = [...figures.heads, ...figures.body, ...notes.map((line): Content[] => [line])]
+  const { cutsAt, pictureRows, chart, figuresAt } = layOut(count, cuts.length, chartsOf(course), lines.length)
+  const top = draft.next
+  const cells = new PageCells(count, draft.widths.length)
+  cuts.forEach((line, index) => {
+    cells.put(cutsAt + index, 0, line)
+  })
+  lines.forEach((line, index) => {
+    cells.put(figuresAt + index, figuresFrom, line)
+  })
+  for (const row of cells.rows) draft.line(row, draft.body)
+  draft.height(top, count, rowPoints)
+  setLooks(draft, top + cutsAt, cuts.length, top + figuresAt, figures.body.length, notes.length)
+  const first = { row: top + figuresAt + figures.heads.length, column: figuresFrom }
+  return {
+    pictures: [picture(plan, drawn, top, pictureRows)],
+    charts: courseCharts(course, first, { row: top, column: right, rows: chart, columns: numberColumns })
+  }
+}
+
+function setLooks(
+  draft: PrintedDraft,
+  cuts: number,
+  cutRows: number,
+  figures: number,
+  years: number,
+  notes: number
+): void {
+  const header = { bold: true, size: 9, fill: looks.header.fill }
+  draft.format(cuts, 0, 1, right, { ...header, underline: looks.header.underline })
+  draft.format(cuts + 1, 0, cutRows - 1, 1, { bold: true, align: 'left' })
+  const at = figuresFrom
+  draft.format(figures, at, 2, 5, header)
+  draft.format(figures + 1, at, 1, 5, { underline: looks.header.underline, align: 'right' })
+  draft.format(figures, at, 2, 1, { align: 'left' })
+  draft.format(figures + 2, at, years, 1, { numberFormat: '0', align: 'left', bold: true })
+  draft.format(figures + 2, at + 1, years, 2, share)
+  draft.format(figures + 2, at + 3, years, 2, whole)
+  draft.format(figures + 2 + years, at, notes, 1, { ...looks.lead, size: 9 })
+}
+
+/** The first visit with cuts of each tree that is offered, the most urgent trees first. */
+function offeredTrees(plan: Plan, offer: ChosenOffer): Drawn[] {
+  const offered = visitsIn(offer)
+  return byUrgency(plan).flatMap((tree): Drawn[] => {
+    const visit = tree.visits.find(({ cuts }) => cuts.length > 0)
+    return visit === undefined || !offered(tree.tree.id, visit.visit) ? [] : [{ tree, visit }]
   })
 }
 
-/** Two drawings a tree side by side, before and after its first visit with cuts; the most urgent trees first. */
+function titleOf({ tree }: TreePlan): string {
+  const about = describeTree(tree)
+  return `Tree ${tree.id}${about === '' ? '' : `: ${about}`}`
+}
+
+/** What the pages of the trees are, a sentence each; nothing where there are none. */
+export function aboutDrawings(plan: Plan, offer: ChosenOffer): string[] {
+  const count = offeredTrees(plan, offer).length
+  if (count === 0) return []
+  const what =
+    'Each tree has a page: side views before and after its first visit, made from the measurements and no portraits, with its cuts numbered; and charts of what comes off at each visit and of the limb that needs it most.'
+  if (count <= mostDrawn) return [what]
+  return [
+    what,
+    `Drawn are the ${String(mostDrawn)} most urgent of the ${String(count)} trees with cuts; the table has them all.`
+  ]
+}
+
+/** A page a tree that is offered: before and after its first visit, its cuts, and how it goes on. */
 export function addDrawings(
   draft: PrintedDraft,
   plan: Plan,
-  page: Pick<PageSetup, 'paper' | 'orientation'>
-): SheetPicture[] {
-  const pairs = byUrgency(plan).flatMap((tree): Pair[] => {
-    const visit = tree.visits.find(({ cuts }) => cuts.length > 0)
-    return visit === undefined ? [] : [{ tree, visit }]
-  })
-  if (pairs.length === 0) return []
-  const start = draft.next
-  draft.newPage()
-  draft.heading('The trees before and after their first visit')
-  draft.prose(
-    'Side views made from the measurements, not portraits. On the left the cuts are marked and numbered, on the right is what should be left after them.'
-  )
-  if (pairs.length > mostDrawn)
-    draft.prose(
-      `Drawn are the ${String(mostDrawn)} most urgent of the ${String(pairs.length)} trees with cuts; the table has them all.`
-    )
-  const heading = (draft.next - start) * 20
-  const most = pageRoom(page, draft.widths) - heading
-  return pairs.slice(0, mostDrawn).flatMap((pair) => {
-    draft.keepTogether()
-    return pictures(draft, plan, pair, most)
-  })
+  page: Pick<PageSetup, 'paper' | 'orientation'>,
+  offer: ChosenOffer
+): DrawnPages {
+  const trees = offeredTrees(plan, offer)
+  const pages: DrawnPages = { pictures: [], charts: [] }
+  const room = pageRoom(page, draft.widths)
+  for (const drawn of trees.slice(0, mostDrawn)) {
+    const start = draft.next
+    draft.newPage()
+    draft.heading(titleOf(drawn.tree))
+    const used = draft.heights
+      .filter(({ row }) => row >= start)
+      .reduce((sum, { rows, points }) => sum + rows * points, 0)
+    const { pictures, charts } = addTree(draft, plan, drawn, Math.floor((room - used) / rowPoints))
+    pages.pictures.push(...pictures)
+    pages.charts.push(...charts)
+  }
+  return pages
 }

@@ -1,5 +1,9 @@
 import type { Plan } from '../arbor/plan/plan'
-import { cautions, howToRead } from './cautions'
+import type { Estimate } from '../arbor/price/estimate'
+import { printMoney } from '../../shared/money'
+import { cautions, draftNotice } from './cautions'
+import { priceOf } from './clientReportYears'
+import type { ChosenOffer } from './offered'
 import { looks } from './palette'
 import { ruleChangeSentences } from './planBasis'
 import type { PrintedDraft } from './printedDraft'
@@ -9,7 +13,8 @@ const assumptions: readonly string[] = [
   'The measurements in the inventory are taken as they stand; where one was missing or doubtful, what was assumed is listed with the cut plan.',
   'The crew can reach each tree as the inventory says, and the owner of the ground agrees to the work.',
   'Brush is chipped and taken away unless agreed otherwise. Stumps, roots and planting are not part of the work.',
-  'Permits, and the consent of neighbours where limbs cross a boundary, are in hand before work begins.'
+  'Permits, and the consent of neighbours where limbs cross a boundary, are in hand before work begins.',
+  'The share of leaves that may come off is a ceiling for the season, not a target. What a single limb carries is known to ±30 % only, and limbs left out of the survey make the others’ shares look larger.'
 ]
 
 const notInspected =
@@ -27,9 +32,9 @@ function leftOut({ unplanned }: Plan): string {
 }
 
 function limits(plan: Plan): string[] {
-  const { trees, inventory, date, unplanned } = plan
+  const { trees, date, unplanned } = plan
   return [
-    `The task: to plan structural pruning for ${counted(trees.length, 'tree')} listed in ${inventory.address}, made on ${date}. Nothing else was asked or judged.`,
+    `The task: to plan structural pruning for the ${counted(trees.length, 'tree')} of the inventory, as of ${date}. Nothing else was asked or judged.`,
     'The method: each limb is compared with the stem that bears it and with the place it takes in the crown; the cuts that improve the structure most are chosen within the share of leaves that may come off.',
     notInspected,
     ...(unplanned.length === 0 ? [] : [leftOut(plan)])
@@ -41,11 +46,11 @@ function list(draft: PrintedDraft, title: string, sentences: readonly string[]):
   for (const text of sentences) draft.bullet(text)
 }
 
-/** What the report takes for granted, where its knowledge ends, and the cautions. */
-export function addTerms(draft: PrintedDraft, plan: Plan): void {
+/** What the report takes for granted and what its pages of trees are, where its knowledge ends, and the cautions. */
+export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string[]): void {
   draft.keepTogether()
   draft.blank()
-  list(draft, 'What this report assumes', [...assumptions, ...howToRead, ...ruleChangeSentences(plan)])
+  list(draft, 'What this report assumes', [...assumptions, ...pages, ...ruleChangeSentences(plan)])
   draft.keepTogether()
   draft.blank()
   list(draft, 'Where its limits are', limits(plan))
@@ -55,13 +60,30 @@ export function addTerms(draft: PrintedDraft, plan: Plan): void {
   for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
 }
 
+/** What may be ordered, with its price: all that is offered, or a part of it that the client names. */
+function choices(offer: ChosenOffer, firstYear: string, { currency, minorDigits }: Estimate): string[] {
+  const all = `${printMoney(offer.total, minorDigits)} ${currency} with tax`
+  if (offer.kind === 'this visit') return [`The first visit to each tree: ${all}.`]
+  if (offer.kind === 'within budget') return [`The visits that are offered: ${all}.`]
+  const first = priceOf(offer.lines.filter(({ year }) => String(year) === firstYear))
+  return [
+    `The work of ${firstYear} only, as listed tree by tree: ${printMoney(first, minorDigits)} ${currency} before tax.`,
+    `All visits of the programme: ${all}; each later visit is confirmed with its price before it is made.`
+  ]
+}
+
 /** What the client chooses and signs. */
-export function addApproval(draft: PrintedDraft, firstYear: string): void {
+export function addApproval(
+  draft: PrintedDraft,
+  firstYear: string,
+  offer: ChosenOffer,
+  estimate: Estimate
+): void {
   draft.keepTogether()
   draft.blank()
   draft.heading('Approval')
-  draft.tick(`The work of ${firstYear} only, as listed tree by tree.`)
-  draft.tick('All visits of the programme; each later visit is confirmed with its price before it is made.')
+  if (estimate.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
+  for (const choice of choices(offer, firstYear, estimate)) draft.tick(choice)
   draft.tick('Only the trees named here:')
   draft.toFill([{ label: '', at: 0, from: 1, columns: 5 }])
   const places = (labels: readonly [string, string]) => [

@@ -1,18 +1,51 @@
 import { byUrgency, type Plan, type TreePlan } from '../arbor/plan/plan'
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
+import { systems } from '../../shared/units'
 import { describeTree } from './cutTable'
 import { moneyFormat } from './estimateTotals'
 import type { TableColumn } from './draft'
+import type { ChosenOffer } from './offered'
 import type { PrintedDraft } from './printedDraft'
+import { printedDiameter, printedHeight } from './printedLengths'
 import { looks } from './palette'
 import type { Content } from './sheet'
 import { whatItNeeds, whenItIs, whyItNeeds } from './clientReportWords'
 import { pricesAcross, yearSpans, type YearSpan } from './clientReportYears'
 
-/** Columns before the years: tree, species and place, what, why, with narrow gaps before what and why. */
-export const wordWidths = [8, 16, 1, 31, 1, 33]
+/** Columns before the numbers: tree, species and place, what, why, with narrow gaps before what and why. */
+export const wordWidths = [7, 15, 1, 28, 1, 30]
+
+/** Columns of numbers: the prices, and before them what else is known of a tree where there is room. */
+export const numberColumns = 6
 
 const gap: TableColumn = { header: '' }
+
+/** A column of numbers with what stands in it for a tree. */
+interface Fact {
+  column: TableColumn
+  of(tree: TreePlan): Content
+}
+
+function factsOf({ system }: Plan): Fact[] {
+  const { diameter, height } = systems[system]
+  const tenth = { numberFormat: '0.0', align: 'right' } as const
+  return [
+    {
+      column: { header: `Height (${height})`, format: tenth },
+      of: ({ tree }) => (tree.height === null ? null : printedHeight(tree.height, system))
+    },
+    {
+      column: { header: `Trunk (${diameter})`, format: tenth },
+      of: ({ tree }) => (tree.trunk === null ? null : printedDiameter(tree.trunk, system))
+    },
+    {
+      column: { header: 'Cuts', format: { numberFormat: '0', align: 'right' } },
+      of: ({ visits }) => visits.find(({ cuts }) => cuts.length > 0)?.cuts.length ?? null
+    },
+    { column: { header: 'Stage', format: { align: 'right' } }, of: ({ stage }) => stage },
+    { column: { header: 'Vigor', format: { align: 'right' } }, of: ({ vigor }) => vigor }
+  ]
+}
 
 /** Lines by tree, found at once for long inventories. */
 function byTree(lines: readonly EstimateLine[]): Map<string, EstimateLine[]> {
@@ -25,49 +58,79 @@ function byTree(lines: readonly EstimateLine[]): Map<string, EstimateLine[]> {
   return found
 }
 
-function columnsOf(spans: readonly YearSpan[], estimate: Estimate): TableColumn[] {
-  const money = moneyFormat(estimate.minorDigits)
-  return [
-    { header: 'Tree', format: { bold: true } },
-    { header: 'Species, place', format: { wrap: true } },
-    gap,
-    { header: 'What and when', format: { wrap: true } },
-    gap,
-    { header: 'Why', format: { wrap: true } },
-    ...spans.map(({ header }): TableColumn => ({ header, format: money })),
-    { header: 'All visits', format: { ...money, bold: true } }
-  ]
+/** The prices of the years and their sum; a single year needs no sum beside it. */
+function priceColumns(spans: readonly YearSpan[], { minorDigits }: Estimate, sum: string): TableColumn[] {
+  const money = moneyFormat(minorDigits)
+  const years = spans.map(({ header }): TableColumn => ({ header, format: money }))
+  const strong = { ...money, bold: true }
+  if (spans.length < 2) return [{ header: spans[0]?.header ?? 'Price', format: strong }]
+  return [...years, { header: sum, format: strong }]
 }
 
-function whatAndWhen(tree: TreePlan, plan: Plan, priced: boolean): string {
-  const what = `${whatItNeeds(tree, plan.system)} ${whenItIs(tree)}`.trim()
-  if (tree.tree.limbs.length > 0 || !priced) return what
+function prices(lines: readonly EstimateLine[], spans: readonly YearSpan[]): (number | null)[] {
+  const across = pricesAcross(lines, spans)
+  return spans.length < 2 ? across.slice(-1) : across
+}
+
+/** `own` are the lines of the tree that are offered. */
+function whatAndWhen(tree: TreePlan, plan: Plan, own: readonly EstimateLine[]): string {
+  const offered = (visit: number) => own.some((line) => line.visit === visit)
+  const what = `${whatItNeeds(tree, plan.system)} ${whenItIs(tree, offered)}`
+  if (tree.tree.limbs.length > 0 || own.length === 0) return what.trim()
   return 'Measure its limbs first. The price is a budget by trunk size for the work that is then chosen.'
 }
 
-/** One row a tree, most urgent first: what, why, and the price of each year across. */
-export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate): number {
+/**
+ * One row a tree, most urgent first: what, why, and the price of each year across. `estimate` holds the lines that are
+ * offered.
+ */
+export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, offer: ChosenOffer): number {
   const spans = yearSpans(estimate)
   const lines = byTree(estimate.lines)
+  const priced = priceColumns(
+    spans,
+    estimate,
+    offer.kind === 'whole programme' ? 'All visits' : 'All offered'
+  )
+  const facts = factsOf(plan).slice(0, numberColumns - priced.length)
   const body = byUrgency(plan).map((tree): Content[] => {
     const own = lines.get(tree.tree.id) ?? []
     return [
       tree.tree.id,
       describeTree(tree.tree),
       null,
-      whatAndWhen(tree, plan, own.length > 0),
+      whatAndWhen(tree, plan, own),
       null,
       whyItNeeds(tree),
-      ...pricesAcross(own, spans)
+      ...facts.map(({ of }) => of(tree)),
+      ...prices(own, spans)
     ]
   })
-  draft.heading('Tree by tree: what, why, when, and the price of each year')
-  draft.prose(
-    `Prices in ${estimate.currency} before tax, most urgent trees first. A year without a price is a year without a visit.`
-  )
-  const top = draft.grid(columnsOf(spans, estimate), body, 2)
-  const sums: Content[] = ['All trees', null, null, null, null, null, ...pricesAcross(estimate.lines, spans)]
-  const row = draft.line(sums, { ...looks.total, size: draft.size })
-  draft.format(row, wordWidths.length, 1, spans.length + 1, moneyFormat(estimate.minorDigits))
+  draft.heading('Tree by tree: what, why, when, and the price')
+  const without =
+    offer.kind === 'whole programme'
+      ? 'A year without a price is a year without a visit.'
+      : 'What has no price is not in this offer.'
+  draft.prose(`Prices in ${estimate.currency} before tax, most urgent trees first. ${without}`)
+  const columns: TableColumn[] = [
+    { header: 'Tree', format: { bold: true, vertical: 'top' } },
+    { header: 'Species, place', format: { wrap: true, vertical: 'top' } },
+    gap,
+    { header: 'What and when', format: { wrap: true, vertical: 'top' } },
+    gap,
+    { header: 'Why', format: { wrap: true, vertical: 'top' } },
+    ...[...facts.map(({ column }) => column), ...priced].map(({ header, format }): TableColumn => ({
+      header,
+      format: { ...format, vertical: 'top' }
+    }))
+  ]
+  const top = draft.grid(columns, body, 2)
+  const sums = prices(estimate.lines, spans)
+  const before = columns.length - sums.length - 1
+  const row = draft.line(['All trees', ...Array<null>(before).fill(null), ...sums], {
+    ...looks.total,
+    size: draft.size
+  })
+  draft.format(row, before + 1, 1, sums.length, moneyFormat(estimate.minorDigits))
   return top
 }

@@ -108,8 +108,12 @@ export function whyItNeeds(plan: TreePlan): string {
   return later(plan) || 'None of its limbs asks for a cut now.'
 }
 
-/** The years in which a tree is pruned: "In 2026, 2029 and 2032." */
-export function whenItIs(plan: TreePlan): string {
-  const years = plan.visits.filter(({ cuts }) => cuts.length > 0).map(({ year }) => String(year))
-  return years.length === 0 ? '' : `In ${listed(years)}.`
+/** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */
+export function whenItIs(plan: TreePlan, offered: (visit: number) => boolean): string {
+  const visits = plan.visits.filter(({ cuts }) => cuts.length > 0)
+  const years = (wanted: boolean) =>
+    listed(visits.filter(({ visit }) => offered(visit) === wanted).map(({ year }) => String(year)))
+  const [now, later] = [years(true), years(false)]
+  if (now === '') return later === '' ? '' : `Recommended for ${later}, not in this offer.`
+  return later === '' ? `In ${now}.` : `Offered for ${now}; recommended again for ${later}.`
 }

@@ -1,9 +1,10 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import type { BudgetOffer } from '../arbor/price/offers'
+import { wholeProgramme } from '../arbor/price/offers'
 import { describeClientReport, type Cover } from './clientReport'
 import { describeCutPlan } from './cutPlan'
 import { describeEstimate } from './estimateSheet'
+import type { ChosenOffer } from './offered'
 import type { DocumentKind, SheetDescription } from './sheet'
 import { describeSpecification } from './specification'
 import { describeWorkOrder } from './workOrder'
@@ -25,20 +26,21 @@ export function plainCover(plan: Plan, estimate: Estimate): Cover {
 }
 
 /**
- * The documents wanted, each as a sheet, in the order of `planDocuments`. With a budget, the estimate marks what it buys.
+ * The documents wanted, each as a sheet, in the order of `planDocuments`. What is offered to the client, all of the
+ * programme unless given, is what the estimate marks, the report prices and the work order sends the crew to.
  */
 export function describeDocuments(
   wanted: Iterable<PlanDocument>,
   plan: Plan,
   estimate: Estimate,
   cover: Cover = plainCover(plan, estimate),
-  budget: BudgetOffer | null = null
+  offer: ChosenOffer = wholeProgramme(estimate)
 ): SheetDescription[] {
   const describe: Record<PlanDocument, () => SheetDescription> = {
     'cut-plan': () => describeCutPlan(plan),
-    estimate: () => describeEstimate(estimate, plan, budget),
-    'client-report': () => describeClientReport(plan, estimate, cover, { drawings: true }),
-    'work-order': () => describeWorkOrder(plan, estimate),
+    estimate: () => describeEstimate(estimate, plan, offer),
+    'client-report': () => describeClientReport(plan, estimate, cover, { drawings: true, offer }),
+    'work-order': () => describeWorkOrder(plan, estimate, { cover, offer }),
     specification: () => describeSpecification(plan)
   }
   const chosen = new Set(wanted)

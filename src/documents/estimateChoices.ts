@@ -1,77 +1,99 @@
 import type { Estimate } from '../arbor/price/estimate'
-import { thisVisit, wholeProgramme, type BudgetOffer, type Offer } from '../arbor/price/offers'
+import { thisVisit, wholeProgramme, type BudgetOffer } from '../arbor/price/offers'
 import { printMoney } from '../../shared/money'
 import type { SheetDraft } from './draft'
 import { at, cell, down, type EstimateColumn } from './estimateColumns'
 import { formulaRow } from './estimateTotals'
 import { moneyFormat } from './moneyFormat'
-import { looks } from './palette'
-import type { Content } from './sheet'
+import { isBudget, offerName, type ChosenOffer } from './offered'
+import { looks, palette } from './palette'
+import type { Content, NamedCells } from './sheet'
 
-/** What stands in the last column of a line that the budget buys. */
+/** What stands in the last column of a line that is offered, and beside the choice that is made. */
 export const chosenMark = '✓'
 
 const headers: Partial<Record<EstimateColumn, string>> = {
   tree: 'Choice',
+  cuts: 'Offered',
   hours: 'Crew hours',
   shared: 'Before tax',
   cost: 'Tax',
   price: 'With tax'
 }
 
-/** What the client can choose among, each the sum of lines printed above. */
+/** How the sheet adds up a column for a choice, so that it follows a change. */
+function sumOf(
+  offer: ChosenOffer,
+  range: (column: EstimateColumn) => string,
+  column: EstimateColumn
+): string {
+  if (isBudget(offer)) return `SUMIF(${range('chosen')},"${chosenMark}",${range(column)})`
+  return offer.kind === 'this visit' ? `SUMIF(${range('visit')},1,${range(column)})` : `SUM(${range(column)})`
+}
+
+function addChoice(
+  draft: SheetDraft,
+  offer: ChosenOffer,
+  estimate: Estimate,
+  range: (column: EstimateColumn) => string
+): number {
+  const place = draft.next
+  const hours = offer.lines.reduce((sum, line) => sum + line.crewHours, 0)
+  const taxed = `ROUND(${cell('shared', place)}*Tax_rate,Money_digits)`
+  return formulaRow(
+    draft,
+    offerName(offer, estimate),
+    [
+      ['hours', sumOf(offer, range, 'hours'), hours],
+      ['shared', sumOf(offer, range, 'price'), offer.subtotal.toNumber()],
+      ['cost', taxed, offer.tax.toNumber()],
+      ['price', `${cell('shared', place)}+${cell('cost', place)}`, offer.total.toNumber()]
+    ],
+    looks.body
+  )
+}
+
+/** What the client can choose among, each the sum of lines printed below, the choice that is offered marked and named. */
 export function addChoices(
   draft: SheetDraft,
   estimate: Estimate,
-  budget: BudgetOffer | null,
+  chosen: ChosenOffer,
   first: number
-): void {
+): NamedCells[] {
   draft.section('What can be chosen')
   const head = Array.from({ length: draft.widths.length }, (): Content => null)
   for (const [column, text] of Object.entries(headers)) head[at[column as EstimateColumn]] = text
   const header = draft.line(head, looks.header)
   draft.format(header, at.hours, 1, at.price - at.hours + 1, { align: 'right' })
+  draft.format(header, at.cuts, 1, 1, { align: 'center' })
   const range = (column: EstimateColumn) => down(column, first, estimate.lines.length)
   const start = draft.next
-  const row = (label: string, offer: Offer, sumOf: (column: EstimateColumn) => string) => {
-    const place = draft.next
-    const hours = offer.lines.reduce((sum, line) => sum + line.crewHours, 0)
-    const taxed = `ROUND(${cell('shared', place)}*Tax_rate,Money_digits)`
-    formulaRow(
-      draft,
-      label,
-      [
-        ['hours', sumOf('hours'), hours],
-        ['shared', sumOf('price'), offer.subtotal.toNumber()],
-        ['cost', taxed, offer.tax.toNumber()],
-        ['price', `${cell('shared', place)}+${cell('cost', place)}`, offer.total.toNumber()]
-      ],
-      looks.body
-    )
-  }
-  row(
-    'The first visit to every tree only',
-    thisVisit(estimate),
-    (column) => `SUMIF(${range('visit')},1,${range(column)})`
-  )
-  row('Every visit of the programme', wholeProgramme(estimate), (column) => `SUM(${range(column)})`)
-  if (budget !== null)
-    row(
-      `Most priority relieved within ${printMoney(budget.budget, estimate.minorDigits)} with tax`,
-      budget,
-      (column) => `SUMIF(${range('chosen')},"${chosenMark}",${range(column)})`
-    )
+  const choices: ChosenOffer[] = [
+    chosen.kind === 'this visit' ? chosen : thisVisit(estimate),
+    chosen.kind === 'whole programme' ? chosen : wholeProgramme(estimate),
+    ...(isBudget(chosen) ? [chosen] : [])
+  ]
+  for (const choice of choices) addChoice(draft, choice, estimate, range)
   const rows = draft.next - start
   draft.format(start, at.hours, rows, 1, { numberFormat: '0.00', align: 'right' })
   draft.format(start, at.shared, rows, 3, moneyFormat(estimate.minorDigits))
-  draft.format(start, at.price, rows, 1, { bold: true })
-  draft.format(start, at.tree, rows, 1, { bold: true })
+  const offered = start + choices.indexOf(chosen)
+  markOffered(draft, offered)
   draft.line(
     ['Shared costs are those of all the work: reckon them anew when fewer trees are ordered.'],
     looks.lead
   )
-  if (budget !== null)
-    for (const sentence of aboutBudget(budget, estimate)) draft.line([sentence], looks.lead)
+  if (isBudget(chosen))
+    for (const sentence of aboutBudget(chosen, estimate)) draft.line([sentence], looks.lead)
+  return [{ name: 'Offer_total', area: { row: offered, column: at.price, rows: 1, columns: 1 } }]
+}
+
+function markOffered(draft: SheetDraft, row: number): void {
+  const cells = draft.rows[row] ?? []
+  cells[at.cuts] = chosenMark
+  draft.format(row, 0, 1, draft.widths.length, { bold: true, size: 12, fill: palette.headerFill })
+  draft.format(row, at.cuts, 1, 1, { align: 'center' })
+  draft.height(row, 1, 20)
 }
 
 function aboutBudget(offer: BudgetOffer, estimate: Estimate): string[] {

@@ -78,7 +78,7 @@ export function estimateColumns({ rates, currency, minorDigits }: Estimate, chos
     { header: 'Working: share in smallest units', format: working },
     { header: 'Working: who gets the units left', format: working }
   ]
-  if (chosen) columns.push({ header: 'Within the budget', format: { align: 'center', bold: true } })
+  if (chosen) columns.push({ header: 'Offered', format: { align: 'center', bold: true } })
   return columns
 }
 

@@ -1,23 +1,46 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import type { BudgetOffer } from '../arbor/price/offers'
+import { wholeProgramme } from '../arbor/price/offers'
 import { readSerial } from '../../shared/serialDate'
 import { cautions, inventedRatesNotice } from './cautions'
 import { breaksForBlock } from './chartRoom'
 import { SheetDraft } from './draft'
 import { addPriceChart, type ChartBlock } from './estimateChart'
 import { addChoices, chosenMark } from './estimateChoices'
-import { estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
+import { at, estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
 import { estimateLooks, leastChargeSentence } from './estimateLooks'
 import { addRates } from './estimateRates'
 import { addTotals } from './estimateTotals'
 import { addYears, workingOf } from './estimateYears'
+import { moneyFormat } from './moneyFormat'
+import { offerName, type ChosenOffer } from './offered'
 import { titles } from './ownSheets'
 import { looks } from './palette'
 import type { Content, NamedCells, PageSetup, SheetDescription } from './sheet'
 
-function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan): void {
+/** Where the amount offered stands in the head: a column wide enough for any. */
+const amountColumn = at.basis
+
+/** Which of the choices is offered and what it comes to, before anything else. */
+function addOffered(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): void {
+  const all = estimate.lines.length
+  const visits = `${String(offer.lines.length)} of ${String(all)} visits`
+  draft.labelled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
+    ...looks.body,
+    size: 12,
+    bold: true
+  })
+  const total: Content = { formula: '=Offer_total', value: offer.total.toNumber() }
+  const label = `${estimate.currency}, with tax`
+  const row = draft.line(['Its price', label, null, total], { ...looks.total, size: 14 })
+  draft.format(row, 0, 1, amountColumn, { size: 12 })
+  draft.format(row, amountColumn, 1, 1, { ...moneyFormat(estimate.minorDigits), align: 'left' })
+  draft.height(row, 1, 24)
+}
+
+function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: ChosenOffer): void {
   draft.title(titles.estimate)
+  if (estimate.lines.length > 0) addOffered(draft, estimate, offer)
   draft.dated(plan.date)
   const until = draft.labelled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
   draft.format(until, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
@@ -36,16 +59,17 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan): void {
 /** Lines of text in the headers of the table. */
 const headerLines = 3
 
-function addLines(draft: SheetDraft, estimate: Estimate, budget: BudgetOffer | null): number {
+function addLines(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): number {
   const { lines } = estimate
   const first = draft.next + 1
   const { ofLines } = workingOf(estimate, first)
-  const bought = new Set(budget?.lines)
+  const marked = isMarked(offer)
+  const offered = new Set(offer.lines)
   const body = lines.map((line, index): Content[] => {
     const cells = estimateRow(line, first + index, ofLines[index] ?? { units: 0, order: 0 })
-    return budget === null ? cells : [...cells, bought.has(line) ? chosenMark : null]
+    return marked ? [...cells, offered.has(line) ? chosenMark : null] : cells
   })
-  const top = draft.table(estimateColumns(estimate, budget !== null), body, headerLines)
+  const top = draft.table(estimateColumns(estimate, marked), body, headerLines)
   draft.tables.push({
     name: 'EstimateLines',
     area: { row: top, column: 0, rows: lines.length + 1, columns: draft.widths.length }
@@ -53,30 +77,48 @@ function addLines(draft: SheetDraft, estimate: Estimate, budget: BudgetOffer | n
   return top
 }
 
+const workTitle = 'Work by tree and visit'
+
+/** The row that the first line will have: the choices, whose formulas name it, take as many rows wherever it is. */
+function firstLine(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): number {
+  const trial = new SheetDraft(draft.widths)
+  addChoices(trial, { ...estimate, lines: [] }, offer, 0)
+  trial.section(workTitle)
+  return draft.next + trial.next + 1
+}
+
+/** Where everything is offered, marks would say nothing. */
+function isMarked({ kind }: ChosenOffer): boolean {
+  return kind !== 'whole programme'
+}
+
 /**
- * The estimate as a sheet: one row a tree and visit, what the years share, totals, what can be chosen, and the rates that
- * the formulas call by name. All formulas are native and older than Excel 2016, so that it reckons without the add-in.
+ * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row a tree and visit, totals, what
+ * the years share, and the rates that the formulas call by name. All formulas are native and older than Excel 2016, so
+ * that it reckons without the add-in.
  */
 export function describeEstimate(
   estimate: Estimate,
   plan: Plan,
-  budget: BudgetOffer | null = null
+  offer: ChosenOffer = wholeProgramme(estimate)
 ): SheetDescription {
-  const draft = new SheetDraft(budget === null ? estimateWidths : [...estimateWidths, 11])
+  const draft = new SheetDraft(isMarked(offer) ? [...estimateWidths, 11] : estimateWidths)
   const names: NamedCells[] = []
-  addHead(draft, estimate, plan)
-  draft.section('Work by tree and visit')
+  addHead(draft, estimate, plan, offer)
   let titleRow: number | null = null
   let price: ChartBlock | null = null
-  if (estimate.lines.length === 0)
+  if (estimate.lines.length === 0) {
+    draft.section(workTitle)
     draft.line(['No work is planned, so there is nothing to price.'], looks.body)
-  else {
-    titleRow = addLines(draft, estimate, budget)
+  } else {
+    const first = firstLine(draft, estimate, offer)
+    names.push(...addChoices(draft, estimate, offer, first))
+    draft.section(workTitle)
+    titleRow = addLines(draft, estimate, offer)
     draft.blank()
-    addTotals(draft, estimate, titleRow + 1)
-    addChoices(draft, estimate, budget, titleRow + 1)
-    price = addPriceChart(draft, estimate, titleRow + 1)
-    names.push(...addYears(draft, estimate, titleRow + 1), ...addRates(draft, estimate))
+    addTotals(draft, estimate, first, !isMarked(offer))
+    price = addPriceChart(draft, estimate, first)
+    names.push(...addYears(draft, estimate, first), ...addRates(draft, estimate))
   }
   const page: PageSetup = {
     orientation: 'landscape',

@@ -42,9 +42,10 @@ const moneys: [EstimateColumn, (line: EstimateLine) => Money][] = [
 
 /**
  * What falls in each year, subtotal, tax and total as native formulas, each with the engine's value until the spreadsheet
- * calculates. `first` is the sheet's row of the first line.
+ * calculates. `first` is the sheet's row of the first line. Where not all is offered, the labels say that these sums are of
+ * all visits, and the sum offered stands out instead.
  */
-export function addTotals(draft: SheetDraft, estimate: Estimate, first: number): void {
+export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, allOffered: boolean): void {
   const { lines, years, minorDigits } = estimate
   const range = (column: EstimateColumn) => down(column, first, lines.length)
   const start = draft.next
@@ -55,7 +56,7 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number):
   }
   const subtotal = formulaRow(
     draft,
-    'Subtotal',
+    allOffered ? 'Subtotal' : 'Subtotal of all visits',
     [
       ...summed.map(([column, amount]): Entry => {
         const value = lines.reduce((sum, line) => sum + amount(line), 0)
@@ -83,9 +84,9 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number):
   const sum = `${cell('price', subtotal)}+${cell('price', tax)}`
   const total = formulaRow(
     draft,
-    `Total (${estimate.currency})`,
+    allOffered ? `Total (${estimate.currency})` : `Total of all visits (${estimate.currency})`,
     [['price', sum, estimate.total.toNumber()]],
-    { ...looks.total, size: 13 }
+    allOffered ? { ...looks.total, size: 13 } : looks.total
   )
   draft.height(total, 1, 22)
   draft.format(start, at.crew, total - start + 1, at.price - at.crew + 1, moneyFormat(minorDigits))

@@ -27,13 +27,26 @@ export class PrintedDraft extends SheetDraft {
   private readonly equals = new Map<string, Format>()
   private readonly pages: PageMarks = { starts: new Set(), blocks: [] }
 
+  /** Columns that running text may fill; lines that are too long are hard to read. */
+  measure: number
+
+  /** The look of the body text. */
+  body: Format
+
   /** `size` is that of the body text in points; headings have a colour of their own. */
   constructor(
     widths: number[],
-    readonly size: number,
+    public size: number,
     private readonly headings: string = palette.moss
   ) {
     super(widths)
+    this.measure = widths.length
+    this.body = { ...looks.body, size }
+  }
+
+  /** Points of the body text from here on. */
+  resize(size: number): void {
+    this.size = size
     this.body = { ...looks.body, size }
   }
 
@@ -52,9 +65,6 @@ export class PrintedDraft extends SheetDraft {
     const room = pageRoom(setup, this.widths)
     return { ...setup, breaks: pageBreaks(this.heights, this.next, this.pages, room) }
   }
-
-  /** The look of the body text. */
-  readonly body: Format
 
   /** One look over another. Equal looks are one object, which keeps long sheets small and quick to write. */
   private over(below: Format, look: Format): Format {
@@ -76,7 +86,7 @@ export class PrintedDraft extends SheetDraft {
   /** Characters that fit from a column on; bold text is a little wider. */
   private room(column: number, look: Format): number {
     let width = 0
-    for (let at = column; at < this.widths.length; at++) width += (this.widths[at] ?? 0) + 0.7
+    for (let at = column; at < this.measure; at++) width += (this.widths[at] ?? 0) + 0.7
     const tight = look.bold === true ? 0.92 : 1
     return Math.max(12, Math.floor((width * charactersPerWidth * tight * 10) / (look.size ?? this.size)))
   }

@@ -11,11 +11,6 @@ export interface PurposeGroup {
   cuts: Cut[]
 }
 
-/** The engine's own finding, which also weighs the side that must be clear. */
-function isInClearance({ reason }: Cut): boolean {
-  return reason.includes('below the clearance') || reason.includes('in the clearance')
-}
-
 function reachesHigh({ limb }: Cut, { tree }: TreePlan): boolean {
   const { height, crownBase } = tree
   if (limb.origin === null || limb.tip === null || height === null || crownBase === null) return false
@@ -26,7 +21,7 @@ function purposeOf(cut: Cut, tree: TreePlan): Purpose {
   if (!cut.live) return 'dead'
   if (cut.limb.broken || cut.limb.rubbing) return 'hurt'
   if (cut.standing !== 'subordinate') return 'leader'
-  if (isInClearance(cut)) return 'clearance'
+  if (cut.inClearance) return 'clearance'
   if (cut.limb.role === 'temporary') return 'temporary'
   if (reachesHigh(cut, tree)) return 'reach'
   const grown = tree.stage === 'mature' || tree.stage === 'old'

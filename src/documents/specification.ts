@@ -1,4 +1,4 @@
-import { byUrgency, type Plan } from '../arbor/plan/plan'
+import { byUrgency, type Plan, type TreePlan } from '../arbor/plan/plan'
 import { titles } from './ownSheets'
 import { PrintedDraft } from './printedDraft'
 import { counted } from './sentences'
@@ -24,15 +24,31 @@ function intro(plan: Plan): string {
   return `Structural pruning of ${counted(plan.trees.length, 'tree')}, planned from ${plan.inventory.address}.`
 }
 
+function part(title: string, clauses: readonly Clause[]): string {
+  return [title, ...clauses.map(({ label, text }) => `${label}: ${text.replaceAll('\n', '\n  ')}`)].join('\n')
+}
+
 /** The specification as plain text: a line for each label and what it says, parts set apart by empty lines. */
 export function specificationText(plan: Plan): string {
   const { general, trees } = specify(plan)
-  const part = (title: string, clauses: readonly Clause[]) =>
-    [title, ...clauses.map(({ label, text }) => `${label}: ${text.replaceAll('\n', '\n  ')}`)].join('\n')
   return [
     `${titles.specification}, ${plan.date}\n${intro(plan)}`,
     part('For all trees', general),
     ...trees.map(({ title, clauses }) => part(title, clauses))
+  ].join('\n\n')
+}
+
+/** The specification of one tree as plain text: the tree, then what holds for all, the cautions and its season's notes. */
+export function treeSpecificationText(plan: Plan, tree: TreePlan): string {
+  const timing = plan.timing?.flatMap((note) => {
+    if (note.trees.length === 0) return [note]
+    return note.trees.includes(tree) ? [{ ...note, trees: [tree] }] : []
+  })
+  const { title, clauses } = specifyTree(tree, plan.system)
+  return [
+    `${titles.specification}, ${plan.date}`,
+    part(title, clauses),
+    part('For all trees', generalClauses({ ...plan, ...(timing === undefined ? {} : { timing }) }))
   ].join('\n\n')
 }
 

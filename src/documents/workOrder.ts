@@ -1,11 +1,13 @@
 import { ruleChangeSentences } from './planBasis'
-import { byUrgency, type Plan } from '../arbor/plan/plan'
+import { byUrgency, type Plan, type TreePlan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
+import type { Cover } from './clientReport'
+import { visitsIn, type ChosenOffer } from './offered'
 import { readSerial } from '../../shared/serialDate'
 import { titles } from './ownSheets'
 import { palette } from './palette'
 import { PrintedDraft } from './printedDraft'
-import { counted } from './sentences'
+import { counted, listed } from './sentences'
 import { seasonSentences } from './season'
 import type { SheetDescription } from './sheet'
 import { addChecks, addRules, addSignOff } from './workOrderChecks'
@@ -17,12 +19,29 @@ export interface WorkOrderOptions {
   year?: number
   /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
   productiveHours?: number
+  /** Whose visits the crew is sent to; those of the whole programme unless given. */
+  offer?: ChosenOffer
+  /** Whose job it is, and where. */
+  cover?: Pick<Cover, 'client' | 'site'>
+}
+
+const inOffer: Record<ChosenOffer['kind'], string> = {
+  'whole programme': '',
+  'this visit': ' Ordered is the first visit to each tree.',
+  'within budget': ' Ordered is what a budget buys; trees that wait are named at the end.'
 }
 
 /** Points of the body text: large enough to be read outdoors at arm's length. */
 const outdoors = 12
 
-function addHead(draft: PrintedDraft, plan: Plan, year: number, hours: number, days: CrewDay[]): void {
+function addHead(
+  draft: PrintedDraft,
+  plan: Plan,
+  year: number,
+  hours: number,
+  days: CrewDay[],
+  { offer, cover }: WorkOrderOptions
+): void {
   const trees = days.reduce((sum, { stops }) => sum + stops.length, 0)
   draft.title(titles['work-order'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
@@ -30,7 +49,7 @@ function addHead(draft: PrintedDraft, plan: Plan, year: number, hours: number, d
   draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
   draft.entry(
     'Work',
-    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(days.length, 'crew day')}.`,
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(days.length, 'crew day')}.${inOffer[offer?.kind ?? 'whole programme']}`,
     3
   )
   draft.entry(
@@ -38,7 +57,8 @@ function addHead(draft: PrintedDraft, plan: Plan, year: number, hours: number, d
     `Filled up to ${String(hours)} productive crew-hours by the hours of the estimate. Trees at one place follow each other; places by their most urgent tree.`,
     3
   )
-  draft.entry('Job, client', '', 3)
+  const job = [cover?.client, cover?.site].filter((text) => text !== undefined && text.trim() !== '')
+  draft.entry('Job, client', job.join(', '), 3)
   for (const text of seasonSentences(plan, ['closed', 'always', 'ask']))
     draft.prose(text, { bold: true }, 3, 'Season')
   for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, 3, 'Rules')
@@ -66,6 +86,24 @@ function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number
   addSignOff(draft, number)
 }
 
+/** Rows that could not be planned, a sentence a tree: the limbs are there, though nothing is ordered for them. */
+function unreadWords({ unplanned }: Plan): string[] {
+  const rows = new Map<string, number[]>()
+  for (const { tree, row } of unplanned) rows.set(tree, [...(rows.get(tree) ?? []), row])
+  return [...rows].map(([tree, list]) => {
+    const name = tree === '' ? 'No tree named' : `Tree ${tree}`
+    const which = `${list.length === 1 ? 'row' : 'rows'} ${listed(list.map(String))} of the inventory`
+    return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${list.length === 1 ? 'that limb' : 'those limbs'} and measure again.`
+  })
+}
+
+function whyNotOrdered({ tree, visits }: TreePlan, year: number): string {
+  if (tree.limbs.length === 0) return 'limbs not listed; survey them, then plan again.'
+  return visits.some((visit) => visit.year === year && visit.cuts.length > 0)
+    ? 'work not in what was ordered.'
+    : `no cut is planned in ${String(year)}.`
+}
+
 /** Trees that this order does not send anybody to, and why. */
 function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[]): void {
   const ordered = new Set(days.flatMap(({ stops }) => stops.map(({ tree }) => tree)))
@@ -73,17 +111,13 @@ function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[
   if (others.length === 0 && plan.unplanned.length === 0) return
   draft.blank()
   draft.heading('Not in this order')
-  for (const { tree } of others) {
-    const why =
-      tree.limbs.length === 0
-        ? 'its limbs are not listed; survey it, then plan again.'
-        : `no cut is planned in ${String(year)}.`
-    draft.bullet(`Tree ${tree.id}: ${why}`)
+  const whys = new Map<string, string[]>()
+  for (const tree of others) {
+    const why = whyNotOrdered(tree, year)
+    whys.set(why, [...(whys.get(why) ?? []), tree.tree.id])
   }
-  for (const { tree, row, reason } of plan.unplanned)
-    draft.bullet(
-      `${tree === '' ? 'No tree named' : `Tree ${tree}`}, row ${String(row)} of the inventory: ${reason}`
-    )
+  for (const [why, ids] of whys) draft.bullet(`${ids.length === 1 ? 'Tree' : 'Trees'} ${listed(ids)}: ${why}`)
+  for (const text of unreadWords(plan)) draft.bullet(text)
 }
 
 /**
@@ -99,8 +133,9 @@ export function describeWorkOrder(
   const hours = options.productiveHours ?? estimate.rates.dayHours
   if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
   const draft = new PrintedDraft(orderWidths, outdoors, palette.ink)
-  const days = crewDays(roundOf(plan, estimate, year), hours)
-  addHead(draft, plan, year, hours, days)
+  const ordered = options.offer === undefined ? undefined : visitsIn(options.offer)
+  const days = crewDays(roundOf(plan, estimate, year, ordered), hours)
+  addHead(draft, plan, year, hours, days, options)
   addRules(draft)
   if (days.length === 0) {
     draft.blank()

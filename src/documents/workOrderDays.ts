@@ -25,12 +25,16 @@ function byPlace(stops: readonly Stop[]): Stop[] {
   return [...places.values()].flat()
 }
 
-/** The trees that are pruned in a year, in the order of the round. */
-export function roundOf(plan: Plan, estimate: Estimate, year: number): Stop[] {
+/** Tells whether a visit to a tree belongs to the work. */
+export type Ordered = (tree: string, visit: number) => boolean
+
+/** The trees that are pruned in a year, in the order of the round; `ordered` leaves out visits that nobody ordered. */
+export function roundOf(plan: Plan, estimate: Estimate, year: number, ordered: Ordered = () => true): Stop[] {
   const hours = new Map(estimate.lines.map((line) => [`${String(line.visit)} ${line.tree}`, line.crewHours]))
   const stops = byUrgency(plan).flatMap((tree) =>
     tree.visits
       .filter((visit) => visit.year === year && visit.cuts.length > 0)
+      .filter(({ visit }) => ordered(tree.tree.id, visit))
       .map((visit) => ({
         tree,
         visit,

@@ -1,7 +1,7 @@
 import { byUrgency } from '../../src/arbor/plan/plan'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import { inventedRates } from '../../src/arbor/price/rates'
-import { cautions, inventedRatesNotice } from '../../src/documents/cautions'
+import { cautions, draftNotice, inventedRatesNotice } from '../../src/documents/cautions'
 import { describeClientReport, type Cover } from '../../src/documents/clientReport'
 import { yearSpans } from '../../src/documents/clientReportYears'
 import { metricRows, planOf, samplePlan } from './samplePlan'
@@ -24,6 +24,10 @@ const headers = sheet.rows[titleRow]!.map((cell) => String(cell ?? ''))
 const at = (header: string) => headers.indexOf(header)
 const years = headers.flatMap((header, column) => (/^\d{4}/.test(header) ? [column] : []))
 
+/** What stands left of the numbers: the costs stand beside the cover and the summary. */
+const leftText = (report: typeof sheet) =>
+  runningText({ ...report, rows: report.rows.map((row) => row.slice(0, 6)) })
+
 describe('the client report', () => {
   test('begins with its title and a cover; what is not known is a line to write on', () => {
     expect(sheet.rows[0]![0]).toBe('Client report')
@@ -31,7 +35,9 @@ describe('the client report', () => {
     expect(sheet.rows[row('Client')]).toContain(cover.client)
     expect(sheet.rows[row('Date')]).toContainEqual({ date: 46083 })
     expect(sheet.rows[row('Prices hold until')]).toContainEqual({ date: 46173 })
-    expect(sheet.rows[row('Prepared by')]!.filter((cell) => cell !== null)).toEqual(['Prepared by'])
+    expect(sheet.rows[row('Prepared by')]!.slice(0, 6).filter((cell) => cell !== null)).toEqual([
+      'Prepared by'
+    ])
     expect(formatAt(sheet, row('Prepared by'), 3).underline).toBeDefined()
     expect(formatAt(sheet, row('Client'), 3).underline).toBeUndefined()
   })
@@ -46,8 +52,10 @@ describe('the client report', () => {
     const text = runningText(sheet)
     expect(text).toContain(`15 trees and ${String(plan.inventory.limbCount)} limbs were looked at.`)
     expect(text).toContain(`${String(pruned)} of the trees need pruning`)
-    expect(text).toContain('The limbs of 1 tree have not been measured yet.')
-    expect(text).toContain(`The tree that needs it most is ${byUrgency(plan)[0]!.tree.id}.`)
+    expect(leftText(sheet)).toContain('The limbs of 1 tree have not been measured yet.')
+    expect(text).toContain(
+      `The tree that needs it most is ${byUrgency(plan)[0]!.tree.id}, American elm, Mill road 1`
+    )
   })
 
   test('has one row a tree, most urgent first, with what, why, when and the price', () => {
@@ -84,9 +92,13 @@ describe('the client report', () => {
     const report = describeClientReport(plan, taxed, cover)
     const amountOf = (label: RegExp) =>
       report.rows
-        .filter((row) => label.test(String(row[0])))
-        .reduce((sum, row) => sum + (row[3] as number), 0)
-    const parts = amountOf(/^\d{4}: \d+ trees?$|^For the job as a whole$/)
+        .filter((row) => label.test(String(row[6])))
+        .reduce((sum, row) => sum + (row.at(-1) as number), 0)
+    const top = report.rows.findIndex((row) => String(row[6]).startsWith('What it costs'))
+    const end = report.rows.findIndex((row) => row[6] === 'All visits before tax')
+    const ofYears = report.rows.slice(top + 1, end)
+    expect(ofYears.map((row) => row[6])).toEqual([2026, 2028, 2029, 2031, 2032, 2035])
+    const parts = ofYears.reduce((sum, row) => sum + (row.at(-1) as number), 0)
     expect(parts).toBeCloseTo(taxed.subtotal.toNumber(), 6)
     expect(amountOf(/^All visits before tax$/)).toBe(taxed.subtotal.toNumber())
     expect(amountOf(/^Tax, 8\.25 %$/)).toBe(taxed.tax.toNumber())
@@ -109,12 +121,16 @@ describe('the client report', () => {
       expect(text.toLowerCase()).not.toContain(word)
   })
 
-  test('says that rates are invented, and only then', () => {
-    const said = (invented: boolean) =>
-      runningText(describeClientReport(plan, { ...estimate, inventedRates: invented }, cover)).includes(
-        inventedRatesNotice
-      )
-    expect([said(true), said(false)]).toEqual([true, false])
+  test('says to the client that it is a draft while rates are invented, where prices and signatures stand', () => {
+    const own = describeClientReport(plan, { ...estimate, inventedRates: false }, cover)
+    const said = (report: typeof sheet) =>
+      report.rows.flatMap((row, at) => (row[0] === draftNotice ? [at] : []))
+    const approval = sheet.rows.findIndex((row) => row[0] === 'Approval')
+    expect(said(sheet)).toEqual([1, approval + 1])
+    expect(sheet.page.footer).toMatch(/^Draft, not an offer\./)
+    expect([said(own), own.page.footer.includes('Draft')]).toEqual([[], false])
+    // What the preparer has to do is no business of the client's.
+    expect(runningText(sheet)).not.toContain(inventedRatesNotice)
   })
 
   test('names what was left out and what was not inspected', () => {
@@ -138,8 +154,8 @@ describe('the client report', () => {
     expect(sheet.pictures).toBeUndefined()
     const drawn = describeClientReport(plan, estimate, cover, { drawings: true })
     const pruned = plan.trees.filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
-    expect(drawn.pictures!.length).toBe(2 * pruned.length)
-    for (const { area, alt } of drawn.pictures!) {
+    expect(drawn.pictures!.length).toBe(pruned.length)
+    for (const { area, alt } of [...drawn.pictures!, ...drawn.charts!]) {
       const cells = drawn.rows
         .slice(area.row, area.row + area.rows)
         .flatMap((row) => row.slice(area.column, area.column + area.columns))

@@ -8,9 +8,11 @@ import { Money } from '../../shared/money'
 import { readInventory } from '../../src/arbor/measure/readInventory'
 import { planInventory } from '../../src/arbor/plan/planInventory'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { withinBudget } from '../../src/arbor/price/offers'
+import type { Estimate } from '../../src/arbor/price/estimate'
+import { thisVisit, withinBudget } from '../../src/arbor/price/offers'
 import { inventedRatesIn, type Rates } from '../../src/arbor/price/rates'
 import { describeEstimate } from '../../src/documents/estimateSheet'
+import type { ChosenOffer } from '../../src/documents/offered'
 import type { SheetDescription } from '../../src/documents/sheet'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import { writeWorkbook } from '../../src/file/writeWorkbook'
@@ -47,9 +49,12 @@ const yen: Rates = {
   minimumPerTree: '4000'
 }
 
-const described = (rates: Rates): SheetDescription => {
+type OfferOf = (estimate: Estimate) => ChosenOffer
+const aThird: OfferOf = (estimate) => withinBudget(estimate, estimate.total.div(3))
+
+const described = (rates: Rates, offerOf: OfferOf = aThird): SheetDescription => {
   const estimate = estimatePlan(plan, rates)
-  return describeEstimate(estimate, plan, withinBudget(estimate, estimate.total.div(3)))
+  return describeEstimate(estimate, plan, offerOf(estimate))
 }
 
 const wrong = -1
@@ -109,7 +114,7 @@ async function compared(sheet: string, description: SheetDescription) {
 
 describe('the estimate, opened in a spreadsheet', () => {
   test('comes to what the engine says in every formula, for two sets of rates in one workbook', async () => {
-    const sheets = [described(dollars), described(yen)]
+    const sheets = [described(dollars), described(yen, thisVisit)]
     await open(sheets)
     for (const [index, name] of ['Estimate', 'Estimate (2)'].entries()) {
       const { differing, count } = await compared(name, sheets[index]!)

@@ -19,19 +19,17 @@ function pngSize(data: Uint8Array): { width: number; height: number } {
   return { width: view.getUint32(16), height: view.getUint32(20) }
 }
 
-test('the file’s report holds two pictures for each tree with cuts, before on the left and after on the right', async () => {
+test('the file’s report holds a picture for each tree with cuts, which says how it is before and after', async () => {
   const { sheets } = await readXlsx(await writeWorkbook([report!]))
   const images = sheets[0]!.images!
-  expect(images).toHaveLength(2 * drawnTrees.length)
+  expect(images).toHaveLength(drawnTrees.length)
   drawnTrees.forEach(({ tree, visits }, index) => {
-    const [before, after] = images.slice(2 * index, 2 * index + 2)
+    const { altText, anchor } = images[index]!
     const visit = visits.find(({ cuts }) => cuts.length > 0)!
-    expect(before!.altText).toContain(`Tree ${tree.id}, before visit ${String(visit.visit)}`)
-    expect(after!.altText).toContain(`Tree ${tree.id}, after visit ${String(visit.visit)}`)
-    for (const cut of visit.cuts) expect(before!.altText).toContain(`limb ${cut.limb.id}: ${cut.kind}`)
-    expect(before!.anchor.from.row).toBe(after!.anchor.from.row)
-    expect(before!.anchor.to!.col).toBeLessThanOrEqual(after!.anchor.from.col)
-    expect(before!.anchor.to!.row).toBeGreaterThan(before!.anchor.from.row + 10)
+    expect(altText).toContain(`Tree ${tree.id}, before visit ${String(visit.visit)}`)
+    expect(altText).toContain(`Tree ${tree.id}, after visit ${String(visit.visit)}`)
+    for (const cut of visit.cuts) expect(altText).toContain(`limb ${cut.limb.id}: ${cut.kind}`)
+    expect(anchor.to!.row).toBeGreaterThan(anchor.from.row + 10)
   })
   for (const [index, { data, type, anchor }] of images.entries()) {
     const { area } = pictures[index]!

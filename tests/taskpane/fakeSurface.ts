@@ -164,6 +164,7 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
     priceByRates: () => ({ estimate: inventedEstimate(), problems: [] }),
     describeRates: describeStartRates,
     describeRules,
+    specificationOf: documents.treeSpecificationText,
     drawings: () => Promise.resolve(documents),
     describeDocuments: (wanted) => {
       const chosen = new Set(wanted)

@@ -54,6 +54,19 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await page.click('.card-body .more-toggle >> nth=0')
     await page.click('.later-toggle >> nth=0')
   },
+  copied: async (page) => {
+    await plan(page)
+    await page.click('.card-toggle >> nth=0')
+    await page.click('text=Copy specification')
+    await page.waitForSelector('text=/is copied|copy it from here/')
+  },
+  'copy-by-hand': async (page) => {
+    await page.evaluate('stage.closeClipboard()')
+    await plan(page)
+    await page.click('.card-toggle >> nth=0')
+    await page.click('text=Copy specification')
+    await page.waitForSelector('textarea')
+  },
   rules: async (page) => {
     await plan(page)
     await page.click('text=Rules: the defaults')

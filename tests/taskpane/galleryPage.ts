@@ -30,6 +30,7 @@ const engine = {
   describeRates: describeStartRates,
   describeRules,
   describeDocuments,
+  specificationOf: documents.treeSpecificationText,
   drawings: () => Promise.resolve(documents)
 }
 const pane = new Pane(root, { surface, engine, today: () => '2031-03-02' })
@@ -51,6 +52,10 @@ const stage = {
   manyRows: (times: number) => {
     surface.block = { sheet: sampleSheetName, top: 0, left: 0, rows: repeated(times) }
     surface.tell(selectionOf(surface.block))
+  },
+  closeClipboard: () => {
+    document.execCommand = () => false
+    Object.defineProperty(navigator, 'clipboard', { value: undefined })
   },
   holdReading: () => {
     surface.readBlock = (_address, { onProgress }) => {

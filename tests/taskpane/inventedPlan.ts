@@ -92,6 +92,7 @@ export function inventedCut(limb: Limb, more: Partial<Cut> = {}): Cut {
     standing: 'codominant',
     live: true,
     marked: true,
+    inClearance: false,
     needsReason: false,
     reason: 'Nearly as thick as the leader and reaches its top.',
     refused: ['Removal: the limb is more than half as thick as its stem.'],

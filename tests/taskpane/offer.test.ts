@@ -2,7 +2,7 @@
 import type { CellBlock } from '../../shared/cells'
 import { problem } from '../../shared/problems'
 import { rateBook } from '../../src/arbor/price/rateBook'
-import type { BudgetOffer } from '../../src/arbor/price/offers'
+import { isBudget, type ChosenOffer } from '../../src/documents/offered'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { inventedEstimate } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'
@@ -126,32 +126,49 @@ describe('what may be ordered', () => {
     expect(announced(root)).toContain(says)
   })
 
-  test('reaches the Estimate sheet where it is a budget, and no longer once another choice is made', async () => {
+  test('reaches the documents, whichever of the three it is, and the line beside them says so', async () => {
     const engine = fakeEngine()
     const describe = engine.describeDocuments
-    const budgets: (BudgetOffer | null)[] = []
+    const offers: ChosenOffer[] = []
     engine.describeDocuments = (...order) => {
-      budgets.push(order[4])
+      offers.push(order[4])
       return describe(...order)
     }
     const { root } = await estimated(null, engine)
+    const lines: string[] = []
     const write = async () => {
       ;[...root.querySelectorAll<HTMLElement>('[role=tab]')].at(-1)!.click()
-      press(root, budgets.length === 0 ? 'Write sheets' : 'Write again')
+      lines.push(/The documents offer[^.]*\.|No budget is settled[^.]*\./.exec(readable(root))![0])
+      press(root, offers.length === 0 ? 'Write sheets' : 'Write again')
       await settle()
-      if (budgets.length === 0 || root.querySelector('.question') !== null) press(root, 'Replace them')
+      if (root.querySelector('.question') !== null) press(root, 'Replace them')
       await settle()
       ;[...root.querySelectorAll<HTMLElement>('[role=tab]')]
         .find((tab) => tab.textContent === 'Estimate')!
         .click()
     }
     choose(root, 'Within a budget')
+    await write()
     type(root, '1450')
     press(root, 'Show what fits')
     await write()
+    choose(root, 'First visit only')
+    await write()
     choose(root, 'Whole programme')
     await write()
-    expect(budgets.map((offer) => offer?.lines.length ?? null)).toEqual([2, null])
-    expect(budgets[0]!.budget.toString()).toBe('1450')
+    expect(offers.map(({ kind, lines: own }) => [kind, own.length])).toEqual([
+      ['whole programme', 3],
+      ['within budget', 2],
+      ['this visit', 2],
+      ['whole programme', 3]
+    ])
+    const budget = offers[1]!
+    expect(isBudget(budget) && budget.budget.toString()).toBe('1450')
+    expect(lines).toEqual([
+      'No budget is settled under Estimate, so the documents offer the whole programme.',
+      'The documents offer, as chosen under Estimate: within a budget, 2 of 3 visits.',
+      'The documents offer, as chosen under Estimate: first visit only, 2 of 3 visits.',
+      'The documents offer, as chosen under Estimate: whole programme, 3 of 3 visits.'
+    ])
   })
 })

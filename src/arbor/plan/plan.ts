@@ -35,6 +35,8 @@ export interface Cut {
   standing: Standing
   /** Live wood; dead wood costs no dose. */
   live: boolean
+  /** The limb's foliage hangs below the clearance that is asked for on its side. */
+  inClearance: boolean
   /** Over 50 mm: marked. */
   marked: boolean
   /** Over 100 mm: asks for a written reason. */

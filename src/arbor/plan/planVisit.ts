@@ -13,7 +13,7 @@ import {
   weigh,
   type FamilyItem
 } from './groups'
-import { lookAt, optionPool, type Option } from './options'
+import { inClearance, lookAt, optionPool, type Option } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import {
@@ -175,6 +175,7 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
     nextPriority: option.nextPriority,
     standing: standing(ratio, work.limb.bark, season.rules),
     live: true,
+    inClearance: inClearance(work, season),
     marked: option.cut > season.rules.markedCut,
     needsReason: option.cut > season.rules.reasonedCut,
     reason: reasonForCut(work, option, season),
@@ -202,6 +203,7 @@ export function deadCut(limb: Limb, rules: Rules): Cut {
     nextPriority: 0,
     standing: standing(ratio, limb.bark, rules),
     live: false,
+    inClearance: false,
     marked: diameter > rules.markedCut,
     needsReason: diameter > rules.reasonedCut,
     reason: reasonForDeadWood(),

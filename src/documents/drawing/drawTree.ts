@@ -33,6 +33,8 @@ export interface TreeDrawingOptions {
   palette: DrawingPalette
   /** For the ratio at which the dashed ring of the rose stands. */
   rules?: Rules
+  /** With a legend of dose and signs only; sides, cuts and notes stand elsewhere. */
+  brief?: boolean
 }
 
 function treeShapes(scene: Scene, scale: Scale, plot: Box, options: TreeDrawingOptions): Shape[] {
@@ -94,7 +96,8 @@ export function drawTree(plan: TreePlan, visit: Visit | null, options: TreeDrawi
   const alt = altText(plan, visit, when, system, scene?.notDrawn ?? [], scene !== null)
   const drawing = { width, height, title, alt, palette }
   if (scene === null) return { ...drawing, shapes: [caption(title, width), ...withoutHeight(width)] }
-  const setting = { when, system, subordinateUpTo: (options.rules ?? defaultRules).subordinateUpTo }
+  const { rules = defaultRules, brief = false } = options
+  const setting = { when, system, subordinateUpTo: rules.subordinateUpTo, brief }
   const inner = width - 2 * margin
   const below = legendHeight(scene, inner, setting)
   const plot = plotOf(width, height, below)

@@ -19,6 +19,8 @@ export interface LegendSetting {
   when: 'before' | 'after'
   system: UnitSystem
   subordinateUpTo: number
+  /** Without rose, cuts and notes, so that the tree has more of the height; sides and cuts are listed elsewhere. */
+  brief?: boolean
 }
 
 interface Set {
@@ -43,7 +45,9 @@ function doseBlock(scene: Scene, corner: Point, width: number): Set {
   return { shapes, height: 34 }
 }
 
-function textBlock(lines: readonly string[], corner: Point, size: number, look: 'text' | 'note'): Set {
+/** Lines of text below each other. */
+export function textBlock(lines: readonly string[], corner: Point, look: 'text' | 'note'): Set {
+  const size = look === 'note' ? noteSize : textSize
   const step = size * 1.32
   const shapes = lines.map((text, index): Shape => {
     const at = { x: corner.x, y: corner.y + size + index * step }
@@ -52,14 +56,15 @@ function textBlock(lines: readonly string[], corner: Point, size: number, look: 
   return { shapes, height: lines.length * step }
 }
 
-function cutBlock(scene: Scene, corner: Point, width: number, { when, system }: LegendSetting): Set {
-  if (scene.visit === null) return { shapes: [], height: 0 }
+function cutBlock(scene: Scene, corner: Point, width: number, setting: LegendSetting): Set {
+  const { when, system, brief = false } = setting
+  if (scene.visit === null || brief) return { shapes: [], height: 0 }
   const lines = cutLines(scene.visit, when, system)
-  if (lines.length === 0) return textBlock(['No cut is planned at this visit.'], corner, textSize, 'text')
+  if (lines.length === 0) return textBlock(['No cut is planned at this visit.'], corner, 'text')
   const shapes: Shape[] = []
   let { y } = corner
   for (const { number, text } of lines) {
-    const block = textBlock(linesOf(text, textSize, width - 18), { x: corner.x + 18, y }, textSize, 'text')
+    const block = textBlock(linesOf(text, textSize, width - 18), { x: corner.x + 18, y }, 'text')
     shapes.push(
       {
         kind: 'text',
@@ -76,6 +81,11 @@ function cutBlock(scene: Scene, corner: Point, width: number, { when, system }: 
   return { shapes, height: y - corner.y }
 }
 
+/** What the drawing takes for granted, in lines of a width. */
+export function noteLines(scene: Scene, scale: Scale, width: number): string[] {
+  return linesOf(notesOf(scene, scale).join(' '), noteSize, width)
+}
+
 /** The legend without its rose, which only takes up room here. */
 export function legendBlocks(
   scene: Scene,
@@ -84,7 +94,7 @@ export function legendBlocks(
   width: number,
   setting: LegendSetting
 ): Set {
-  const rose = hasRose(scene)
+  const rose = hasRose(scene, setting)
   const left = rose ? roseSize.width + gap : 0
   const right = { x: corner.x + left, y: corner.y + 4 }
   const dose = doseBlock(scene, right, width - left)
@@ -95,17 +105,17 @@ export function legendBlocks(
   const beside = width - left >= roomForCuts
   const cutsAt = beside ? { x: right.x, y: upper + 6 } : { x: corner.x, y: Math.max(upper + 6, roseEnd) + 4 }
   const cuts = cutBlock(scene, cutsAt, width - (cutsAt.x - corner.x), setting)
-  const below = Math.max(cutsAt.y + cuts.height, roseEnd)
-  const lines = linesOf(notesOf(scene, scale).join(' '), noteSize, width)
-  const notes = textBlock(lines, { x: corner.x, y: below + 6 }, noteSize, 'note')
+  const below = Math.max(cuts.height > 0 ? cutsAt.y + cuts.height : upper, roseEnd)
+  const lines = setting.brief === true ? [] : noteLines(scene, scale, width)
+  const notes = textBlock(lines, { x: corner.x, y: below + 6 }, 'note')
   return {
     shapes: [...dose.shapes, ...keys.shapes, ...cuts.shapes, ...notes.shapes],
     height: below + 6 + notes.height - corner.y
   }
 }
 
-function hasRose(scene: Scene): boolean {
-  return roseLimbs(scene, 'before').length > 0
+function hasRose(scene: Scene, { brief = false }: LegendSetting): boolean {
+  return !brief && roseLimbs(scene, 'before').length > 0
 }
 
 /** What stands below a tree: rose, dose, keys, cuts and notes. */
@@ -116,6 +126,8 @@ export function legend(
   width: number,
   setting: LegendSetting
 ): Shape[] {
-  const rose = hasRose(scene) ? bearingRose(scene, setting.when, corner, setting.subordinateUpTo) : []
+  const rose = hasRose(scene, setting)
+    ? bearingRose(scene, setting.when, corner, setting.subordinateUpTo)
+    : []
   return [...rose, ...legendBlocks(scene, scale, corner, width, setting).shapes]
 }

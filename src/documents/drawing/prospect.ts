@@ -17,21 +17,28 @@ export interface Prospect {
 /** A drawing of a tree without height holds a sentence only. */
 const sentenceHeight = 80
 
-/** How high the drawings of a visit get within a wanted height, and their words, at a fraction of the cost of drawing. */
+/**
+ * How high the drawings of a visit get within a wanted height, and their words, at a fraction of the cost of drawing. A tall
+ * one takes all the height that its tree can fill.
+ */
 export function prospect(
   plan: TreePlan,
   visit: Visit | null,
-  options: Pick<TreeDrawingOptions, 'width' | 'system' | 'rules'> & { most: number }
+  options: Pick<TreeDrawingOptions, 'width' | 'system' | 'rules' | 'brief'> & {
+    most: number
+    tall?: boolean
+  }
 ): Prospect {
-  const { width, system, most, rules = defaultRules } = options
+  const { width, system, most, rules = defaultRules, brief = false, tall = false } = options
   const scene = sceneOf(plan, visit)
   const words = (when: 'before' | 'after') =>
     altText(plan, visit, when, system, scene?.notDrawn ?? [], scene !== null)
   const alt = { before: words('before'), after: words('after') }
   if (scene === null) return { height: sentenceHeight, alt }
-  const setting = { when: 'before', system, subordinateUpTo: rules.subordinateUpTo } as const
+  const setting = { when: 'before', system, subordinateUpTo: rules.subordinateUpTo, brief } as const
   const below = legendHeight(scene, width - 2 * margin, setting)
-  const comfortable = captionHeight + headroom + treeHeight(scene, width) + footroom + below + margin
+  const comfortable =
+    captionHeight + headroom + treeHeight(scene, width, tall ? most : undefined) + footroom + below + margin
   const wanted = Math.min(most, Math.ceil(comfortable))
   const plot = plotOf(width, wanted, below)
   return { height: Math.max(wanted, Math.ceil(plot.y + plot.height + footroom + below + margin)), alt }

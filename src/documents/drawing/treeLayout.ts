@@ -48,8 +48,8 @@ export function plotOf(width: number, height: number, below: number): Box {
   }
 }
 
-/** As high as the tree gets where it fills the width, within reason. */
-export function treeHeight(scene: Scene, width: number): number {
+/** As high as the tree gets where it fills the width, within reason or up to a height that is given. */
+export function treeHeight(scene: Scene, width: number, most = Math.min(420, width * 1.05)): number {
   const { perMetre } = scaleFor(scene, plotOf(width, 10_000, 0))
-  return Math.min(420, width * 1.05, Math.max(180, scene.height * perMetre))
+  return Math.min(most, Math.max(180, scene.height * perMetre))
 }

@@ -1,0 +1,42 @@
+import type { Drawing, Point, Shape, Step } from './shapes'
+
+const moved = ({ x, y }: Point, by: number): Point => ({ x: x + by, y })
+
+function movedStep(step: Step, by: number): Step {
+  switch (step[0]) {
+    case 'Z':
+      return step
+    case 'C':
+      return ['C', moved(step[1], by), moved(step[2], by), moved(step[3], by)]
+    default:
+      return [step[0], moved(step[1], by)]
+  }
+}
+
+function movedShape(shape: Shape, by: number): Shape {
+  switch (shape.kind) {
+    case 'path':
+      return { ...shape, steps: shape.steps.map((step) => movedStep(step, by)) }
+    case 'line':
+      return { ...shape, from: moved(shape.from, by), to: moved(shape.to, by) }
+    case 'rect':
+      return { ...shape, x: shape.x + by }
+    case 'circle':
+      return { ...shape, center: moved(shape.center, by) }
+    case 'text':
+      return { ...shape, at: moved(shape.at, by) }
+  }
+}
+
+/** Two drawings as one, the second to the right of the first. */
+export function sideBySide(left: Drawing, right: Drawing, apart: number): Drawing {
+  const by = left.width + apart
+  return {
+    ...left,
+    width: by + right.width,
+    height: Math.max(left.height, right.height),
+    title: `${left.title}; ${right.title}`,
+    alt: `${left.alt} ${right.alt}`,
+    shapes: [...left.shapes, ...right.shapes.map((shape) => movedShape(shape, by))]
+  }
+}
