@@ -49,13 +49,13 @@ function list(draft: PrintedDraft, title: string, sentences: readonly string[]):
 /** What the report takes for granted and what its pages of trees are, where its knowledge ends, and the cautions. */
 export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string[]): void {
   draft.keepTogether()
-  draft.blank()
+  draft.air()
   list(draft, 'What this report assumes', [...assumptions, ...pages, ...ruleChangeSentences(plan)])
   draft.keepTogether()
-  draft.blank()
+  draft.air()
   list(draft, 'Where its limits are', limits(plan))
   draft.keepTogether()
-  draft.blank()
+  draft.air()
   draft.heading('Cautions')
   for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
 }
@@ -80,7 +80,7 @@ export function addApproval(
   estimate: Estimate
 ): void {
   draft.keepTogether()
-  draft.blank()
+  draft.air()
   draft.heading('Approval')
   if (estimate.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
   for (const choice of choices(offer, firstYear, estimate)) draft.tick(choice)

@@ -9,23 +9,39 @@ export interface PageMarks {
 /** Points of a row without a height of its own. */
 const standardRow = 15
 
-/** Points across and down, ISO 216 and ANSI/ASME Y14.1 (from memory), and the writers' margins beside and above. */
+/** Points across and down, ISO 216 and ANSI/ASME Y14.1 (from memory). */
 const papers = { letter: [612, 792], a4: [595, 842] } as const
-const margins = { beside: 0.7 * 72, above: 0.75 * 72 }
+
+/** Points of paper left free on either side, and above and below. */
+export const printMargins = { beside: 36, above: 54 } as const
 
 /**
- * Points of rows that a page holds, less a little for rounding. A sheet wider than the page is printed smaller, so that
- * more rows fit. Widths in characters: 7 pixels each and 5 a column, 96 to 72 points.
+ * How much wider than reckoned columns may come out: 7 pixels a character on a screen, but 0.507 em of the standard font,
+ * 11 points, where a program goes by the letters themselves (measured in LibreOffice).
  */
-export function pageRoom(
-  { paper, orientation }: Pick<PageSetup, 'paper' | 'orientation'>,
-  widths: number[]
-): number {
+const widerColumns = 1.07
+
+type Paper = Pick<PageSetup, 'paper' | 'orientation'>
+
+function pointsOf({ paper, orientation }: Paper): { across: number; down: number } {
   const [short, long] = papers[paper]
-  const [across, down] = orientation === 'portrait' ? [short, long] : [long, short]
+  return orientation === 'portrait' ? { across: short, down: long } : { across: long, down: short }
+}
+
+/**
+ * The scale in whole percent, at most 100, at which the columns are one page across in every program. Widths in
+ * characters: 7 pixels each and 5 a column, 96 to 72 points. A sheet with page breaks of its own is printed at a scale,
+ * since Excel passes over such breaks where it is told to fit a page (from memory).
+ */
+export function pageScale(page: Paper, widths: readonly number[]): number {
   const wide = widths.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
-  const scale = Math.min(1, (across - 2 * margins.beside) / wide)
-  return (down - 2 * margins.above - 12) / scale
+  const room = pointsOf(page).across - 2 * printMargins.beside
+  return Math.min(100, Math.floor((100 * room) / (widerColumns * wide)))
+}
+
+/** Points of rows that a page holds, less a little for rounding. */
+export function pageRoom(page: Paper, widths: readonly number[]): number {
+  return (pointsOf(page).down - 2 * printMargins.above - 12) / (pageScale(page, widths) / 100)
 }
 
 function heightsOf(heights: readonly RowHeight[], count: number): Float64Array {

@@ -50,6 +50,12 @@ export class PrintedDraft extends SheetDraft {
     this.body = { ...looks.body, size }
   }
 
+  /** A little air between two parts. */
+  air(): void {
+    this.blank()
+    this.height(this.next - 1, 1, 8)
+  }
+
   /** What follows begins a page. */
   newPage(): void {
     this.pages.starts.add(this.next)

@@ -1,9 +1,10 @@
+import { pageScale, printMargins } from '../documents/pageBreaks'
 import type { SheetDescription } from '../documents/sheet'
 
 /** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
 export function setUpPage(
   sheet: Excel.Worksheet,
-  { page, freezeRows, freezeColumns }: SheetDescription
+  { page, rows, widths, freezeRows, freezeColumns }: SheetDescription
 ): void {
   sheet.showGridlines = false
   if (freezeRows > 0 && freezeColumns > 0)
@@ -13,7 +14,12 @@ export function setUpPage(
   const layout = sheet.pageLayout
   layout.orientation = page.orientation === 'landscape' ? 'Landscape' : 'Portrait'
   layout.paperSize = page.paper === 'a4' ? 'A4' : 'Letter'
-  layout.zoom = { horizontalFitToPages: 1 }
+  layout.zoom = page.breaks?.length ? { scale: pageScale(page, widths) } : { horizontalFitToPages: 1 }
+  layout.leftMargin = printMargins.beside
+  layout.rightMargin = printMargins.beside
+  layout.topMargin = printMargins.above
+  layout.bottomMargin = printMargins.above
+  layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, widths.length))
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
   layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'
   for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))

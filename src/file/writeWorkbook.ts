@@ -4,6 +4,7 @@ import { cellAddress, columnLetters } from '../../shared/cells'
 import { withFreeNames } from '../documents/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
 import type { Area, DocumentKind, SheetDescription } from '../documents/sheet'
+import { pageScale, printMargins } from '../documents/pageBreaks'
 import { validationsOf } from './cellRules'
 import { conditionalRulesOf } from './conditionalLooks'
 import { writeWithCharts } from './fileCharts'
@@ -38,6 +39,16 @@ function tablesOf(description: SheetDescription, taken: Set<string>): TableDefin
   })
 }
 
+/** In inches; header and footer stand where Excel puts them by itself. */
+const margins = {
+  left: printMargins.beside / 72,
+  right: printMargins.beside / 72,
+  top: printMargins.above / 72,
+  bottom: printMargins.above / 72,
+  header: 0.3,
+  footer: 0.3
+}
+
 async function sheetOf(
   description: SheetDescription,
   name: string,
@@ -66,9 +77,10 @@ async function sheetOf(
     pageSetup: {
       orientation: page.orientation,
       paperSize: page.paper,
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: 0
+      margins,
+      ...(page.breaks?.length
+        ? { scale: pageScale(page, widths) }
+        : { fitToPage: true, fitToWidth: 1, fitToHeight: 0 })
     },
     // The file names the row above a break.
     ...(page.breaks === undefined ? {} : { rowBreaks: page.breaks.map((row) => row - 1) }),
@@ -83,6 +95,12 @@ function titleRows(description: SheetDescription, sheetName: string): NamedRange
   const quotedName = `'${sheetName.replaceAll("'", "''")}'`
   const range = `${quotedName}!$${String(row + 1)}:$${String(row + 1)}`
   return [{ name: '_xlnm.Print_Titles', range, scope: sheetName }]
+}
+
+/** What is printed: the columns described, however far a text runs over. A name of its own for the same reason. */
+function printArea({ rows, widths }: SheetDescription, sheetName: string): NamedRange {
+  const range = `'${sheetName.replaceAll("'", "''")}'!$A$1:$${columnLetters(widths.length - 1)}$${String(rows.length)}`
+  return { name: '_xlnm.Print_Area', range, scope: sheetName }
 }
 
 /** The cells that formulas call by name. */
@@ -111,7 +129,11 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
     names.push(name)
     sheets.push(await sheetOf(description, name, tablesOf(description, tableNames)))
     namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
-    namedRanges.push(...titleRows(description, name), ...namedCells(description, name))
+    namedRanges.push(
+      printArea(description, name),
+      ...titleRows(description, name),
+      ...namedCells(description, name)
+    )
   }
   return writeWithCharts({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
 }

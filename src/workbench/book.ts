@@ -52,6 +52,8 @@ export interface NameInfo {
 export interface PageLayout {
   orientation: 'Portrait' | 'Landscape'
   paperSize: string
+  /** Percent, where it is not fitted to pages. */
+  scale?: number | null
   fitToWidth: number | null
   fitToHeight: number | null
   titleRows: string | null

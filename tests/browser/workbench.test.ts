@@ -7,6 +7,7 @@ import type { Browser } from 'playwright-core'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import { readInventory } from '../../src/arbor/measure/readInventory'
 import { planInventory } from '../../src/arbor/plan/planInventory'
+import { pageScale } from '../../src/documents/pageBreaks'
 import { describeCutPlan } from '../../src/documents/cutPlan'
 import { at } from '../../src/documents/estimateColumns'
 import { rateBook } from '../../src/arbor/price/rateBook'
@@ -255,7 +256,10 @@ describe('the documents in the grid and in the saved file', () => {
     expect(sheet.tables?.[0]?.columns.map(({ name }) => name)).toEqual(
       description.rows[description.tables[0]!.area.row]!.slice(0, description.tables[0]!.area.columns)
     )
-    expect(sheet.pageSetup).toMatchObject({ orientation: description.page.orientation, fitToWidth: 1 })
+    expect(sheet.pageSetup).toMatchObject({
+      orientation: description.page.orientation,
+      scale: pageScale(description.page, description.widths)
+    })
     expect(sheet.headerFooter?.oddFooter).toContain(description.page.footer.replaceAll('&', '&&'))
     expect(sheet.freezePane ?? {}).toEqual(
       Object.fromEntries(

@@ -1,5 +1,5 @@
 import * as fc from 'fast-check'
-import { pageBreaks, pageRoom } from '../../src/documents/pageBreaks'
+import { pageBreaks, pageRoom, pageScale } from '../../src/documents/pageBreaks'
 
 /** Rows of ten points each. */
 const even = (count: number) => [{ row: 0, rows: count, points: 10 }]
@@ -13,8 +13,14 @@ describe('the room of a page', () => {
   })
 
   test('grows as a wide sheet is printed smaller', () => {
-    // 1000 characters are 5253.75 points on a page of 511.2.
-    expect(pageRoom(portrait, [1000]) / pageRoom(portrait, [40])).toBeCloseTo(5253.75 / 511.2, 6)
+    // 1000 characters are 5253.75 points on a page of 540; 5621.5 where they come out 7 % wider.
+    expect(pageScale(portrait, [1000])).toBe(9)
+    expect(pageRoom(portrait, [1000]) / pageRoom(portrait, [40])).toBeCloseTo(100 / 9, 6)
+  })
+
+  test('a sheet is never printed larger than it is', () => {
+    expect(pageScale(portrait, [40])).toBe(100)
+    expect(pageScale({ ...portrait, orientation: 'landscape' }, [40])).toBe(100)
   })
 })
 

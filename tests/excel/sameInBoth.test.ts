@@ -6,6 +6,7 @@ import { describeStartRates } from '../../src/documents/ratesSheet'
 import { describeRules } from '../../src/documents/rulesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
+import { pageScale } from '../../src/documents/pageBreaks'
 import { absoluteAddress } from '../../src/workbench/host/addresses'
 import { chartSizes } from '../../src/documents/chartMarks'
 import { undrawnWidth } from '../../src/file/chartXml'
@@ -229,10 +230,17 @@ describe.each(documents.map((description) => [description.name, description] as 
       const setup = inFile().pageSetup!
       expect(page.orientation.toLowerCase()).toBe(setup.orientation)
       expect(page.paperSize.toLowerCase()).toBe(setup.paperSize)
-      expect([page.fitToWidth, page.fitToHeight]).toEqual([
-        setup.fitToWidth,
-        setup.fitToHeight === 0 ? null : -1
-      ])
+      // Page breaks of its own are kept at a scale; otherwise the columns are fitted to one page.
+      const broken = (description.page.breaks ?? []).length > 0
+      const scale = pageScale(description.page, description.widths)
+      expect([page.scale, page.fitToWidth, page.fitToHeight]).toEqual(
+        broken ? [scale, null, null] : [null, 1, null]
+      )
+      expect([setup.scale, setup.fitToPage, setup.fitToWidth, setup.fitToHeight]).toEqual(
+        broken ? [scale, undefined, undefined, undefined] : [undefined, true, 1, 0]
+      )
+      expect(absoluteAddress(name, area)).toContain(setup.printArea)
+      expect(page.printArea).toBe(setup.printArea!.replaceAll('$', ''))
       expect(page.titleRows).toBe(setup.printTitlesRow ?? null)
       expect(page.breaks ?? []).toEqual((inFile().rowBreaks ?? []).map((row) => row + 1))
       expect(page.breaks ?? []).toEqual(description.page.breaks ?? [])

@@ -3,6 +3,7 @@ import { describeCutPlan } from '../../src/documents/cutPlan'
 import { describeEstimate } from '../../src/documents/estimateSheet'
 import type { SheetDescription } from '../../src/documents/sheet'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
+import { pageScale } from '../../src/documents/pageBreaks'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
 import { metricRows, planOf, samplePlan } from '../documents/samplePlan'
 
@@ -63,7 +64,11 @@ describe('a workbook of our documents', () => {
     expect(sheet.tables![0]!.range).toBe(`A${String(area.row + 1)}:S${String(area.row + area.rows)}`)
     expect(sheet.tables![0]!.columns.map(({ name }) => name)).toEqual(cutPlan.rows[area.row])
     expect(sheet.columns!.map(({ width }) => width)).toEqual(cutPlan.widths.map(fileWidth))
-    expect(sheet.pageSetup).toMatchObject({ orientation: 'landscape', fitToWidth: 1, fitToHeight: 0 })
+    expect(sheet.pageSetup).toMatchObject({
+      orientation: 'landscape',
+      scale: pageScale(cutPlan.page, cutPlan.widths),
+      margins: { left: 0.5, right: 0.5, top: 0.75, bottom: 0.75 }
+    })
     expect(sheet.freezePane).toMatchObject({ columns: 1 })
     expect(sheet.headerFooter!.oddFooter).toContain('Not a tree risk assessment')
   })

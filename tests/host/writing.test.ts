@@ -200,6 +200,23 @@ test('Panes are frozen, the page is set up, the tab is coloured', async () => {
   })
 })
 
+test('A scale takes the place of fitting to pages', async () => {
+  const { id } = await onNewSheet('Scale', async (sheet, context) => {
+    sheet.pageLayout.zoom = { horizontalFitToPages: 1 }
+    sheet.pageLayout.zoom = { scale: 85 }
+    const layout = sheet.pageLayout.load('zoom')
+    await context.sync()
+    expect(layout.zoom).toMatchObject({ scale: 85, horizontalFitToPages: null })
+  })
+  expect(office.book.page(id)).toMatchObject({ scale: 85, fitToWidth: null, fitToHeight: null })
+  await expect(
+    onNewSheet('Too small', async (sheet, context) => {
+      sheet.pageLayout.zoom = { scale: 5 }
+      await context.sync()
+    })
+  ).rejects.toThrow(/scale/)
+})
+
 test('A validation keeps its rule and what it says', async () => {
   const rule = { list: { inCellDropDown: true, source: 'retain,reduce,remove' } }
   await onNewSheet('Valid', async (sheet, context) => {

@@ -54,6 +54,7 @@ function contents(): BookContents {
       fitToWidth: 1,
       fitToHeight: null,
       titleRows: '$1:$1',
+      printArea: '$A$1:$D$40',
       footerLeft: 'Left && right',
       footerCenter: '',
       footerRight: 'Page &P of &N'

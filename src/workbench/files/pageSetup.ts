@@ -40,6 +40,7 @@ export function readPage(setup: PageSetup | undefined, headerFooter: HeaderFoote
   return {
     orientation: setup?.orientation === 'landscape' ? 'Landscape' : 'Portrait',
     paperSize: paper ?? plain.paperSize,
+    ...(setup?.scale !== undefined && !setup.fitToPage ? { scale: setup.scale } : {}),
     fitToWidth: setup?.fitToPage ? (setup.fitToWidth ?? 1) : null,
     fitToHeight: setup?.fitToPage ? (setup.fitToHeight ?? 1) : null,
     titleRows: setup?.printTitlesRow ?? null,
@@ -50,17 +51,25 @@ export function readPage(setup: PageSetup | undefined, headerFooter: HeaderFoote
   }
 }
 
-/** Without the title rows, which are written as a name so that the sheet's name is quoted where it has to be. */
+/** Without title rows and print area, which are written as names so that the sheet's name is quoted where it has to be. */
 export function writePage(page: PageLayout, kept: PageSetup | undefined): PageSetup {
   const fit = page.fitToWidth !== null || page.fitToHeight !== null
   const others = { ...kept }
-  delete others.printTitlesRow
+  for (const part of [
+    'printTitlesRow',
+    'printArea',
+    'scale',
+    'fitToPage',
+    'fitToWidth',
+    'fitToHeight'
+  ] as const)
+    delete others[part]
   return {
     ...others,
     orientation: page.orientation === 'Landscape' ? 'landscape' : 'portrait',
     paperSize: papers[page.paperSize] ?? 'letter',
     ...(page.centerHorizontally === undefined ? {} : { horizontalCentered: page.centerHorizontally }),
-    ...(page.printArea ? { printArea: page.printArea } : {}),
+    ...(!fit && typeof page.scale === 'number' ? { scale: page.scale } : {}),
     ...(page.margins ? { margins: scaled(page.margins, 1 / 72) } : {}),
     ...(fit ? { fitToPage: true, fitToWidth: page.fitToWidth ?? 0, fitToHeight: page.fitToHeight ?? 0 } : {})
   }

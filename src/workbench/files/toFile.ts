@@ -142,14 +142,18 @@ function fileSheet(sheet: Partial<IWorksheetData>, contents: BookContents, style
   }
 }
 
-/** Title rows stand in the file as a name of the sheet, its name quoted. */
-function titleNames(contents: BookContents): NamedRange[] {
+/** Title rows and print area stand in the file as names of the sheet, its own name quoted. */
+function printNames(contents: BookContents): NamedRange[] {
   return contents.sheets.flatMap((sheet) => {
-    const rows = contents.extras.sheets.get(sheet.id ?? '')?.page.titleRows
-    if (!rows) return []
-    const [from = '1', to = from] = rows.replaceAll('$', '').split(':')
-    const range = `'${(sheet.name ?? '').replaceAll("'", "''")}'!$${from}:$${to}`
-    return [{ name: '_xlnm.Print_Titles', range, scope: sheet.name }]
+    const { titleRows, printArea } = contents.extras.sheets.get(sheet.id ?? '')?.page ?? {}
+    const named = (name: string, address: string | null | undefined): NamedRange[] => {
+      if (!address) return []
+      const corners = address.replaceAll('$', '').split(':')
+      const [from = '', to = from] = corners.map((corner) => corner.replace(/[A-Z]+|\d+/g, '$$$&'))
+      const range = `'${(sheet.name ?? '').replaceAll("'", "''")}'!${from}:${to}`
+      return [{ name, range, scope: sheet.name }]
+    }
+    return [...named('_xlnm.Print_Area', printArea), ...named('_xlnm.Print_Titles', titleRows)]
   })
 }
 
@@ -162,7 +166,7 @@ export function toFile(contents: BookContents): WriteOptions {
   const active = contents.sheets.findIndex((sheet) => sheet.id === contents.activeSheet)
   return {
     sheets: contents.sheets.map((sheet) => fileSheet(sheet, contents, styleOf)),
-    namedRanges: [...names, ...scoped, ...titleNames(contents)],
+    namedRanges: [...names, ...scoped, ...printNames(contents)],
     ...(properties ? { properties } : {}),
     defaultFont: { name: 'Calibri', size: 11 },
     activeSheet: Math.max(0, active)

@@ -2,7 +2,7 @@
 import type { PageLayout, PageMargins } from '../book'
 import { areaAddress, sheetColumns } from './addresses'
 import { booleanValue, numberValue, oneOf, textValue } from './arguments'
-import { invalidArgument, notAnswered } from './faults'
+import { invalidArgument } from './faults'
 import { hostType } from './hostObject'
 import { rangeObject } from './range'
 import { rangeArgument, rangeByText } from './rangeTarget'
@@ -42,8 +42,10 @@ function pages(value: unknown): number | null {
 function setZoom(target: Target, to: unknown): void {
   if (typeof to !== 'object' || to === null) throw invalidArgument('The zoom is not an object.')
   const zoom = to as { horizontalFitToPages?: unknown; verticalFitToPages?: unknown; scale?: unknown }
-  if (zoom.scale !== undefined && zoom.scale !== null) throw notAnswered('PageLayout.zoom.scale')
+  const scale = zoom.scale === undefined || zoom.scale === null ? null : numberValue(zoom.scale, 'The scale')
+  if (scale !== null && (scale < 10 || scale > 400)) throw invalidArgument('The scale is not from 10 to 400.')
   change(target, {
+    scale,
     fitToWidth: pages(zoom.horizontalFitToPages),
     fitToHeight: pages(zoom.verticalFitToPages)
   })
@@ -119,6 +121,7 @@ export const pageLayoutObject = hostType<Target>({
     orientation: (target) => page(target).orientation,
     paperSize: (target) => page(target).paperSize,
     zoom: (target) => ({
+      scale: page(target).scale ?? null,
       horizontalFitToPages: page(target).fitToWidth,
       verticalFitToPages: page(target).fitToHeight
     }),
