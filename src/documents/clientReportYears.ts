@@ -30,14 +30,19 @@ export function yearSpans(estimate: Estimate): YearSpan[] {
 
 /** The printed prices of some lines added up exactly. */
 export function priceOf(lines: readonly EstimateLine[]): Money {
-  return lines.reduce((sum, line) => sum.plus(line.price), new Money(0))
+  const [first, ...rest] = lines
+  return rest.reduce((sum, { price }) => sum.plus(price), first?.price ?? new Money(0))
 }
 
 /** What falls in each span and in all, in the order of the columns; null where nothing does. */
 export function pricesAcross(lines: readonly EstimateLine[], spans: readonly YearSpan[]): (number | null)[] {
-  const across = spans.map(({ from, to }) => {
-    const within = lines.filter(({ year }) => year >= from && year <= to)
-    return within.length === 0 ? null : priceOf(within).toNumber()
-  })
-  return [...across, lines.length === 0 ? null : priceOf(lines).toNumber()]
+  const sums: (Money | null)[] = spans.map(() => null)
+  let all: Money | null = null
+  for (const { year, price } of lines) {
+    const at = spans.findIndex(({ from, to }) => year >= from && year <= to)
+    const before = sums[at]
+    if (before !== undefined) sums[at] = before === null ? price : before.plus(price)
+  }
+  for (const sum of sums) if (sum !== null) all = all === null ? sum : all.plus(sum)
+  return [...sums, all].map((sum) => sum?.toNumber() ?? null)
 }

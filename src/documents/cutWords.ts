@@ -1,13 +1,23 @@
 import type { Cut } from '../arbor/plan/plan'
 
+const precut = ' Precut so that the bark does not tear.'
+
+/** What is asked of the climber; each with and without a word on precutting. */
+const asked = {
+  dead: 'Remove the dead limb back to its collar, without cutting into live tissue.',
+  remove: 'Remove at the branch collar.',
+  reduce: 'Reduce to a live lateral.',
+  below: 'Reduce to a live lateral. Keep all other ends of this limb below the tip shown.'
+} as const
+const askedPrecut = Object.fromEntries(
+  Object.entries(asked).map(([key, text]) => [key, text + precut])
+) as Record<keyof typeof asked, string>
+
 /** What a cut asks of the climber, in the trade's words. */
-export function whatToDo(cut: Cut): string {
-  const precut = cut.marked ? ' Precut so that the bark does not tear.' : ''
-  if (cut.kind === 'remove' && !cut.live)
-    return `Remove the dead limb back to its collar, without cutting into live tissue.${precut}`
-  if (cut.kind === 'remove') return `Remove at the branch collar.${precut}`
-  const tip = cut.tipAfter === null ? '' : ' Keep all other ends of this limb below the tip shown.'
-  return `Reduce to a live lateral.${tip}${precut}`
+export function whatToDo({ kind, live, marked, tipAfter }: Cut): string {
+  const texts = marked ? askedPrecut : asked
+  if (kind === 'remove') return live ? texts.remove : texts.dead
+  return tipAfter === null ? texts.reduce : texts.below
 }
 
 /** The tick of a large cut; a text, so that it also reads without colour. */

@@ -1,7 +1,7 @@
 import { readSerial } from '../../shared/serialDate'
 import { looks } from './palette'
 import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
-import { linesNeeded, pointsForLines } from './wrapping'
+import { ColumnLines, pointsForLines } from './wrapping'
 
 /** A column of a table: its header, its look and whether long text wraps. */
 export interface TableColumn {
@@ -13,6 +13,24 @@ export interface TableColumn {
 const looksBack = 6
 
 const bold: Format = { bold: true }
+
+const alignments = {
+  left: { align: 'left' },
+  center: { align: 'center' },
+  right: { align: 'right' }
+} as const satisfies Record<string, Format>
+
+/** The neighbours that share a look. */
+function runs(looksOf: readonly (Format | undefined)[]): { from: number; count: number; look: Format }[] {
+  const found: { from: number; count: number; look: Format }[] = []
+  looksOf.forEach((look, at) => {
+    const last = found.at(-1)
+    if (look === undefined) return
+    if (last !== undefined && last.look === look && last.from + last.count === at) last.count += 1
+    else found.push({ from: at, count: 1, look })
+  })
+  return found
+}
 
 /** A sheet being set from top to bottom: lines of text, tables, and the formats that go with them. */
 export class SheetDraft {
@@ -98,21 +116,26 @@ export class SheetDraft {
     this.format(top, 0, 1, this.widths.length, looks.header)
     this.height(top, 1, pointsForLines(headerLines, 9))
     this.format(top + 1, 0, body.length, this.widths.length, looks.body)
-    columns.forEach((column, index) => {
-      if (column.format === undefined) return
-      this.format(top + 1, index, body.length, 1, column.format)
-      if (column.format.align !== undefined) this.format(top, index, 1, 1, { align: column.format.align })
-    })
+    this.columnLooks(columns, top, body.length)
     const wrapped = columns.flatMap((column, index) => (column.format?.wrap === true ? [index] : []))
+    const lines = wrapped.map((index) => new ColumnLines(this.widths[index] ?? 9))
     for (const cells of body) {
       const row = this.rows.push(cells) - 1
       let most = 1
-      for (const index of wrapped)
-        most = Math.max(most, linesNeeded(cells[index] ?? null, this.widths[index] ?? 9))
+      for (let at = 0; at < wrapped.length; at++)
+        most = Math.max(most, lines[at]?.of(cells[wrapped[at] ?? 0] ?? null) ?? 1)
       this.height(row, 1, pointsForLines(most, 10))
     }
     if (body.length > 0) this.format(top + body.length, 0, 1, this.widths.length, looks.groupEnd)
     return top
+  }
+
+  /** The look of each column below its header, and its alignment in the header; neighbours that share one get it at once. */
+  protected columnLooks(columns: readonly TableColumn[], top: number, rows: number): void {
+    const looksOf = columns.map(({ format }) => format)
+    for (const { from, count, look } of runs(looksOf)) this.format(top + 1, from, rows, count, look)
+    const aligned = looksOf.map((look) => (look?.align === undefined ? undefined : alignments[look.align]))
+    for (const { from, count, look } of runs(aligned)) this.format(top, from, 1, count, look)
   }
 
   finish(

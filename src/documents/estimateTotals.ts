@@ -1,8 +1,6 @@
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
-import { Money } from '../../shared/money'
 import type { SheetDraft } from './draft'
 import { at, cell, down, type EstimateColumn } from './estimateColumns'
-import { linesOfYear } from './estimateYears'
 import { moneyFormat } from './moneyFormat'
 import { looks } from './palette'
 import type { Content, Format } from './sheet'
@@ -19,8 +17,27 @@ export function formulaRow(draft: SheetDraft, label: string, entries: Entry[], l
   return draft.line(row, look)
 }
 
-function pricesOf(lines: readonly EstimateLine[]): number {
-  return lines.reduce((sum, line) => sum.plus(line.price), new Money(0)).toNumber()
+/**
+ * The sum of the printed amounts of a column, exact since they are added in whole smallest units; of one year where it is
+ * given. `first` is the sheet's row of the first line.
+ */
+function printedSum(
+  { rows }: SheetDraft,
+  { lines, minorDigits }: Estimate,
+  first: number,
+  column: EstimateColumn,
+  year?: number
+): number {
+  const unit = 10 ** minorDigits
+  let units = 0
+  lines.forEach((line, index) => {
+    if (year !== undefined && line.year !== year) return
+    const content = rows[first + index]?.[at[column]]
+    if (typeof content !== 'object' || content === null || !('value' in content))
+      throw new Error(`A line of the estimate has no formula for its ${column}.`)
+    units += Math.round(Number(content.value) * unit)
+  })
+  return units / unit
 }
 
 type Amount = (line: EstimateLine) => number
@@ -32,13 +49,7 @@ const summed: [EstimateColumn, Amount, Format][] = [
   ['chips', (line) => line.brush.chipVolume, { numberFormat: '0.00', align: 'right' }]
 ]
 
-const moneys: [EstimateColumn, (line: EstimateLine) => Money][] = [
-  ['crew', ({ money }) => money.crew],
-  ['disposal', ({ money }) => money.disposal],
-  ['shared', ({ money }) => money.shared],
-  ['cost', ({ money }) => money.cost],
-  ['price', ({ price }) => price]
-]
+const moneys = ['crew', 'disposal', 'shared', 'cost', 'price'] as const satisfies EstimateColumn[]
 
 /**
  * What falls in each year, subtotal, tax and total as native formulas, each with the engine's value until the spreadsheet
@@ -51,7 +62,7 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, 
   const start = draft.next
   for (const { year } of years) {
     const formula = `SUMIF(${range('year')},${String(year)},${range('price')})`
-    const value = pricesOf(linesOfYear(lines, year))
+    const value = printedSum(draft, estimate, first, 'price', year)
     formulaRow(draft, `Price of ${String(year)}`, [['price', formula, value]], looks.body)
   }
   const subtotal = formulaRow(
@@ -62,10 +73,11 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, 
         const value = lines.reduce((sum, line) => sum + amount(line), 0)
         return [column, `SUM(${range(column)})`, value]
       }),
-      ...moneys.map(([column, amount]): Entry => {
-        const value = lines.reduce((sum, line) => sum.plus(amount(line)), new Money(0))
-        return [column, `SUM(${range(column)})`, value.toNumber()]
-      })
+      ...moneys.map((column): Entry => [
+        column,
+        `SUM(${range(column)})`,
+        printedSum(draft, estimate, first, column)
+      ])
     ],
     looks.total
   )

@@ -1,4 +1,4 @@
-import type { Estimate, EstimateLine } from '../arbor/price/estimate'
+import type { Estimate } from '../arbor/price/estimate'
 import type { SheetDraft } from './draft'
 import { at, cell, down, orderKey, type EstimateColumn, type Working } from './estimateColumns'
 import { moneyFormat } from './moneyFormat'
@@ -126,9 +126,4 @@ function yearRow(
   cells[at.year] = year.year
   for (const [column, formula, value] of entries) cells[at[column]] = { formula: `=${formula}`, value }
   return cells
-}
-
-/** Lines that fall in a year. */
-export function linesOfYear(lines: readonly EstimateLine[], year: number): EstimateLine[] {
-  return lines.filter((line) => line.year === year)
 }

@@ -16,6 +16,15 @@ const atBottom: Format = { vertical: 'bottom' }
 const toLeft: Format = { align: 'left' }
 const toWriteOn: Format = { underline: palette.ink }
 
+const sizes = new Map<number, Format>()
+
+/** The same object for the same size. */
+function sized(size: number): Format {
+  let look = sizes.get(size)
+  if (look === undefined) sizes.set(size, (look = { size }))
+  return look
+}
+
 /** Height in points of so many lines of running text, closer than in a table. */
 function proseHeight(lines: number, size: number): number {
   return Math.min(409, Math.ceil(lines * size * 1.28 + 3))
@@ -119,16 +128,19 @@ export class PrintedDraft extends SheetDraft {
   }
 
   /** Labels and paragraphs that wrap in the second column, so that they can be edited in place. */
-  clauses(clauses: readonly { label: string | null; text: string }[]): void {
+  clauses(clauses: readonly { label: string; lines: readonly string[] }[]): void {
     const room = ((this.widths[1] ?? 9) * 10.4) / this.size
     const top = this.next
-    for (const { label, text } of clauses) {
-      const row = this.rows.push([label, text]) - 1
-      this.height(row, 1, proseHeight(linesNeeded(text, room), this.size))
-    }
-    this.format(top, 0, clauses.length, this.widths.length, this.over(this.body, atTop))
-    this.format(top, 0, clauses.length, 1, bold)
-    this.format(top, 1, clauses.length, 1, wrapped)
+    for (const { label, lines } of clauses)
+      for (let index = 0; index < lines.length; index++) {
+        const text = lines[index] ?? ''
+        const row = this.rows.push([index === 0 ? label : null, text]) - 1
+        this.height(row, 1, proseHeight(linesNeeded(text, room), this.size))
+      }
+    const count = this.next - top
+    this.format(top, 0, count, this.widths.length, this.over(this.body, atTop))
+    this.format(top, 0, count, 1, bold)
+    this.format(top, 1, count, 1, wrapped)
   }
 
   /** A label and what it says beside it; an empty answer leaves a line to write on. */
@@ -177,14 +189,10 @@ export class PrintedDraft extends SheetDraft {
     const { size } = this
     const headerSize = size < 12 ? size - 1 : size
     const headers = columns.map(({ header }) => header)
-    const top = this.line(headers, this.over(looks.header, { size: headerSize }))
+    const top = this.line(headers, this.over(looks.header, sized(headerSize)))
     this.height(top, 1, pointsForLines(headerLines, headerSize))
     this.format(top + 1, 0, body.length, this.widths.length, this.body)
-    columns.forEach(({ format }, index) => {
-      if (format === undefined) return
-      this.format(top + 1, index, body.length, 1, format)
-      if (format.align !== undefined) this.format(top, index, 1, 1, { align: format.align })
-    })
+    this.columnLooks(columns, top, body.length)
     const wrapping = columns.flatMap(({ format }, index) => (format?.wrap === true ? [index] : []))
     for (const cells of body) {
       const row = this.rows.push(cells) - 1

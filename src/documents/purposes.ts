@@ -39,8 +39,17 @@ const order: Purpose[] = [
   'spacing'
 ]
 
+/** More than one document asks for the same visits. */
+const known = new WeakMap<readonly Cut[], PurposeGroup[]>()
+
 /** The cuts of a visit by what they are for, the leader first. */
-export function byPurpose(tree: TreePlan, cuts: readonly Cut[]): PurposeGroup[] {
+export function byPurpose(tree: TreePlan, cuts: readonly Cut[]): readonly PurposeGroup[] {
+  let groups = known.get(cuts)
+  if (groups === undefined) known.set(cuts, (groups = grouped(tree, cuts)))
+  return groups
+}
+
+function grouped(tree: TreePlan, cuts: readonly Cut[]): PurposeGroup[] {
   const groups = new Map<Purpose, Cut[]>()
   for (const cut of cuts) {
     const purpose = purposeOf(cut, tree)

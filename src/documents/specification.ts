@@ -25,7 +25,7 @@ function intro(plan: Plan): string {
 }
 
 function part(title: string, clauses: readonly Clause[]): string {
-  return [title, ...clauses.map(({ label, text }) => `${label}: ${text.replaceAll('\n', '\n  ')}`)].join('\n')
+  return [title, ...clauses.map(({ label, lines }) => `${label}: ${lines.join('\n  ')}`)].join('\n')
 }
 
 /** The specification as plain text: a line for each label and what it says, parts set apart by empty lines. */
@@ -55,14 +55,6 @@ export function treeSpecificationText(plan: Plan, tree: TreePlan): string {
 /** Label and text; a portrait page of either paper is as wide. */
 const widths = [16, 76]
 
-function addClauses(draft: PrintedDraft, clauses: readonly Clause[]): void {
-  draft.clauses(
-    clauses.flatMap(({ label, text }) =>
-      text.split('\n').map((line, index) => ({ label: index === 0 ? label : null, text: line }))
-    )
-  )
-}
-
 /** The specification as a sheet: general part, then a part a tree. */
 export function describeSpecification(plan: Plan): SheetDescription {
   const draft = new PrintedDraft(widths, 10)
@@ -72,12 +64,12 @@ export function describeSpecification(plan: Plan): SheetDescription {
   draft.prose(intro(plan))
   draft.blank()
   draft.heading('For all trees')
-  addClauses(draft, general)
+  draft.clauses(general)
   for (const { title, clauses } of trees) {
     draft.keepTogether()
     draft.blank()
     draft.heading(title, 12)
-    addClauses(draft, clauses)
+    draft.clauses(clauses)
   }
   return draft.finish({
     kind: 'specification',

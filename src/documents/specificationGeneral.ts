@@ -5,10 +5,10 @@ import type { Plan } from '../arbor/plan/plan'
 import { cautions } from './cautions'
 import { seasonSentences } from './season'
 
-/** A numbered part of the specification: what it is about and what it says. */
+/** A part of the specification: what it is about and what it says, a paragraph each. */
 export interface Clause {
   label: string
-  text: string
+  lines: readonly string[]
 }
 
 /** From which size on a cut is kept rare and reasoned; the source holds for the sizes as they come. */
@@ -24,7 +24,7 @@ function largeCuts(rules: Rules, system: UnitSystem): string {
 /** What was changed for this plan, with the reason; nothing where the defaults hold. */
 function changedRules(plan: Plan): Clause[] {
   const changes = ruleChangeSentences(plan)
-  return changes.length === 0 ? [] : [{ label: 'Rules', text: changes.join('\n') }]
+  return changes.length === 0 ? [] : [{ label: 'Rules', lines: changes }]
 }
 
 const askFirst =
@@ -40,37 +40,51 @@ export function generalClauses(plan: Plan): Clause[] {
   return [
     {
       label: 'System',
-      text: 'Structural pruning in the natural form of the species. The amounts below are ceilings, not targets.'
+      lines: [
+        'Structural pruning in the natural form of the species. The amounts below are ceilings, not targets.'
+      ]
     },
     {
       label: 'Cuts',
-      text: 'Reduction cut: back to a live lateral of at least the diameter given, without a stub. Removal cut: just outside the branch collar, which stays whole. Dead wood: at the edge of the live tissue. A limb too heavy to hold in one hand is precut in three cuts (ANSI A300-1995).'
+      lines: [
+        'Reduction cut: back to a live lateral of at least the diameter given, without a stub. Removal cut: just outside the branch collar, which stays whole. Dead wood: at the edge of the live tissue. A limb too heavy to hold in one hand is precut in three cuts (ANSI A300-1995).'
+      ]
     },
     {
       label: 'Not to be done',
-      text: 'Topping: no cut between laterals, and none to a lateral smaller than given. It leaves stubs and many weak shoots where one limb was.\nStripping inner foliage (lion-tailing): the leaves that feed the limb near its base go, the load stays at the tips, and less than half of the foliage is left in the lower two-thirds of the crown and of each limb, which ANSI A300-1995, 5.3.1, asks to keep.\nNo cut of the leader, none beyond the amount given, no climbing spurs on trees being pruned (from memory, trade practice).'
+      lines: [
+        'Topping: no cut between laterals, and none to a lateral smaller than given. It leaves stubs and many weak shoots where one limb was.',
+        'Stripping inner foliage (lion-tailing): the leaves that feed the limb near its base go, the load stays at the tips, and less than half of the foliage is left in the lower two-thirds of the crown and of each limb, which ANSI A300-1995, 5.3.1, asks to keep.',
+        'No cut of the leader, none beyond the amount given, no climbing spurs on trees being pruned (from memory, trade practice).'
+      ]
     },
     {
       label: 'Large cuts',
-      text: largeCuts(plan.rules ?? defaultRules, plan.system)
+      lines: [largeCuts(plan.rules ?? defaultRules, plan.system)]
     },
     ...changedRules(plan),
     {
       label: 'Timing',
-      text: [askFirst, ...season].join('\n')
+      lines: [askFirst, ...season]
     },
     {
       label: 'Clean-up',
-      text: 'Brush and chips are taken away and lawns, walks and roads raked clean on the same day, unless agreed otherwise. No limb is left hanging. Wood, stumps and chips under a quarantine stay within it.'
+      lines: [
+        'Brush and chips are taken away and lawns, walks and roads raked clean on the same day, unless agreed otherwise. No limb is left hanging. Wood, stumps and chips under a quarantine stay within it.'
+      ]
     },
     {
       label: 'Standards',
-      text: 'In the United States: ANSI A300 (tree care) and ANSI Z133 (safety in arboricultural operations), each in its current edition; elsewhere the national standards in their place. Local law comes first.'
+      lines: [
+        'In the United States: ANSI A300 (tree care) and ANSI Z133 (safety in arboricultural operations), each in its current edition; elsewhere the national standards in their place. Local law comes first.'
+      ]
     },
     {
       label: 'Supervision',
-      text: 'A qualified arborist is on site or inspects each tree before and after the work, confirms the leader and every cut, and may depart from this specification in writing.'
+      lines: [
+        'A qualified arborist is on site or inspects each tree before and after the work, confirms the leader and every cut, and may depart from this specification in writing.'
+      ]
     },
-    { label: 'Cautions', text: cautions.join('\n') }
+    { label: 'Cautions', lines: cautions }
   ]
 }

@@ -61,19 +61,19 @@ function kinds(cuts: readonly Cut[]): string {
   ])
 }
 
-function cutsOf(visit: Visit, system: UnitSystem): string {
+function cutsOf(visit: Visit, system: UnitSystem): string[] {
   const sizes = visit.cuts.map(({ cutDiameter }) => cutDiameter)
   const [least, most] = [Math.min(...sizes), Math.max(...sizes)].map((size) => showDiameter(size, system))
   const range = least === most ? `${String(most)} across` : `${String(least)} to ${String(most)} across`
-  return [`${capital(kinds(visit.cuts))}, ${range}.`, ...visit.cuts.map((cut) => one(cut, system))].join('\n')
+  return [`${capital(kinds(visit.cuts))}, ${range}.`, ...visit.cuts.map((cut) => one(cut, system))]
 }
 
-function laterVisits(visits: readonly Visit[], system: UnitSystem): string {
+function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
   const later = visits.map((visit) => {
     const largest = Math.max(...visit.cuts.map(({ cutDiameter }) => cutDiameter))
     return `${String(visit.year)}: ${kinds(visit.cuts)} up to ${showDiameter(largest, system)} across, not more than ${ceilingPercent(visit.allowedRemoval)} of the foliage.`
   })
-  return [...later, 'A forecast: the tree is measured and specified again before each of them.'].join('\n')
+  return [...later, 'A forecast: the tree is measured and specified again before each of them.']
 }
 
 function uncut(plan: TreePlan): string {
@@ -105,29 +105,31 @@ export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecificati
   const title = titleOf(plan)
   const [first, ...later] = plan.visits.filter(({ cuts }) => cuts.length > 0)
   if (first === undefined)
-    return { tree: plan.tree.id, title, clauses: [{ label: 'Work', text: uncut(plan) }] }
+    return { tree: plan.tree.id, title, clauses: [{ label: 'Work', lines: [uncut(plan)] }] }
   const groups = byPurpose(plan, first.cuts)
   const clauses: Clause[] = [
     {
       label: 'Objective',
-      text: `${capital(groups.map((group) => objective(group, plan, system)).join('; '))}.`
+      lines: [`${capital(groups.map((group) => objective(group, plan, system)).join('; '))}.`]
     },
-    { label: 'Leader kept', text: leaderOf(plan) },
+    { label: 'Leader kept', lines: [leaderOf(plan)] },
     {
       label: 'Parts treated',
-      text: `${capital(namedLimbs(first.cuts.map(({ limb }) => limb)))} only; ${crownAfter(first, system)}`
+      lines: [`${capital(namedLimbs(first.cuts.map(({ limb }) => limb)))} only; ${crownAfter(first, system)}`]
     },
-    { label: `Cuts, ${String(first.year)}`, text: cutsOf(first, system) },
+    { label: `Cuts, ${String(first.year)}`, lines: cutsOf(first, system) },
     {
       label: 'Amount',
-      text: `Not more than ${ceilingPercent(first.allowedRemoval)} of the live foliage of the tree (${plan.allowedBasis}); the cuts named take about ${ceilingPercent(first.dose)}, known to ±30 % for a single limb.`
+      lines: [
+        `Not more than ${ceilingPercent(first.allowedRemoval)} of the live foliage of the tree (${plan.allowedBasis}); the cuts named take about ${ceilingPercent(first.dose)}, known to ±30 % for a single limb.`
+      ]
     }
   ]
   clauses.push({
     label: 'Interval',
-    text:
+    lines:
       later.length === 0
-        ? `No later visit is planned. Look at the tree again after ${counted(plan.interval, 'year')}.`
+        ? [`No later visit is planned. Look at the tree again after ${counted(plan.interval, 'year')}.`]
         : laterVisits(later, system)
   })
   return { tree: plan.tree.id, title, clauses }

@@ -17,6 +17,7 @@ const said = 3
 
 const bold = { bold: true } as const
 const plain = {} as const
+const treeHeading = { bold: true, size: 14 } as const
 const ruledOff = { underline: palette.ink } as const
 
 const share = { numberFormat: '[=0]0%;[<0.0095]0.0%;0%', align: 'right' } as const
@@ -135,10 +136,7 @@ export function addStop(draft: PrintedDraft, stop: Stop, system: UnitSystem): vo
   const described = describeTree(tree.tree)
   draft.keepTogether()
   draft.blank()
-  draft.prose(`Tree ${tree.tree.id}${described === '' ? '' : `: ${described}`}`, {
-    bold: true,
-    size: draft.size + 2
-  })
+  draft.prose(`Tree ${tree.tree.id}${described === '' ? '' : `: ${described}`}`, treeHeading)
   draft.format(draft.next - 1, 0, 1, draft.widths.length, ruledOff)
   addFacts(draft, stop, system)
   const cuts = inSequence(visit.cuts)

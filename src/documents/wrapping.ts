@@ -7,7 +7,24 @@ const charactersPerWidth = 1.22
 export function linesNeeded(content: Content, width: number): number {
   if (typeof content !== 'string') return 1
   const room = Math.floor(width * charactersPerWidth)
-  return content.length <= room && !newLine.test(content) ? 1 : foldText(content, room).length
+  const fits = content.length <= room && !content.includes('\n') && !content.includes('\r')
+  return fits ? 1 : countLines(content, room)
+}
+
+/** The lines that the texts of a wrapped column take, from the top down: the same text often stands below itself. */
+export class ColumnLines {
+  private last: Content = null
+  private lines = 1
+
+  constructor(private readonly width: number) {}
+
+  of(content: Content): number {
+    if (content !== this.last) {
+      this.last = content
+      this.lines = linesNeeded(content, this.width)
+    }
+    return this.lines
+  }
 }
 
 /** Height in points of a row with so many lines of a font size. */
@@ -15,7 +32,6 @@ export function pointsForLines(lines: number, size: number): number {
   return Math.min(409, Math.ceil(lines * size * 1.3 + 5))
 }
 
-const newLine = /[\r\n]/
 const newLines = /\r\n|\r|\n/
 const anySpace = /\s/
 
@@ -36,16 +52,33 @@ export function foldText(text: string, width: number): string[] {
   return text.split(newLines).flatMap((paragraph) => foldWords(paragraph.trim().replace(/\s+/g, ' '), width))
 }
 
+function countLines(text: string, width: number): number {
+  if (!isPlain(text)) return foldText(text, width).length
+  let lines = 1
+  for (let start = 0; text.length - start > width; lines++)
+    start = nextStart(text, lineEnd(text, start, width))
+  return lines
+}
+
 /** Words with one space between them; a word longer than the line is broken where the line ends. */
 function foldWords(words: string, width: number): string[] {
   const lines: string[] = []
   let start = 0
   while (words.length - start > width) {
-    const space = words.lastIndexOf(' ', start + width)
-    const end = space > start ? space : start + width
+    const end = lineEnd(words, start, width)
     lines.push(words.slice(start, end))
-    start = space > start ? end + 1 : end
+    start = nextStart(words, end)
   }
   lines.push(words.slice(start))
   return lines
+}
+
+/** Where a line that starts here ends: at the last space that fits, or where its width does. */
+function lineEnd(words: string, start: number, width: number): number {
+  const space = words.lastIndexOf(' ', start + width)
+  return space > start ? space : start + width
+}
+
+function nextStart(words: string, end: number): number {
+  return words.charCodeAt(end) === 32 ? end + 1 : end
 }

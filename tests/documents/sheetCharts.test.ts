@@ -117,7 +117,7 @@ describe('dose against allowance', () => {
     const allowed = column(cutPlan, dose, /^Allowed/) as number[]
     expect(allowed).toEqual(trees.map(({ visits }) => visits[0]!.allowedRemoval))
     expect(trees.some(({ visits }) => visits[0]!.dose > 0)).toBe(true)
-    expect(dose.series.map(({ drawn }) => drawn)).toEqual(['columns', 'line'])
+    expect(dose.series.map(({ drawn }) => drawn)).toEqual(['columns', 'points'])
     expect(dose.series[1]!.name).toContain('a ceiling, not a target')
   })
 

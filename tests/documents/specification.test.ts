@@ -9,7 +9,10 @@ const plan = samplePlan()
 const text = specificationText(plan)
 const { general, trees } = specify(plan)
 const clause = (tree: string, label: RegExp) =>
-  trees.find((part) => part.tree === tree)!.clauses.find((each) => label.test(each.label))!.text
+  trees
+    .find((part) => part.tree === tree)!
+    .clauses.find((each) => label.test(each.label))!
+    .lines.join('\n')
 
 describe('the specification', () => {
   test('has a part for every tree, most urgent first', () => {
@@ -65,23 +68,25 @@ describe('the specification', () => {
   })
 
   test('forbids topping and stripping, and argues the latter from foliage and not from wind', () => {
-    const never = general.find(({ label }) => label === 'Not to be done')!.text
+    const never = general.find(({ label }) => label === 'Not to be done')!.lines.join('\n')
     expect(never).toContain('Topping')
     expect(never).toContain('lower two-thirds')
     expect(never.toLowerCase()).not.toContain('wind')
   })
 
   test('assumes no season, and cites standards in their current edition', () => {
-    expect(general.find(({ label }) => label === 'Timing')!.text).toContain('No season is assumed')
-    expect(general.find(({ label }) => label === 'Standards')!.text).toContain('current edition')
+    expect(general.find(({ label }) => label === 'Timing')!.lines.join('\n')).toContain(
+      'No season is assumed'
+    )
+    expect(general.find(({ label }) => label === 'Standards')!.lines.join('\n')).toContain('current edition')
     expect(text).not.toMatch(/\b(January|February|March|April|May|June|July|August) \d/)
   })
 
   test('names the sizes of large cuts by the rules in use, and the source only where they are its sizes', () => {
     const large = (rules?: Rules) =>
-      specify({ ...plan, ...(rules === undefined ? {} : { rules }) }).general.find(
-        ({ label }) => label === 'Large cuts'
-      )!.text
+      specify({ ...plan, ...(rules === undefined ? {} : { rules }) })
+        .general.find(({ label }) => label === 'Large cuts')!
+        .lines.join('\n')
     expect(large()).toMatch(/^Cuts over 2 in .* over 3\.9 in .*Colorado State University/)
     expect(large(rulesWith({ markedCut: 40 }))).toMatch(/^Cuts over 1\.6 in .*set on the Rules sheet/)
   })
@@ -103,9 +108,9 @@ describe('the specification', () => {
     const running = runningText(sheet)
     for (const { clauses, title } of trees) {
       expect(running).toContain(title)
-      for (const { label, text: said } of clauses) {
+      for (const { label, lines } of clauses) {
         expect(running).toContain(label)
-        for (const line of said.split('\n')) {
+        for (const line of lines) {
           expect(running).toContain(line.replace(/\s+/g, ' '))
           expect(text).toContain(line)
         }
