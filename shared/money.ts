@@ -22,3 +22,28 @@ export function roundMoney(amount: Money, minorDigits: number): Money {
 export function printMoney(amount: Money, minorDigits: number): string {
   return amount.toFixed(minorDigits, DecimalLibrary.ROUND_HALF_UP)
 }
+
+/** Digits in a word of a Decimal, and the greatest power of ten that a number holds exactly. */
+const word = 7
+const exactPower = 22
+
+/**
+ * The amount as the nearest number: the same as `toNumber` gives by way of a text, for the thousands of amounts of a sheet.
+ * A Decimal of up to 14 digits is two words, which a number holds exactly; dividing by an exact power rounds once.
+ */
+export function asNumber(amount: Money): number {
+  const { d: words, e: exponent, s: sign } = amount
+  const power = word * (Math.floor(exponent / word) - (words?.length ?? 0) + 1)
+  if (!(words?.length <= 2) || Math.abs(power) > exactPower) return amount.toNumber()
+  const [high = 0, low] = words
+  const digits = low === undefined ? high : high * 10 ** word + low
+  return sign * (power >= 0 ? digits * 10 ** power : digits / 10 ** -power)
+}
+
+/** The exact sum of amounts that are printed, and so rounded to the minor unit: added in whole units. */
+export function sumPrinted<T>(lines: readonly T[], of: (line: T) => Money, minorDigits: number): Money {
+  const unit = 10 ** minorDigits
+  let units = 0
+  for (const line of lines) units += Math.round(asNumber(of(line)) * unit)
+  return new Money(units).div(unit)
+}

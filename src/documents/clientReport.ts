@@ -85,7 +85,10 @@ function summary(plan: Plan): string[] {
 
 /** As many columns of numbers as there are charts' figures and prices, wide enough for the largest amount. */
 function widthsOf(estimate: Estimate): number[] {
-  const largest = Math.max(0, ...pricesAcross(estimate.lines, yearSpans(estimate)).map((price) => price ?? 0))
+  const largest = Math.max(
+    0,
+    ...pricesAcross(estimate.lines, yearSpans(estimate), estimate.minorDigits).map((price) => price ?? 0)
+  )
   const digits = Math.floor(largest).toString().length
   const width = Math.max(8.5, digits + Math.floor((digits - 1) / 3) + estimate.minorDigits + 2)
   return [...wordWidths, ...Array<number>(numberColumns).fill(width)]

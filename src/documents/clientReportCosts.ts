@@ -75,7 +75,10 @@ function addLater(draft: PrintedDraft, offer: ChosenOffer, all: Estimate): void 
 /** The price of each year as columns, below the amounts that it shows. */
 function priceChart(first: number, years: readonly number[], top: number, estimate: Estimate): SheetChart {
   const prices = years.map((year) => {
-    const price = priceOf(estimate.lines.filter((line) => line.year === year))
+    const price = priceOf(
+      estimate.lines.filter((line) => line.year === year),
+      estimate.minorDigits
+    )
     return `${String(year)}: ${printMoney(price, estimate.minorDigits)}`
   })
   const area = (column: number) => ({ row: first, column, rows: years.length, columns: 1 })
@@ -126,7 +129,7 @@ export function addCosts(
   for (const year of years) {
     const lines = estimate.lines.filter((line) => line.year === year)
     const trees = new Set(lines.map(({ tree }) => tree)).size
-    put([year, counted(trees, 'tree')], priceOf(lines).toNumber(), {})
+    put([year, counted(trees, 'tree')], priceOf(lines, estimate.minorDigits).toNumber(), {})
   }
   const these = kind === 'whole programme' ? 'All visits' : 'All that is offered'
   put([`${these} before tax`], estimate.subtotal.toNumber(), { bold: true })

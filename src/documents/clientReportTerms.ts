@@ -65,7 +65,10 @@ function choices(offer: ChosenOffer, firstYear: string, { currency, minorDigits 
   const all = `${printMoney(offer.total, minorDigits)} ${currency} with tax`
   if (offer.kind === 'this visit') return [`The first visit to each tree: ${all}.`]
   if (offer.kind === 'within budget') return [`The visits that are offered: ${all}.`]
-  const first = priceOf(offer.lines.filter(({ year }) => String(year) === firstYear))
+  const first = priceOf(
+    offer.lines.filter(({ year }) => String(year) === firstYear),
+    minorDigits
+  )
   return [
     `The work of ${firstYear} only, as listed tree by tree: ${printMoney(first, minorDigits)} ${currency} before tax.`,
     `All visits of the programme: ${all}; each later visit is confirmed with its price before it is made.`

@@ -67,8 +67,12 @@ function priceColumns(spans: readonly YearSpan[], { minorDigits }: Estimate, sum
   return [...years, { header: sum, format: strong }]
 }
 
-function prices(lines: readonly EstimateLine[], spans: readonly YearSpan[]): (number | null)[] {
-  const across = pricesAcross(lines, spans)
+function prices(
+  lines: readonly EstimateLine[],
+  spans: readonly YearSpan[],
+  { minorDigits }: Estimate
+): (number | null)[] {
+  const across = pricesAcross(lines, spans, minorDigits)
   return spans.length < 2 ? across.slice(-1) : across
 }
 
@@ -103,7 +107,7 @@ export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, of
       null,
       whyItNeeds(tree),
       ...facts.map(({ of }) => of(tree)),
-      ...prices(own, spans)
+      ...prices(own, spans, estimate)
     ]
   })
   draft.heading('Tree by tree: what, why, when, and the price')
@@ -125,7 +129,7 @@ export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, of
     }))
   ]
   const top = draft.grid(columns, body, 2)
-  const sums = prices(estimate.lines, spans)
+  const sums = prices(estimate.lines, spans, estimate)
   const before = columns.length - sums.length - 1
   const row = draft.line(['All trees', ...Array<null>(before).fill(null), ...sums], {
     ...looks.total,

@@ -1,5 +1,5 @@
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
-import { Money } from '../../shared/money'
+import { asNumber, sumPrinted, type Money } from '../../shared/money'
 
 /** Year columns that a page has room for, besides the sum. */
 const mostYears = 5
@@ -29,20 +29,28 @@ export function yearSpans(estimate: Estimate): YearSpan[] {
 }
 
 /** The printed prices of some lines added up exactly. */
-export function priceOf(lines: readonly EstimateLine[]): Money {
-  const [first, ...rest] = lines
-  return rest.reduce((sum, { price }) => sum.plus(price), first?.price ?? new Money(0))
+export function priceOf(lines: readonly EstimateLine[], minorDigits: number): Money {
+  return sumPrinted(lines, ({ price }) => price, minorDigits)
 }
 
-/** What falls in each span and in all, in the order of the columns; null where nothing does. */
-export function pricesAcross(lines: readonly EstimateLine[], spans: readonly YearSpan[]): (number | null)[] {
-  const sums: (Money | null)[] = spans.map(() => null)
-  let all: Money | null = null
+/**
+ * What falls in each span and in all, in the order of the columns; null where nothing does. Exact, since printed prices
+ * are added in whole smallest units.
+ */
+export function pricesAcross(
+  lines: readonly EstimateLine[],
+  spans: readonly YearSpan[],
+  minorDigits: number
+): (number | null)[] {
+  if (lines.length === 0) return [...spans.map(() => null), null]
+  const unit = 10 ** minorDigits
+  const units: (number | null)[] = spans.map(() => null)
+  let all = 0
   for (const { year, price } of lines) {
+    const printed = Math.round(asNumber(price) * unit)
     const at = spans.findIndex(({ from, to }) => year >= from && year <= to)
-    const before = sums[at]
-    if (before !== undefined) sums[at] = before === null ? price : before.plus(price)
+    if (at >= 0) units[at] = (units[at] ?? 0) + printed
+    all += printed
   }
-  for (const sum of sums) if (sum !== null) all = all === null ? sum : all.plus(sum)
-  return [...sums, all].map((sum) => sum?.toNumber() ?? null)
+  return [...units, all].map((sum) => (sum === null ? null : sum / unit))
 }

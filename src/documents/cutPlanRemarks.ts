@@ -143,11 +143,17 @@ export function addConfidence(draft: SheetDraft, trees: TreePlan[], rules: Rules
 
 /** Where the reasons for the cuts come from, each once. */
 export function addSources(draft: SheetDraft, trees: TreePlan[]): void {
-  const counts = new Map<string, number>()
+  const counts = new Map<string, { count: number }>()
+  let last = ''
+  let counter = { count: 0 }
   for (const { visits } of trees)
     for (const { cuts } of visits)
-      for (const { source } of cuts) counts.set(source, (counts.get(source) ?? 0) + 1)
-  const remarks = [...counts].map(([source, count]): Remark => ({
+      for (const { source } of cuts) {
+        // Most cuts have the source of the one before.
+        if (source !== last) counts.set((last = source), (counter = counts.get(source) ?? { count: 0 }))
+        counter.count += 1
+      }
+  const remarks = [...counts].map(([source, { count }]): Remark => ({
     place: [count, null],
     sentence: source,
     remedy: ''

@@ -1,4 +1,5 @@
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
+import { asNumber } from '../../shared/money'
 import { columnLetters } from '../../shared/cells'
 import { systems } from '../../shared/units'
 import type { TableColumn } from './draft'
@@ -147,11 +148,11 @@ export function estimateRow(line: EstimateLine, row: number, { units, order }: W
     brush.weight,
     reckoned('loose', brush.looseVolume),
     reckoned('chips', brush.chipVolume),
-    reckoned('crew', money.crew.toNumber()),
-    reckoned('disposal', money.disposal.toNumber()),
-    reckoned('shared', money.shared.toNumber()),
-    reckoned('cost', money.cost.toNumber()),
-    reckoned('price', line.price.toNumber()),
+    reckoned('crew', asNumber(money.crew)),
+    reckoned('disposal', asNumber(money.disposal)),
+    reckoned('shared', asNumber(money.shared)),
+    reckoned('cost', asNumber(money.cost)),
+    reckoned('price', asNumber(line.price)),
     reckoned('units', units),
     reckoned('order', order)
   ]

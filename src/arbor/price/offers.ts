@@ -1,4 +1,4 @@
-import { Money, roundMoney } from '../../../shared/money'
+import { Money, roundMoney, sumPrinted } from '../../../shared/money'
 import { chooseWithin } from './chooseWithin'
 import type { Estimate, EstimateLine } from './estimate'
 
@@ -38,12 +38,12 @@ function offer<Kind extends Offer['kind']>(
   lines: EstimateLine[],
   estimate: Estimate
 ): Offer & { kind: Kind } {
-  const subtotal = lines.reduce((sum, { price }) => sum.plus(price), new Money(0))
+  const subtotal = sumPrinted(lines, ({ price }) => price, estimate.minorDigits)
   const tax = taxOn(subtotal, estimate)
   const years = new Set(lines.map(({ year }) => year))
   const pools = estimate.years.filter(({ year }) => years.has(year))
   const due = pools.reduce((sum, { shared }) => sum.plus(shared), new Money(0))
-  const borne = lines.reduce((sum, { money }) => sum.plus(money.shared), new Money(0))
+  const borne = sumPrinted(lines, ({ money }) => money.shared, estimate.minorDigits)
   return {
     kind,
     lines,
