@@ -1,6 +1,7 @@
 import type { Cut, TreePlan } from '../arbor/plan/plan'
 import { showHeight, type UnitSystem } from '../../shared/units'
 import { byPurpose, type Purpose, type PurposeGroup } from './purposes'
+import { inOrder } from './inOrder'
 import { capital, ceilingPercent, listed, namedLimbs } from './sentences'
 
 const few = 4
@@ -67,7 +68,7 @@ function thickness({ limb, aspectRatio }: Cut): string {
 
 /** Why a group of cuts is made, one sentence from its most urgent limb. */
 function because({ purpose, cuts }: PurposeGroup): string {
-  const [first] = [...cuts].sort((a, b) => b.priority - a.priority)
+  const [first] = inOrder(cuts, (a, b) => b.priority - a.priority)
   if (first === undefined) return ''
   switch (purpose) {
     case 'leader':
@@ -110,10 +111,12 @@ export function whyItNeeds(plan: TreePlan): string {
 
 /** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */
 export function whenItIs(plan: TreePlan, offered: (visit: number) => boolean): string {
-  const visits = plan.visits.filter(({ cuts }) => cuts.length > 0)
-  const years = (wanted: boolean) =>
-    listed(visits.filter(({ visit }) => offered(visit) === wanted).map(({ year }) => String(year)))
-  const [now, later] = [years(true), years(false)]
-  if (now === '') return later === '' ? '' : `Recommended for ${later}, not in this offer.`
-  return later === '' ? `In ${now}.` : `Offered for ${now}; recommended again for ${later}.`
+  const now: string[] = []
+  const later: string[] = []
+  for (const { cuts, visit, year } of plan.visits)
+    if (cuts.length > 0) (offered(visit) ? now : later).push(String(year))
+  if (now.length === 0)
+    return later.length === 0 ? '' : `Recommended for ${listed(later)}, not in this offer.`
+  if (later.length === 0) return `In ${listed(now)}.`
+  return `Offered for ${listed(now)}; recommended again for ${listed(later)}.`
 }

@@ -77,7 +77,7 @@ function whyUncut(tree: TreePlan): string {
 const uncut = (tree: TreePlan): boolean => tree.visits.every((visit) => visit.cuts.length === 0)
 
 /** Trees that need no cut, or may have none, and why. */
-export function addUncut(draft: SheetDraft, trees: TreePlan[]): void {
+export function addUncut(draft: SheetDraft, trees: readonly TreePlan[]): void {
   const remarks = trees.filter(uncut).map((tree): Remark => {
     const allowed = `${percent(tree.allowedRemoval)}: ${tree.allowedBasis}`
     return { place: [tree.tree.id, tree.tree.species], sentence: whyUncut(tree), remedy: allowed }
@@ -86,7 +86,7 @@ export function addUncut(draft: SheetDraft, trees: TreePlan[]): void {
 }
 
 /** Limbs of the first visit that were held, to be decided on site. */
-export function addOnSite(draft: SheetDraft, trees: TreePlan[]): void {
+export function addOnSite(draft: SheetDraft, trees: readonly TreePlan[]): void {
   const remarks = trees.flatMap((tree) =>
     (tree.visits[0]?.limbs ?? [])
       .filter((state) => state.decision === 'hold')
@@ -106,7 +106,7 @@ export function addOnSite(draft: SheetDraft, trees: TreePlan[]): void {
 }
 
 /** Limbs that the planned visits do not bring under the goal. */
-export function addLeftOver(draft: SheetDraft, trees: TreePlan[]): void {
+export function addLeftOver(draft: SheetDraft, trees: readonly TreePlan[]): void {
   const remarks = trees.flatMap(({ tree, remaining }) =>
     remaining.map(({ limb, priority, clearedByVisit, remedy }): Remark => {
       const until =
@@ -127,7 +127,7 @@ export function addLeftOver(draft: SheetDraft, trees: TreePlan[]): void {
 const mostExamined = 100
 
 /** Which first cuts would change if foliage shares are wrong by their usual error. */
-export function addConfidence(draft: SheetDraft, trees: TreePlan[], rules: Rules): void {
+export function addConfidence(draft: SheetDraft, trees: readonly TreePlan[], rules: Rules): void {
   const examined = trees.slice(0, mostExamined)
   const remarks = examined.flatMap((tree) =>
     confidenceOf(tree, rules).changes.map((sentence): Remark => ({
@@ -142,7 +142,7 @@ export function addConfidence(draft: SheetDraft, trees: TreePlan[], rules: Rules
 }
 
 /** Where the reasons for the cuts come from, each once. */
-export function addSources(draft: SheetDraft, trees: TreePlan[]): void {
+export function addSources(draft: SheetDraft, trees: readonly TreePlan[]): void {
   const counts = new Map<string, { count: number }>()
   let last = ''
   let counter = { count: 0 }

@@ -3,6 +3,7 @@ import type { Tree } from '../arbor/measure/inventory'
 import { convertLength, systems, type UnitSystem } from '../../shared/units'
 import { largeCutMark, whatToDo } from './cutWords'
 import type { TableColumn } from './draft'
+import { inOrder } from './inOrder'
 import type { Content } from './sheet'
 
 /** Width of each column in characters. */
@@ -91,12 +92,10 @@ function cutRow({ id, described, units }: Heading, visit: Visit, cut: Cut): Cont
   ]
 }
 
+const byPriority = (a: Cut, b: Cut): number => b.priority - a.priority || a.limb.row - b.limb.row
+
 /** The cuts of a tree in the order of work: by visit, then the most urgent limb first. */
 export function cutRows({ tree, visits }: TreePlan, system: UnitSystem): Content[][] {
   const heading = { id: tree.id, described: describeTree(tree), units: unitsOf(system) }
-  return visits.flatMap((visit) =>
-    [...visit.cuts]
-      .sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
-      .map((cut) => cutRow(heading, visit, cut))
-  )
+  return visits.flatMap((visit) => inOrder(visit.cuts, byPriority).map((cut) => cutRow(heading, visit, cut)))
 }

@@ -6,6 +6,7 @@ import { palette } from './palette'
 import type { PrintedDraft } from './printedDraft'
 import { printedDiameter, printedHeight, printedLateral } from './printedLengths'
 import { ceilingPercent, sentence } from './sentences'
+import { inOrder } from './inOrder'
 import type { Content } from './sheet'
 import type { Stop } from './workOrderDays'
 
@@ -48,12 +49,12 @@ function heightOf(cut: Cut): number | null {
   return cut.cutHeight ?? cut.limb.origin
 }
 
+const clears = (cut: Cut): number => (!cut.live || cut.limb.broken ? 0 : 1)
+const reached = (cut: Cut): number => heightOf(cut) ?? 0
+
 /** Dead and broken wood first, then from the top down. */
-export function inSequence(cuts: readonly Cut[]): Cut[] {
-  const clears = (cut: Cut) => (!cut.live || cut.limb.broken ? 0 : 1)
-  return [...cuts].sort(
-    (a, b) => clears(a) - clears(b) || (heightOf(b) ?? 0) - (heightOf(a) ?? 0) || a.limb.row - b.limb.row
-  )
+export function inSequence(cuts: readonly Cut[]): readonly Cut[] {
+  return inOrder(cuts, (a, b) => clears(a) - clears(b) || reached(b) - reached(a) || a.limb.row - b.limb.row)
 }
 
 /** Short, for the large type; what each word asks stands at the head of the order. */

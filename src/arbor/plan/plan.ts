@@ -140,7 +140,15 @@ export interface Plan {
   timing?: readonly TimingNote[]
 }
 
+/** A plan is a value, and every document asks for its trees in this order. */
+const ordered = new WeakMap<readonly TreePlan[], readonly TreePlan[]>()
+
 /** Trees most urgent first: highest priority, then the inventory's order. */
-export function byUrgency(plan: Plan): TreePlan[] {
-  return [...plan.trees].sort((a, b) => b.urgency - a.urgency || a.tree.row - b.tree.row)
+export function byUrgency({ trees }: Pick<Plan, 'trees'>): readonly TreePlan[] {
+  let known = ordered.get(trees)
+  if (known === undefined) {
+    known = [...trees].sort((a, b) => b.urgency - a.urgency || a.tree.row - b.tree.row)
+    ordered.set(trees, known)
+  }
+  return known
 }
