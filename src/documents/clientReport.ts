@@ -60,6 +60,14 @@ function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate
   }
 }
 
+/** How many trees need pruning by what was measured of them, and how many of these in the first year. */
+function needWords(pruned: number, now: number, year: number): string {
+  if (pruned === 0) return 'By what was measured, none of the trees is to be pruned at present.'
+  if (pruned === 1) return `1 of the trees needs pruning, ${now === 1 ? 'in' : 'after'} ${String(year)}.`
+  const due = now === pruned ? 'all' : now === 0 ? 'none' : String(now)
+  return `${String(pruned)} of the trees need pruning, ${due} of them in ${String(year)}.`
+}
+
 function summary(plan: Plan): string[] {
   const { trees, date, inventory } = plan
   const year = Number(date.slice(0, 4))
@@ -68,14 +76,14 @@ function summary(plan: Plan): string[] {
     visits.some((visit) => visit.year === year && visit.cuts.length > 0)
   )
   const unmeasured = trees.filter(({ tree }) => tree.limbs.length === 0).length
-  const [first] = byUrgency(plan)
-  const nowWords = now.length === pruned.length && now.length > 0 ? 'all' : String(now.length)
-  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${String(pruned.length)} of the trees need pruning, ${nowWords} of them in ${String(year)}.`
+  const due = new Set(now)
+  const first = byUrgency(plan).find((tree) => due.has(tree))
+  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${needWords(pruned.length, now.length, year)}`
   const rest =
     unmeasured === 0 ? '' : ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`
   const named =
     first === undefined ? '' : [first.tree.id, describeTree(first.tree)].filter(Boolean).join(', ')
-  const foremost = now.length > 0 ? ` The tree that needs it most is ${named}.` : ''
+  const foremost = trees.length > 1 && now.length > 0 ? ` The tree that needs it most is ${named}.` : ''
   return [
     counts + rest + foremost,
     'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem competes with it, and taking it off later leaves a large wound that discolours the trunk (Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',

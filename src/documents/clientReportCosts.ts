@@ -1,9 +1,8 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate, EstimateLine } from '../arbor/price/estimate'
-import { printMoney } from '../../shared/money'
 import { numberColumns, wordWidths } from './clientReportTrees'
 import { priceOf, yearsOf } from './clientReportYears'
-import { moneyFormat } from './estimateTotals'
+import { moneyFormat, showMoney } from './moneyFormat'
 import { isBudget, type ChosenOffer } from './offered'
 import { looks, palette } from './palette'
 import type { PrintedDraft } from './printedDraft'
@@ -36,8 +35,9 @@ function rate(share: number): string {
 
 /** What is offered, in a sentence. */
 function offeredWords(offer: ChosenOffer, all: Estimate): string {
+  if (all.lines.length === 0) return 'No work is planned, so nothing is priced or offered.'
   if (isBudget(offer)) {
-    const within = `${printMoney(offer.budget, all.minorDigits)} ${all.currency} with tax`
+    const within = `${showMoney(offer.budget, all.minorDigits)} ${all.currency} with tax`
     const some = `${String(offer.lines.length)} of the ${counted(all.lines.length, 'visit')} that the trees need`
     return `Offered is what does most for the trees within a budget of ${within}: ${some}. What waits is named below and is not in this price.`
   }
@@ -79,7 +79,7 @@ function priceChart(first: number, years: readonly number[], top: number, estima
       estimate.lines.filter((line) => line.year === year),
       estimate.minorDigits
     )
-    return `${String(year)}: ${printMoney(price, estimate.minorDigits)}`
+    return `${String(year)}: ${showMoney(price, estimate.minorDigits)}`
   })
   const area = (column: number) => ({ row: first, column, rows: years.length, columns: 1 })
   const title = `Price of each year, ${estimate.currency} before tax`
@@ -107,7 +107,7 @@ export function addCostWords(draft: PrintedDraft, plan: Plan, all: Estimate, off
 
 /**
  * What each year costs, the tax, and all of it, with a chart of the years, in the rows from `top` on beside what stands
- * there already. `estimate` holds what is offered.
+ * there already; nothing where nothing is offered. `estimate` holds what is.
  */
 export function addCosts(
   draft: PrintedDraft,
@@ -115,6 +115,7 @@ export function addCosts(
   estimate: Estimate,
   { kind }: ChosenOffer
 ): SheetChart[] {
+  if (estimate.lines.length === 0) return []
   const money = moneyFormat(estimate.minorDigits)
   const years = yearsOf(estimate)
   let row = top

@@ -1,8 +1,9 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import { printMoney } from '../../shared/money'
+import { taxOn } from '../arbor/price/offers'
 import { cautions, draftNotice } from './cautions'
 import { priceOf } from './clientReportYears'
+import { showMoney } from './moneyFormat'
 import type { ChosenOffer } from './offered'
 import { looks } from './palette'
 import { ruleChangeSentences } from './planBasis'
@@ -60,28 +61,31 @@ export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string
   for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
 }
 
-/** What may be ordered, with its price: all that is offered, or a part of it that the client names. */
-function choices(offer: ChosenOffer, firstYear: string, { currency, minorDigits }: Estimate): string[] {
-  const all = `${printMoney(offer.total, minorDigits)} ${currency} with tax`
+/** What may be ordered, each with its price as it is paid: all that is offered, or the first year's part of it. */
+function choices(offer: ChosenOffer, firstYear: string, estimate: Estimate): string[] {
+  const { currency, minorDigits } = estimate
+  const all = `${showMoney(offer.total, minorDigits)} ${currency} with tax`
   if (offer.kind === 'this visit') return [`The first visit to each tree: ${all}.`]
   if (offer.kind === 'within budget') return [`The visits that are offered: ${all}.`]
-  const first = priceOf(
-    offer.lines.filter(({ year }) => String(year) === firstYear),
-    minorDigits
-  )
+  const now = offer.lines.filter(({ year }) => String(year) === firstYear)
+  if (now.length === offer.lines.length) return [`All the work, in ${firstYear}: ${all}.`]
+  const before = priceOf(now, minorDigits)
+  const after = `${showMoney(before.plus(taxOn(before, estimate)), minorDigits)} ${currency} with tax`
+  const listed = `as listed tree by tree at ${showMoney(before, minorDigits)} ${currency} before tax`
   return [
-    `The work of ${firstYear} only, as listed tree by tree: ${printMoney(first, minorDigits)} ${currency} before tax.`,
+    ...(now.length === 0 ? [] : [`The work of ${firstYear} only, ${listed}: ${after}.`]),
     `All visits of the programme: ${all}; each later visit is confirmed with its price before it is made.`
   ]
 }
 
-/** What the client chooses and signs. */
+/** What the client chooses and signs; nothing where nothing is offered. */
 export function addApproval(
   draft: PrintedDraft,
   firstYear: string,
   offer: ChosenOffer,
   estimate: Estimate
 ): void {
+  if (offer.lines.length === 0) return
   draft.keepTogether()
   draft.air()
   draft.heading('Approval')

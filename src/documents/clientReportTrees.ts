@@ -80,7 +80,8 @@ function prices(
 function whatAndWhen(tree: TreePlan, plan: Plan, own: readonly EstimateLine[]): string {
   const offered = (visit: number) => own.some((line) => line.visit === visit)
   const what = `${whatItNeeds(tree, plan.system)} ${whenItIs(tree, offered)}`
-  if (tree.tree.limbs.length > 0 || own.length === 0) return what.trim()
+  if (tree.tree.limbs.length > 0) return what.trim()
+  if (own.length === 0) return 'Measure its limbs first.'
   return 'Measure its limbs first. The price is a budget by trunk size for the work that is then chosen.'
 }
 

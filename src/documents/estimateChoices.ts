@@ -1,10 +1,9 @@
 import type { Estimate } from '../arbor/price/estimate'
 import { thisVisit, wholeProgramme, type BudgetOffer } from '../arbor/price/offers'
-import { printMoney } from '../../shared/money'
 import type { SheetDraft } from './draft'
 import { at, cell, down, type EstimateColumn } from './estimateColumns'
 import { formulaRow } from './estimateTotals'
-import { moneyFormat } from './moneyFormat'
+import { moneyFormat, showMoney } from './moneyFormat'
 import { isBudget, offerName, type ChosenOffer } from './offered'
 import { looks, palette } from './palette'
 import type { Content, NamedCells } from './sheet'
@@ -98,7 +97,7 @@ function markOffered(draft: SheetDraft, row: number): void {
 
 function aboutBudget(offer: BudgetOffer, estimate: Estimate): string[] {
   const points = (value: number) => value.toFixed(1)
-  const uncovered = printMoney(offer.uncovered, estimate.minorDigits)
+  const uncovered = showMoney(offer.uncovered, estimate.minorDigits)
   const sentences = [
     `Marked ${chosenMark} in the last column: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits, which relieve ${points(offer.relief)} of ${points(offer.reliefOfAll)} points of priority, the most that this budget buys at these prices. The visits of a tree are bought in order. The marks were set when the sheet was written and do not follow a change; their sum does.`,
     `At cost, ${uncovered} ${estimate.currency} of the mobilisation, travel and loads of those years would not be brought in by these lines.`,

@@ -16,6 +16,7 @@ import { moneyFormat } from './moneyFormat'
 import { offerName, type ChosenOffer } from './offered'
 import { titles } from './ownSheets'
 import { looks } from './palette'
+import { counted } from './sentences'
 import type { Content, NamedCells, PageSetup, SheetDescription } from './sheet'
 
 /** Where the amount offered stands in the head: a column wide enough for any. */
@@ -23,8 +24,7 @@ const amountColumn = at.basis
 
 /** Which of the choices is offered and what it comes to, before anything else. */
 function addOffered(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): void {
-  const all = estimate.lines.length
-  const visits = `${String(offer.lines.length)} of ${String(all)} visits`
+  const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
   draft.labelled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
     ...looks.body,
     size: 12,
@@ -49,9 +49,9 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: Chose
     `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
   )
   if (estimate.inventedRates) {
-    const counted = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
+    const left = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
     draft.labelled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
-    draft.labelled('', counted, { ...looks.caution, bold: true })
+    draft.labelled('', left, { ...looks.caution, bold: true })
   }
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
 }

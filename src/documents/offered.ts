@@ -1,6 +1,6 @@
 import type { Estimate } from '../arbor/price/estimate'
 import type { BudgetOffer, Offer } from '../arbor/price/offers'
-import { printMoney } from '../../shared/money'
+import { showMoney } from './moneyFormat'
 
 /** One of the three that a client can choose; a budget brings what belongs to it. */
 export type ChosenOffer = Offer | BudgetOffer
@@ -12,7 +12,7 @@ export function isBudget(offer: ChosenOffer): offer is BudgetOffer {
 /** What an offer is called on the estimate. */
 export function offerName(offer: ChosenOffer, estimate: Estimate): string {
   if (isBudget(offer))
-    return `Most priority relieved within ${printMoney(offer.budget, estimate.minorDigits)} with tax`
+    return `Most priority relieved within ${showMoney(offer.budget, estimate.minorDigits)} with tax`
   return offer.kind === 'this visit' ? 'The first visit to every tree only' : 'Every visit of the programme'
 }
 

@@ -178,7 +178,65 @@ describe('the client report', () => {
     const report = describeClientReport(quiet, estimatePlan(quiet), cover)
     const row = report.rows[report.page.titleRow! + 1]!
     expect(row).toContain('No cut now.')
-    expect(runningText(report)).toContain('0 of the trees need pruning')
+    const text = runningText(report)
+    expect(text).toContain('none of the trees is to be pruned at present')
+    expect(text).toContain('No work is planned, so nothing is priced or offered.')
+    // Nothing to order: no sum of nothing, and nothing to sign.
+    expect(text).not.toMatch(/0\.00|With tax|What it costs|The tree that needs it most/i)
+    expect(linesOf(report).some((line) => line.includes('Approval') || line.includes('☐'))).toBe(false)
+  })
+
+  test('names as the tree that needs it most one that is pruned, not one that has nothing to spare', () => {
+    const rows = metricRows()
+    const weak = metricRows(['B', null, 14, 14, 2, 8.9]).slice(1)
+    weak[0]![6] = 'poor'
+    const named = weak.map((row) => ['M2', ...row.slice(1)])
+    const two = planOf([...rows, ...named])
+    expect(byUrgency(two).map(({ tree }) => tree.id)).toEqual(['M2', 'M1'])
+    const text = runningText(describeClientReport(two, estimatePlan(two), cover))
+    expect(text).toContain(
+      '1 of the trees needs pruning, in 2026. The tree that needs it most is M1, Sycamore.'
+    )
+  })
+
+  test('offers the first year and the programme at what is paid, written as the table writes it', () => {
+    const taxed = estimatePlan(plan, { ...inventedRates, taxRate: '0.19' })
+    const text = runningText(describeClientReport(plan, taxed, cover))
+    const prices = taxed.lines.filter(({ year }) => year === 2026).map(({ price }) => price.toNumber())
+    const before = Math.round(prices.reduce((sum, price) => sum + price, 0) * 100) / 100
+    const found =
+      /The work of 2026 only, as listed tree by tree at ([\d.,]+) USD before tax: ([\d.,]+) USD with tax\./.exec(
+        text
+      )!
+    const [listed, paid] = found.slice(1).map((digits) => Number(digits.replaceAll(',', '')))
+    expect(listed).toBe(before)
+    expect(paid).toBeCloseTo(before * 1.19, 1)
+    expect(found[1]).toMatch(/^\d,\d{3}\.\d\d$/)
+    expect(text).toMatch(/All visits of the programme: \d,\d{3}\.\d\d USD with tax; /)
+  })
+
+  test('where all the work is of one year, offers it once', () => {
+    const one = planOf(
+      metricRows(['B', null, 3, 14, 2, 5]).map((row, at) =>
+        at === 2 ? [...row, 'dead'] : [...row, at === 0 ? 'Status' : null]
+      )
+    )
+    const priced = estimatePlan(one)
+    expect(new Set(priced.lines.map(({ year }) => year))).toEqual(new Set([2026]))
+    const ticks = describeClientReport(one, priced, cover).rows.filter(([first]) => first === '☐')
+    expect(ticks.map((row) => row[1])).toEqual([
+      expect.stringMatching(/^All the work, in 2026: [\d.,]+ USD with tax\.$/),
+      'Only the trees named here:'
+    ])
+  })
+
+  test('tells of a tree without limbs to measure them, also where no price can be given', () => {
+    const rows = [metricRows()[0]!.slice(0, 7), ['M9', 'Cherry', null, 6, 1, 'young', 'good']]
+    const bare = planOf(rows)
+    const report = describeClientReport(bare, estimatePlan(bare), cover)
+    const row = report.rows[report.page.titleRow! + 1]!
+    expect(row).toContain('Measure its limbs first.')
+    expect(row).not.toContain('No cut now.')
   })
 
   test('of a plan without trees has no table', () => {

@@ -149,7 +149,7 @@ describe('the estimate as a sheet', () => {
     const marks = chosen.rows.filter((row) => row[at.chosen] === '✓')
     expect(marks.map((row) => [row[0], row[1]])).toEqual(offer.lines.map(({ tree, visit }) => [tree, visit]))
     expect(offer.lines.length).toBeGreaterThan(3)
-    const row = labelled(chosen, 'Most priority relieved within 2000.00 with tax')
+    const row = labelled(chosen, 'Most priority relieved within 2,000.00 with tax')
     expect(formulaIn(row, 'price').value).toBe(offer.total.toNumber())
     expect(circle(chosen)).toBeNull()
   })

@@ -3,6 +3,7 @@ import { Money } from '../../shared/money'
 import { thisVisit, wholeProgramme, withinBudget } from '../../src/arbor/price/offers'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import { inventedRatesIn } from '../../src/arbor/price/rates'
+import { grouped } from '../../src/documents/moneyFormat'
 import { at } from '../../src/documents/estimateColumns'
 import { describeDocuments, plainCover, planDocuments } from '../../src/documents/describeDocuments'
 import type { ChosenOffer } from '../../src/documents/offered'
@@ -96,7 +97,9 @@ describe.each(cases)('the client report that offers %s', (name, offer) => {
   test('asks the client to sign for the sum that it names', () => {
     const approval = report.rows.findIndex((row) => row[0] === 'Approval')
     const ticks = report.rows.slice(approval).filter((row) => row[0] === '☐')
-    expect(ticks.map((row) => String(row[1])).join(' ')).toContain(`: ${offer.total.toFixed(2)} USD with tax`)
+    expect(ticks.map((row) => String(row[1])).join(' ')).toContain(
+      `: ${grouped(offer.total.toFixed(2))} USD with tax`
+    )
   })
 
   test('draws the trees whose visit is offered', () => {
@@ -126,7 +129,7 @@ test('the report on the first visit recommends the later ones by year, without a
 test('the report on a budget says what it buys and what waits', () => {
   const report = documents.budget['client-report']!
   const text = runningText(report)
-  expect(text).toContain('within a budget of 1500.00 USD with tax')
+  expect(text).toContain('within a budget of 1,500.00 USD with tax')
   expect(text).toContain('What waits, not in this price')
   const bought = new Set(budget.lines.map(({ tree }) => tree))
   const waiting = plan.trees.find(

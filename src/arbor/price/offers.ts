@@ -29,7 +29,8 @@ export interface BudgetOffer extends Offer {
 
 const reliefOf = (lines: readonly EstimateLine[]) => lines.reduce((sum, { relief }) => sum + (relief ?? 0), 0)
 
-function taxOn(subtotal: Money, { rates, minorDigits }: Estimate): Money {
+/** Tax on a sum of printed lines, rounded once. */
+export function taxOn(subtotal: Money, { rates, minorDigits }: Estimate): Money {
   return roundMoney(subtotal.times(rates.taxRate), minorDigits)
 }
 

@@ -1,14 +1,9 @@
-import { Money, printMoney } from '../../../shared/money'
+import { Money } from '../../../shared/money'
 import type { Estimate, EstimateLine } from '../../arbor/price/estimate'
+import { grouped, showMoney } from '../moneyFormat'
 import { emptyChart, type ChartOptions } from './chartFrame'
 import { columnShapes } from './columnChart'
 import type { Drawing } from './shapes'
-
-function grouped(digits: string): string {
-  const [whole = '0', minor] = digits.split('.')
-  const set = whole.replace(/\B(?=(\d{3})+(?!\d))/g, ',')
-  return minor === undefined ? set : `${set}.${minor}`
-}
 
 function yearsOf(lines: readonly EstimateLine[]): string {
   const years = lines.map(({ year }) => year)
@@ -32,7 +27,7 @@ export function priceChart(estimate: Estimate, options: ChartOptions & { tree?: 
     return {
       labels: [`Visit ${visit}`, yearsOf(own)],
       value: sum.toNumber(),
-      text: grouped(printMoney(sum, minorDigits))
+      text: showMoney(sum, minorDigits)
     }
   })
   const words = columns.map(({ labels, text }) => `${labels.join(', ').toLowerCase()}: ${text}`)
