@@ -38,10 +38,10 @@ function objective({ purpose, cuts }: PurposeGroup, { tree, leader }: TreePlan, 
 function one(cut: Cut, system: UnitSystem): string {
   const { limb } = cut
   const bearing = limb.bearing === null ? '' : `, bearing ${String(Math.round(limb.bearing))}°`
-  const origin = limb.origin === null ? '' : ` at ${showHeight(limb.origin, system)}`
+  const origin = limb.origin === null ? '' : `, at ${showHeight(limb.origin, system)} above ground`
   const across = showDiameter(cut.cutDiameter, system)
   if (cut.kind === 'remove')
-    return `Limb ${limb.id}${bearing}: removal cut${cut.live ? '' : ' of dead wood'}, ${across} across,${origin} above ground.`
+    return `Limb ${limb.id}${bearing}: removal cut${cut.live ? '' : ' of dead wood'}, ${across} across${origin}.`
   const lateral =
     cut.lateralMin === null
       ? ''
@@ -100,6 +100,12 @@ function crownAfter(visit: Visit, system: UnitSystem): string {
   return `the live crown still starts at ${base} and makes up ${String(ratio)} % of the tree’s height afterwards.`
 }
 
+/** The most live foliage that may go; where the cuts named are of dead wood only, none may, as the work order says. */
+function amountOf({ allowedBasis }: TreePlan, { cuts, allowedRemoval, dose }: Visit): string {
+  if (!cuts.some(({ live }) => live)) return 'Dead wood only: no live wood is cut at this visit.'
+  return `Not more than ${ceilingPercent(allowedRemoval)} of the live foliage of the tree (${allowedBasis}); the cuts named take about ${ceilingPercent(dose)}, known to ±30 % for a single limb.`
+}
+
 /** Objective, parts, cuts, amount and interval of one tree. Lengths in the units of the system. */
 export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecification {
   const title = titleOf(plan)
@@ -118,12 +124,7 @@ export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecificati
       lines: [`${capital(namedLimbs(first.cuts.map(({ limb }) => limb)))} only; ${crownAfter(first, system)}`]
     },
     { label: `Cuts, ${String(first.year)}`, lines: cutsOf(first, system) },
-    {
-      label: 'Amount',
-      lines: [
-        `Not more than ${ceilingPercent(first.allowedRemoval)} of the live foliage of the tree (${plan.allowedBasis}); the cuts named take about ${ceilingPercent(first.dose)}, known to ±30 % for a single limb.`
-      ]
-    }
+    { label: 'Amount', lines: [amountOf(plan, first)] }
   ]
   clauses.push({
     label: 'Interval',

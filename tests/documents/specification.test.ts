@@ -53,11 +53,32 @@ describe('the specification', () => {
   test('gives the ceiling of the visit and no more', () => {
     for (const { tree, visits } of plan.trees) {
       const first = visits.find(({ cuts }) => cuts.length > 0)
-      if (first === undefined) continue
+      if (first === undefined || !first.cuts.some(({ live }) => live)) continue
       const ceiling = Number(/^Not more than ([\d.]+) %/.exec(clause(tree.id, /^Amount/))![1]) / 100
       expect(ceiling).toBeLessThanOrEqual(first.allowedRemoval + 1e-9)
       expect(ceiling).toBeGreaterThan(first.allowedRemoval - 0.0011)
     }
+  })
+
+  test('allows no live wood where the cuts named are of dead wood only, as the work order does', () => {
+    const dead = plan.trees.filter(({ visits }) => {
+      const first = visits.find(({ cuts }) => cuts.length > 0)
+      return first !== undefined && !first.cuts.some(({ live }) => live)
+    })
+    expect(dead.map(({ tree }) => tree.id)).toEqual(['T08'])
+    for (const { tree } of dead)
+      expect(clause(tree.id, /^Amount/)).toBe('Dead wood only: no live wood is cut at this visit.')
+  })
+
+  test('leaves out the height of a dead limb that was not measured', () => {
+    const rows = metricRows(['B', null, 6, null, null, null]).map((row, at) => [
+      ...row,
+      ['Status', null, 'dead'][at] ?? null
+    ])
+    const [tree] = specify(planOf(rows)).trees
+    expect(tree!.clauses.find(({ label }) => label.startsWith('Cuts'))!.lines).toContain(
+      'Limb B: removal cut of dead wood, 6 cm across.'
+    )
   })
 
   test('keeps the leader and subordinates what competes with it', () => {
