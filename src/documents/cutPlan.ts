@@ -12,24 +12,25 @@ import {
   addUnplanned
 } from './cutPlanRemarks'
 import { breaksForBlock } from './chartRoom'
-import { addCutPlanCharts } from './cutPlanCharts'
+import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
 import { cutColumns, cutRows, cutWidths } from './cutTable'
 import { SheetDraft } from './draft'
 import { titles } from './ownSheets'
 import { looks } from './palette'
 import { addRuleChanges, addTiming, closedSentences } from './planBasis'
+import { counted } from './sentences'
 import type { PageSetup, SheetDescription } from './sheet'
 
 function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   const { inventory } = plan
-  const counted = `${String(plan.trees.length)} trees and ${String(inventory.limbCount)} limbs`
+  const read = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')}`
   draft.title(titles['cut-plan'])
   draft.dated(plan.date)
-  draft.labelled('Inventory', `${counted}, read from ${inventory.address}. ${String(cuts)} cuts planned.`)
+  draft.labelled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
   draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
   draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
   if (cuts > 0) sayCutPlanLooks(draft)
-  if (plan.trees.some(({ visits }) => visits.length > 0))
+  if (hasCharts(byUrgency(plan)))
     draft.labelled('Charts', 'Dose and aspect ratios of the most urgent trees, below the table of cuts.')
   for (const sentence of howToRead) draft.labelled('How to read', sentence)
   for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)

@@ -147,13 +147,29 @@ export interface CutPlanCharts {
   to: number
 }
 
+/** A chart of nothing but zeros and gaps says nothing: whether there is a dose, and a limb that is judged, to show. */
+function worthCharting(trees: readonly TreePlan[]): { doses: boolean; ratios: boolean } {
+  return {
+    doses: trees.some(({ visits }) => (visits[0]?.dose ?? 0) > 0),
+    ratios: trees.some((plan) => foremostLimb(plan) !== null)
+  }
+}
+
+const plannedFirst = (trees: readonly TreePlan[]) =>
+  trees.filter(({ visits }) => visits.length > 0).slice(0, mostCharted)
+
+/** Whether the cut plan of these trees has any chart. */
+export function hasCharts(trees: readonly TreePlan[]): boolean {
+  const { doses, ratios } = worthCharting(plannedFirst(trees))
+  return doses || ratios
+}
+
 /** Dose against allowance, and aspect ratios with and without pruning, of the most urgent trees. */
 export function addCutPlanCharts(draft: SheetDraft, trees: readonly TreePlan[], rules: Rules): CutPlanCharts {
   const from = draft.next
-  const planned = trees.filter(({ visits }) => visits.length > 0)
-  const charted = planned.slice(0, mostCharted)
+  const charted = plannedFirst(trees)
   if (charted.length === 0) return { charts: [], from, to: from }
-  const all = charted.length === planned.length
+  const all = trees.filter(({ visits }) => visits.length > 0).length === charted.length
   draft.section(all ? 'The trees in figures' : `The ${String(charted.length)} most urgent trees in figures`)
   draft.line(
     [
@@ -163,11 +179,13 @@ export function addCutPlanCharts(draft: SheetDraft, trees: readonly TreePlan[], 
   )
   const figures = charted.map((plan) => figuresOf(plan, rules))
   const top = addTable(draft, figures)
+  const { doses, ratios } = worthCharting(charted)
+  if (!doses && !ratios) return { charts: [], from, to: draft.next }
   draft.blank()
   const room = chartRows(draft, 300)
-  const charts = [
-    doseChart(figures, { ...room, column: 0, columns: 8 }, top),
-    ratioChart(figures, { ...room, column: 8, columns: 10 }, top)
-  ]
+  const charts: SheetChart[] = []
+  if (doses) charts.push(doseChart(figures, { ...room, column: 0, columns: 8 }, top))
+  const besides = doses ? { column: 8, columns: 10 } : { column: 0, columns: 8 }
+  if (ratios) charts.push(ratioChart(figures, { ...room, ...besides }, top))
   return { charts, from, to: draft.next }
 }

@@ -143,6 +143,7 @@ describe('the cut plan of a metric inventory', () => {
     expect(named).toContain('Diameter of cut (cm)')
     expect(named).toContain('Height of cut (m)')
     expect(metric.page.paper).toBe('a4')
+    expect(texts(metric).some((text) => text.startsWith('1 tree and 2 limbs, read from'))).toBe(true)
     const first = metric.rows[area.row + 1]!
     const diameter = first[named.indexOf('Diameter of cut (cm)')] as number
     expect(diameter).toBeGreaterThan(4)

@@ -4,6 +4,7 @@ import { ratioCourses } from '../../src/arbor/plan/outlook'
 import { planInventory } from '../../src/arbor/plan/planInventory'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import { inventedRatesIn } from '../../src/arbor/price/rates'
+import type { Cell } from '../../shared/cells'
 import { readInventory } from '../../src/arbor/measure/readInventory'
 import { describeCutPlan } from '../../src/documents/cutPlan'
 import { mostCharted } from '../../src/documents/cutPlanCharts'
@@ -171,13 +172,30 @@ describe('aspect ratios with and without pruning', () => {
     ])
   })
 
-  test('a tree whose limbs are all dead has a dose and no ratio', () => {
-    const rows = metricRows(['B', null, 3, 14, 2, 5])
-    rows[0]!.push('Status')
-    rows[2]!.push('dead')
-    const sheet = describeCutPlan(planOf(rows))
-    expect(column(sheet, sheet.charts![1]!, /^Now/)).toEqual([null])
+  const lone = (of: (rows: Cell[][]) => void) => {
+    const rows = metricRows(['B', null, 11, 14, 2, 8])
+    of(rows)
+    return describeCutPlan(planOf(rows))
+  }
+
+  test('a tree whose limbs are all dead has figures and, as a chart would show nothing, no chart', () => {
+    const sheet = lone((rows) => {
+      rows[0]!.push('Status')
+      rows[2]!.push('dead')
+    })
+    expect(sheet.charts ?? []).toEqual([])
     expect(sheet.rows.flat()).toContain('No limb of this tree is judged.')
+    expect(sheet.rows.some(([label]) => label === 'Charts')).toBe(false)
+  })
+
+  test('trees that have nothing to spare have their ratios drawn, and no doses of nothing', () => {
+    const sheet = lone((rows) => {
+      rows[1]![6] = 'poor'
+    })
+    expect(sheet.charts!.map(({ title, area }) => [title.slice(0, 12), area.column])).toEqual([
+      ['Aspect ratio', 0]
+    ])
+    expect(lone(() => undefined).charts).toHaveLength(2)
   })
 })
 
