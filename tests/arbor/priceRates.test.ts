@@ -93,6 +93,10 @@ describe('a rate of one’s own', () => {
     ['overheadRate', '22 %', '0.22'],
     ['overheadRate', '22.5%', '0.225'],
     ['wage', '$31.40', '31.40'],
+    // An hour's wage and equipment, and brush by weight, in a currency of small units.
+    ['wage', 28_000, '28000'],
+    ['equipmentHour', 65_000, '65000'],
+    ['disposalPerWeight', 1500, '1500'],
     ['mobilisation', '1,250.00', '1250.00'],
     ['wage', '31,40', '31.40'],
     ['currency', 'eur', 'EUR'],
