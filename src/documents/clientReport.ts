@@ -61,9 +61,10 @@ function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate
 }
 
 /** How many trees need pruning by what was measured of them, and how many of these in the first year. */
-function needWords(pruned: number, now: number, year: number): string {
-  if (pruned === 0) return 'By what was measured, none of the trees is to be pruned at present.'
-  if (pruned === 1) return `1 of the trees needs pruning, ${now === 1 ? 'in' : 'after'} ${String(year)}.`
+function needWords(trees: number, pruned: number, now: number, year: number): string {
+  const [none, single] = trees === 1 ? ['it is not', 'It'] : ['none of the trees is', '1 of the trees']
+  if (pruned === 0) return `By what was measured, ${none} to be pruned at present.`
+  if (pruned === 1) return `${single} needs pruning, ${now === 1 ? 'in' : 'after'} ${String(year)}.`
   const due = now === pruned ? 'all' : now === 0 ? 'none' : String(now)
   return `${String(pruned)} of the trees need pruning, ${due} of them in ${String(year)}.`
 }
@@ -78,7 +79,7 @@ function summary(plan: Plan): string[] {
   const unmeasured = trees.filter(({ tree }) => tree.limbs.length === 0).length
   const due = new Set(now)
   const first = byUrgency(plan).find((tree) => due.has(tree))
-  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${needWords(pruned.length, now.length, year)}`
+  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${needWords(trees.length, pruned.length, now.length, year)}`
   const rest =
     unmeasured === 0 ? '' : ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`
   const named =

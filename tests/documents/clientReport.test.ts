@@ -179,7 +179,7 @@ describe('the client report', () => {
     const row = report.rows[report.page.titleRow! + 1]!
     expect(row).toContain('No cut now.')
     const text = runningText(report)
-    expect(text).toContain('none of the trees is to be pruned at present')
+    expect(text).toContain('By what was measured, it is not to be pruned at present.')
     expect(text).toContain('No work is planned, so nothing is priced or offered.')
     // Nothing to order: no sum of nothing, and nothing to sign.
     expect(text).not.toMatch(/0\.00|With tax|What it costs|The tree that needs it most/i)
