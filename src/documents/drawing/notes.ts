@@ -28,10 +28,15 @@ function reachWords(scene: Scene): string {
   return `${which} assumed from the rise (house rule); crown sketched.`
 }
 
+/** Why a tree stands without limbs: none was listed, or those that were are gone or lack a measurement. */
+function noLimbWords({ plan }: Scene): string {
+  return plan.tree.limbs.length === 0 ? 'No limbs are listed; crown sketched.' : 'Crown sketched.'
+}
+
 /** What the drawing takes for granted, a sentence each. */
 export function notesOf(scene: Scene, scale: Scale): string[] {
   const notes = [scaleWords(scene, scale), viewWords(scene)]
-  notes.push(scene.limbs.length === 0 ? 'No limbs are listed; crown sketched.' : reachWords(scene))
+  notes.push(scene.limbs.length > 0 ? reachWords(scene) : noLimbWords(scene))
   if (scene.notDrawn.length > 0)
     notes.push(`Not drawn, a measurement is missing: ${scene.notDrawn.join(', ')}.`)
   const held = (scene.visit?.limbs ?? []).filter(({ decision }) => decision === 'hold')

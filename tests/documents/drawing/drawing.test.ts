@@ -1,3 +1,4 @@
+import type { TreePlan } from '../../../src/arbor/plan/plan'
 import { looks, type LookName } from '../../../src/documents/drawing/looks'
 import type { Drawing } from '../../../src/documents/drawing/shapes'
 import { textWidth } from '../../../src/documents/drawing/textSize'
@@ -114,6 +115,19 @@ it('says which limbs could not be drawn, and why there is no drawing', () => {
   const { alt, shapes } = drawn(treeNamed(invented, 'No height'), null, 'before')
   expect(alt).toContain('No drawing, because the height of the tree is not known')
   expect(shapes.every(({ kind }) => kind === 'text')).toBe(true)
+})
+
+it('says that no limbs are listed only where none is', () => {
+  const words = (plan: TreePlan) =>
+    drawn(plan, null, 'before')
+      .shapes.map((shape) => (shape.kind === 'text' ? shape.text : ''))
+      .join(' ')
+  const bare = treeNamed(invented, 'Bare row')
+  expect(words(bare)).toContain('No limbs are listed; crown')
+  const [limb] = treeNamed(invented, 'No bearings').tree.limbs
+  const unmeasured: TreePlan = { ...bare, tree: { ...bare.tree, limbs: [{ ...limb!, tip: null }] } }
+  expect(words(unmeasured)).toContain('Crown sketched.')
+  expect(words(unmeasured)).not.toContain('No limbs are listed')
 })
 
 it('fills the dose bar by the share of the allowance', () => {
