@@ -1,5 +1,5 @@
 import type { SheetDraft } from './draft'
-import { pageRoom } from './pageBreaks'
+import { pageBreaks, pageRoom } from './pageBreaks'
 import type { Area, PageSetup } from './sheet'
 
 /** Points of a row without a height of its own, and of each in the room of a chart. */
@@ -30,4 +30,19 @@ export function breaksForBlock(
     .filter(({ row }) => row < to)
     .reduce((sum, { row, rows, points }) => sum + Math.min(rows, to - row) * (points - rowPoints), 0)
   return to * rowPoints + taller > pageRoom(page, widths) ? [from] : []
+}
+
+/**
+ * The breaks of such a block, and those that keep each part after it on one page, where it fits one. Reckoned from the last
+ * break on, or on the first page, so that reckoning and printer do not part ways. `parts` are the rows they begin with.
+ */
+export function breaksForParts(
+  { heights, widths, next }: Pick<SheetDraft, 'heights' | 'widths' | 'next'>,
+  page: Pick<PageSetup, 'paper' | 'orientation' | 'titleRow'>,
+  breaks: readonly number[],
+  parts: readonly number[]
+): number[] {
+  const repeated = heights.find(({ row }) => row === page.titleRow)?.points ?? 0
+  const marks = { starts: new Set(breaks), blocks: [...parts] }
+  return pageBreaks(heights, next, marks, pageRoom(page, widths) - repeated)
 }

@@ -3,7 +3,7 @@ import type { Estimate } from '../arbor/price/estimate'
 import { wholeProgramme } from '../arbor/price/offers'
 import { readSerial } from '../../shared/serialDate'
 import { cautions, inventedRatesNotice } from './cautions'
-import { breaksForBlock } from './chartRoom'
+import { breaksForBlock, breaksForParts } from './chartRoom'
 import { SheetDraft } from './draft'
 import { addPriceChart, type ChartBlock } from './estimateChart'
 import { addChoices, chosenMark } from './estimateChoices'
@@ -107,6 +107,7 @@ export function describeEstimate(
   addHead(draft, estimate, plan, offer)
   let titleRow: number | null = null
   let price: ChartBlock | null = null
+  const parts: number[] = []
   if (estimate.lines.length === 0) {
     draft.section(workTitle)
     draft.line(['No work is planned, so there is nothing to price.'], looks.body)
@@ -118,7 +119,10 @@ export function describeEstimate(
     draft.blank()
     addTotals(draft, estimate, first, !isMarked(offer))
     price = addPriceChart(draft, estimate, first)
-    names.push(...addYears(draft, estimate, first), ...addRates(draft, estimate))
+    for (const add of [() => addYears(draft, estimate, first), () => addRates(draft, estimate)]) {
+      parts.push(draft.next)
+      names.push(...add())
+    }
   }
   const page: PageSetup = {
     orientation: 'landscape',
@@ -135,6 +139,6 @@ export function describeEstimate(
   })
   if (titleRow === null || price === null) return description
   const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
-  const breaks = breaksForBlock(draft, page, price.from, price.to)
+  const breaks = breaksForParts(draft, page, breaksForBlock(draft, page, price.from, price.to), parts)
   return { ...description, names, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
 }

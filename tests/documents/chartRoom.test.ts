@@ -1,4 +1,4 @@
-import { breaksForBlock, chartRows } from '../../src/documents/chartRoom'
+import { breaksForBlock, breaksForParts, chartRows } from '../../src/documents/chartRoom'
 import { SheetDraft } from '../../src/documents/draft'
 import { pageRoom } from '../../src/documents/pageBreaks'
 
@@ -32,4 +32,26 @@ test('taller rows count with their height, as far as they stand above the end of
 
 test('where there is no block, there is no break', () => {
   expect(breaksForBlock(draftOf(500), page, 400, 400)).toEqual([])
+})
+
+describe('the parts after a block', () => {
+  const most = Math.floor(pageRoom(page, [20]) / 15)
+  const bare = { ...page, titleRow: null }
+
+  test('stay whole: one that would run over the page begins the next, one that fits does not', () => {
+    expect(breaksForParts(draftOf(most), bare, [], [most - 10])).toEqual([])
+    expect(breaksForParts(draftOf(most + 1), bare, [], [most - 10])).toEqual([most - 10])
+  })
+
+  test('are reckoned from the break of the block on', () => {
+    const [start, part] = [most * 2 + 5, most * 2 + 20]
+    expect(breaksForParts(draftOf(start + most), bare, [start], [part])).toEqual([start])
+    expect(breaksForParts(draftOf(start + most + 1), bare, [start], [part])).toEqual([start, part])
+  })
+
+  test('have less room by the headers that every page repeats', () => {
+    const draft = draftOf(most)
+    draft.height(0, 1, 15)
+    expect(breaksForParts(draft, { ...page, titleRow: 0 }, [], [most - 10])).toEqual([most - 10])
+  })
 })
