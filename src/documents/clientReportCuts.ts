@@ -2,6 +2,7 @@ import { showHeight, type UnitSystem } from '../../shared/units'
 import type { Cut, Visit } from '../arbor/plan/plan'
 import { numberedCuts } from './drawing/limbsAtVisit'
 import type { Content } from './sheet'
+import { foldText } from './wrapping'
 
 /** Cuts listed below a drawing at most; a tree with more is an exception, and its cut plan has them all. */
 const mostListed = 12
@@ -27,19 +28,20 @@ function whereItIs(cut: Cut, system: UnitSystem): string {
   return cut.tipAfter === null ? place : `${place}; it then ends at ${showHeight(cut.tipAfter, system)}`
 }
 
+/** Characters of a limb's name and side that fit before what is done to it. */
+const nameWidth = 19
+
+/** One cut; a limb whose name and side need more than a line goes on in the next, so that neither is cut off. */
+function cutLines(number: number, cut: Cut, system: UnitSystem): Content[][] {
+  const [name = '', ...more] = foldText(`${cut.limb.id}${sideOf(cut.limb.bearing)}`, nameWidth)
+  const line = [number, name, null, whatIsDone(cut), null, whereItIs(cut, system)]
+  return [line, ...more.map((text) => [null, text])]
+}
+
 /** The cuts of a visit as they are numbered in the drawing: number, limb and side, what is done, and how high. */
 export function cutCells(visit: Visit, system: UnitSystem): Content[][] {
   const numbered = numberedCuts(visit)
-  const rows = numbered
-    .slice(0, mostListed)
-    .map(({ number, cut }): Content[] => [
-      number,
-      `${cut.limb.id}${sideOf(cut.limb.bearing)}`,
-      null,
-      whatIsDone(cut),
-      null,
-      whereItIs(cut, system)
-    ])
+  const rows = numbered.slice(0, mostListed).flatMap(({ number, cut }) => cutLines(number, cut, system))
   const more = numbered.length - mostListed
   if (more > 0) rows.push([null, `and ${String(more)} more, listed in the cut plan`])
   return [['Cut', 'Limb, side', null, 'What is done', null, 'How high'], ...rows]

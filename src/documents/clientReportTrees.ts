@@ -118,7 +118,7 @@ export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, of
       : 'What has no price is not in this offer.'
   draft.prose(`Prices in ${estimate.currency} before tax, most urgent trees first. ${without}`)
   const columns: TableColumn[] = [
-    { header: 'Tree', format: { bold: true, vertical: 'top' } },
+    { header: 'Tree', format: { bold: true, wrap: true, vertical: 'top' } },
     { header: 'Species, place', format: { wrap: true, vertical: 'top' } },
     gap,
     { header: 'What and when', format: { wrap: true, vertical: 'top' } },

@@ -11,7 +11,7 @@ import type { Content } from './sheet'
 import type { Stop } from './workOrderDays'
 
 /** Width of each column in characters; at one to one they fill a portrait page of either paper. */
-export const orderWidths = [5, 5, 6, 25, 7.6, 7.6, 7.6, 7.6, 7.6, 7.6]
+export const orderWidths = [5, 5, 7, 24, 7.6, 7.6, 7.6, 7.6, 7.6, 7.6]
 
 /** Where sentences start that have a label before them. */
 const said = 3
@@ -29,7 +29,7 @@ function columnsOf(system: UnitSystem): TableColumn[] {
   return [
     { header: 'Done', format: { align: 'center' } },
     { header: 'Step', format: { numberFormat: '0', align: 'center' } },
-    { header: 'Limb', format: { bold: true } },
+    { header: 'Limb', format: { bold: true, wrap: true } },
     { header: 'What to do', format: { wrap: true } },
     { header: `Height of cut (${height})`, format: tenth },
     { header: 'Bearing from north', format: { numberFormat: '0"°"', align: 'right' } },

@@ -165,6 +165,19 @@ describe('the client report', () => {
     }
   })
 
+  test('gives long names of trees and limbs whole', () => {
+    const rows = metricRows(['South scaffold', null, 11, 14, 2, 8]).map((row, at) => [
+      ...row,
+      ['Bearing', null, 135][at] ?? null
+    ])
+    const named = planOf(rows)
+    const report = describeClientReport(named, estimatePlan(named), cover, { drawings: true })
+    const row = report.rows.findIndex((cells) => cells[1] === 'South scaffold,')
+    expect(report.rows[row]![0]).toBe(1)
+    expect([report.rows[row + 1]![0], report.rows[row + 1]![1]]).toEqual([null, 'south-east'])
+    expect(formatAt(report, report.page.titleRow! + 1, 0).wrap).toBe(true)
+  })
+
   test('is in metres on A4 for a metric inventory', () => {
     const metric = planOf(metricRows())
     metric.trees[0]!.tree.clearance = 3

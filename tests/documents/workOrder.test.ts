@@ -162,6 +162,17 @@ describe('the work order', () => {
     expect(order.page.paper).toBe('a4')
   })
 
+  test('shows the whole name of a limb, in a row as high as its lines', () => {
+    const named = planOf(metricRows(['South scaffold', null, 11, 14, 2, 8]))
+    const order = describeWorkOrder(named, estimatePlan(named))
+    const row = order.rows.findIndex((cells) => cells[2] === 'South scaffold')
+    expect(formatAt(order, row, 2).wrap).toBe(true)
+    const heightOf = ({ heights }: typeof order, of: number) =>
+      heights.find((each) => of >= each.row && of < each.row + each.rows)!.points
+    const plainRow = sheet.rows.findIndex((cells) => cells[2] === 'B' && typeof cells[1] === 'number')
+    expect(heightOf(order, row)).toBeGreaterThan(heightOf(sheet, plainRow) + 12)
+  })
+
   test('begins each later day on a page of its own', () => {
     const days = sheet.rows.flatMap((row, index) => (/^Day \d+: /.test(String(row[0])) ? [index] : []))
     expect(days.length).toBeGreaterThan(1)
