@@ -34,6 +34,9 @@ const inOffer: Record<ChosenOffer['kind'], string> = {
 /** Points of the body text: large enough to be read outdoors at arm's length. */
 const outdoors = 12
 
+/** Crew days that a day of the round takes: more than one where a single tree is longer than a day. */
+const daysFor = (day: CrewDay, hours: number): number => Math.max(1, Math.ceil(day.hours / hours - 1e-9))
+
 function addHead(
   draft: PrintedDraft,
   plan: Plan,
@@ -43,13 +46,14 @@ function addHead(
   { offer, cover }: WorkOrderOptions
 ): void {
   const trees = days.reduce((sum, { stops }) => sum + stops.length, 0)
+  const taken = days.reduce((sum, day) => sum + daysFor(day, hours), 0)
   draft.title(titles['work-order'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
   draft.entry('Made for', { date: readSerial(plan.date) ?? 0 }, 3)
   draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
   draft.entry(
     'Work',
-    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(days.length, 'crew day')}.${inOffer[offer?.kind ?? 'whole programme']}`,
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole programme']}`,
     3
   )
   draft.entry(
@@ -66,8 +70,8 @@ function addHead(
 }
 
 function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number, plan: Plan): void {
-  const over =
-    day.hours > hours + 1e-9 ? `, longer than a day: plan ${String(Math.ceil(day.hours / hours))} days` : ''
+  const taken = daysFor(day, hours)
+  const over = taken > 1 ? `, longer than a day: plan ${String(taken)} days` : ''
   if (number > 1) draft.newPage()
   else {
     draft.keepTogether()
