@@ -31,7 +31,7 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
   if (cuts > 0) sayCutPlanLooks(draft)
   if (hasCharts(byUrgency(plan)))
-    draft.labelled('Charts', 'Dose and aspect ratios of the most urgent trees, below the table of cuts.')
+    draft.labelled('Charts', 'Of the most urgent trees, below the table of cuts.')
   for (const sentence of howToRead) draft.labelled('How to read', sentence)
   for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
