@@ -16,7 +16,7 @@ import { moneyFormat } from './moneyFormat'
 import { offerName, type ChosenOffer } from './offered'
 import { titles } from './ownSheets'
 import { looks } from './palette'
-import type { Content, NamedCells, PageSetup, SheetDescription } from './sheet'
+import type { CellRule, Content, NamedCells, PageSetup, SheetDescription } from './sheet'
 
 /** Where the amount offered stands in the head: a column wide enough for any. */
 const amountColumn = at.basis
@@ -104,6 +104,7 @@ export function describeEstimate(
 ): SheetDescription {
   const draft = new SheetDraft(isMarked(offer) ? [...estimateWidths, 11] : estimateWidths)
   const names: NamedCells[] = []
+  const rules: CellRule[] = []
   addHead(draft, estimate, plan, offer)
   let titleRow: number | null = null
   let price: ChartBlock | null = null
@@ -118,7 +119,10 @@ export function describeEstimate(
     draft.blank()
     addTotals(draft, estimate, first, !isMarked(offer))
     price = addPriceChart(draft, estimate, first)
-    names.push(...addYears(draft, estimate, first), ...addRates(draft, estimate))
+    names.push(...addYears(draft, estimate, first))
+    const rates = addRates(draft, estimate)
+    names.push(...rates.names)
+    rules.push(...rates.rules)
   }
   const page: PageSetup = {
     orientation: 'landscape',
@@ -136,5 +140,5 @@ export function describeEstimate(
   if (titleRow === null || price === null) return description
   const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
   const breaks = breaksForBlock(draft, page, price.from, price.to)
-  return { ...description, names, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
+  return { ...description, names, rules, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
 }
