@@ -1,6 +1,6 @@
 import type { Plan } from '../arbor/plan/plan'
 import type { Estimate } from '../arbor/price/estimate'
-import { printMoney } from '../../shared/money'
+import { printMoney, roundMoney } from '../../shared/money'
 import { cautions, draftNotice } from './cautions'
 import { priceOf } from './clientReportYears'
 import type { ChosenOffer } from './offered'
@@ -61,7 +61,11 @@ export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string
 }
 
 /** What may be ordered, with its price: all that is offered, or a part of it that the client names. */
-function choices(offer: ChosenOffer, firstYear: string, { currency, minorDigits }: Estimate): string[] {
+function choices(
+  offer: ChosenOffer,
+  firstYear: string,
+  { currency, minorDigits, rates }: Estimate
+): string[] {
   const all = `${printMoney(offer.total, minorDigits)} ${currency} with tax`
   if (offer.kind === 'this visit') return [`The first visit to each tree: ${all}.`]
   if (offer.kind === 'within budget') return [`The visits that are offered: ${all}.`]
@@ -69,8 +73,9 @@ function choices(offer: ChosenOffer, firstYear: string, { currency, minorDigits 
     offer.lines.filter(({ year }) => String(year) === firstYear),
     minorDigits
   )
+  const taxed = first.plus(roundMoney(first.times(rates.taxRate), minorDigits))
   return [
-    `The work of ${firstYear} only, as listed tree by tree: ${printMoney(first, minorDigits)} ${currency} before tax.`,
+    `The work of ${firstYear} only, as listed tree by tree: ${printMoney(taxed, minorDigits)} ${currency} with tax.`,
     `All visits of the programme: ${all}; each later visit is confirmed with its price before it is made.`
   ]
 }
