@@ -32,7 +32,7 @@ export interface Remark {
   remedy: string
 }
 
-/** A section of remarks under a header. Long sentences go on in the rows below. */
+/** A section of remarks under a header. Long texts go on in the rows below, as the cell beside them would cut them off. */
 export function addRemarks(
   draft: SheetDraft,
   title: string,
@@ -46,9 +46,14 @@ export function addRemarks(
   for (const { place, sentence, remedy } of remarks) {
     const left = typeof sentence === 'number' ? [sentence] : foldText(sentence, sentenceWidth)
     const right = foldText(remedy, remedyWidth)
-    const lines = Math.max(left.length, right.length)
-    for (let index = 0; index < lines; index++)
-      draft.rows.push(remarkRow(index === 0 ? place : [], left[index] ?? '', right[index] ?? ''))
+    const places = place.map((content, column): Content[] =>
+      typeof content === 'string' ? foldText(content, draft.widths[column] ?? 9) : [content]
+    )
+    const lines = Math.max(left.length, right.length, ...places.map(({ length }) => length))
+    for (let index = 0; index < lines; index++) {
+      const parts = places.map((each) => each[index] ?? null)
+      draft.rows.push(remarkRow(parts, left[index] ?? '', right[index] ?? ''))
+    }
   }
   const rows = draft.next - top - 1
   draft.format(top + 1, 0, rows, draft.widths.length, looks.body)

@@ -7,7 +7,8 @@ import { systems } from '../../shared/units'
 import type { SheetDraft } from './draft'
 import { moneyFormat } from './moneyFormat'
 import { looks, palette } from './palette'
-import type { Content, Format, NamedCells } from './sheet'
+import { rateRule } from './rateRule'
+import type { CellRule, Content, Format, NamedCells } from './sheet'
 
 /** Label, value, unit and remark; the columns between stay empty so that texts run over them. */
 const columns = { label: 0, value: 5, unit: 6, remark: 9 } as const
@@ -17,10 +18,20 @@ interface NamedRate {
   label: string
   content: Content
   unit: string
-  remark: string
+  remark: Content
   format: Format
   /** Typed in, and so changed by typing; otherwise a formula. */
   input: boolean
+  /** The rate of the Rates sheet that it is, whose range holds here too. */
+  rate?: RateName
+}
+
+const follows = 'follows from the rows above'
+
+/** A margin typed here that no price can hold is said beside the factor, which then is an error and no wrong price. */
+const marginRemark: Content = {
+  formula: `=IF(AND(Profit_kind<>"markup",Profit_rate>=1),"A margin stays below 100 %: at 100 % or more no price covers the cost.","${follows}")`,
+  value: follows
 }
 
 const plain = { align: 'right' } as const
@@ -38,14 +49,14 @@ function ratesOf(estimate: Estimate): NamedRate[] {
     const remark = rates.invented.includes(rate) ? 'invented' : ''
     const unit =
       entry.kind === 'money' ? `${currency}, ${entry.unit[rates.system]}` : entry.unit[rates.system]
-    return { name, label: entry.name, content, unit, remark, format, input: true }
+    return { name, label: entry.name, content, unit, remark, format, input: true, rate }
   }
   const made = (name: string, label: string, formula: string, value: number, unit: string): NamedRate => ({
     name,
     label,
     content: { formula, value },
     unit,
-    remark: 'follows from the rows above',
+    remark: name === 'Profit_factor' ? marginRemark : follows,
     format: name === 'Crew_hour' ? money : { numberFormat: '0.0000', align: 'right' },
     input: false
   })
@@ -90,7 +101,7 @@ function ratesOf(estimate: Estimate): NamedRate[] {
     made(
       'Profit_factor',
       'Cost to price',
-      '=IF(Profit_kind="markup",1+Profit_rate,1/(1-Profit_rate))',
+      '=IF(Profit_kind="markup",1+Profit_rate,1/MAX(0,1-Profit_rate))',
       factor.toNumber(),
       'factor'
     ),
@@ -100,8 +111,11 @@ function ratesOf(estimate: Estimate): NamedRate[] {
   ]
 }
 
-/** The rates that the formulas call by name. Changing a yellow cell reckons the estimate anew, with or without the add-in. */
-export function addRates(draft: SheetDraft, estimate: Estimate): NamedCells[] {
+/**
+ * The rates that the formulas call by name. Changing a yellow cell reckons the estimate anew, with or without the add-in; the
+ * cell takes what the Rates sheet takes.
+ */
+export function addRates(draft: SheetDraft, estimate: Estimate): { names: NamedCells[]; rules: CellRule[] } {
   draft.section('What it was reckoned with')
   draft.line(
     [
@@ -109,16 +123,21 @@ export function addRates(draft: SheetDraft, estimate: Estimate): NamedCells[] {
     ],
     looks.lead
   )
-  return ratesOf(estimate).map(({ name, label, content, unit, remark, format, input }) => {
+  const rules: CellRule[] = []
+  const names = ratesOf(estimate).map(({ name, label, content, unit, remark, format, input, rate }) => {
     const cells = Array.from({ length: draft.widths.length }, (): Content => null)
     cells[columns.label] = label
     cells[columns.value] = content
     cells[columns.unit] = unit
     cells[columns.remark] = remark === '' ? null : remark
     const row = draft.line(cells, looks.body)
+    const area = { row, column: columns.value, rows: 1, columns: 1 }
     draft.format(row, columns.value, 1, 1, { ...format, align: 'center' })
     if (input) draft.format(row, columns.value, 1, 1, { fill: palette.inputFill })
     draft.format(row, columns.remark, 1, 1, { color: palette.quiet })
-    return { name, area: { row, column: columns.value, rows: 1, columns: 1 } }
+    const rule = rate === undefined ? null : rateRule(rateEntry(rate), area)
+    if (rule !== null) rules.push(rule)
+    return { name, area }
   })
+  return { names, rules }
 }

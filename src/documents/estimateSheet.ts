@@ -17,7 +17,7 @@ import { offerName, type ChosenOffer } from './offered'
 import { titles } from './ownSheets'
 import { looks } from './palette'
 import { counted } from './sentences'
-import type { Content, NamedCells, PageSetup, SheetDescription } from './sheet'
+import type { CellRule, Content, NamedCells, PageSetup, SheetDescription } from './sheet'
 
 /** Where the amount offered stands in the head: a column wide enough for any. */
 const amountColumn = at.basis
@@ -104,6 +104,7 @@ export function describeEstimate(
 ): SheetDescription {
   const draft = new SheetDraft(isMarked(offer) ? [...estimateWidths, 11] : estimateWidths)
   const names: NamedCells[] = []
+  const rules: CellRule[] = []
   addHead(draft, estimate, plan, offer)
   let titleRow: number | null = null
   let price: ChartBlock | null = null
@@ -119,10 +120,12 @@ export function describeEstimate(
     draft.blank()
     addTotals(draft, estimate, first, !isMarked(offer))
     price = addPriceChart(draft, estimate, first)
-    for (const add of [() => addYears(draft, estimate, first), () => addRates(draft, estimate)]) {
-      parts.push(draft.next)
-      names.push(...add())
-    }
+    parts.push(draft.next)
+    names.push(...addYears(draft, estimate, first))
+    parts.push(draft.next)
+    const rates = addRates(draft, estimate)
+    names.push(...rates.names)
+    rules.push(...rates.rules)
   }
   const page: PageSetup = {
     orientation: 'landscape',
@@ -140,5 +143,5 @@ export function describeEstimate(
   if (titleRow === null || price === null) return description
   const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
   const breaks = breaksForParts(draft, page, breaksForBlock(draft, page, price.from, price.to), parts)
-  return { ...description, names, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
+  return { ...description, names, rules, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
 }

@@ -8,6 +8,7 @@ import { SheetDraft } from './draft'
 import { moneyFormat } from './moneyFormat'
 import { titles } from './ownSheets'
 import { looks, palette } from './palette'
+import { rateRule } from './rateRule'
 import { ratesLooks } from './ratesLooks'
 import type { CellRule, Content, Format, SheetDescription } from './sheet'
 import { linesNeeded, pointsForLines } from './wrapping'
@@ -57,14 +58,6 @@ function formatOf({ kind }: RateEntry, minorDigits: number): Format {
   return kind === 'money' ? { ...moneyFormat(Math.max(2, minorDigits)), align: 'right' } : { align: 'right' }
 }
 
-function ruleOf(entry: RateEntry, row: number): CellRule | null {
-  const area = { row, column: columns.value, rows: 1, columns: 1 }
-  const sentence = `${entry.name}: ${allowedRange(entry)}.`
-  if (entry.kind === 'code') return null
-  if (entry.kind === 'choice') return { area, takes: { values: entry.choices }, sentence }
-  return { area, takes: { from: entry.low, to: entry.high, whole: entry.kind === 'whole' }, sentence }
-}
-
 function addRate(
   draft: SheetDraft,
   rules: CellRule[],
@@ -98,7 +91,7 @@ function addRate(
   draft.format(row, columns.start, 1, 1, { ...format, align: 'center', color: palette.quiet })
   draft.format(row, columns.note, 1, 1, { wrap: true, color: palette.quiet })
   draft.height(row, 1, pointsForLines(Math.max(1, linesNeeded(entry.note, widths[columns.note] ?? 9)), 10))
-  const rule = ruleOf(entry, row)
+  const rule = rateRule(entry, { row, column: columns.value, rows: 1, columns: 1 })
   if (rule !== null) rules.push(rule)
   rules.push({
     area: { row, column: columns.mine, rows: 1, columns: 1 },

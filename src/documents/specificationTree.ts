@@ -19,7 +19,8 @@ function objective({ purpose, cuts }: PurposeGroup, { tree, leader }: TreePlan, 
     case 'leader':
       return `keep ${leader.limb === null ? 'the trunk' : `limb ${leader.limb.id}`} as the one leader by subordinating ${limbs}`
     case 'clearance':
-      return `gain the clearance of ${showHeight(tree.clearance ?? 0, system)} at ${limbs}`
+      // A limb that is shortened still hangs where it hung: its removal is staged.
+      return `${cuts.some(({ kind }) => kind === 'reduce') ? 'work in stages towards' : 'gain'} the clearance of ${showHeight(tree.clearance ?? 0, system)} at ${limbs}`
     case 'reach':
       return `hold back ${limbs}, which ${cuts.length === 1 ? 'starts low and reaches' : 'start low and reach'} high`
     case 'end-weight':

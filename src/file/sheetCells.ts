@@ -14,12 +14,18 @@ export interface SheetCells {
   cells: Map<string, Partial<Cell>>
 }
 
+/** A file reads _x0041_ as an A: the underscore of a text that looks so is written by its own number (ECMA-376 part 1, ST_Xstring). */
+function storedText(text: string): string {
+  const kept = fitCell(text)
+  return kept.includes('_x') ? kept.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_') : kept
+}
+
 /** A value that needs no words about it, or undefined where it needs some. Blank is null. */
 function plainValue(content: Content): CellValue | undefined {
   if (content === null || content === '') return null
   if (typeof content === 'object') return 'date' in content ? content.date : undefined
   if (typeof content !== 'string') return content
-  return startsFormula(content) || isErrorText(content) ? undefined : fitCell(content)
+  return startsFormula(content) || isErrorText(content) ? undefined : storedText(content)
 }
 
 /**
@@ -30,7 +36,7 @@ function ownCell(content: Content, style: CellStyle | undefined): Partial<Cell> 
   const value = plainValue(content)
   if (value !== undefined) return { value, style }
   if (typeof content === 'string') {
-    const text = fitCell(content)
+    const text = storedText(content)
     if (startsFormula(text)) return { value: text, style: { ...style, numFmt: '@' } }
     return { value: text, style, richText: [{ text }] }
   }

@@ -108,6 +108,27 @@ describe('a rate of one’s own', () => {
     expect(found.value).toBe(value)
   })
 
+  test.each([
+    ['JPY', { wage: 3100, equipmentHour: 28000, mobilisation: 10007, minorDigits: 0 }],
+    [
+      'VND',
+      {
+        wage: 90000,
+        equipmentHour: 400000,
+        loadCharge: 1500000,
+        minimumPerTree: 2000000,
+        disposalPerWeight: 2500
+      }
+    ]
+  ] as [string, Partial<Record<RateName, Cell>>][])(
+    'may be of a currency of large numbers: %s',
+    (currency, typed) => {
+      const { rates, problems } = readRates(typedOver({ ...typed, currency }))
+      expect(problems).toEqual([])
+      expect([rates.currency, Number(rates.wage)]).toEqual([currency, typed.wage])
+    }
+  )
+
   test('lengths are in the unit of the sheet', () => {
     expect(one('cutLimit1', 1.5).rates.cutClasses[0]!.upToMillimetres).toBeCloseTo(38.1, 10)
     expect(readRates(typedOver({ cutLimit1: 3 }, 'cm-m')).rates.cutClasses[0]!.upToMillimetres).toBe(30)
@@ -166,6 +187,14 @@ describe('a rate that cannot be used', () => {
     const { problems, rates, cell } = one('cutLimit2', 0.5)
     expect(problems.map((each) => [each.code, each.cell])).toEqual([['rate-order', cell]])
     expect(rates.cutClasses).toEqual(inventedRatesIn['in-ft'].cutClasses)
+  })
+
+  test('a start value that stands in for a refused one is invented, even where the refused one was marked', () => {
+    const marked = (typed: Partial<Record<RateName, Cell>>, mine: RateName[]) =>
+      readRates(typedOver(typed, 'in-ft', mine)).rates.invented
+    expect(marked({ profitRate: 1.2 }, ['profitRate'])).toEqual(rateNames)
+    expect(marked({ cutLimit2: 0.5 }, ['cutLimit2'])).toContain('cutLimit2')
+    expect(marked({ profitRate: 0.2 }, ['profitRate'])).not.toContain('profitRate')
   })
 
   test('a row given twice, an unknown row and a changed unit are said', () => {

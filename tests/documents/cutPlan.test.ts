@@ -1,4 +1,6 @@
 import { byUrgency } from '../../src/arbor/plan/plan'
+import { planByRules } from '../../src/arbor/plan/planByRules'
+import { planInventory } from '../../src/arbor/plan/planInventory'
 import { cautions } from '../../src/documents/cautions'
 import { describeCutPlan } from '../../src/documents/cutPlan'
 import type { Content, SheetDescription } from '../../src/documents/sheet'
@@ -124,6 +126,31 @@ describe('the cut plan as a sheet', () => {
     const listed = sheet.rows.slice(start + 2).map((row) => `${String(row[0])} ${String(row[1])}`)
     for (const entry of remaining) expect(listed).toContain(entry)
     expect(typeof sheet.rows[start + 2]![2]).toBe('number')
+  })
+
+  test('below the tables no text is cut off by the cell beside it', () => {
+    const rows = metricRows()
+    for (const row of rows.slice(1))
+      if (row[0] !== null && row[0] !== '') row[0] = `${String(row[0])} beside the old gate`
+    for (const { rows: cells, charts, tables, widths } of [sheet, describeCutPlan(planOf(rows))]) {
+      const [{ area }] = tables as [SheetDescription['tables'][number]]
+      const drawn = charts?.map(({ labels }) => labels) ?? []
+      const charted = (row: number) =>
+        drawn.some((labels) => row >= labels.row && row < labels.row + labels.rows)
+      const cut = cells.flatMap((row, at) =>
+        row.slice(0, 2).filter((cell, index) => {
+          const below = at >= area.row + area.rows && !charted(at)
+          const beside = row[index + 1] ?? null
+          return below && typeof cell === 'string' && beside !== null && cell.length > widths[index]!
+        })
+      )
+      expect(cut).toEqual([])
+    }
+    const planned = planInventory(plan.inventory, { date: plan.date, ...planByRules(null) })
+    const { rows: seasoned } = describeCutPlan(planned)
+    const season = seasoned.findIndex((row) => row[0] === 'Season of the work')
+    const trees = seasoned.slice(season + 2, season + 5).map((row) => row[1])
+    expect(trees.join(' ').trim()).toContain('Trees T01, T02, T03, T04, T05, T06 and 9 more')
   })
 
   test('no row is wider than the sheet has columns', () => {

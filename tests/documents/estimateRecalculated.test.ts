@@ -11,6 +11,7 @@ import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import type { Estimate } from '../../src/arbor/price/estimate'
 import { thisVisit, withinBudget } from '../../src/arbor/price/offers'
 import { inventedRatesIn, type Rates } from '../../src/arbor/price/rates'
+import { at } from '../../src/documents/estimateColumns'
 import { describeEstimate } from '../../src/documents/estimateSheet'
 import type { ChosenOffer } from '../../src/documents/offered'
 import type { SheetDescription } from '../../src/documents/sheet'
@@ -152,6 +153,33 @@ describe('the estimate, opened in a spreadsheet', () => {
     const offer = { ...offered, lines, subtotal: sum, tax, total: sum.plus(tax) }
     const { differing } = await compared('Estimate', describeEstimate(estimate, plan, offer))
     expect(differing).toEqual([])
+  })
+
+  test('a margin typed into it that no price can hold gives no price, and a sentence', async () => {
+    const sheet = described(dollars)
+    await open([sheet])
+    await compared('Estimate', sheet)
+    const rowOf = (name: string) => sheet.names!.find((named) => named.name === name)!.area
+    const { row, column } = rowOf('Profit_rate')
+    const [line] = sheet.tables
+    const price = cellAddress(line!.area.row + 1, at.price)
+    const remark = cellAddress(rowOf('Profit_factor').row, 9)
+    const typed = async (margin: number) => {
+      await write(desk, 'Estimate', cellAddress(row, column), [[margin]])
+      const end = Date.now() + 5000
+      for (;;) {
+        const [[said], [charged]] = [
+          await read(desk, 'Estimate', remark),
+          await read(desk, 'Estimate', price)
+        ] as [unknown[][], unknown[][]]
+        const refused = String(said?.[0]).includes('below 100 %')
+        if (refused === margin >= 1 || Date.now() > end) return { refused, charged: charged?.[0] }
+        await desk.page.waitForTimeout(100)
+      }
+    }
+    expect(await typed(1.2)).toEqual({ refused: true, charged: '#DIV/0!' })
+    expect(await typed(1)).toEqual({ refused: true, charged: '#DIV/0!' })
+    expect(await typed(0.2)).toEqual({ refused: false, charged: expect.any(Number) })
   })
 
   test('is reckoned when the pane wrote it', async () => {

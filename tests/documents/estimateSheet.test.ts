@@ -4,6 +4,7 @@ import { inventedRates, inventedRatesIn, type Rates } from '../../src/arbor/pric
 import { cautions, inventedRatesNotice } from '../../src/documents/cautions'
 import { at } from '../../src/documents/estimateColumns'
 import { describeEstimate } from '../../src/documents/estimateSheet'
+import { describeRates } from '../../src/documents/ratesSheet'
 import { withFreeNames } from '../../src/documents/namedCells'
 import type { Content, SheetDescription } from '../../src/documents/sheet'
 import { Money } from '../../shared/money'
@@ -33,6 +34,7 @@ const oldFunctions = new Set([
   'SUMIF',
   'COUNTIF',
   'IF',
+  'AND',
   'INT',
   'MAX',
   'LARGE',
@@ -137,6 +139,20 @@ describe('the estimate as a sheet', () => {
     const mine = describeEstimate(estimatePlan(plan, { ...rates, invented: [] }), plan)
     expect(mine.rows.flat()).not.toContain(inventedRatesNotice)
     expect(mine.rows.flat()).not.toContain('invented')
+  })
+
+  test('every yellow rate takes what the Rates sheet takes, and says the same where it does not', () => {
+    const onRates = new Map(describeRates(rates).rules!.map(({ sentence, takes }) => [sentence, takes]))
+    for (const { sentence, takes } of sheet.rules!) expect(takes).toEqual(onRates.get(sentence))
+    const cells = sheet.rules!.map(({ area }) => `${String(area.row)},${String(area.column)}`)
+    const checked = sheet.names!.filter(({ area }) =>
+      cells.includes(`${String(area.row)},${String(area.column)}`)
+    )
+    expect(checked.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['Wage_hour', 'Profit_kind', 'Profit_rate', 'Tax_rate', 'Money_digits'])
+    )
+    expect(checked).toHaveLength(sheet.rules!.length)
+    expect(sheet.rules!.length).toBeGreaterThan(15)
   })
 
   test('carries every caution', () => {

@@ -85,7 +85,8 @@ describe('the specification', () => {
     expect(clause('T03', /^Objective/)).toMatch(
       /^Keep limb A as the one leader by subordinating limbs B and C/
     )
-    expect(clause('T03', /^Objective/)).toContain('gain the clearance of 14 ft')
+    expect(clause('T03', /^Objective/)).toContain('work in stages towards the clearance of 14 ft at limb F')
+    expect(clause('T11', /^Objective/)).toContain('Gain the clearance of 8 ft at limb D')
   })
 
   test('forbids topping and stripping, and argues the latter from foliage and not from wind', () => {

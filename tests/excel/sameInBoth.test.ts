@@ -79,7 +79,10 @@ describe.each(documents.map((description) => [description.name, description] as 
           const formula =
             typeof content === 'object' && content !== null && 'formula' in content ? content : null
           expect(cellInFile(row, column)?.formula).toBe(formula?.formula.slice(1))
-          if (formula !== null) expect(cellInFile(row, column)!.formulaResult).toBe(formula.value)
+          if (formula === null) return
+          // The file library reads a number in store as the result of the formula, and a text as the value of the cell.
+          const { formulaResult, value } = cellInFile(row, column)!
+          expect(formulaResult ?? value).toBe(formula.value)
         })
       })
     })
@@ -260,11 +263,11 @@ test('the names by which both are found again are the same', () => {
 })
 
 /** The sheets that follow the cells, and those whose cells are checked, are among those compared. */
-test('looks that follow the cells are on four sheets, checks of what is typed on two', () => {
+test('looks that follow the cells are on four sheets, checks of what is typed on three', () => {
   const having = (part: 'conditionalLooks' | 'rules') =>
     documents.filter((description) => (description[part] ?? []).length > 0).map(({ kind }) => kind)
   expect(having('conditionalLooks')).toEqual(['cut-plan', 'estimate', 'rules', 'rates'])
-  expect(having('rules')).toEqual(['rules', 'rates'])
+  expect(having('rules')).toEqual(['estimate', 'rules', 'rates'])
 })
 
 function upperColors(look: object): object {

@@ -83,7 +83,20 @@ describe('a workbook of our documents', () => {
   })
 
   test('never turns a text into a formula, an error or a number', async () => {
-    const texts = ['=1+1', '+1', '-1', '@x', '#N/A', '007', '1/2', 'TRUE', "'quoted", '<b>&"']
+    const texts = [
+      '=1+1',
+      '+1',
+      '-1',
+      '@x',
+      '#N/A',
+      '007',
+      '1/2',
+      'TRUE',
+      "'quoted",
+      '<b>&"',
+      '_x0041_',
+      '=T_x000d_1'
+    ]
     const sheet = (await readBack([small(texts.map((text) => [text]))])).sheets[0]!
     expect(sheet.rows.map((row) => row[0])).toEqual(texts)
     for (const index of texts.keys()) {

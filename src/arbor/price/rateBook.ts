@@ -36,7 +36,9 @@ function entry(
 const money = 'money'
 const length = ['in', 'cm'] as const
 const height = ['ft', 'm'] as const
-const any = [0, 1_000_000] as const
+/** Wide enough for currencies whose amounts run to millions; narrow enough to catch a slip of the hand. */
+const anHour = [0, 10_000_000] as const
+const any = [0, 100_000_000] as const
 const practice = 'common practice, no source'
 
 const crew = 'Crew'
@@ -51,7 +53,7 @@ const paper = 'On the paper'
 /** Every rate of the Rates sheet, in its order. Every start value is invented. */
 export const rateBook = {
   crewPersons: entry(crew, 'Persons in the crew', 'whole', 'persons', '3', [1, 12]),
-  wage: entry(crew, 'Wage of one person', money, 'an hour', '28.00', any),
+  wage: entry(crew, 'Wage of one person', money, 'an hour', '28.00', anHour),
   burdenRate: entry(
     crew,
     'Burden on wages',
@@ -61,7 +63,7 @@ export const rateBook = {
     [0, 2],
     `Taxes, insurance, leave. 25 to 45 % is ${practice}.`
   ),
-  equipmentHour: entry(crew, 'Equipment of the crew', money, 'an hour', '34.00', any),
+  equipmentHour: entry(crew, 'Equipment of the crew', money, 'an hour', '34.00', anHour),
   dayHours: entry(crew, 'Productive hours of a crew day', 'number', 'hours', '7', [1, 14]),
 
   cutLimit1: entry(cuts, 'First class of cut: up to', 'number', length, ['1', '2.5'], [0.1, 200]),
@@ -103,7 +105,7 @@ export const rateBook = {
     money,
     ['a lb', 'a kg'],
     ['0.03', '0.06'],
-    any,
+    [0, 100_000],
     'Put 0 where you pay by the load.'
   ),
   loadVolume: entry(brush, 'Chips in a full load', 'number', ['yd³', 'm³'], ['14', '11'], [0.1, 1000]),

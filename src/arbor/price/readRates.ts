@@ -186,9 +186,11 @@ export function readRates(
     const mark = columns.checked < 0 ? null : block.rows[row ?? -1]?.[columns.checked]
     if (typeof read === 'string' && /^(yes|y|x|true|✓|1)$/.test(plain(mark))) confirmed.add(name)
   }
+  const typed = { ...values }
   checkOrder(block, rows, columns, values, start, problems)
   checkMargin(block, rows, columns, values, start, problems)
-  const invented = rateNames.filter((name) => isStart(name, values, start) && !confirmed.has(name))
+  const own = (name: RateName) => confirmed.has(name) && values[name] === typed[name]
+  const invented = rateNames.filter((name) => isStart(name, values, start) && !own(name))
   return { rates: ratesFrom(values, system, invented), problems }
 }
 

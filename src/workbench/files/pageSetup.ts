@@ -55,15 +55,12 @@ export function readPage(setup: PageSetup | undefined, headerFooter: HeaderFoote
 export function writePage(page: PageLayout, kept: PageSetup | undefined): PageSetup {
   const fit = page.fitToWidth !== null || page.fitToHeight !== null
   const others = { ...kept }
-  for (const part of [
-    'printTitlesRow',
-    'printArea',
-    'scale',
-    'fitToPage',
-    'fitToWidth',
-    'fitToHeight'
-  ] as const)
-    delete others[part]
+  delete others.printTitlesRow
+  delete others.printArea
+  delete others.scale
+  delete others.fitToPage
+  delete others.fitToWidth
+  delete others.fitToHeight
   return {
     ...others,
     orientation: page.orientation === 'Landscape' ? 'landscape' : 'portrait',
