@@ -13,13 +13,13 @@ import {
 } from './cutPlanRemarks'
 import { breaksForBlock } from './chartRoom'
 import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
-import { cutColumns, cutRows, cutWidths } from './cutTable'
+import { addCutRows, cutColumns, cutWidths } from './cutTable'
 import { SheetDraft } from './draft'
 import { titles } from './ownSheets'
 import { looks } from './palette'
 import { addRuleChanges, addTiming, closedSentences } from './planBasis'
 import { counted } from './sentences'
-import type { PageSetup, SheetDescription } from './sheet'
+import type { Content, PageSetup, SheetDescription } from './sheet'
 
 function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   const { inventory } = plan
@@ -45,8 +45,10 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
 export function describeCutPlan(plan: Plan): SheetDescription {
   const draft = new SheetDraft(cutWidths)
   const trees = byUrgency(plan)
-  const groups = trees.map((tree) => cutRows(tree, plan.system))
-  const body = groups.flat()
+  const body: Content[][] = []
+  // Rows of the table that end a tree, from its first.
+  const ends: number[] = []
+  for (const tree of trees) if (addCutRows(body, tree, plan.system) > 0) ends.push(body.length)
   addHead(draft, plan, body.length)
 
   draft.section('Cuts')
@@ -58,11 +60,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
       name: 'CutPlan',
       area: { row: titleRow, column: 0, rows: body.length + 1, columns: cutWidths.length }
     })
-    let end = titleRow
-    for (const group of groups) {
-      end += group.length
-      if (group.length > 0) draft.format(end, 0, 1, cutWidths.length, looks.groupEnd)
-    }
+    for (const end of ends) draft.format(titleRow + end, 0, 1, cutWidths.length, looks.groupEnd)
   }
   const figures = addCutPlanCharts(draft, trees, plan.rules ?? defaultRules)
   addUncut(draft, trees)

@@ -94,8 +94,11 @@ function cutRow({ id, described, units }: Heading, visit: Visit, cut: Cut): Cont
 
 const byPriority = (a: Cut, b: Cut): number => b.priority - a.priority || a.limb.row - b.limb.row
 
-/** The cuts of a tree in the order of work: by visit, then the most urgent limb first. */
-export function cutRows({ tree, visits }: TreePlan, system: UnitSystem): Content[][] {
+/** Adds the cuts of a tree in the order of work: by visit, then the most urgent limb first. Gives how many there are. */
+export function addCutRows(rows: Content[][], { tree, visits }: TreePlan, system: UnitSystem): number {
+  const before = rows.length
   const heading = { id: tree.id, described: describeTree(tree), units: unitsOf(system) }
-  return visits.flatMap((visit) => inOrder(visit.cuts, byPriority).map((cut) => cutRow(heading, visit, cut)))
+  for (const visit of visits)
+    for (const cut of inOrder(visit.cuts, byPriority)) rows.push(cutRow(heading, visit, cut))
+  return rows.length - before
 }

@@ -58,14 +58,14 @@ const widths = [16, 76]
 /** The specification as a sheet: general part, then a part a tree. */
 export function describeSpecification(plan: Plan): SheetDescription {
   const draft = new PrintedDraft(widths, 10)
-  const { general, trees } = specify(plan)
   draft.title(titles.specification)
   draft.dated(plan.date)
   draft.prose(intro(plan))
   draft.blank()
   draft.heading('For all trees')
-  draft.clauses(general)
-  for (const { title, clauses } of trees) {
+  draft.clauses(generalClauses(plan))
+  for (const tree of byUrgency(plan)) {
+    const { title, clauses } = specifyTree(tree, plan.system)
     draft.keepTogether()
     draft.blank()
     draft.heading(title, 12)

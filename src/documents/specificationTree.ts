@@ -71,7 +71,8 @@ function cutsOf(visit: Visit, system: UnitSystem): string[] {
 
 function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
   const later = visits.map((visit) => {
-    const largest = Math.max(...visit.cuts.map(({ cutDiameter }) => cutDiameter))
+    let largest = 0
+    for (const { cutDiameter } of visit.cuts) largest = Math.max(largest, cutDiameter)
     return `${String(visit.year)}: ${kinds(visit.cuts)} up to ${showDiameter(largest, system)} across, not more than ${ceilingPercent(visit.allowedRemoval)} of the foliage.`
   })
   return [...later, 'A forecast: the tree is measured and specified again before each of them.']

@@ -33,17 +33,12 @@ export function pointsForLines(lines: number, size: number): number {
 }
 
 const newLines = /\r\n|\r|\n/
-const anySpace = /\s/
+const otherSpace = /[^\S ]/
 
-/** Whether all there is between the words is one plain space, and nothing around them. Looked at for every text. */
+/** Whether all there is between the words is one plain space, and nothing around them. Looked at for every long text. */
 function isPlain(text: string): boolean {
-  let after = 32
-  for (let at = 0; at < text.length; at++) {
-    const code = text.charCodeAt(at)
-    if (code === 32 ? after === 32 : code < 32 || (code > 126 && anySpace.test(text.charAt(at)))) return false
-    after = code
-  }
-  return after !== 32 || text === ''
+  if (text.includes('  ') || text.startsWith(' ') || text.endsWith(' ')) return false
+  return !otherSpace.test(text)
 }
 
 /** A text in lines of at most so many characters, broken between words where it can be. */
@@ -75,10 +70,10 @@ function foldWords(words: string, width: number): string[] {
 
 /** Where a line that starts here ends: at the last space that fits, or where its width does. */
 function lineEnd(words: string, start: number, width: number): number {
-  const space = words.lastIndexOf(' ', start + width)
-  return space > start ? space : start + width
+  const last = words.lastIndexOf(' ', start + width)
+  return last > start ? last : start + width
 }
 
 function nextStart(words: string, end: number): number {
-  return words.charCodeAt(end) === 32 ? end + 1 : end
+  return words.charAt(end) === ' ' ? end + 1 : end
 }

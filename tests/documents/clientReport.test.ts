@@ -107,22 +107,6 @@ describe('the client report', () => {
     expect(taxed.tax.toNumber()).toBeGreaterThan(0)
   })
 
-  test('what the client signs for is with tax, the work of the first year as well', () => {
-    const taxed = estimatePlan(plan, { ...inventedRates, taxRate: '0.0825' })
-    const texts = describeClientReport(plan, taxed, cover).rows.flat().map(String)
-    const first = taxed.lines
-      .filter(({ year }) => year === 2026)
-      .reduce((sum, { price }) => sum.plus(price), new Money(0))
-    const withTax = first.plus(first.times('0.0825').toDecimalPlaces(2))
-    expect(withTax.lessThan(taxed.total)).toBe(true)
-    expect(texts).toContain(
-      `The work of 2026 only, as listed tree by tree: ${withTax.toFixed(2)} USD with tax.`
-    )
-    expect(
-      texts.some((text) => text.startsWith(`All visits of the programme: ${taxed.total.toFixed(2)} USD`))
-    ).toBe(true)
-  })
-
   test('gives every caution and promises nothing beside them', () => {
     const text = runningText(sheet)
     for (const caution of cautions) expect(text).toContain(caution)
