@@ -20,15 +20,35 @@ const alignments = {
   right: { align: 'right' }
 } as const satisfies Record<string, Format>
 
+interface Run {
+  from: number
+  count: number
+  look: Format
+}
+
 /** The neighbours that share a look. */
-function runs(looksOf: readonly (Format | undefined)[]): { from: number; count: number; look: Format }[] {
-  const found: { from: number; count: number; look: Format }[] = []
-  looksOf.forEach((look, at) => {
-    const last = found.at(-1)
+function runs(columns: readonly TableColumn[], lookOf: (format: Format) => Format | undefined): Run[] {
+  const found: Run[] = []
+  columns.forEach(({ format }, at) => {
+    const look = format === undefined ? undefined : lookOf(format)
     if (look === undefined) return
+    const last = found.at(-1)
     if (last !== undefined && last.look === look && last.from + last.count === at) last.count += 1
     else found.push({ from: at, count: 1, look })
   })
+  return found
+}
+
+/** The same columns stand in many tables of a sheet. */
+const knownRuns = new WeakMap<readonly TableColumn[], { body: Run[]; header: Run[] }>()
+
+function runsOf(columns: readonly TableColumn[]): { body: Run[]; header: Run[] } {
+  let found = knownRuns.get(columns)
+  if (found === undefined) {
+    const body = runs(columns, (format) => format)
+    const header = runs(columns, ({ align }) => (align === undefined ? undefined : alignments[align]))
+    knownRuns.set(columns, (found = { body, header }))
+  }
   return found
 }
 
@@ -132,10 +152,9 @@ export class SheetDraft {
 
   /** The look of each column below its header, and its alignment in the header; neighbours that share one get it at once. */
   protected columnLooks(columns: readonly TableColumn[], top: number, rows: number): void {
-    const looksOf = columns.map(({ format }) => format)
-    for (const { from, count, look } of runs(looksOf)) this.format(top + 1, from, rows, count, look)
-    const aligned = looksOf.map((look) => (look?.align === undefined ? undefined : alignments[look.align]))
-    for (const { from, count, look } of runs(aligned)) this.format(top, from, 1, count, look)
+    const { body, header } = runsOf(columns)
+    for (const { from, count, look } of body) this.format(top + 1, from, rows, count, look)
+    for (const { from, count, look } of header) this.format(top, from, 1, count, look)
   }
 
   finish(

@@ -1,7 +1,7 @@
 import { SheetDraft, type TableColumn } from './draft'
 import { pageBreaks, pageRoom, type PageMarks } from './pageBreaks'
 import { looks, palette } from './palette'
-import type { Content, Format, PageSetup } from './sheet'
+import type { Content, Format, PageSetup, SheetDescription } from './sheet'
 import { foldText, linesNeeded, pointsForLines } from './wrapping'
 
 /** Characters of body text that go on one character of column width at ten points; an estimate, fonts differ. */
@@ -42,6 +42,9 @@ export class PrintedDraft extends SheetDraft {
   /** The look of the body text. */
   body: Format
 
+  /** The look of the whole sheet, which everything else is laid over. */
+  private readonly base: Format
+
   /** `size` is that of the body text in points; headings have a colour of their own. */
   constructor(
     widths: number[],
@@ -50,13 +53,25 @@ export class PrintedDraft extends SheetDraft {
   ) {
     super(widths)
     this.measure = widths.length
-    this.body = { ...looks.body, size }
+    this.base = this.body = this.shared({ ...looks.body, size })
+  }
+
+  override format(row: number, column: number, rows: number, columns: number, format: Format): void {
+    if (format !== this.base) super.format(row, column, rows, columns, format)
+  }
+
+  override finish(
+    rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths'>
+  ): SheetDescription {
+    const area = { row: 0, column: 0, rows: this.next, columns: this.widths.length }
+    this.formats.unshift({ area, format: this.base })
+    return super.finish(rest)
   }
 
   /** Points of the body text from here on. */
   resize(size: number): void {
     this.size = size
-    this.body = { ...looks.body, size }
+    this.body = this.shared({ ...looks.body, size })
   }
 
   /** A little air between two parts. */
@@ -169,17 +184,17 @@ export class PrintedDraft extends SheetDraft {
 
   /** A box to tick and what is ticked. */
   tick(text: string, column = 1): void {
-    this.prose(text, {}, column, '☐')
+    this.prose(text, plain, column, '☐')
   }
 
   /** Labels, each with a line to write on after it; both in columns counted from 0. */
   toFill(places: readonly { label: string; at: number; from: number; columns: number }[]): void {
     const cells: Content[] = []
-    for (const { label, at } of places) cells[at] = label
-    const row = this.line(
-      Array.from(cells, (cell) => cell ?? null),
-      this.over(this.body, atBottom)
-    )
+    for (const { label, at } of places) {
+      while (cells.length < at) cells.push(null)
+      cells.push(label)
+    }
+    const row = this.line(cells, this.over(this.body, atBottom))
     this.height(row, 1, 27)
     for (const { from, columns } of places) this.format(row, from, 1, columns, toWriteOn)
   }
@@ -193,7 +208,9 @@ export class PrintedDraft extends SheetDraft {
     this.height(top, 1, pointsForLines(headerLines, headerSize))
     this.format(top + 1, 0, body.length, this.widths.length, this.body)
     this.columnLooks(columns, top, body.length)
-    const wrapping = columns.flatMap(({ format }, index) => (format?.wrap === true ? [index] : []))
+    const wrapping: number[] = []
+    for (let index = 0; index < columns.length; index++)
+      if (columns[index]?.format?.wrap === true) wrapping.push(index)
     for (const cells of body) {
       const row = this.rows.push(cells) - 1
       let most = 1

@@ -30,7 +30,9 @@ export type Ordered = (tree: string, visit: number) => boolean
 
 /** The trees that are pruned in a year, in the order of the round; `ordered` leaves out visits that nobody ordered. */
 export function roundOf(plan: Plan, estimate: Estimate, year: number, ordered: Ordered = () => true): Stop[] {
-  const hours = new Map(estimate.lines.map((line) => [`${String(line.visit)} ${line.tree}`, line.crewHours]))
+  const hours = new Map<string, number>()
+  for (const line of estimate.lines)
+    if (line.year === year) hours.set(`${String(line.visit)} ${line.tree}`, line.crewHours)
   const stops = byUrgency(plan).flatMap((tree) =>
     tree.visits
       .filter((visit) => visit.year === year && visit.cuts.length > 0)
