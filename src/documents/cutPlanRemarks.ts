@@ -7,7 +7,7 @@ import type { Rules } from '../../shared/rules'
 import type { SheetDraft } from './draft'
 import { looks } from './palette'
 import type { Content } from './sheet'
-import { foldText } from './wrapping'
+import { fits, foldText } from './wrapping'
 
 /** A sentence starts in the one column and its remedy in the other; both run to the right over empty cells. */
 const sentenceColumn = 2
@@ -32,6 +32,20 @@ export interface Remark {
   remedy: string
 }
 
+/** A remark in as many rows as the longest of its texts takes. */
+function addFolded(draft: SheetDraft, { place, sentence, remedy }: Remark): void {
+  const left = typeof sentence === 'number' ? [sentence] : foldText(sentence, sentenceWidth)
+  const right = foldText(remedy, remedyWidth)
+  const places = place.map((content, column): Content[] =>
+    typeof content === 'string' ? foldText(content, draft.widths[column] ?? 9) : [content]
+  )
+  const lines = Math.max(left.length, right.length, ...places.map(({ length }) => length))
+  for (let index = 0; index < lines; index++) {
+    const parts = places.map((each) => each[index] ?? null)
+    draft.rows.push(remarkRow(parts, left[index] ?? '', right[index] ?? ''))
+  }
+}
+
 /** A section of remarks under a header. Long texts go on in the rows below, as the cell beside them would cut them off. */
 export function addRemarks(
   draft: SheetDraft,
@@ -43,17 +57,13 @@ export function addRemarks(
   draft.section(title)
   const top = draft.line(remarkRow([header[0], header[1]], header[2], header[3]), looks.header)
   draft.format(top, 0, 1, draft.widths.length, { wrap: false })
-  for (const { place, sentence, remedy } of remarks) {
-    const left = typeof sentence === 'number' ? [sentence] : foldText(sentence, sentenceWidth)
-    const right = foldText(remedy, remedyWidth)
-    const places = place.map((content, column): Content[] =>
-      typeof content === 'string' ? foldText(content, draft.widths[column] ?? 9) : [content]
-    )
-    const lines = Math.max(left.length, right.length, ...places.map(({ length }) => length))
-    for (let index = 0; index < lines; index++) {
-      const parts = places.map((each) => each[index] ?? null)
-      draft.rows.push(remarkRow(parts, left[index] ?? '', right[index] ?? ''))
-    }
+  const [first = 9, second = 9] = draft.widths
+  for (const remark of remarks) {
+    const { place, sentence, remedy } = remark
+    const short = fits(place[0], first) && fits(place[1], second)
+    if (short && fits(sentence, sentenceWidth) && fits(remedy, remedyWidth))
+      draft.rows.push(remarkRow(place, sentence, remedy))
+    else addFolded(draft, remark)
   }
   const rows = draft.next - top - 1
   draft.format(top + 1, 0, rows, draft.widths.length, looks.body)

@@ -3,12 +3,16 @@ import type { Content } from './sheet'
 /** A sheet's standard font is 11 points; documents are set in 10, so a little more fits on a line. */
 const charactersPerWidth = 1.22
 
+/** Whether a content stands on one line of so many characters; anything but a text does. */
+export function fits(content: Content, width: number): boolean {
+  if (typeof content !== 'string') return true
+  return content.length <= width && !content.includes('\n') && !content.includes('\r')
+}
+
 /** Lines that a text takes in a wrapped column of this width in characters. An estimate: fonts differ. */
 export function linesNeeded(content: Content, width: number): number {
-  if (typeof content !== 'string') return 1
   const room = Math.floor(width * charactersPerWidth)
-  const fits = content.length <= room && !content.includes('\n') && !content.includes('\r')
-  return fits ? 1 : countLines(content, room)
+  return fits(content, room) ? 1 : countLines(content as string, room)
 }
 
 /** The lines that the texts of a wrapped column take, from the top down: the same text often stands below itself. */
@@ -47,8 +51,9 @@ export function foldText(text: string, width: number): string[] {
   return text.split(newLines).flatMap((paragraph) => foldWords(paragraph.trim().replace(/\s+/g, ' '), width))
 }
 
+/** As `foldText` breaks the text; more than one space between words is counted for what it is. */
 function countLines(text: string, width: number): number {
-  if (!isPlain(text)) return foldText(text, width).length
+  if (text.includes('\n') || text.includes('\r')) return foldText(text, width).length
   let lines = 1
   for (let start = 0; text.length - start > width; lines++)
     start = nextStart(text, lineEnd(text, start, width))

@@ -1,4 +1,3 @@
-import { Money } from '../../shared/money'
 import { byUrgency } from '../../src/arbor/plan/plan'
 import { estimatePlan } from '../../src/arbor/price/estimatePlan'
 import { inventedRates } from '../../src/arbor/price/rates'
