@@ -63,7 +63,8 @@ const isFormula = (content: Content): content is Extract<Content, { formula: str
 const wrong = -98765.4321
 
 function spoiled(description: SheetDescription): SheetDescription {
-  const cell = (content: Content): Content => (isFormula(content) ? { ...content, value: wrong } : content)
+  const cell = (content: Content): Content =>
+    isFormula(content) ? { formula: content.formula, value: wrong } : content
   return { ...description, rows: description.rows.map((row) => row.map(cell)) }
 }
 

@@ -126,14 +126,24 @@ function rowFormulas() {
 
 const formulas = rowFormulas()
 
+/** A formula of a line and its value; the text is put together when a writer asks, as a long estimate has many. */
+class LineFormula {
+  constructor(
+    private readonly pieces: RowFormula,
+    private readonly row: number,
+    readonly value: number
+  ) {}
+
+  get formula(): string {
+    return this.pieces.join(String(this.row + 1))
+  }
+}
+
 /** One line of the table at a row of the sheet: inputs as numbers, everything that follows from them as a formula. */
 export function estimateRow(line: EstimateLine, row: number, { units, order }: Working): Content[] {
   const { minutes, brush, money } = line
-  const number = String(row + 1)
-  const reckoned = (column: keyof typeof formulas, value: number): Content => ({
-    formula: formulas[column].join(number),
-    value
-  })
+  const reckoned = (column: keyof typeof formulas, value: number): Content =>
+    new LineFormula(formulas[column], row, value)
   return [
     line.tree,
     line.visit,

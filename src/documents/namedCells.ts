@@ -28,7 +28,7 @@ export function withFreeNames(description: SheetDescription, taken: ReadonlySet<
   const find = finder(names.map(({ name }) => name))
   const cell = (content: Content): Content =>
     typeof content === 'object' && content !== null && 'formula' in content
-      ? { ...content, formula: renamed(content.formula, find, suffix) }
+      ? { value: content.value, formula: renamed(content.formula, find, suffix) }
       : content
   return {
     ...description,

@@ -3,15 +3,15 @@ import type { Area, Content, SheetDescription } from '../documents/sheet'
 /** Formulas in one request at most: each is some dozens of characters. */
 const formulasAtOnce = 5000
 
-function formulaOf(content: Content | undefined): string | null {
-  return typeof content === 'object' && content !== null && 'formula' in content ? content.formula : null
+function isFormula(content: Content | undefined): content is { formula: string; value: number | string } {
+  return typeof content === 'object' && content !== null && 'formula' in content
 }
 
 /** The runs of formulas in a row, from the left. */
 function runsOf(row: readonly Content[]): { column: number; columns: number }[] {
   const runs: { column: number; columns: number }[] = []
   row.forEach((content, column) => {
-    if (formulaOf(content) === null) return
+    if (!isFormula(content)) return
     const last = runs.at(-1)
     if (last !== undefined && last.column + last.columns === column) last.columns += 1
     else runs.push({ column, columns: 1 })
@@ -48,7 +48,9 @@ export async function writeFormulas(
   for (const { row, column, rows: count, columns } of formulaBlocks(rows)) {
     const formulas = rows
       .slice(row, row + count)
-      .map((cells) => cells.slice(column, column + columns).map((content) => formulaOf(content) ?? ''))
+      .map((cells) =>
+        cells.slice(column, column + columns).map((content) => (isFormula(content) ? content.formula : ''))
+      )
     sheet.getRangeByIndexes(row, column, count, columns).formulas = formulas
     waiting += count * columns
     if (waiting < formulasAtOnce) continue

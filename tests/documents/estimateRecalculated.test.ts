@@ -63,7 +63,9 @@ const wrong = -1
 function spoiled(description: SheetDescription): SheetDescription {
   const rows = description.rows.map((row) =>
     row.map((cell) =>
-      typeof cell === 'object' && cell !== null && 'formula' in cell ? { ...cell, value: wrong } : cell
+      typeof cell === 'object' && cell !== null && 'formula' in cell
+        ? { formula: cell.formula, value: wrong }
+        : cell
     )
   )
   return { ...description, rows }

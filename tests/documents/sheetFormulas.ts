@@ -14,7 +14,7 @@ export function formulasOf(description: SheetDescription): FormulaCell[] {
   return description.rows.flatMap((row, r) =>
     row.flatMap((content: Content, c) =>
       typeof content === 'object' && content !== null && 'formula' in content
-        ? [{ row: r, column: c, address: cellAddress(r, c), ...content }]
+        ? [{ row: r, column: c, address: cellAddress(r, c), formula: content.formula, value: content.value }]
         : []
     )
   )
