@@ -23,9 +23,10 @@ export function printMoney(amount: Money, minorDigits: number): string {
   return amount.toFixed(minorDigits, DecimalLibrary.ROUND_HALF_UP)
 }
 
-/** Digits in a word of a Decimal, and the greatest power of ten that a number holds exactly. */
+/** Digits in a word of a Decimal. */
 const word = 7
-const exactPower = 22
+/** The powers of ten that a number holds exactly. */
+const powers = Array.from({ length: 23 }, (_, power) => Number(`1e${String(power)}`))
 
 /**
  * The amount as the nearest number: the same as `toNumber` gives by way of a text, for the thousands of amounts of a sheet.
@@ -34,10 +35,11 @@ const exactPower = 22
 export function asNumber(amount: Money): number {
   const { d: words, e: exponent, s: sign } = amount
   const power = word * (Math.floor(exponent / word) - (words?.length ?? 0) + 1)
-  if (!(words?.length <= 2) || Math.abs(power) > exactPower) return amount.toNumber()
+  const scale = powers[Math.abs(power)]
+  if (!(words?.length <= 2) || scale === undefined) return amount.toNumber()
   const [high = 0, low] = words
-  const digits = low === undefined ? high : high * 10 ** word + low
-  return sign * (power >= 0 ? digits * 10 ** power : digits / 10 ** -power)
+  const digits = low === undefined ? high : high * 1e7 + low
+  return sign * (power >= 0 ? digits * scale : digits / scale)
 }
 
 /** The exact sum of amounts that are printed, and so rounded to the minor unit: added in whole units. */

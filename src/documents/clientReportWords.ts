@@ -47,10 +47,9 @@ export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
   if (visit === undefined) return 'No cut now.'
   const { clearance } = plan.tree
   const height = clearance === null ? '' : ` (${showHeight(clearance, system)})`
-  const acts = byPurpose(plan, visit.cuts).flatMap((group) => [
-    does(group, 'reduce', height),
-    does(group, 'remove', height)
-  ])
+  const acts: string[] = []
+  for (const group of byPurpose(plan, visit.cuts))
+    acts.push(does(group, 'reduce', height), does(group, 'remove', height))
   const live = visit.cuts.some((cut) => cut.live)
   const most = `No more than ${ceilingPercent(visit.allowedRemoval)} of the living leaves may come off.`
   return [...acts, live ? most : 'No living wood is cut.'].filter((text) => text !== '').join(' ')

@@ -9,7 +9,8 @@ import {
   addProblems,
   addSources,
   addUncut,
-  addUnplanned
+  addUnplanned,
+  SourceTally
 } from './cutPlanRemarks'
 import { breaksForBlock } from './chartRoom'
 import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
@@ -48,7 +49,8 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   const body: Content[][] = []
   // Rows of the table that end a tree, from its first.
   const ends: number[] = []
-  for (const tree of trees) if (addCutRows(body, tree, plan.system) > 0) ends.push(body.length)
+  const tally = new SourceTally()
+  for (const tree of trees) if (addCutRows(body, tree, plan.system, tally) > 0) ends.push(body.length)
   addHead(draft, plan, body.length)
 
   draft.section('Cuts')
@@ -67,7 +69,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   addOnSite(draft, trees)
   addLeftOver(draft, trees)
   addConfidence(draft, trees, plan.rules ?? defaultRules)
-  addSources(draft, trees)
+  addSources(draft, tally)
   addTiming(draft, plan)
   addRuleChanges(draft, plan)
   addUnplanned(draft, plan)

@@ -139,7 +139,7 @@ export function addLeftOver(draft: SheetDraft, trees: readonly TreePlan[]): void
 }
 
 /** Trees examined at most: each is planned twice more. The most urgent are the ones whose cuts come first. */
-const mostExamined = 100
+const mostExamined = 60
 
 /** Which first cuts would change if foliage shares are wrong by their usual error. */
 export function addConfidence(draft: SheetDraft, trees: readonly TreePlan[], rules: Rules): void {
@@ -156,24 +156,34 @@ export function addConfidence(draft: SheetDraft, trees: readonly TreePlan[], rul
   addRemarks(draft, title, ['Tree', 'Species', 'What changes', 'What to do'], remarks)
 }
 
+/** How many cuts there are of each source. */
+export class SourceTally {
+  private readonly counts = new Map<string, { count: number }>()
+  private last = ''
+  private counter = { count: 0 }
+
+  /** Most cuts have the source of the one before. */
+  add(source: string): void {
+    if (source !== this.last) {
+      this.last = source
+      this.counter = this.counts.get(source) ?? { count: 0 }
+      this.counts.set(source, this.counter)
+    }
+    this.counter.count += 1
+  }
+
+  get remarks(): Remark[] {
+    return [...this.counts].map(([source, { count }]) => ({
+      place: [count, null],
+      sentence: source,
+      remedy: ''
+    }))
+  }
+}
+
 /** Where the reasons for the cuts come from, each once. */
-export function addSources(draft: SheetDraft, trees: readonly TreePlan[]): void {
-  const counts = new Map<string, { count: number }>()
-  let last = ''
-  let counter = { count: 0 }
-  for (const { visits } of trees)
-    for (const { cuts } of visits)
-      for (const { source } of cuts) {
-        // Most cuts have the source of the one before.
-        if (source !== last) counts.set((last = source), (counter = counts.get(source) ?? { count: 0 }))
-        counter.count += 1
-      }
-  const remarks = [...counts].map(([source, { count }]): Remark => ({
-    place: [count, null],
-    sentence: source,
-    remedy: ''
-  }))
-  addRemarks(draft, 'Where the reasons come from', ['Cuts', '', 'Source', ''], remarks)
+export function addSources(draft: SheetDraft, tally: SourceTally): void {
+  addRemarks(draft, 'Where the reasons come from', ['Cuts', '', 'Source', ''], tally.remarks)
 }
 
 /** A cell without its sheet, where that is the inventory’s: the head of the document names it. */

@@ -95,10 +95,18 @@ function cutRow({ id, described, units }: Heading, visit: Visit, cut: Cut): Cont
 const byPriority = (a: Cut, b: Cut): number => b.priority - a.priority || a.limb.row - b.limb.row
 
 /** Adds the cuts of a tree in the order of work: by visit, then the most urgent limb first. Gives how many there are. */
-export function addCutRows(rows: Content[][], { tree, visits }: TreePlan, system: UnitSystem): number {
+export function addCutRows(
+  rows: Content[][],
+  { tree, visits }: TreePlan,
+  system: UnitSystem,
+  sources: { add(source: string): void }
+): number {
   const before = rows.length
   const heading = { id: tree.id, described: describeTree(tree), units: unitsOf(system) }
   for (const visit of visits)
-    for (const cut of inOrder(visit.cuts, byPriority)) rows.push(cutRow(heading, visit, cut))
+    for (const cut of inOrder(visit.cuts, byPriority)) {
+      rows.push(cutRow(heading, visit, cut))
+      sources.add(cut.source)
+    }
   return rows.length - before
 }
