@@ -2,7 +2,7 @@ import type { Cover } from '../src/documents/clientReport'
 import type { PlanDocument } from '../src/documents/describeDocuments'
 import { el, freshId } from './elements'
 
-/** What the person chose to write, and what the cover of the client report says. */
+/** What the person chose to write, and whose job it is, as the client report and the work order say. */
 export interface Choice {
   kinds: ReadonlySet<PlanDocument>
   cover: Pick<Cover, 'client' | 'site' | 'preparedBy'>
@@ -44,9 +44,14 @@ export class DocumentChoice implements Choice {
     input.addEventListener('change', () => {
       if (input.checked) this.kinds.add(kind)
       else this.kinds.delete(kind)
-      cover.hidden = !this.kinds.has('client-report')
+      cover.hidden = !this.isNamed()
     })
     return el('div', { class: 'tick' }, input, el('label', { for: id }, el('strong', {}, name), ` ${about}`))
+  }
+
+  /** The client report and the work order say whose job it is. */
+  private isNamed(): boolean {
+    return this.kinds.has('client-report') || this.kinds.has('work-order')
   }
 
   private coverFields(): HTMLElement {
@@ -61,8 +66,8 @@ export class DocumentChoice implements Choice {
     const hint = 'Left empty, a line to write on is printed in its place.'
     return el(
       'fieldset',
-      { class: 'cover', hidden: !this.kinds.has('client-report') },
-      el('legend', {}, 'Cover of the client report'),
+      { class: 'cover', hidden: !this.isNamed() },
+      el('legend', {}, 'For the client report and the work order'),
       el('p', { class: 'aside' }, hint),
       ...inputs
     )

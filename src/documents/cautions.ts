@@ -2,7 +2,7 @@
 export const cautions: readonly string[] = [
   'Not a tree risk assessment and no promise of safety: this plan is about structure and growth only.',
   'A qualified arborist on site decides every cut and may depart from this plan.',
-  'Local law, utility, wildlife and quarantine rules govern. Ask for the pruning windows of your region (oak wilt, nesting); none is assumed here.',
+  'Local law, utility, wildlife and quarantine rules govern. Ask for the pruning windows of your region (oak wilt, nesting); no plan knows them all.',
   'Power lines: stop and call the owner of the line. Never work alone aloft.'
 ]
 

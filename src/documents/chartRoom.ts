@@ -21,7 +21,7 @@ export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' |
  */
 export function breaksForBlock(
   { heights, widths }: Pick<SheetDraft, 'heights' | 'widths'>,
-  page: Pick<PageSetup, 'paper' | 'orientation'>,
+  page: Pick<PageSetup, 'paper' | 'orientation' | 'columns'>,
   from: number,
   to: number
 ): number[] {
@@ -38,7 +38,7 @@ export function breaksForBlock(
  */
 export function breaksForParts(
   { heights, widths, next }: Pick<SheetDraft, 'heights' | 'widths' | 'next'>,
-  page: Pick<PageSetup, 'paper' | 'orientation' | 'titleRow'>,
+  page: Pick<PageSetup, 'paper' | 'orientation' | 'columns' | 'titleRow'>,
   breaks: readonly number[],
   parts: readonly number[]
 ): number[] {

@@ -5,7 +5,7 @@ import { wholeProgramme } from '../arbor/price/offers'
 import { addCosts, addCostWords } from './clientReportCosts'
 import { draftNotice } from './cautions'
 import { aboutDrawings, addDrawings } from './clientReportDrawings'
-import { addApproval, addTerms } from './clientReportTerms'
+import { addApproval, addClosedWindows, addTerms } from './clientReportTerms'
 import { describeTree } from './cutTable'
 import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
 import { pricesAcross, yearSpans } from './clientReportYears'
@@ -127,12 +127,13 @@ export function describeClientReport(
   draft.blank()
   draft.heading('In short')
   for (const text of summary(plan)) draft.prose(text)
+  addClosedWindows(draft, plan)
   addCostWords(draft, plan, estimate, offer)
   const charts = addCosts(draft, besideCover, offered, offer)
   draft.measure = draft.widths.length
   draft.resize(sizes.tables)
   addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
-  addApproval(draft, plan.date.slice(0, 4), offer, estimate)
+  addApproval(draft, plan, offer, estimate)
   const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }
   charts.push(...drawn.charts)
   draft.newPage()

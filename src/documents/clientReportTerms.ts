@@ -8,6 +8,7 @@ import type { ChosenOffer } from './offered'
 import { looks } from './palette'
 import { ruleChangeSentences } from './planBasis'
 import type { PrintedDraft } from './printedDraft'
+import { seasonSentences } from './season'
 import { counted, listed } from './sentences'
 
 const assumptions: readonly string[] = [
@@ -42,6 +43,21 @@ function limits(plan: Plan): string[] {
   ]
 }
 
+const notLookedUp =
+  'The pruning windows of the region (diseases, nesting) have not been looked up yet; they are asked for before a date is set.'
+
+/** What a client has to know of the season; what the preparer is asked stands on the other documents. */
+function season(plan: Plan): string[] {
+  const known = seasonSentences(plan, ['closed', 'always', 'open'])
+  return known.length > 0 ? known : [notLookedUp]
+}
+
+/** A closed window, for the places where work is ordered. */
+export function addClosedWindows(draft: PrintedDraft, plan: Plan): void {
+  const look = { ...looks.caution, size: draft.size, bold: true }
+  for (const text of seasonSentences(plan, ['closed'])) draft.prose(text, look)
+}
+
 function list(draft: PrintedDraft, title: string, sentences: readonly string[]): void {
   draft.heading(title)
   for (const text of sentences) draft.bullet(text)
@@ -55,6 +71,9 @@ export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string
   draft.keepTogether()
   draft.air()
   list(draft, 'Where its limits are', limits(plan))
+  draft.keepTogether()
+  draft.air()
+  list(draft, 'The season of the work', season(plan))
   draft.keepTogether()
   draft.air()
   draft.heading('Cautions')
@@ -79,18 +98,14 @@ function choices(offer: ChosenOffer, firstYear: string, estimate: Estimate): str
 }
 
 /** What the client chooses and signs; nothing where nothing is offered. */
-export function addApproval(
-  draft: PrintedDraft,
-  firstYear: string,
-  offer: ChosenOffer,
-  estimate: Estimate
-): void {
+export function addApproval(draft: PrintedDraft, plan: Plan, offer: ChosenOffer, estimate: Estimate): void {
   if (offer.lines.length === 0) return
   draft.keepTogether()
   draft.air()
   draft.heading('Approval')
   if (estimate.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
-  for (const choice of choices(offer, firstYear, estimate)) draft.tick(choice)
+  addClosedWindows(draft, plan)
+  for (const choice of choices(offer, plan.date.slice(0, 4), estimate)) draft.tick(choice)
   draft.tick('Only the trees named here:')
   draft.toFill([{ label: '', at: 0, from: 1, columns: 5 }])
   const places = (labels: readonly [string, string]) => [

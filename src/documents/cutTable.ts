@@ -1,9 +1,10 @@
 import type { Cut, TreePlan, Visit } from '../arbor/plan/plan'
 import type { Tree } from '../arbor/measure/inventory'
-import { convertLength, systems, type UnitSystem } from '../../shared/units'
-import { largeCutMark, whatToDo } from './cutWords'
+import { systems, type UnitSystem } from '../../shared/units'
+import { heightOfCut, largeCutMark, whatToDo } from './cutWords'
 import type { TableColumn } from './draft'
 import { inOrder } from './inOrder'
+import { printedDiameter, printedHeight, printedLateral } from './printedLengths'
 import type { Content } from './sheet'
 
 /** Width of each column in characters. */
@@ -20,11 +21,11 @@ const points = { numberFormat: '0', align: 'right' } as const
 export function cutColumns(system: UnitSystem): TableColumn[] {
   const { diameter, height } = systems[system]
   return [
-    { header: 'Tree', format: { bold: true } },
+    { header: 'Tree', format: { bold: true, wrap: true } },
     { header: 'Species, location', format: { wrap: true } },
     { header: 'Visit', format: centred },
     { header: 'Year', format: centred },
-    { header: 'Limb', format: { bold: true } },
+    { header: 'Limb', format: { bold: true, wrap: true } },
     { header: 'What to do', format: { wrap: true } },
     { header: `Diameter of cut (${diameter})`, format: tenth },
     { header: `Least lateral to leave (${diameter})`, format: tenth },
@@ -42,20 +43,6 @@ export function cutColumns(system: UnitSystem): TableColumn[] {
   ]
 }
 
-/** To two decimals, which is finer than anybody measures; the smallest lateral is never rounded down. */
-function shown(
-  value: number | null,
-  from: 'mm' | 'm',
-  to: ReturnType<typeof unitsOf>,
-  upwards = false
-): Content {
-  if (value === null) return null
-  const length = convertLength(value, from, from === 'mm' ? to.diameter : to.height)
-  return upwards ? Math.ceil(length * 10 - 1e-9) / 10 : Math.round(length * 100) / 100
-}
-
-const unitsOf = (system: UnitSystem) => systems[system]
-
 /** "Red maple, Gate lawn", or whichever of the two is known. */
 export function describeTree(tree: Tree): string {
   return [tree.species, tree.site].filter((part) => part.trim() !== '').join(', ')
@@ -65,10 +52,11 @@ export function describeTree(tree: Tree): string {
 interface Heading {
   id: string
   described: string
-  units: ReturnType<typeof unitsOf>
+  system: UnitSystem
 }
 
-function cutRow({ id, described, units }: Heading, visit: Visit, cut: Cut): Content[] {
+function cutRow({ id, described, system }: Heading, visit: Visit, cut: Cut): Content[] {
+  const height = heightOfCut(cut)
   return [
     id,
     described,
@@ -76,10 +64,10 @@ function cutRow({ id, described, units }: Heading, visit: Visit, cut: Cut): Cont
     visit.year,
     cut.limb.id,
     whatToDo(cut),
-    shown(cut.cutDiameter, 'mm', units),
-    shown(cut.lateralMin, 'mm', units, true),
-    shown(cut.cutHeight, 'm', units),
-    shown(cut.tipAfter, 'm', units),
+    printedDiameter(cut.cutDiameter, system),
+    cut.lateralMin === null ? null : printedLateral(cut.lateralMin, system),
+    height === null ? null : printedHeight(height, system),
+    cut.tipAfter === null ? null : printedHeight(cut.tipAfter, system),
     cut.dose,
     visit.dose,
     visit.allowedRemoval,
@@ -102,7 +90,7 @@ export function addCutRows(
   sources: { add(source: string): void }
 ): number {
   const before = rows.length
-  const heading = { id: tree.id, described: describeTree(tree), units: unitsOf(system) }
+  const heading = { id: tree.id, described: describeTree(tree), system }
   for (const visit of visits)
     for (const cut of inOrder(visit.cuts, byPriority)) {
       rows.push(cutRow(heading, visit, cut))

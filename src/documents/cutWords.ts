@@ -25,3 +25,8 @@ export function largeCutMark(cut: Cut): string {
   if (cut.needsReason) return '✓ needs a reason'
   return cut.marked ? '✓ large' : ''
 }
+
+/** Where the cut is made, in metres; a removal is made where the limb starts. */
+export function heightOfCut({ cutHeight, limb }: Cut): number | null {
+  return cutHeight ?? limb.origin
+}

@@ -53,6 +53,8 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: Chose
     draft.labelled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
     draft.labelled('', left, { ...looks.caution, bold: true })
   }
+  for (const { cell, message, remedy } of estimate.rateProblems ?? [])
+    draft.labelled('Rates', `${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, looks.caution)
   for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
 }
 
@@ -131,6 +133,8 @@ export function describeEstimate(
     orientation: 'landscape',
     paper: plan.system === 'in-ft' ? 'letter' : 'a4',
     titleRow,
+    // The working columns are for the spreadsheet; the marks of what is offered stand after them.
+    ...(isMarked(offer) ? {} : { columns: at.price + 1 }),
     footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
   }
   const description = draft.finish({

@@ -21,7 +21,7 @@ export const printMargins = { beside: 36, above: 54 } as const
  */
 const widerColumns = 1.07
 
-type Paper = Pick<PageSetup, 'paper' | 'orientation'>
+type Paper = Pick<PageSetup, 'paper' | 'orientation' | 'columns'>
 
 function pointsOf({ paper, orientation }: Paper): { across: number; down: number } {
   const [short, long] = papers[paper]
@@ -34,7 +34,7 @@ function pointsOf({ paper, orientation }: Paper): { across: number; down: number
  * since Excel passes over such breaks where it is told to fit a page (from memory).
  */
 export function pageScale(page: Paper, widths: readonly number[]): number {
-  const wide = widths.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
+  const wide = widths.slice(0, page.columns).reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
   const room = pointsOf(page).across - 2 * printMargins.beside
   return Math.min(100, Math.floor((100 * room) / (widerColumns * wide)))
 }

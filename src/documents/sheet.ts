@@ -126,6 +126,8 @@ export interface PageSetup {
   /** Rows repeated at the top of each page, from 0, or null. */
   titleRow: number | null
   footer: string
+  /** Columns that are printed, from the left; all of them unless given. */
+  columns?: number
   /** Rows, from 0, that begin a page of their own accord. */
   breaks?: number[]
 }

@@ -28,7 +28,12 @@ function changedRules(plan: Plan): Clause[] {
 }
 
 const askFirst =
-  'No season is assumed here. Before a date is set, the supervisor asks the authority of the region for the windows that hold there (oak wilt and other diseases, nesting, protected species), and for the weather and drought limits of the year.'
+  'Before a date is set, the supervisor asks the authority of the region for the windows that hold there (oak wilt and other diseases, nesting, protected species), and for the weather and drought limits of the year.'
+
+/** Whether windows of the region are known; what is known is not all there is. */
+function windowsKnown({ timing = [] }: Plan): boolean {
+  return timing.some(({ state }) => state === 'closed' || state === 'open')
+}
 
 /**
  * What holds for every tree. Sources: half the foliage in the lower two-thirds, ANSI A300-1995, 5.3.1; what stripping
@@ -65,7 +70,10 @@ export function generalClauses(plan: Plan): Clause[] {
     ...changedRules(plan),
     {
       label: 'Timing',
-      lines: [askFirst, ...season]
+      lines: [
+        `${windowsKnown(plan) ? 'The windows below are those that were looked up.' : 'No season is assumed here.'} ${askFirst}`,
+        ...season
+      ]
     },
     {
       label: 'Clean-up',

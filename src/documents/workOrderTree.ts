@@ -1,6 +1,7 @@
 import { showDiameter, showHeight, systems, type UnitSystem } from '../../shared/units'
 import type { Cut } from '../arbor/plan/plan'
 import { describeTree } from './cutTable'
+import { heightOfCut } from './cutWords'
 import type { TableColumn } from './draft'
 import { palette } from './palette'
 import type { PrintedDraft } from './printedDraft'
@@ -45,12 +46,8 @@ const columns: Record<UnitSystem, TableColumn[]> = {
   'cm-m': columnsOf('cm-m')
 }
 
-function heightOf(cut: Cut): number | null {
-  return cut.cutHeight ?? cut.limb.origin
-}
-
 const clears = (cut: Cut): number => (!cut.live || cut.limb.broken ? 0 : 1)
-const reached = (cut: Cut): number => heightOf(cut) ?? 0
+const reached = (cut: Cut): number => heightOfCut(cut) ?? 0
 
 /** Dead and broken wood first, then from the top down. */
 export function inSequence(cuts: readonly Cut[]): readonly Cut[] {
@@ -65,7 +62,7 @@ function whatToDo(cut: Cut): string {
 }
 
 function cutRow(cut: Cut, index: number, system: UnitSystem): Content[] {
-  const height = heightOf(cut)
+  const height = heightOfCut(cut)
   return [
     '☐',
     index + 1,

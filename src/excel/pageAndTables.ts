@@ -19,7 +19,7 @@ export function setUpPage(
   layout.rightMargin = printMargins.beside
   layout.topMargin = printMargins.above
   layout.bottomMargin = printMargins.above
-  layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, widths.length))
+  layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
   layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'
   for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))

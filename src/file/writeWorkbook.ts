@@ -98,8 +98,8 @@ function titleRows(description: SheetDescription, sheetName: string): NamedRange
 }
 
 /** What is printed: the columns described, however far a text runs over. A name of its own for the same reason. */
-function printArea({ rows, widths }: SheetDescription, sheetName: string): NamedRange {
-  const range = `'${sheetName.replaceAll("'", "''")}'!$A$1:$${columnLetters(widths.length - 1)}$${String(rows.length)}`
+function printArea({ rows, widths, page }: SheetDescription, sheetName: string): NamedRange {
+  const range = `'${sheetName.replaceAll("'", "''")}'!$A$1:$${columnLetters((page.columns ?? widths.length) - 1)}$${String(rows.length)}`
   return { name: '_xlnm.Print_Area', range, scope: sheetName }
 }
 

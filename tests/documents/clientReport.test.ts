@@ -269,4 +269,26 @@ describe('the years side by side', () => {
     expect(many.map(({ header }) => header)).toEqual(['2026', '2027', '2028', '2029', '2030 and later'])
     expect(many.at(-1)).toMatchObject({ from: 2030, to: 2035 })
   })
+
+  test('warns on its front and where the client signs of a window that is closed', () => {
+    const closed = samplePlan()
+    closed.timing = [
+      {
+        state: 'closed',
+        concern: 'region',
+        sentence: 'An invented window is closed.',
+        source: 'invented for this test',
+        certainty: 'read',
+        trees: closed.trees.slice(0, 1)
+      }
+    ]
+    const report = linesOf(describeClientReport(closed, estimate, cover))
+    const at = report.flatMap((line, row) => (line.includes('An invented window is closed.') ? [row] : []))
+    const row = (title: string) => report.findIndex((line) => line.startsWith(title))
+    expect(at).toHaveLength(3)
+    expect(at[0]).toBeLessThan(row('What this report assumes'))
+    expect(at[1]).toBeGreaterThan(row('The season of the work'))
+    expect(at[2]).toBeGreaterThan(row('Approval'))
+    expect(linesOf(sheet).some((line) => line.includes('have not been looked up yet'))).toBe(true)
+  })
 })

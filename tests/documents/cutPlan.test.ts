@@ -56,9 +56,11 @@ describe('the cut plan as a sheet', () => {
     const [first] = byUrgency(plan)
     const cut = [...first!.visits[0]!.cuts].sort((a, b) => b.priority - a.priority)[0]!
     const row = body[0]!
-    expect(row[column('Diameter of cut (in)')]).toBeCloseTo(cut.cutDiameter / 25.4, 2)
-    expect(row[column('Height of cut (ft)')]).toBeCloseTo(cut.cutHeight! / 0.3048, 2)
-    expect(row[column('Tip after (ft)')]).toBeCloseTo(cut.tipAfter! / 0.3048, 2)
+    // To a tenth and rounded once, as the crew reads them on the work order.
+    const tenth = (value: number) => Math.round(value * 10) / 10
+    expect(row[column('Diameter of cut (in)')]).toBe(tenth(cut.cutDiameter / 25.4))
+    expect(row[column('Height of cut (ft)')]).toBe(tenth(cut.cutHeight! / 0.3048))
+    expect(row[column('Tip after (ft)')]).toBe(tenth(cut.tipAfter! / 0.3048))
     expect(row[column('Dose of this cut')]).toBe(cut.dose)
     expect(row[column('Why')]).toBe(cut.reason)
   })

@@ -242,7 +242,8 @@ describe.each(documents.map((description) => [description.name, description] as 
       expect([setup.scale, setup.fitToPage, setup.fitToWidth, setup.fitToHeight]).toEqual(
         broken ? [scale, undefined, undefined, undefined] : [undefined, true, 1, 0]
       )
-      expect(absoluteAddress(name, area)).toContain(setup.printArea)
+      const printed = { ...area, columns: description.page.columns ?? columns }
+      expect(absoluteAddress(name, printed)).toContain(setup.printArea)
       expect(page.printArea).toBe(setup.printArea!.replaceAll('$', ''))
       expect(page.titleRows).toBe(setup.printTitlesRow ?? null)
       expect(page.breaks ?? []).toEqual((inFile().rowBreaks ?? []).map((row) => row + 1))

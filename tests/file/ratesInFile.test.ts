@@ -72,3 +72,13 @@ test('the written Estimate holds the rates that were used', async () => {
     .rows.find((cells) => cells[0] === rateBook.wage.name)!
   expect([row[5], row[9]]).toEqual([56, null])
 })
+
+test('the written Estimate says which rates could not be used, with the cell and what to do', async () => {
+  const path = await workbook({ [rateBook.wage.name]: 'a lot' })
+  await run(path, '--out', 'refused.xlsx')
+  const { sheets } = await readXlsx(readFileSync(join(folder, 'refused.xlsx')))
+  const rows = sheets.find(({ name }) => name === 'Estimate')!.rows
+  const said = rows.filter((cells) => String(cells[1]).includes('reads “a lot”'))
+  expect(said).toHaveLength(1)
+  expect(said[0]![1]).toContain(`Prices!B${String(rowOf(rateBook.wage.name))}`)
+})

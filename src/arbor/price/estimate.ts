@@ -1,3 +1,4 @@
+import type { Problem } from '../../../shared/problems'
 import type { Money } from '../../../shared/money'
 import type { Rates } from './rates'
 
@@ -79,4 +80,6 @@ export interface Estimate {
   /** How many of the rates are still invented, and how many there are. */
   inventedCount: number
   rateCount: number
+  /** What was wrong with the Rates sheet; the rates it is about are the invented ones. */
+  rateProblems?: readonly Problem[]
 }

@@ -15,5 +15,6 @@ export function priceByRates(
 ): { estimate: Estimate; problems: Problem[] } {
   if (sheet === null) return { estimate: estimatePlan(plan), problems: [] }
   const { rates, problems } = readRates(sheet, plan.system)
-  return { estimate: estimatePlan(plan, rates), problems }
+  const estimate = estimatePlan(plan, rates)
+  return { estimate: problems.length === 0 ? estimate : { ...estimate, rateProblems: problems }, problems }
 }
