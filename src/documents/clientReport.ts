@@ -107,9 +107,9 @@ function widthsOf(estimate: Estimate): number[] {
 const sizes = { text: 10.5, tables: 10 } as const
 
 /**
- * The client report as a sheet: cover, summary, costs by year, assumptions, limits, cautions, approval, a page for each tree
- * that is drawn, then one row a tree with the price of each year across. Values only. Lengths in the units of the plan's
- * system.
+ * The client report as a sheet: cover, summary and costs by year, one row a tree with the price of each year across, a page
+ * for each tree that is drawn, then assumptions, limits, season, cautions and approval. Values only. Lengths in the units of
+ * the plan's system.
  */
 export function describeClientReport(
   plan: Plan,
@@ -132,12 +132,15 @@ export function describeClientReport(
   const charts = addCosts(draft, besideCover, offered, offer)
   draft.measure = draft.widths.length
   draft.resize(sizes.tables)
-  addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
-  addApproval(draft, plan, offer, estimate)
+  if (plan.trees.length > 0) {
+    draft.newPage()
+    addTrees(draft, plan, offered, offer, paper)
+  }
   const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }
   charts.push(...drawn.charts)
   draft.newPage()
-  const titleRow = plan.trees.length === 0 ? null : addTrees(draft, plan, offered, offer)
+  addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
+  addApproval(draft, plan, offer, estimate)
   const about = `Client report, ${cover.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
   return draft.finish({
     kind: 'client-report',
@@ -148,7 +151,7 @@ export function describeClientReport(
     ...(charts.length === 0 ? {} : { charts }),
     page: draft.page({
       ...paper,
-      titleRow,
+      titleRow: null,
       footer: estimate.inventedRates ? `Draft, not an offer. ${about}` : about
     })
   })

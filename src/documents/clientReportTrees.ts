@@ -8,7 +8,7 @@ import type { ChosenOffer } from './offered'
 import type { PrintedDraft } from './printedDraft'
 import { printedDiameter, printedHeight } from './printedLengths'
 import { looks } from './palette'
-import type { Content } from './sheet'
+import type { Content, PageSetup } from './sheet'
 import { whatItNeeds, whenItIs, whyItNeeds } from './clientReportWords'
 import { pricesAcross, yearSpans, type YearSpan } from './clientReportYears'
 
@@ -86,10 +86,17 @@ function whatAndWhen(tree: TreePlan, plan: Plan, own: readonly EstimateLine[]): 
 }
 
 /**
- * One row a tree, most urgent first: what, why, and the price of each year across. `estimate` holds the lines that are
- * offered.
+ * One row a tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
+ * holds the lines that are offered.
  */
-export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, offer: ChosenOffer): number {
+export function addTrees(
+  draft: PrintedDraft,
+  plan: Plan,
+  estimate: Estimate,
+  offer: ChosenOffer,
+  page: Pick<PageSetup, 'paper' | 'orientation'>
+): void {
+  const start = draft.next
   const spans = yearSpans(estimate)
   const lines = byTree(estimate.lines)
   const priced = priceColumns(
@@ -129,7 +136,7 @@ export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, of
       format: { ...format, vertical: 'top' }
     }))
   ]
-  const top = draft.grid(columns, body, 2)
+  draft.gridOverPages(columns, body, 2, page, start)
   const sums = prices(estimate.lines, spans, estimate)
   const before = columns.length - sums.length - 1
   const row = draft.line(['All trees', ...Array<null>(before).fill(null), ...sums], {
@@ -137,5 +144,4 @@ export function addTrees(draft: PrintedDraft, plan: Plan, estimate: Estimate, of
     size: draft.size
   })
   draft.format(row, before + 1, 1, sums.length, moneyFormat(estimate.minorDigits))
-  return top
 }

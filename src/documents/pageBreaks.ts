@@ -7,7 +7,7 @@ export interface PageMarks {
 }
 
 /** Points of a row without a height of its own. */
-const standardRow = 15
+export const standardRow = 15
 
 /** Points across and down, ISO 216 and ANSI/ASME Y14.1 (from memory). */
 const papers = { letter: [612, 792], a4: [595, 842] } as const

@@ -1,5 +1,5 @@
 import { SheetDraft, type TableColumn } from './draft'
-import { pageBreaks, pageRoom, type PageMarks } from './pageBreaks'
+import { pageBreaks, pageRoom, standardRow, type PageMarks } from './pageBreaks'
 import { looks, palette } from './palette'
 import type { Content, Format, PageSetup, SheetDescription } from './sheet'
 import { foldText, linesNeeded, pointsForLines } from './wrapping'
@@ -15,6 +15,16 @@ const atTop: Format = { vertical: 'top' }
 const atBottom: Format = { vertical: 'bottom' }
 const toLeft: Format = { align: 'left' }
 const toWriteOn: Format = { underline: palette.ink }
+
+/** Points kept free below the rows of a table for its row of sums. */
+const sumsRoom = 26
+
+function wrappedOf(columns: readonly TableColumn[]): number[] {
+  const wrapping: number[] = []
+  for (let index = 0; index < columns.length; index++)
+    if (columns[index]?.format?.wrap === true) wrapping.push(index)
+  return wrapping
+}
 
 const sizes = new Map<number, Format>()
 
@@ -199,6 +209,26 @@ export class PrintedDraft extends SheetDraft {
     for (const { from, columns } of places) this.format(row, from, 1, columns, toWriteOn)
   }
 
+  /** Points of the rows set so far from a row on. */
+  private pointsSince(start: number): number {
+    let points = (this.next - start) * standardRow
+    for (const { row, rows, points: height } of this.heights) {
+      const count = row + rows - Math.max(row, start)
+      if (count > 0) points += count * (height - standardRow)
+    }
+    return points
+  }
+
+  /** Points that a row of a table takes for its wrapped columns. */
+  private rowPoints(cells: readonly Content[], wrapping: readonly number[]): number {
+    let most = 1
+    for (const index of wrapping) {
+      const width = ((this.widths[index] ?? 9) * 10.4) / this.size
+      most = Math.max(most, linesNeeded(cells[index] ?? null, width))
+    }
+    return pointsForLines(most, this.size)
+  }
+
   /** A table in the size of the body; wrapped columns set the height of each row. Gives the row of the headers. */
   grid(columns: readonly TableColumn[], body: readonly Content[][], headerLines: number): number {
     const { size } = this
@@ -208,17 +238,41 @@ export class PrintedDraft extends SheetDraft {
     this.height(top, 1, pointsForLines(headerLines, headerSize))
     this.format(top + 1, 0, body.length, this.widths.length, this.body)
     this.columnLooks(columns, top, body.length)
-    const wrapping: number[] = []
-    for (let index = 0; index < columns.length; index++)
-      if (columns[index]?.format?.wrap === true) wrapping.push(index)
+    const wrapping = wrappedOf(columns)
     for (const cells of body) {
       const row = this.rows.push(cells) - 1
-      let most = 1
-      for (const index of wrapping)
-        most = Math.max(most, linesNeeded(cells[index] ?? null, ((this.widths[index] ?? 9) * 10.4) / size))
-      this.height(row, 1, pointsForLines(most, size))
+      this.height(row, 1, this.rowPoints(cells, wrapping))
       this.format(row, 0, 1, this.widths.length, ruled)
     }
     return top
+  }
+
+  /**
+   * A table that begins on the page of `start` and runs over as many as it needs, its headers at the head of each; the end
+   * of a page keeps room for a row of sums.
+   */
+  gridOverPages(
+    columns: readonly TableColumn[],
+    body: readonly Content[][],
+    headerLines: number,
+    page: Pick<PageSetup, 'paper' | 'orientation'>,
+    start: number
+  ): void {
+    const wrapping = wrappedOf(columns)
+    const room = pageRoom(page, this.widths) - pointsForLines(headerLines, this.size) - sumsRoom
+    let left = room - this.pointsSince(start)
+    let onPage: Content[][] = []
+    for (const cells of body) {
+      const points = this.rowPoints(cells, wrapping)
+      if (points > left && onPage.length > 0) {
+        this.grid(columns, onPage, headerLines)
+        this.newPage()
+        onPage = []
+        left = room
+      }
+      onPage.push(cells)
+      left -= points
+    }
+    this.grid(columns, onPage, headerLines)
   }
 }

@@ -18,8 +18,15 @@ const cover: Cover = {
   valid: '2026-05-31'
 }
 const sheet = describeClientReport(plan, estimate, cover)
-const titleRow = sheet.page.titleRow!
-const table = sheet.rows.slice(titleRow + 1, titleRow + 1 + plan.trees.length)
+
+/** The rows of headers, one a page of the table of trees. */
+const headerRows = ({ rows }: typeof sheet): number[] =>
+  rows.flatMap((cells, row) => (cells[0] === 'Tree' && cells[1] === 'Species, place' ? [row] : []))
+const sumsRow = ({ rows }: typeof sheet): number => rows.findIndex(([first]) => first === 'All trees')
+const [titleRow = -1] = headerRows(sheet)
+const table = sheet.rows
+  .slice(titleRow + 1, sumsRow(sheet))
+  .filter((_, index) => !headerRows(sheet).includes(titleRow + 1 + index))
 const headers = sheet.rows[titleRow]!.map((cell) => String(cell ?? ''))
 const at = (header: string) => headers.indexOf(header)
 const years = headers.flatMap((header, column) => (/^\d{4}/.test(header) ? [column] : []))
@@ -81,7 +88,7 @@ describe('the client report', () => {
       const printed = lines.reduce((sum, { price }) => sum + price.toNumber(), 0)
       expect(across).toBeCloseTo(printed, 6)
     }
-    const sums = sheet.rows[titleRow + 1 + plan.trees.length]!
+    const sums = sheet.rows[sumsRow(sheet)]!
     expect(sums[0]).toBe('All trees')
     expect(sums[all]).toBeCloseTo(estimate.subtotal.toNumber(), 6)
     expect(formatAt(sheet, titleRow + 1, all).numberFormat).toBe('#,##0.00')
@@ -145,9 +152,21 @@ describe('the client report', () => {
     expect(linesOf(sheet).some((line) => line.includes('Signature and date'))).toBe(true)
   })
 
-  test('begins the table of trees on a page of its own, whose headers repeat', () => {
+  test('begins the table of trees on a page of its own, its headers at the head of each page', () => {
     expect(sheet.page.breaks).toContain(titleRow - 2)
     expect(sheet.page.orientation).toBe('landscape')
+    const further = headerRows(sheet).slice(1)
+    expect(further.length).toBeGreaterThan(0)
+    for (const row of further) expect(sheet.page.breaks).toContain(row)
+    const within = sheet.page.breaks!.filter((row) => row > titleRow && row < sumsRow(sheet))
+    expect(within).toEqual(further)
+  })
+
+  test('comes in the order of reading: costs, table, terms, and at the end what is signed', () => {
+    const row = (title: string) => linesOf(sheet).findIndex((line) => line.startsWith(title))
+    const order = [row('In short'), row('Tree by tree'), row('What this report assumes'), row('Approval')]
+    expect(order).not.toContain(-1)
+    expect(order).toEqual([...order].sort((a, b) => a - b))
   })
 
   test('holds drawings where asked, over cells that are empty, and none otherwise', () => {
@@ -175,7 +194,7 @@ describe('the client report', () => {
     const row = report.rows.findIndex((cells) => cells[1] === 'South scaffold,')
     expect(report.rows[row]![0]).toBe(1)
     expect([report.rows[row + 1]![0], report.rows[row + 1]![1]]).toEqual([null, 'south-east'])
-    expect(formatAt(report, report.page.titleRow! + 1, 0).wrap).toBe(true)
+    expect(formatAt(report, headerRows(report)[0]! + 1, 0).wrap).toBe(true)
   })
 
   test('is in metres on A4 for a metric inventory', () => {
@@ -189,7 +208,7 @@ describe('the client report', () => {
   test('of a plan without cuts says so and still closes', () => {
     const quiet = planOf(metricRows(['B', null, 3, 14, 2, 5]))
     const report = describeClientReport(quiet, estimatePlan(quiet), cover)
-    const row = report.rows[report.page.titleRow! + 1]!
+    const row = report.rows[headerRows(report)[0]! + 1]!
     expect(row).toContain('No cut now.')
     const text = runningText(report)
     expect(text).toContain('By what was measured, it is not to be pruned at present.')
@@ -247,7 +266,7 @@ describe('the client report', () => {
     const rows = [metricRows()[0]!.slice(0, 7), ['M9', 'Cherry', null, 6, 1, 'young', 'good']]
     const bare = planOf(rows)
     const report = describeClientReport(bare, estimatePlan(bare), cover)
-    const row = report.rows[report.page.titleRow! + 1]!
+    const row = report.rows[headerRows(report)[0]! + 1]!
     expect(row).toContain('Measure its limbs first.')
     expect(row).not.toContain('No cut now.')
   })
@@ -255,7 +274,7 @@ describe('the client report', () => {
   test('of a plan without trees has no table', () => {
     const none = { ...plan, trees: [] }
     const report = describeClientReport(none, estimatePlan(none), cover)
-    expect(report.page.titleRow).toBeNull()
+    expect(headerRows(report)).toEqual([])
   })
 })
 

@@ -82,9 +82,12 @@ test('the first visit marks its lines on the estimate; the sums of all visits ar
 
 describe.each(cases)('the client report that offers %s', (name, offer) => {
   const report = documents[name]['client-report']!
-  const table = report.rows.slice(report.page.titleRow! + 1, report.page.titleRow! + 1 + plan.trees.length)
+  const from = report.rows.findIndex(([first, second]) => first === 'Tree' && second === 'Species, place')
+  const to = report.rows.findIndex(([first]) => first === 'All trees')
+  const table = report.rows.slice(from + 1, to).filter(([first]) => first !== 'Tree')
 
   test('prices what is offered and nothing else, tree by tree and in all', () => {
+    expect(table).toHaveLength(plan.trees.length)
     for (const row of table) {
       const own = offer.lines.filter(({ tree }) => tree === row[0])
       const sum = own.reduce((all, { price }) => all.plus(price), new Money(0)).toNumber()
