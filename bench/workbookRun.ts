@@ -48,7 +48,7 @@ async function measureWorkbook(): Promise<void> {
       () => writeXlsx({ sheets: documents.map(bareSheet) }),
       () => writeWorkbook(documents)
     ],
-    2,
+    3,
     0
   )
   const what = `write the five documents of ${plan.trees.length} trees as an .xlsx, looks and charts included`
