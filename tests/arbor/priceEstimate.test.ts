@@ -26,6 +26,17 @@ describe('the estimate of the invented sample', () => {
     expect(estimate.lines.some(({ relief }) => relief === null)).toBe(true)
   })
 
+  test('a budget by trunk says where the trunk is outside the range of its source', () => {
+    const of = (inches: number) => {
+      const sized = samplePlan()
+      const tree = sized.trees.find((each) => each.tree.limbs.length === 0)!
+      tree.tree.trunk = inches * 25.4
+      return estimatePlan(sized, rates).lines.find((line) => line.tree === tree.tree.id)!.basis
+    }
+    for (const inches of [4, 16]) expect(of(inches)).not.toContain('outside')
+    for (const inches of [3.9, 16.1]) expect(of(inches)).toMatch(/4 to 16 in trunks\); .*outside that range$/)
+  })
+
   test('the shares of a year add up to its mobilisation, travel and loads, to the cent', () => {
     for (const year of estimate.years) {
       const own = estimate.lines.filter((line) => line.year === year.year)

@@ -12,6 +12,9 @@ const published = {
   source: 'Churack, Miller, Ottman & Koval 1994, J. Arboric. 20(4):231-236 (slopes; 4 to 16 in trunks)',
   pruningPerInch: 6,
   stackingPerInch: 1.5,
+  /** Trunks that the slopes were found on, inches. */
+  smallest: 4,
+  largest: 16,
   poundsPerMinute: 3
 }
 
@@ -59,7 +62,9 @@ export function workByTrunk(tree: TreePlan, year: number, rates: Rates): LineWor
     cutting,
     brush: published.stackingPerInch * inches
   }
-  const basis = `no limbs listed: budget by trunk size, ${published.source}`
+  const within = inches >= published.smallest && inches <= published.largest
+  const beyond = within ? '' : '; this trunk is outside that range'
+  const basis = `no limbs listed: budget by trunk size, ${published.source}${beyond}`
   return lineOf(
     tree,
     { visit: 1, year, cuts: 0, minutes, relief: null, basis },
