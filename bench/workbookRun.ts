@@ -3,16 +3,13 @@ import { readInventory } from '../src/arbor/measure/readInventory'
 import { planInventory } from '../src/arbor/plan/planInventory'
 import { estimatePlan } from '../src/arbor/price/estimatePlan'
 import { describeDocuments, planDocuments } from '../src/documents/describeDocuments'
-import type { Content, SheetDescription } from '../src/documents/sheet'
+import { isFormula, type SheetDescription } from '../src/documents/sheet'
 import { writeWorkbook } from '../src/file/writeWorkbook'
 import { madeInventory } from './madeInventory'
 import { leastTimesInTurn, ratio } from './measure'
 
 /** Limbs that make some 10,000 trees. */
 const limbs = 85000
-
-const isFormula = (content: Content): content is { formula: string; value: number | string } =>
-  typeof content === 'object' && content !== null && 'formula' in content
 
 /** The same values and formulas and nothing else, in the way that the library takes them most readily. */
 function bareSheet({ name, rows }: SheetDescription): WriteSheet {

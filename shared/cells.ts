@@ -22,12 +22,29 @@ export function sheetPrefix(sheet: string): string {
   if (sheet === '') return ''
   const plain =
     /^[A-Za-z_][A-Za-z0-9_.]*$/.test(sheet) && !/^([A-Za-z]{1,3}[0-9]+|[Rr][0-9]*[Cc]?[0-9]*)$/.test(sheet)
-  return plain ? `${sheet}!` : `'${sheet.replaceAll("'", "''")}'!`
+  return plain ? `${sheet}!` : quotedPrefix(sheet)
+}
+
+/** The same, quoted in any case: what names of a workbook and of a file hold. */
+export function quotedPrefix(sheet: string): string {
+  return `'${sheet.replaceAll("'", "''")}'!`
 }
 
 /** The address of one cell, rows and columns counted from 0: (4, 2, "Trees") gives Trees!C5. */
 export function cellAddress(row: number, column: number, sheet = ''): string {
   return `${sheetPrefix(sheet)}${columnLetters(column)}${row + 1}`
+}
+
+/** The address of a rectangle of cells: B2:C4, or B2 where it is one cell. */
+export function areaOf(area: { row: number; column: number; rows: number; columns: number }): string {
+  const first = cellAddress(area.row, area.column)
+  const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
+  return first === last ? first : `${first}:${last}`
+}
+
+/** The same with dollar signs, as names and charts hold it: $B$2:$C$4. */
+export function absoluteArea(area: Parameters<typeof areaOf>[0]): string {
+  return areaOf(area).replace(/[A-Z]+|\d+/g, '$$$&')
 }
 
 /** The address of a cell of the block, counted within the block. */

@@ -18,7 +18,7 @@ import { describeEstimate } from '../src/documents/estimateSheet'
 import { moneyFormat } from '../src/documents/moneyFormat'
 import { describeRates } from '../src/documents/ratesSheet'
 import { describeRules } from '../src/documents/rulesSheet'
-import type { Content, SheetDescription } from '../src/documents/sheet'
+import { isFormula, type Content, type SheetDescription } from '../src/documents/sheet'
 import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
 import { SheetLooks } from '../src/file/workbookStyles'
 import { writeWorkbook } from '../src/file/writeWorkbook'
@@ -56,9 +56,6 @@ function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[
   ]
   return { sheets, minorDigits: sheets.map((_sheet, index) => (index === sheets.length - 1 ? 0 : 2)) }
 }
-
-const isFormula = (content: Content): content is Extract<Content, { formula: string }> =>
-  typeof content === 'object' && content !== null && 'formula' in content
 
 const wrong = -98765.4321
 

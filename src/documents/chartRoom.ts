@@ -1,16 +1,13 @@
 import type { SheetDraft } from './draft'
-import { pageBreaks, pageRoom } from './pageBreaks'
+import { pageBreaks, pageRoom, pointsBetween, standardRow } from './pageBreaks'
 import type { Area, PageSetup } from './sheet'
-
-/** Points of a row without a height of its own, and of each in the room of a chart. */
-const rowPoints = 15
 
 /** Empty rows for a chart of so many points in height; gives the first of them and how many. */
 export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' | 'rows'> {
-  const rows = Math.ceil(points / rowPoints)
+  const rows = Math.ceil(points / standardRow)
   const row = draft.next
   for (let count = 0; count < rows; count++) draft.blank()
-  draft.height(row, rows, rowPoints)
+  draft.height(row, rows, standardRow)
   return { row, rows }
 }
 
@@ -26,10 +23,7 @@ export function breaksForBlock(
   to: number
 ): number[] {
   if (from === to) return []
-  const taller = heights
-    .filter(({ row }) => row < to)
-    .reduce((sum, { row, rows, points }) => sum + Math.min(rows, to - row) * (points - rowPoints), 0)
-  return to * rowPoints + taller > pageRoom(page, widths) ? [from] : []
+  return pointsBetween(heights, 0, to) > pageRoom(page, widths) ? [from] : []
 }
 
 /**

@@ -2,11 +2,11 @@ import { byUrgency, type Plan, type TreePlan, type Visit } from '../arbor/plan/p
 import { chartsOf, courseCells, courseCharts, courseOf } from './clientReportCourse'
 import { cutCells } from './clientReportCuts'
 import { numberColumns, wordWidths } from './clientReportTrees'
-import { describeTree } from './cutTable'
+import { treeTitle } from './cutTable'
 import { drawBeforeAfter, notesRoom, widthOfEach } from './drawing/beforeAfter'
 import { onPaperOf, prospect, type Prospect } from './drawing/prospect'
 import { visitsIn, type ChosenOffer } from './offered'
-import { pageRoom } from './pageBreaks'
+import { columnPoints, pageRoom, pointsBetween, standardRow } from './pageBreaks'
 import { looks } from './palette'
 import type { PrintedDraft } from './printedDraft'
 import type { Content, PageSetup, SheetChart, SheetPicture } from './sheet'
@@ -17,7 +17,6 @@ export const mostDrawn = 60
 
 /** Pixels that the two drawings are laid out in; they are printed as wide as their columns. */
 const drawnWidth = 584
-const rowPoints = 15
 
 /** Where the charts and their figures stand; the drawings and the cuts stand before. */
 const right = wordWidths.length
@@ -32,11 +31,6 @@ const noteWidth = 54
 const forecastNote =
   'Years after the first visit are a forecast by the growth rules of the plan. The tree is measured again before each of them.'
 
-/** Points of so many columns: 7 pixels a character and 5 a column, 96 to 72. */
-function pointsOf(widths: readonly number[]): number {
-  return widths.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
-}
-
 interface Drawn {
   tree: TreePlan
   visit: Visit
@@ -49,8 +43,8 @@ export interface DrawnPages {
 
 /** Before and after as one picture over the columns of words. Nothing is laid out before somebody wants it. */
 function picture(plan: Plan, { tree, visit }: Drawn, row: number, rows: number): SheetPicture {
-  const width = pointsOf(wordWidths)
-  const height = rows * rowPoints
+  const width = columnPoints(...wordWidths)
+  const height = rows * standardRow
   const most = Math.floor((height * drawnWidth) / width)
   const setting = { system: plan.system, rules: plan.rules }
   let known: Prospect | undefined
@@ -124,7 +118,7 @@ function addTree(draft: PrintedDraft, plan: Plan, drawn: Drawn, count: number): 
     cells.put(figuresAt + index, figuresFrom, line)
   })
   for (const row of cells.rows) draft.line(row, draft.body)
-  draft.height(top, count, rowPoints)
+  draft.height(top, count, standardRow)
   setLooks(draft, top + cutsAt, cuts.length, top + figuresAt, figures.body.length, notes.length)
   const first = { row: top + figuresAt + figures.heads.length, column: figuresFrom }
   return {
@@ -163,11 +157,6 @@ function offeredTrees(plan: Plan, offer: ChosenOffer): Drawn[] {
   })
 }
 
-function titleOf({ tree }: TreePlan): string {
-  const about = describeTree(tree)
-  return `Tree ${tree.id}${about === '' ? '' : `: ${about}`}`
-}
-
 /** What the pages of the trees are, a sentence each; nothing where there are none. */
 export function aboutDrawings(plan: Plan, offer: ChosenOffer): string[] {
   const count = offeredTrees(plan, offer).length
@@ -194,11 +183,9 @@ export function addDrawings(
   for (const drawn of trees.slice(0, mostDrawn)) {
     const start = draft.next
     draft.newPage()
-    draft.heading(titleOf(drawn.tree))
-    const used = draft.heights
-      .filter(({ row }) => row >= start)
-      .reduce((sum, { rows, points }) => sum + rows * points, 0)
-    const { pictures, charts } = addTree(draft, plan, drawn, Math.floor((room - used) / rowPoints))
+    draft.heading(treeTitle(drawn.tree.tree))
+    const used = pointsBetween(draft.heights, start, draft.next)
+    const { pictures, charts } = addTree(draft, plan, drawn, Math.floor((room - used) / standardRow))
     pages.pictures.push(...pictures)
     pages.charts.push(...charts)
   }

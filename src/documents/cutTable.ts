@@ -48,6 +48,12 @@ export function describeTree(tree: Tree): string {
   return [tree.species, tree.site].filter((part) => part.trim() !== '').join(', ')
 }
 
+/** "Tree T02: Pin oak, Gate lawn", the heading of a part about one tree. */
+export function treeTitle(tree: Tree): string {
+  const about = describeTree(tree)
+  return about === '' ? `Tree ${tree.id}` : `Tree ${tree.id}: ${about}`
+}
+
 /** What the rows of a tree have in common. */
 interface Heading {
   id: string

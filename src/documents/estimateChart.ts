@@ -1,11 +1,12 @@
-import { Money, printMoney } from '../../shared/money'
-import type { Estimate, EstimateLine } from '../arbor/price/estimate'
+import { printMoney } from '../../shared/money'
+import type { Estimate } from '../arbor/price/estimate'
 import { chartRows } from './chartRoom'
 import type { SheetDraft } from './draft'
 import { at, down } from './estimateColumns'
 import { formulaRow } from './estimateTotals'
 import { moneyFormat } from './moneyFormat'
 import { looks, palette } from './palette'
+import { pricesByVisit } from './pricesByVisit'
 import type { SheetChart } from './sheet'
 
 /** A chart and the rows that belong to it, heading included. */
@@ -13,28 +14,6 @@ export interface ChartBlock {
   chart: SheetChart
   from: number
   to: number
-}
-
-interface VisitPrice {
-  visit: number
-  label: string
-  price: Money
-}
-
-/** "2026" or "2028–2029": trees of different life stages come to their second visit in different years. */
-function yearsOf(lines: readonly EstimateLine[]): string {
-  const years = lines.map(({ year }) => year)
-  const [first, last] = [Math.min(...years), Math.max(...years)]
-  return first === last ? String(first) : `${String(first)}–${String(last)}`
-}
-
-function pricesByVisit({ lines }: Estimate): VisitPrice[] {
-  const visits = [...new Set(lines.map(({ visit }) => visit))].sort((a, b) => a - b)
-  return visits.map((visit) => {
-    const own = lines.filter((line) => line.visit === visit)
-    const price = own.reduce((sum, line) => sum.plus(line.price), new Money(0))
-    return { visit, label: `Visit ${String(visit)}, ${yearsOf(own)}`, price }
-  })
 }
 
 /**
@@ -47,7 +26,9 @@ export function addPriceChart(draft: SheetDraft, estimate: Estimate, first: numb
   const range = (column: 'visit' | 'price') => down(column, first, lines.length)
   draft.section('Price by visit')
   const top = draft.next
-  const prices = pricesByVisit(estimate)
+  const prices = pricesByVisit(lines, estimate).map(({ visit, years, price }) => {
+    return { visit, label: `Visit ${String(visit)}, ${years}`, price }
+  })
   for (const { visit, label, price } of prices) {
     const formula = `SUMIF(${range('visit')},${String(visit)},${range('price')})`
     formulaRow(draft, label, [['price', formula, price.toNumber()]], looks.body)

@@ -1,4 +1,4 @@
-import type { Content, SheetDescription } from './sheet'
+import { isFormula, type Content, type SheetDescription } from './sheet'
 
 /** A name and whatever may stand beside it in a formula without making it another name. */
 function finder(names: readonly string[]): RegExp {
@@ -27,9 +27,7 @@ export function withFreeNames(description: SheetDescription, taken: ReadonlySet<
   const suffix = `_${String(number)}`
   const find = finder(names.map(({ name }) => name))
   const cell = (content: Content): Content =>
-    typeof content === 'object' && content !== null && 'formula' in content
-      ? { value: content.value, formula: renamed(content.formula, find, suffix) }
-      : content
+    isFormula(content) ? { value: content.value, formula: renamed(content.formula, find, suffix) } : content
   return {
     ...description,
     names: names.map(({ name, area }) => ({ name: `${name}${suffix}`, area })),

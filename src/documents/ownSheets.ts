@@ -1,3 +1,4 @@
+import { quotedPrefix } from '../../shared/cells'
 import type { DocumentKind } from './sheet'
 
 /** Title in the first cell of each document, which is also how a sheet is known to be ours. */
@@ -39,7 +40,7 @@ export function ownName(kind: DocumentKind, number = 1): string {
 
 /** The first cell of a sheet as a workbook name refers to it, without "=": 'Cut plan'!$A$1. */
 export function firstCellOf(sheetName: string): string {
-  return `'${sheetName.replaceAll("'", "''")}'!$A$1`
+  return `${quotedPrefix(sheetName)}$A$1`
 }
 
 const firstCell = /^=?(?:'((?:[^']|'')+)'|([^'!#]+))!\$A\$1$/

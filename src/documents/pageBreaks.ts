@@ -21,6 +21,11 @@ export const printMargins = { beside: 36, above: 54 } as const
  */
 const widerColumns = 1.07
 
+/** Width in points of columns of so many characters of the standard font: 7 pixels each and 5 a column, 96 to 72. */
+export function columnPoints(...characters: readonly number[]): number {
+  return characters.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
+}
+
 type Paper = Pick<PageSetup, 'paper' | 'orientation' | 'columns'>
 
 function pointsOf({ paper, orientation }: Paper): { across: number; down: number } {
@@ -29,12 +34,11 @@ function pointsOf({ paper, orientation }: Paper): { across: number; down: number
 }
 
 /**
- * The scale in whole percent, at most 100, at which the columns are one page across in every program. Widths in
- * characters: 7 pixels each and 5 a column, 96 to 72 points. A sheet with page breaks of its own is printed at a scale,
+ * The scale in whole percent, at most 100, at which the columns are one page across in every program. A sheet with page breaks of its own is printed at a scale,
  * since Excel passes over such breaks where it is told to fit a page (from memory).
  */
 export function pageScale(page: Paper, widths: readonly number[]): number {
-  const wide = widths.slice(0, page.columns).reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
+  const wide = columnPoints(...widths.slice(0, page.columns))
   const room = pointsOf(page).across - 2 * printMargins.beside
   return Math.min(100, Math.floor((100 * room) / (widerColumns * wide)))
 }
@@ -42,6 +46,16 @@ export function pageScale(page: Paper, widths: readonly number[]): number {
 /** Points of rows that a page holds, less a little for rounding. */
 export function pageRoom(page: Paper, widths: readonly number[]): number {
   return (pointsOf(page).down - 2 * printMargins.above - 12) / (pageScale(page, widths) / 100)
+}
+
+/** Points of the rows from one up to another, the second not included. */
+export function pointsBetween(heights: readonly RowHeight[], from: number, to: number): number {
+  let points = Math.max(0, to - from) * standardRow
+  for (const { row, rows, points: height } of heights) {
+    const count = Math.min(row + rows, to) - Math.max(row, from)
+    if (count > 0) points += count * (height - standardRow)
+  }
+  return points
 }
 
 function heightsOf(heights: readonly RowHeight[], count: number): Float64Array {

@@ -1,5 +1,5 @@
 import { SheetDraft, type TableColumn } from './draft'
-import { pageBreaks, pageRoom, standardRow, type PageMarks } from './pageBreaks'
+import { pageBreaks, pageRoom, pointsBetween, type PageMarks } from './pageBreaks'
 import { looks, palette } from './palette'
 import type { Content, Format, PageSetup, SheetDescription } from './sheet'
 import { foldText, linesNeeded, pointsForLines } from './wrapping'
@@ -209,16 +209,6 @@ export class PrintedDraft extends SheetDraft {
     for (const { from, columns } of places) this.format(row, from, 1, columns, toWriteOn)
   }
 
-  /** Points of the rows set so far from a row on. */
-  private pointsSince(start: number): number {
-    let points = (this.next - start) * standardRow
-    for (const { row, rows, points: height } of this.heights) {
-      const count = row + rows - Math.max(row, start)
-      if (count > 0) points += count * (height - standardRow)
-    }
-    return points
-  }
-
   /** Points that a row of a table takes for its wrapped columns. */
   private rowPoints(cells: readonly Content[], wrapping: readonly number[]): number {
     let most = 1
@@ -260,7 +250,7 @@ export class PrintedDraft extends SheetDraft {
   ): void {
     const wrapping = wrappedOf(columns)
     const room = pageRoom(page, this.widths) - pointsForLines(headerLines, this.size) - sumsRoom
-    let left = room - this.pointsSince(start)
+    let left = room - pointsBetween(this.heights, start, this.next)
     let onPage: Content[][] = []
     for (const cells of body) {
       const points = this.rowPoints(cells, wrapping)

@@ -10,10 +10,19 @@ export type Content =
   | number
   | boolean
   | null
-  /** A native formula in A1 notation, with "=", and the value the engine computed for it. */
-  | { formula: string; value: number | string }
+  | Formula
   /** An Excel date serial. */
   | { date: number }
+
+/** A native formula in A1 notation, with "=", and the value the engine computed for it. */
+export interface Formula {
+  formula: string
+  value: number | string
+}
+
+export function isFormula(content: Content | undefined): content is Formula {
+  return typeof content === 'object' && content !== null && 'formula' in content
+}
 
 /** A rectangle within the sheet, from 0. */
 export interface Area {

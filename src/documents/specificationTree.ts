@@ -1,6 +1,6 @@
 import type { Cut, TreePlan, Visit } from '../arbor/plan/plan'
 import { showDiameter, showHeight, systems, type UnitSystem } from '../../shared/units'
-import { describeTree } from './cutTable'
+import { treeTitle } from './cutTable'
 import { printedLateral } from './printedLengths'
 import { byPurpose, type PurposeGroup } from './purposes'
 import { capital, ceilingPercent, counted, listed, namedLimbs, sentence } from './sentences'
@@ -85,11 +85,6 @@ function uncut(plan: TreePlan): string {
   return 'None at present.'
 }
 
-function titleOf({ tree }: TreePlan): string {
-  const about = describeTree(tree)
-  return about === '' ? `Tree ${tree.id}` : `Tree ${tree.id}: ${about}`
-}
-
 function leaderOf({ leader }: TreePlan): string {
   const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
   return `${name}: ${sentence(leader.reason)}${leader.confirm ? ' To be confirmed on site before the first cut.' : ''}`
@@ -110,7 +105,7 @@ function amountOf({ allowedBasis }: TreePlan, { cuts, allowedRemoval, dose }: Vi
 
 /** Objective, parts, cuts, amount and interval of one tree. Lengths in the units of the system. */
 export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecification {
-  const title = titleOf(plan)
+  const title = treeTitle(plan.tree)
   const [first, ...later] = plan.visits.filter(({ cuts }) => cuts.length > 0)
   if (first === undefined)
     return { tree: plan.tree.id, title, clauses: [{ label: 'Work', lines: [uncut(plan)] }] }

@@ -1,6 +1,6 @@
 import { showDiameter, showHeight, systems, type UnitSystem } from '../../shared/units'
 import type { Cut } from '../arbor/plan/plan'
-import { describeTree } from './cutTable'
+import { treeTitle } from './cutTable'
 import { heightOfCut } from './cutWords'
 import type { TableColumn } from './draft'
 import { palette } from './palette'
@@ -131,10 +131,9 @@ function addReasons(draft: PrintedDraft, cuts: readonly Cut[], system: UnitSyste
 /** One tree of the round: what it is, what bounds the work, its cuts in order. */
 export function addStop(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   const { tree, visit } = stop
-  const described = describeTree(tree.tree)
   draft.keepTogether()
   draft.blank()
-  draft.prose(`Tree ${tree.tree.id}${described === '' ? '' : `: ${described}`}`, treeHeading)
+  draft.prose(treeTitle(tree.tree), treeHeading)
   draft.format(draft.next - 1, 0, 1, draft.widths.length, ruledOff)
   addFacts(draft, stop, system)
   const cuts = inSequence(visit.cuts)

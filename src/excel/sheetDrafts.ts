@@ -1,3 +1,4 @@
+import { quotedPrefix } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { isNameOf, withFreeNames } from '../documents/namedCells'
 import { freeSheetName, ownName, usersSheets } from '../documents/ownSheets'
@@ -51,8 +52,7 @@ export async function lookAround(context: Excel.RequestContext): Promise<Surroun
 /** The names of cells that an earlier sheet of this document has, in lower case. */
 function namesOn(sheet: OwnSheet | null, description: SheetDescription, around: Surroundings): string[] {
   if (sheet === null) return []
-  const quoted = `'${sheet.sheetName.replaceAll("'", "''")}'!`
-  const starts = [`=${quoted}`, `=${sheet.sheetName}!`]
+  const starts = [`=${quotedPrefix(sheet.sheetName)}`, `=${sheet.sheetName}!`]
   return [...around.formulas]
     .filter(
       ([name, formula]) => isNameOf(description, name) && starts.some((start) => formula.startsWith(start))

@@ -1,11 +1,7 @@
-import type { Area, Content, SheetDescription } from '../documents/sheet'
+import { isFormula, type Area, type Content, type SheetDescription } from '../documents/sheet'
 
 /** Formulas in one request at most: each is some dozens of characters. */
 const formulasAtOnce = 5000
-
-function isFormula(content: Content | undefined): content is { formula: string; value: number | string } {
-  return typeof content === 'object' && content !== null && 'formula' in content
-}
 
 /** The runs of formulas in a row, from the left. */
 function runsOf(row: readonly Content[]): { column: number; columns: number }[] {

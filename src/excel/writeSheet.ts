@@ -1,4 +1,5 @@
 import type { Area, Content, Format, SheetDescription } from '../documents/sheet'
+import { columnPoints } from '../documents/pageBreaks'
 import { typedText } from '../documents/typedText'
 import type { DrawingPainter } from '../documents/drawing/painter'
 import { addTables, setUpPage } from './pageAndTables'
@@ -19,11 +20,6 @@ export interface Writing {
   painter?: DrawingPainter | undefined
   /** Told after each request how many of its share of steps are done. */
   onStep?: ((cells: number) => void) | undefined
-}
-
-/** Width in points of a column of so many characters of the standard font: 7 pixels each and 5 between, 96 to 72. */
-export function columnPoints(characters: number): number {
-  return (characters * 7 + 5) * 0.75
 }
 
 /** Sends what has been asked for so far, without the screen following every step. */

@@ -1,14 +1,12 @@
 import type { DataValidation } from 'hucre'
-import { cellAddress } from '../../shared/cells'
+import { areaOf } from '../../shared/cells'
 import { numberOrText } from '../documents/cellRuleFormula'
 import type { CellRule, SheetDescription } from '../documents/sheet'
 
 function validationOf(rule: CellRule): DataValidation {
   const { area, takes, sentence } = rule
-  const first = cellAddress(area.row, area.column)
-  const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
   const place = {
-    range: first === last ? first : `${first}:${last}`,
+    range: areaOf(area),
     allowBlank: true,
     showErrorMessage: true,
     errorTitle: 'Not taken',

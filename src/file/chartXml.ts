@@ -2,7 +2,7 @@
  * A chart of columns and lines as its part of an .xlsx (DrawingML charts, ECMA-376 part 1, 21.2, whose order of elements
  * a reader insists on). It is our own since the file library writes one kind of chart at a time and no stored values.
  */
-import { columnLetters, sheetPrefix } from '../../shared/cells'
+import { absoluteArea, sheetPrefix } from '../../shared/cells'
 import { chartSizes, needsLegend, type ChartMark } from '../documents/chartMarks'
 import { markup } from '../documents/drawing/toSvg'
 import { palette } from '../documents/palette'
@@ -37,10 +37,8 @@ const spaces = {
 /** A line that is not drawn has the least width, by which it is known again when a file is opened. */
 export const undrawnWidth = 0.25
 
-export function absoluteRange(sheet: string, { row, column, rows, columns }: Area): string {
-  const cell = (r: number, c: number) => `$${columnLetters(c)}$${String(r + 1)}`
-  const [first, last] = [cell(row, column), cell(row + rows - 1, column + columns - 1)]
-  return sheetPrefix(sheet) + (first === last ? first : `${first}:${last}`)
+export function absoluteRange(sheet: string, area: Area): string {
+  return sheetPrefix(sheet) + absoluteArea(area)
 }
 
 function cellsOf({ cellAt }: FileChart, area: Area): (string | number | null)[] {

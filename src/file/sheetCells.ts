@@ -1,6 +1,6 @@
 import type { Cell, CellStyle, CellValue } from 'hucre'
 import { isErrorText } from '../../shared/cells'
-import type { Content, SheetDescription } from '../documents/sheet'
+import { isFormula, type Content, type Formula, type SheetDescription } from '../documents/sheet'
 import { fitCell, startsFormula } from '../documents/typedText'
 import { SheetLooks, type CellLook, type RowLook } from './workbookStyles'
 
@@ -40,7 +40,7 @@ function ownCell(content: Content, style: CellStyle | undefined): Partial<Cell> 
     if (startsFormula(text)) return { value: text, style: { ...style, numFmt: '@' } }
     return { value: text, style, richText: [{ text }] }
   }
-  const { formula, value: result } = content as { formula: string; value: number | string }
+  const { formula, value: result } = content as Formula
   return { value: result, style, formula: formula.slice(1), formulaResult: result }
 }
 
@@ -53,8 +53,7 @@ function usualLooks({ rows, widths }: SheetDescription, looks: SheetLooks): (Cel
     if (counts === undefined) values.set(look, (counts = widths.map(() => 0)))
     for (let c = 0; c < row.length; c++) {
       const content = row[c]
-      if (content !== null && !(typeof content === 'object' && 'formula' in content))
-        counts[c] = (counts[c] ?? 0) + 1
+      if (content !== null && !isFormula(content)) counts[c] = (counts[c] ?? 0) + 1
     }
   })
   return widths.map((_, c) => {

@@ -1,7 +1,8 @@
 import type { CellStyle } from 'hucre'
 import type { Area, Format, SheetDescription } from '../documents/sheet'
 
-const rgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })
+/** A colour #rrggbb as the file library has it. */
+export const rgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })
 
 const vertical = { top: 'top', middle: 'center', bottom: 'bottom' } as const
 

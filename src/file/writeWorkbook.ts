@@ -1,9 +1,9 @@
 import type { WriteSheet } from 'hucre/xlsx'
 import type { NamedRange, TableDefinition } from 'hucre'
-import { cellAddress, columnLetters } from '../../shared/cells'
+import { absoluteArea, areaOf, quotedPrefix } from '../../shared/cells'
 import { withFreeNames } from '../documents/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../documents/ownSheets'
-import type { Area, DocumentKind, SheetDescription } from '../documents/sheet'
+import type { DocumentKind, SheetDescription } from '../documents/sheet'
 import { pageScale, printMargins } from '../documents/pageBreaks'
 import { validationsOf } from './cellRules'
 import { conditionalRulesOf } from './conditionalLooks'
@@ -17,11 +17,6 @@ export function fileWidth(characters: number): number {
   return Math.trunc(((characters * 7 + 5) / 7) * 256) / 256
 }
 
-function rangeOf(area: Area): string {
-  const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
-  return `${cellAddress(area.row, area.column)}:${last}`
-}
-
 function tablesOf(description: SheetDescription, taken: Set<string>): TableDefinition[] {
   return description.tables.map(({ name, area }) => {
     let free = name
@@ -30,7 +25,7 @@ function tablesOf(description: SheetDescription, taken: Set<string>): TableDefin
     const headers = description.rows[area.row]?.slice(area.column, area.column + area.columns) ?? []
     return {
       name: free,
-      range: rangeOf(area),
+      range: areaOf(area),
       columns: headers.map((header) => ({ name: String(header) })),
       style: 'TableStyleLight1',
       showRowStripes: false,
@@ -92,25 +87,19 @@ async function sheetOf(
 function titleRows(description: SheetDescription, sheetName: string): NamedRange[] {
   const row = description.page.titleRow
   if (row === null) return []
-  const quotedName = `'${sheetName.replaceAll("'", "''")}'`
-  const range = `${quotedName}!$${String(row + 1)}:$${String(row + 1)}`
+  const range = `${quotedPrefix(sheetName)}$${String(row + 1)}:$${String(row + 1)}`
   return [{ name: '_xlnm.Print_Titles', range, scope: sheetName }]
 }
 
 /** What is printed: the columns described, however far a text runs over. A name of its own for the same reason. */
 function printArea({ rows, widths, page }: SheetDescription, sheetName: string): NamedRange {
-  const range = `'${sheetName.replaceAll("'", "''")}'!$A$1:$${columnLetters((page.columns ?? widths.length) - 1)}$${String(rows.length)}`
-  return { name: '_xlnm.Print_Area', range, scope: sheetName }
+  const area = { row: 0, column: 0, rows: rows.length, columns: page.columns ?? widths.length }
+  return { name: '_xlnm.Print_Area', range: quotedPrefix(sheetName) + absoluteArea(area), scope: sheetName }
 }
 
 /** The cells that formulas call by name. */
 function namedCells({ names = [] }: SheetDescription, sheetName: string): NamedRange[] {
-  const quotedName = `'${sheetName.replaceAll("'", "''")}'`
-  return names.map(({ name, area }) => {
-    const first = `$${columnLetters(area.column)}$${String(area.row + 1)}`
-    const last = `$${columnLetters(area.column + area.columns - 1)}$${String(area.row + area.rows)}`
-    return { name, range: `${quotedName}!${first === last ? first : `${first}:${last}`}` }
-  })
+  return names.map(({ name, area }) => ({ name, range: quotedPrefix(sheetName) + absoluteArea(area) }))
 }
 
 /** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */

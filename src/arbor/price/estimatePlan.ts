@@ -1,4 +1,4 @@
-import { Money, roundMoney } from '../../../shared/money'
+import { Money, roundMoney, sumPrinted } from '../../../shared/money'
 import { dayOf, readSerial } from '../../../shared/serialDate'
 import type { Plan } from '../plan/plan'
 import type { Estimate, EstimateLine } from './estimate'
@@ -57,7 +57,7 @@ export function estimatePlan(plan: Plan, rates: Rates = inventedRatesIn[plan.sys
   const shares = sharesOfYears(work, years, rates.minorDigits)
   const hour = crewHour(rates)
   const lines = work.map((line, index) => priced(line, shares[index] ?? new Money(0), hour, rates))
-  const subtotal = lines.reduce((sum, line) => sum.plus(line.price), new Money(0))
+  const subtotal = sumPrinted(lines, ({ price }) => price, rates.minorDigits)
   const tax = roundMoney(subtotal.times(rates.taxRate), rates.minorDigits)
   return {
     currency: rates.currency,

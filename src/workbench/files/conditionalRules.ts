@@ -5,6 +5,7 @@
 import type { CellStyle, ConditionalRule } from 'hucre'
 import type { AddedLook, ConditionalFormat } from '../book'
 import { areaAddress, parseAddress } from '../host/addresses'
+import { addedStyle } from '../../file/conditionalLooks'
 import { fileColor } from './cellStyle'
 import { fromFileFormula, toFileFormula } from './formulaNames'
 
@@ -61,20 +62,6 @@ export function withoutShown(rules: ConditionalRule[] | undefined): ConditionalR
   return others?.length === 0 ? undefined : others
 }
 
-function styleOf({ bold, italic, color, fill }: AddedLook): CellStyle {
-  const letters = fileColor(color)
-  const ground = fileColor(fill)
-  const font = {
-    ...(bold ? { bold } : {}),
-    ...(italic ? { italic } : {}),
-    ...(letters ? { color: letters } : {})
-  }
-  return {
-    ...(Object.keys(font).length > 0 ? { font } : {}),
-    ...(ground ? { fill: { type: 'pattern', pattern: 'solid', fgColor: ground, bgColor: ground } } : {})
-  }
-}
-
 /** The book's come first, in their order; those kept from the file follow in theirs. */
 export function writeConditionalFormats(
   formats: ConditionalFormat[],
@@ -87,7 +74,7 @@ export function writeConditionalFormats(
       priority: 0,
       formula: toFileFormula(formula),
       range: areas.map(areaAddress).join(' '),
-      style: styleOf(look)
+      style: addedStyle(look, fileColor(look.color), fileColor(look.fill))
     }))
   const others = [...kept].sort((a, b) => a.priority - b.priority)
   return [...own, ...others].map((rule, index) => ({ ...rule, priority: index + 1 }))

@@ -1,4 +1,5 @@
 /** The contents of the grid as an .xlsx: values with their formulas, looks, tables, rules, names and what was kept. */
+import { quotedPrefix } from '../../../shared/cells'
 import type { IWorksheetData } from '@univerjs/core'
 import type {
   DataValidation,
@@ -150,7 +151,7 @@ function printNames(contents: BookContents): NamedRange[] {
       if (!address) return []
       const corners = address.replaceAll('$', '').split(':')
       const [from = '', to = from] = corners.map((corner) => corner.replace(/[A-Z]+|\d+/g, '$$$&'))
-      const range = `'${(sheet.name ?? '').replaceAll("'", "''")}'!${from}:${to}`
+      const range = `${quotedPrefix(sheet.name ?? '')}${from}:${to}`
       return [{ name, range, scope: sheet.name }]
     }
     return [...named('_xlnm.Print_Area', printArea), ...named('_xlnm.Print_Titles', titleRows)]

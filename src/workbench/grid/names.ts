@@ -1,4 +1,5 @@
 /** The workbook's names. The grid holds the visible ones, without the leading "=" of the book; the extras hold the others. */
+import { quotedPrefix } from '../../../shared/cells'
 import { generateRandomId } from '@univerjs/core'
 import {
   IDefinedNamesService,
@@ -35,8 +36,7 @@ function hide(context: GridContext, { name, formula }: NameInfo): HiddenName {
 function unhide(context: GridContext, { name, sheetId, rest }: HiddenName): NameInfo {
   if (sheetId === null) return { name, formula: rest, visible: false }
   const sheet = context.workbook().getSheetBySheetId(sheetId)
-  const quoted = sheet && `'${sheet.getName().replaceAll("'", "''")}'`
-  return { name, formula: quoted ? `=${quoted}!${rest}` : '=#REF!', visible: false }
+  return { name, formula: sheet ? `=${quotedPrefix(sheet.getName())}${rest}` : '=#REF!', visible: false }
 }
 
 const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase()
