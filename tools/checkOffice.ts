@@ -12,35 +12,22 @@ import { readInventory } from '../src/arbor/measure/readInventory'
 import { planInventory } from '../src/arbor/plan/planInventory'
 import { estimatePlan } from '../src/arbor/price/estimatePlan'
 import { withinBudget } from '../src/arbor/price/offers'
-import { inventedRatesIn, type Rates } from '../src/arbor/price/rates'
+import { inventedRatesIn } from '../src/arbor/price/rates'
 import { describeDocuments, planDocuments } from '../src/documents/describeDocuments'
 import { describeEstimate } from '../src/documents/estimateSheet'
 import { moneyFormat } from '../src/documents/moneyFormat'
 import { describeRates } from '../src/documents/ratesSheet'
 import { describeRules } from '../src/documents/rulesSheet'
-import { isFormula, type Content, type SheetDescription } from '../src/documents/sheet'
+import { isFormula, type SheetDescription } from '../src/documents/sheet'
 import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
 import { SheetLooks } from '../src/file/workbookStyles'
 import { writeWorkbook } from '../src/file/writeWorkbook'
+import { spoiled, yenRates } from '../tests/documents/sheetFormulas'
 import { MissingProgram, OfficeSuite, pagesOf } from './officeSuite'
 
 const folder = join(__dirname, '..', 'build', 'office')
 
-/** Invented, and unlike the default rates in every way that the formulas know. */
-const otherRates: Rates = {
-  ...inventedRatesIn['cm-m'],
-  currency: 'JPY',
-  minorDigits: 0,
-  profitKind: 'markup',
-  profitRate: '0.22',
-  wage: '3100',
-  equipmentHour: '2800',
-  mobilisation: '10007',
-  loadCharge: '5000',
-  disposalPerWeight: '7',
-  minimumPerTree: '4000',
-  taxRate: '0.1'
-}
+const otherRates = { ...yenRates, taxRate: '0.1' }
 
 /** Every document of the sample, the sheets a person owns, and a second estimate at other rates. */
 function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[] } {
@@ -58,12 +45,6 @@ function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[
 }
 
 const wrong = -98765.4321
-
-function spoiled(description: SheetDescription): SheetDescription {
-  const cell = (content: Content): Content =>
-    isFormula(content) ? { formula: content.formula, value: wrong } : content
-  return { ...description, rows: description.rows.map((row) => row.map(cell)) }
-}
 
 /** Money to the last minor unit; any other number to a billionth of itself. */
 function agrees(wanted: number | string, found: unknown, money: number | null): boolean {
@@ -99,7 +80,7 @@ function compare(description: SheetDescription, rows: readonly unknown[][], digi
 async function checkFormulas(suite: OfficeSuite): Promise<string[]> {
   const { sheets, minorDigits } = documentsOfSample()
   const path = join(folder, 'sample.xlsx')
-  writeFileSync(path, await writeWorkbook(sheets.map(spoiled)))
+  writeFileSync(path, await writeWorkbook(sheets.map((description) => spoiled(description, wrong))))
   const [made = ''] = suite.convert([path], 'xlsx', join(folder, 'reckoned'))
   const reckoned = await readXlsx(readFileSync(made))
   const results = sheets.map((sheet, index) => {
@@ -123,7 +104,7 @@ async function checkPrints(suite: OfficeSuite): Promise<string[]> {
   const files = await Promise.all(
     sheets.map(async (sheet, index) => {
       const path = join(folder, `${String(index + 1)} ${sheet.name}.xlsx`)
-      writeFileSync(path, await writeWorkbook([spoiled(sheet)]))
+      writeFileSync(path, await writeWorkbook([spoiled(sheet, wrong)]))
       return path
     })
   )

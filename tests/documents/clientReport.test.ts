@@ -4,7 +4,7 @@ import { inventedRates } from '../../src/arbor/price/rates'
 import { cautions, draftNotice, inventedRatesNotice } from '../../src/documents/cautions'
 import { describeClientReport, type Cover } from '../../src/documents/clientReport'
 import { yearSpans } from '../../src/documents/clientReportYears'
-import { metricRows, planOf, samplePlan } from './samplePlan'
+import { metricRows, planOf, samplePlan, withClosedWindow } from './samplePlan'
 import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
 
 const plan = samplePlan()
@@ -290,17 +290,7 @@ describe('the years side by side', () => {
   })
 
   test('warns on its front and where the client signs of a window that is closed', () => {
-    const closed = samplePlan()
-    closed.timing = [
-      {
-        state: 'closed',
-        concern: 'region',
-        sentence: 'An invented window is closed.',
-        source: 'invented for this test',
-        certainty: 'read',
-        trees: closed.trees.slice(0, 1)
-      }
-    ]
+    const closed = withClosedWindow()
     const report = linesOf(describeClientReport(closed, estimate, cover))
     const at = report.flatMap((line, row) => (line.includes('An invented window is closed.') ? [row] : []))
     const row = (title: string) => report.findIndex((line) => line.startsWith(title))

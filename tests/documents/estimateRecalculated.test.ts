@@ -29,27 +29,12 @@ import {
   type Workbench
 } from '../browser/workbench'
 import { samplePlan } from './samplePlan'
-import { formulasOf } from './sheetFormulas'
+import { formulasOf, spoiled, yenRates } from './sheetFormulas'
 
 jest.setTimeout(90000)
 
 const plan = samplePlan()
 const dollars: Rates = { ...inventedRatesIn['in-ft'], taxRate: '0.0825' }
-/** Invented, and unlike the first in every way that the formulas know. */
-const yen: Rates = {
-  ...inventedRatesIn['cm-m'],
-  currency: 'JPY',
-  minorDigits: 0,
-  profitKind: 'markup',
-  profitRate: '0.22',
-  wage: '3100',
-  equipmentHour: '2800',
-  mobilisation: '10007',
-  loadCharge: '5000',
-  disposalPerWeight: '7',
-  minimumPerTree: '4000'
-}
-
 type OfferOf = (estimate: Estimate) => ChosenOffer
 const aThird: OfferOf = (estimate) => withinBudget(estimate, estimate.total.div(3))
 
@@ -59,17 +44,6 @@ const described = (rates: Rates, offerOf: OfferOf = aThird): SheetDescription =>
 }
 
 const wrong = -1
-
-function spoiled(description: SheetDescription): SheetDescription {
-  const rows = description.rows.map((row) =>
-    row.map((cell) =>
-      typeof cell === 'object' && cell !== null && 'formula' in cell
-        ? { formula: cell.formula, value: wrong }
-        : cell
-    )
-  )
-  return { ...description, rows }
-}
 
 let browser: Browser
 let workbench: Workbench
@@ -88,7 +62,9 @@ beforeEach(async () => {
 afterEach(() => desk.close())
 
 async function open(descriptions: SheetDescription[]): Promise<void> {
-  const buffer = Buffer.from(await writeWorkbook(descriptions.map(spoiled)))
+  const buffer = Buffer.from(
+    await writeWorkbook(descriptions.map((description) => spoiled(description, wrong)))
+  )
   await desk.page.locator('#choose').setInputFiles({ name: 'estimate.xlsx', mimeType: '', buffer })
   await desk.page.waitForFunction(() => document.getElementById('file')?.textContent === 'estimate.xlsx')
   await reloadedPane(desk)
@@ -117,7 +93,7 @@ async function compared(sheet: string, description: SheetDescription) {
 
 describe('the estimate, opened in a spreadsheet', () => {
   test('comes to what the engine says in every formula, for two sets of rates in one workbook', async () => {
-    const sheets = [described(dollars), described(yen, thisVisit)]
+    const sheets = [described(dollars), described(yenRates, thisVisit)]
     await open(sheets)
     for (const [index, name] of ['Estimate', 'Estimate (2)'].entries()) {
       const { differing, count } = await compared(name, sheets[index]!)

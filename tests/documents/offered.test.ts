@@ -7,7 +7,7 @@ import { grouped } from '../../src/documents/moneyFormat'
 import { at } from '../../src/documents/estimateColumns'
 import { describeDocuments, plainCover, planDocuments } from '../../src/documents/describeDocuments'
 import type { ChosenOffer } from '../../src/documents/offered'
-import type { Content, SheetDescription } from '../../src/documents/sheet'
+import { isFormula, type Content, type SheetDescription } from '../../src/documents/sheet'
 import { samplePlan } from './samplePlan'
 import { circle } from './sheetFormulas'
 import { runningText } from './sheetTexts'
@@ -39,8 +39,7 @@ const cases: [Case, ChosenOffer][] = [
   ['budget', budget]
 ]
 
-const stored = (cell: Content | undefined) =>
-  typeof cell === 'object' && cell !== null && 'formula' in cell ? cell : { formula: '', value: NaN }
+const stored = (cell: Content | undefined) => (isFormula(cell) ? cell : { formula: '', value: NaN })
 const rowOf = (sheet: SheetDescription, label: string, column = 0) =>
   sheet.rows.find((row) => String(row[column]).startsWith(label))!
 

@@ -9,6 +9,22 @@ export function samplePlan(): Plan {
   return planOf(sampleInventory, sampleSheetName)
 }
 
+/** The sample, its first tree in a window of an invented kind that is closed. */
+export function withClosedWindow(): Plan {
+  const plan = samplePlan()
+  plan.timing = [
+    {
+      state: 'closed',
+      concern: 'region',
+      sentence: 'An invented window is closed.',
+      source: 'invented for this test',
+      certainty: 'read',
+      trees: plan.trees.slice(0, 1)
+    }
+  ]
+  return plan
+}
+
 /** Any rows planned for a fixed day. */
 export function planOf(rows: Cell[][], sheet = 'Trees'): Plan {
   return planInventory(readInventory({ rows, sheet, top: 0, left: 0 }), { date: '2026-03-02' })

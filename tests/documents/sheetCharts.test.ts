@@ -10,7 +10,13 @@ import { describeCutPlan } from '../../src/documents/cutPlan'
 import { mostCharted } from '../../src/documents/cutPlanCharts'
 import { describeEstimate } from '../../src/documents/estimateSheet'
 import { foremostLimb } from '../../src/documents/drawing/ratioCourse'
-import type { Area, Content, SheetChart, SheetDescription } from '../../src/documents/sheet'
+import {
+  isFormula,
+  type Area,
+  type Content,
+  type SheetChart,
+  type SheetDescription
+} from '../../src/documents/sheet'
 import { madeInventory } from '../../bench/madeInventory'
 import { metricRows, planOf, samplePlan } from './samplePlan'
 
@@ -36,8 +42,7 @@ function cellsIn({ rows }: SheetDescription, area: Area): Content[] {
     .flatMap((row) => Array.from({ length: area.columns }, (_, at) => row[area.column + at] ?? null))
 }
 
-const valueOf = (content: Content): unknown =>
-  typeof content === 'object' && content !== null && 'formula' in content ? content.value : content
+const valueOf = (content: Content): unknown => (isFormula(content) ? content.value : content)
 
 const overlap = (one: Area, other: Area): boolean =>
   one.row < other.row + other.rows &&

@@ -1,5 +1,6 @@
 import { cellAddress } from '../../shared/cells'
-import type { Content, SheetDescription } from '../../src/documents/sheet'
+import { inventedRatesIn, type Rates } from '../../src/arbor/price/rates'
+import { isFormula, type Content, type SheetDescription } from '../../src/documents/sheet'
 
 export interface FormulaCell {
   row: number
@@ -13,11 +14,33 @@ export interface FormulaCell {
 export function formulasOf(description: SheetDescription): FormulaCell[] {
   return description.rows.flatMap((row, r) =>
     row.flatMap((content: Content, c) =>
-      typeof content === 'object' && content !== null && 'formula' in content
+      isFormula(content)
         ? [{ row: r, column: c, address: cellAddress(r, c), formula: content.formula, value: content.value }]
         : []
     )
   )
+}
+
+/** The sheet with this in place of every stored value, so that only what is reckoned anew can be right. */
+export function spoiled(description: SheetDescription, wrong: number): SheetDescription {
+  const cell = (content: Content): Content =>
+    isFormula(content) ? { formula: content.formula, value: wrong } : content
+  return { ...description, rows: description.rows.map((row) => row.map(cell)) }
+}
+
+/** Invented, and unlike the default rates in every way that the formulas know. */
+export const yenRates: Rates = {
+  ...inventedRatesIn['cm-m'],
+  currency: 'JPY',
+  minorDigits: 0,
+  profitKind: 'markup',
+  profitRate: '0.22',
+  wage: '3100',
+  equipmentHour: '2800',
+  mobilisation: '10007',
+  loadCharge: '5000',
+  disposalPerWeight: '7',
+  minimumPerTree: '4000'
 }
 
 /** The cells that a formula depends on, whole areas included, names looked up. */

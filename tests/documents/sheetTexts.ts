@@ -1,4 +1,4 @@
-import type { Content, SheetDescription } from '../../src/documents/sheet'
+import { isFormula, type Content, type SheetDescription } from '../../src/documents/sheet'
 
 export function textsOf(description: SheetDescription): string[] {
   return description.rows.flat().filter((cell): cell is string => typeof cell === 'string')
@@ -16,9 +16,7 @@ export function runningText(description: SheetDescription): string {
     .replace(/[•\s]+/g, ' ')
 }
 
-export function hasFormula(cell: Content): boolean {
-  return typeof cell === 'object' && cell !== null && 'formula' in cell
-}
+export const hasFormula: (cell: Content) => boolean = isFormula
 
 /** Words that promise safety or rate a risk. The cautions, which deny both, are taken out before. */
 export function promises(text: string, cautions: readonly string[]): string[] {

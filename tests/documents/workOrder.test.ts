@@ -4,7 +4,7 @@ import { cautions } from '../../src/documents/cautions'
 import { describeWorkOrder } from '../../src/documents/workOrder'
 import { crewDays, roundOf, type Stop } from '../../src/documents/workOrderDays'
 import { inSequence } from '../../src/documents/workOrderTree'
-import { metricRows, planOf, samplePlan } from './samplePlan'
+import { metricRows, planOf, samplePlan, withClosedWindow } from './samplePlan'
 import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
 
 const plan = samplePlan()
@@ -116,17 +116,7 @@ describe('the work order', () => {
   })
 
   test('says at its head which windows are closed, with the source', () => {
-    const closed = samplePlan()
-    closed.timing = [
-      {
-        state: 'closed',
-        concern: 'region',
-        sentence: 'An invented window is closed.',
-        source: 'invented for this test',
-        certainty: 'read',
-        trees: closed.trees.slice(0, 1)
-      }
-    ]
+    const closed = withClosedWindow()
     const order = runningText(describeWorkOrder(closed, estimate))
     expect(order).toContain('An invented window is closed. Source: invented for this test')
     expect(order.indexOf('An invented window')).toBeLessThan(order.indexOf('Cautions'))
