@@ -1,6 +1,6 @@
 import type { CellBlock } from '../shared/cells'
-import { readInParts } from '../src/arbor/measure/readInventory'
-import { planEachTree } from '../src/arbor/plan/planInventory'
+import { readInParts } from '../src/inventory/readInventory'
+import { planEachTree } from '../src/plan/planInventory'
 import { madeInventory } from './madeInventory'
 import { ratio, type Measurement } from './measure'
 

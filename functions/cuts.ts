@@ -1,4 +1,4 @@
-import { cutDiameter, cutDose, lateralMin } from '../src/arbor/measure/cuts'
+import { cutDiameter, cutDose, lateralMin } from '../src/formulas/cuts'
 import { refuse, type Refusal } from '../shared/refusal'
 import { length, positiveShare, share } from './argument'
 import { eachCell } from './runner'

@@ -1,6 +1,6 @@
-import { aspectRatio } from '../src/arbor/measure/aspectRatio'
-import { crownBaseMax, liveCrownRatio } from '../src/arbor/measure/liveCrown'
-import { projectedRatio } from '../src/arbor/plan/growth'
+import { aspectRatio } from '../src/formulas/aspectRatio'
+import { crownBaseMax, liveCrownRatio } from '../src/formulas/liveCrown'
+import { projectedRatio } from '../src/formulas/growth'
 import { height, length, number, positiveShare, word } from './argument'
 import { eachCell } from './runner'
 

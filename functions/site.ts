@@ -1,4 +1,4 @@
-import { wireDistance } from '../src/arbor/assess/wireDistance'
+import { wireDistance } from '../src/formulas/wireDistance'
 import { number } from './argument'
 import { eachCell } from './runner'
 

@@ -1,5 +1,5 @@
-import { stemsCombined } from '../src/arbor/measure/stems'
-import { treeHeight } from '../src/arbor/measure/treeHeight'
+import { stemsCombined } from '../src/formulas/stems'
+import { treeHeight } from '../src/formulas/treeHeight'
 import { length, number } from './argument'
 import { eachCell } from './runner'
 import { oneResult } from './together'

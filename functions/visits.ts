@@ -1,5 +1,5 @@
-import { allowedRemoval } from '../src/arbor/assess/allowedRemoval'
-import { nextVisit, visitsNeeded } from '../src/arbor/assess/visits'
+import { allowedRemoval } from '../src/formulas/allowedRemoval'
+import { nextVisit, visitsNeeded } from '../src/formulas/visits'
 import type { LifeStage, Vigor } from '../shared/choices'
 import { date, share, word } from './argument'
 import { eachCell } from './runner'

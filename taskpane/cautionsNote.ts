@@ -1,6 +1,6 @@
-import { cautions } from '../src/documents/cautions'
-import { disclosure } from './disclosure'
-import { el } from './elements'
+import { cautions } from '../src/sheets/cautions'
+import { disclosure } from './parts/disclosure'
+import { el } from './parts/elements'
 
 /** The cautions in three lines, for places where the whole list is one press away. */
 const inShort =

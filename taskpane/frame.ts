@@ -1,6 +1,6 @@
 import { version } from '../shared/version'
 import { cautionsList } from './cautionsNote'
-import { button, el } from './elements'
+import { button, el } from './parts/elements'
 import { inventoryNeeds } from './inventoryNeeds'
 
 /** The standing parts of the pane; everything else changes inside them. */

@@ -1,5 +1,5 @@
-import { disclosure } from './disclosure'
-import { el, facts } from './elements'
+import { disclosure } from './parts/disclosure'
+import { el, facts } from './parts/elements'
 
 /** What an inventory has to hold, for somebody who has none yet. */
 export function inventoryNeeds(): HTMLElement {

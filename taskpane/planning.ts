@@ -1,8 +1,8 @@
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
-import type { ReadingChoices } from '../src/arbor/measure/inventory'
-import type { Plan, TreePlan } from '../src/arbor/plan/plan'
-import type { Estimate } from '../src/arbor/price/estimate'
+import type { ReadingChoices } from '../src/inventory/inventory'
+import type { Plan, TreePlan } from '../src/plan/plan'
+import type { Estimate } from '../src/price/estimate'
 import type { Engine } from './engine'
 
 /** A plan with everything needed to show it, write it and make it again. */

@@ -1,5 +1,5 @@
-import { fill } from './elements'
-import { findingsByRow, limbCard, selectedRow, type RowFinding } from './limbCard'
+import { fill } from './parts/elements'
+import { findingsByRow, limbCard, selectedRow, type RowFinding } from './plan/limbCard'
 import type { Planned } from './planning'
 import type { SelectedCells } from './surface'
 

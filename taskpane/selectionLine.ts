@@ -1,6 +1,6 @@
 import { cellAddress, type CellBlock } from '../shared/cells'
 import type { Selected, SelectedCells } from './surface'
-import { count } from './wording'
+import { count } from './parts/wording'
 
 /** The selection's size in words: "Inventory!A1:P64: 63 rows, 16 columns", the header row not counted. */
 export function selectionWords(selected: Selected | null): string {

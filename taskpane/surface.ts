@@ -1,6 +1,6 @@
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
-import type { DocumentKind, SheetDescription } from '../src/documents/sheet'
+import type { DocumentKind, SheetDescription } from '../src/sheets/sheet'
 
 /** Cells of a sheet, rows and columns from 0. */
 export interface SelectedCells {

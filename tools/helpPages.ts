@@ -1,4 +1,4 @@
-import { cautions } from '../src/documents/cautions'
+import { cautions } from '../src/sheets/cautions'
 import { readFunctionDocs, type FunctionDoc } from './functionDocs'
 
 const escapes: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }

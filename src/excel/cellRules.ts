@@ -1,5 +1,5 @@
-import { numberOrText } from '../documents/cellRuleFormula'
-import type { SheetDescription } from '../documents/sheet'
+import { numberOrText } from '../sheets/cellRuleFormula'
+import type { SheetDescription } from '../sheets/sheet'
 
 /** What cells take, as the spreadsheet checks it while somebody types (ExcelApi 1.8). */
 export function addCellRules(sheet: Excel.Worksheet, { rules = [] }: SheetDescription): void {

@@ -1,4 +1,4 @@
-import type { SheetDescription } from '../documents/sheet'
+import type { SheetDescription } from '../sheets/sheet'
 
 /**
  * Looks that follow the cells (ExcelApi 1.6). Each new one goes before those there are, so that a later one wins; its

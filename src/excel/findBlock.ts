@@ -1,7 +1,7 @@
 import { isBlank } from '../../shared/cells'
-import { looksLikeHeaders } from '../../shared/headers'
+import { looksLikeHeaders } from '../inventory/headers'
 import { problem, type Problem } from '../../shared/problems'
-import { readOwnName } from '../documents/ownSheets'
+import { readOwnName } from '../sheets/ownSheets'
 import { addressOf, takeApart } from './addresses'
 import { sharedPart, surroundingBlock, type Area } from './surroundingBlock'
 

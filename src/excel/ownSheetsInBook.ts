@@ -1,6 +1,6 @@
 import type { Problem } from '../../shared/problems'
-import { readOwnName, titles, usersSheets, type OwnName } from '../documents/ownSheets'
-import type { DocumentKind } from '../documents/sheet'
+import { readOwnName, titles, usersSheets, type OwnName } from '../sheets/ownSheets'
+import type { DocumentKind } from '../sheets/sheet'
 import { inExcel, isProblem } from './failures'
 
 /** A sheet that was written from a plan and is still there. */

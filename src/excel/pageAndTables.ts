@@ -1,5 +1,5 @@
-import { pageScale, printMargins } from '../documents/pageBreaks'
-import type { SheetDescription } from '../documents/sheet'
+import { pageScale, printMargins } from '../sheets/pageBreaks'
+import type { SheetDescription } from '../sheets/sheet'
 
 /** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
 export function setUpPage(

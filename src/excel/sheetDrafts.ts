@@ -1,8 +1,8 @@
 import { quotedPrefix } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
-import { isNameOf, withFreeNames } from '../documents/namedCells'
-import { freeSheetName, ownName, usersSheets } from '../documents/ownSheets'
-import type { SheetDescription } from '../documents/sheet'
+import { isNameOf, withFreeNames } from '../sheets/namedCells'
+import { freeSheetName, ownName, usersSheets } from '../sheets/ownSheets'
+import type { SheetDescription } from '../sheets/sheet'
 import { inExcel } from './failures'
 import { ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
 

@@ -1,4 +1,4 @@
-import { isFormula, type Area, type Content, type SheetDescription } from '../documents/sheet'
+import { isFormula, type Area, type Content, type SheetDescription } from '../sheets/sheet'
 
 /** Formulas in one request at most: each is some dozens of characters. */
 const formulasAtOnce = 5000

@@ -1,5 +1,5 @@
-import { sheetPixelRatio, type DrawingPainter } from '../documents/drawing/painter'
-import type { SheetDescription, SheetPicture } from '../documents/sheet'
+import { sheetPixelRatio, type DrawingPainter } from '../drawing/paint/painter'
+import type { SheetDescription, SheetPicture } from '../sheets/sheet'
 
 /** What a picture counts for in the progress of a writing, in cells. */
 export const cellsAPicture = 200

@@ -1,7 +1,7 @@
 import type { DataValidation } from 'hucre'
 import { areaOf } from '../../shared/cells'
-import { numberOrText } from '../documents/cellRuleFormula'
-import type { CellRule, SheetDescription } from '../documents/sheet'
+import { numberOrText } from '../sheets/cellRuleFormula'
+import type { CellRule, SheetDescription } from '../sheets/sheet'
 
 function validationOf(rule: CellRule): DataValidation {
   const { area, takes, sentence } = rule

@@ -1,5 +1,5 @@
 /** Elements that every part of a chart is made of (DrawingML, ECMA-376 part 1, 20.1 and 21.2). */
-import type { SvgNode } from '../documents/drawing/svgNodes'
+import type { SvgNode } from '../drawing/paint/svgNodes'
 
 export type Node = SvgNode
 

@@ -3,10 +3,10 @@
  * a reader insists on). It is our own since the file library writes one kind of chart at a time and no stored values.
  */
 import { absoluteArea, sheetPrefix } from '../../shared/cells'
-import { chartSizes, needsLegend, type ChartMark } from '../documents/chartMarks'
-import { markup } from '../documents/drawing/toSvg'
-import { palette } from '../documents/palette'
-import type { Area, ChartSeries } from '../documents/sheet'
+import { chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
+import { markup } from '../drawing/paint/toSvg'
+import { palette } from '../sheets/palette'
+import type { Area, ChartSeries } from '../sheets/sheet'
 import { axisIds, labelAxis, valueAxis } from './chartAxes'
 import { node, solid, title, unitsAPoint, value, type Node } from './chartNodes'
 

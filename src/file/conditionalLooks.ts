@@ -1,6 +1,6 @@
 import type { CellStyle, Color, ConditionalRule } from 'hucre'
 import { areaOf } from '../../shared/cells'
-import type { ConditionalLook, SheetDescription } from '../documents/sheet'
+import type { ConditionalLook, SheetDescription } from '../sheets/sheet'
 import { rgb } from './workbookStyles'
 
 /**

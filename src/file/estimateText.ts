@@ -1,7 +1,7 @@
-import type { Estimate } from '../arbor/price/estimate'
+import type { Estimate } from '../price/estimate'
 import { printMoney } from '../../shared/money'
 import { kilogramsPerPound, systems, type UnitSystem } from '../../shared/units'
-import { inventedRatesNotice } from '../documents/cautions'
+import { inventedRatesNotice } from '../sheets/cautions'
 import { folded, row } from './textRows'
 
 const priceWidths = [14, -5, -6, -6, -10, -12, -14]

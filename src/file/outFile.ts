@@ -2,7 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises'
 import { resolve } from 'node:path'
 import { readXlsx } from 'hucre/xlsx'
 import { refuse, type Refusal } from '../../shared/refusal'
-import { readOwnName, usersSheets } from '../documents/ownSheets'
+import { readOwnName, usersSheets } from '../sheets/ownSheets'
 
 /** True where every sheet of the workbook is one that was written from a plan and is nobody's own: it may be written anew. */
 async function holdsOnlyOurs(bytes: Uint8Array): Promise<boolean> {

@@ -1,7 +1,7 @@
 import { dirname, join } from 'node:path'
 import { renderAsync } from '@resvg/resvg-js'
-import type { DrawingPainter } from '../documents/drawing/painter'
-import { toSvg } from '../documents/drawing/toSvg'
+import type { DrawingPainter } from '../drawing/paint/painter'
+import { toSvg } from '../drawing/paint/toSvg'
 
 /** The same letters on every machine, whatever fonts it has. */
 const fontFolder = join(dirname(require.resolve('dejavu-fonts-ttf/package.json')), 'ttf')

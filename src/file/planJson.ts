@@ -1,5 +1,5 @@
-import type { Plan, TreePlan, Visit } from '../arbor/plan/plan'
-import type { Estimate } from '../arbor/price/estimate'
+import type { Plan, TreePlan, Visit } from '../plan/plan'
+import type { Estimate } from '../price/estimate'
 import { printMoney } from '../../shared/money'
 import { version } from '../../shared/version'
 

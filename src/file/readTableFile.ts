@@ -4,10 +4,10 @@ import { dateToSerial, HucreError } from 'hucre'
 import { readXlsx, type CellValue, type Workbook } from 'hucre/xlsx'
 import type { Cell, CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
-import { readOwnName } from '../documents/ownSheets'
-import type { DocumentKind } from '../documents/sheet'
+import { readOwnName } from '../sheets/ownSheets'
+import type { DocumentKind } from '../sheets/sheet'
 import { decodeText, readCsv } from './csvFile'
-import { findInventory, type FileSheet } from './findInventory'
+import { findInventory, type FileSheet } from '../inventory/findInventory'
 
 /** The largest file that is read, in bytes; a hundred thousand limbs need about a tenth of it. */
 const largestFile = 200 * 1024 * 1024

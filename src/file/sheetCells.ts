@@ -1,7 +1,7 @@
 import type { Cell, CellStyle, CellValue } from 'hucre'
 import { isErrorText } from '../../shared/cells'
-import { isFormula, type Content, type Formula, type SheetDescription } from '../documents/sheet'
-import { fitCell, startsFormula } from '../documents/typedText'
+import { isFormula, type Content, type Formula, type SheetDescription } from '../sheets/sheet'
+import { fitCell, startsFormula } from '../sheets/typedText'
 import { SheetLooks, type CellLook, type RowLook } from './workbookStyles'
 
 /**

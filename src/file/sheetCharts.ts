@@ -1,6 +1,6 @@
 import type { SheetChart as LibraryChart } from 'hucre'
-import { chartMarks } from '../documents/chartMarks'
-import type { Content, SheetDescription } from '../documents/sheet'
+import { chartMarks } from '../sheets/chartMarks'
+import type { Content, SheetDescription } from '../sheets/sheet'
 import { drawnChart } from './fileCharts'
 
 function shown(content: Content): string | number | null {

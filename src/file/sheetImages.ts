@@ -1,6 +1,6 @@
 import type { SheetImage } from 'hucre'
-import { sheetPixelRatio } from '../documents/drawing/painter'
-import type { SheetPicture } from '../documents/sheet'
+import { sheetPixelRatio } from '../drawing/paint/painter'
+import type { SheetPicture } from '../sheets/sheet'
 import { filePainter } from './paintDrawing'
 
 async function imageOf({ area, width, height, alt, draw }: SheetPicture): Promise<SheetImage> {

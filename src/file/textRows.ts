@@ -1,4 +1,4 @@
-import { foldText } from '../documents/wrapping'
+import { foldText } from '../sheets/wrapping'
 
 /** Everything fits a window of this many characters. */
 export const textWidth = 100

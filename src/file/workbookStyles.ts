@@ -1,5 +1,5 @@
 import type { CellStyle } from 'hucre'
-import type { Area, Format, SheetDescription } from '../documents/sheet'
+import type { Area, Format, SheetDescription } from '../sheets/sheet'
 
 /** A colour #rrggbb as the file library has it. */
 export const rgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })

@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Cell } from '../../shared/cells'
-import { readInventory } from '../../src/arbor/measure/readInventory'
-import { typedNumber } from '../../src/arbor/measure/readNumber'
-import { planInventory } from '../../src/arbor/plan/planInventory'
+import { readInventory } from '../../src/inventory/readInventory'
+import { typedNumber } from '../../shared/numbers'
+import { planInventory } from '../../src/plan/planInventory'
 
 const page = readFileSync(join(__dirname, '../../docs/worked-trees.md'), 'utf8')
 const sections = page.split(/^## \d\. /m).slice(1)

@@ -1,13 +1,13 @@
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { describeCutPlan } from '../../src/documents/cutPlan'
-import { describeEstimate } from '../../src/documents/estimateSheet'
-import type { SheetDescription } from '../../src/documents/sheet'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
+import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
+import type { SheetDescription } from '../../src/sheets/sheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
 import { findOwnSheets } from '../../src/excel/ownSheetsInBook'
 import { readSelectedBlock } from '../../src/excel/readBlock'
 import { sampleInventory } from '../../src/file/sampleInventory'
-import { metricRows, planOf, samplePlan } from '../documents/samplePlan'
+import { metricRows, planOf, samplePlan } from '../sheets/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
 
 let office: InventoryBook

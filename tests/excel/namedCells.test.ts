@@ -1,12 +1,12 @@
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { inventedRatesIn } from '../../src/arbor/price/rates'
-import { describeEstimate } from '../../src/documents/estimateSheet'
-import { describeRates } from '../../src/documents/ratesSheet'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { inventedRatesIn } from '../../src/price/rates'
+import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
+import { describeRates } from '../../src/sheets/rates/ratesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
 import { formulaBlocks } from '../../src/excel/writeFormulas'
-import { formulasOf } from '../documents/sheetFormulas'
-import { samplePlan } from '../documents/samplePlan'
+import { formulasOf } from '../sheets/sheetFormulas'
+import { samplePlan } from '../sheets/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
 
 let office: InventoryBook

@@ -1,11 +1,11 @@
 /** Pictures on their way onto a sheet: in requests of a size that Excel takes, with progress, and with a way back. */
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { describeDocuments } from '../../src/documents/describeDocuments'
-import type { DrawingPainter } from '../../src/documents/drawing/painter'
-import type { SheetDescription } from '../../src/documents/sheet'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { describeDocuments } from '../../src/sheets/describeDocuments'
+import type { DrawingPainter } from '../../src/drawing/paint/painter'
+import type { SheetDescription } from '../../src/sheets/sheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
-import { samplePlan } from '../documents/samplePlan'
+import { samplePlan } from '../sheets/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
 
 const plan = samplePlan()

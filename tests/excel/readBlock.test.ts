@@ -1,4 +1,4 @@
-import { readInventory } from '../../src/arbor/measure/readInventory'
+import { readInventory } from '../../src/inventory/readInventory'
 import { blockUnchanged } from '../../src/excel/blockUnchanged'
 import { goToCell } from '../../src/excel/goTo'
 import { readSelectedBlock } from '../../src/excel/readBlock'

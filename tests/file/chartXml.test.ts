@@ -1,7 +1,7 @@
 /** The chart parts of an .xlsx: the order of their elements, their cells and their stored values. */
 import { JSDOM } from 'jsdom'
-import { chartMarks } from '../../src/documents/chartMarks'
-import type { SheetChart } from '../../src/documents/sheet'
+import { chartMarks } from '../../src/sheets/chartMarks'
+import type { SheetChart } from '../../src/sheets/sheet'
 import { chartXml, type FileChart } from '../../src/file/chartXml'
 
 const cells: (string | number | null)[][] = [

@@ -4,10 +4,10 @@ import { join } from 'node:path'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
 import { readArguments } from '../../src/file/arguments'
 import { textWidth } from '../../src/file/textRows'
-import { cautions } from '../../src/documents/cautions'
+import { cautions } from '../../src/sheets/cautions'
 import { isRefusal } from '../../shared/refusal'
 import { version } from '../../shared/version'
-import { metricRows } from '../documents/samplePlan'
+import { metricRows } from '../sheets/samplePlan'
 import { commandRun } from './commandRun'
 
 const folder = mkdtempSync(join(tmpdir(), 'limbwright-'))

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { writeXlsx } from 'hucre/xlsx'
 import type { Cell } from '../../shared/cells'
-import type { SheetDescription } from '../../src/documents/sheet'
+import type { SheetDescription } from '../../src/sheets/sheet'
 import { runCommandLine } from '../../src/file/commandLine'
 import { sampleInventory } from '../../src/file/sampleInventory'
 

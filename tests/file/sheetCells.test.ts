@@ -1,7 +1,7 @@
 /** The two ways cells take into the file must come out as the description says, whichever of them a cell takes. */
 import fc from 'fast-check'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
-import type { Area, Content, Format, SheetDescription } from '../../src/documents/sheet'
+import type { Area, Content, Format, SheetDescription } from '../../src/sheets/sheet'
 import { sheetCells } from '../../src/file/sheetCells'
 
 const columns = 4

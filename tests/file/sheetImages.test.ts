@@ -1,11 +1,11 @@
 import { readXlsx } from 'hucre/xlsx'
-import { byUrgency } from '../../src/arbor/plan/plan'
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { describeDocuments } from '../../src/documents/describeDocuments'
-import { sheetPixelRatio } from '../../src/documents/drawing/painter'
+import { byUrgency } from '../../src/plan/plan'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { describeDocuments } from '../../src/sheets/describeDocuments'
+import { sheetPixelRatio } from '../../src/drawing/paint/painter'
 import { filePainter } from '../../src/file/paintDrawing'
 import { writeWorkbook } from '../../src/file/writeWorkbook'
-import { samplePlan } from '../documents/samplePlan'
+import { samplePlan } from '../sheets/samplePlan'
 
 const plan = samplePlan()
 const drawnTrees = byUrgency(plan).filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))

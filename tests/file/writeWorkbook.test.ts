@@ -1,11 +1,11 @@
 import { readXlsx } from 'hucre/xlsx'
-import { describeCutPlan } from '../../src/documents/cutPlan'
-import { describeEstimate } from '../../src/documents/estimateSheet'
-import type { SheetDescription } from '../../src/documents/sheet'
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { pageScale } from '../../src/documents/pageBreaks'
+import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
+import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
+import type { SheetDescription } from '../../src/sheets/sheet'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { pageScale } from '../../src/sheets/pageBreaks'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
-import { metricRows, planOf, samplePlan } from '../documents/samplePlan'
+import { metricRows, planOf, samplePlan } from '../sheets/samplePlan'
 
 const plan = samplePlan()
 const cutPlan = describeCutPlan(plan)

@@ -1,5 +1,5 @@
 import { CREWHOURS } from '../../functions/work'
-import { inventedRates } from '../../src/arbor/price/rates'
+import { inventedRates } from '../../src/price/rates'
 import { blankForms, column, errorForms, faultOf, type CellFunction } from './spreadsheet'
 
 const hours = CREWHOURS as CellFunction

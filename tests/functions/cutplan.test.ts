@@ -1,9 +1,9 @@
 import { madeInventory } from '../../bench/madeInventory'
 import { CUTPLAN } from '../../functions/plan'
 import { sampleInventory } from '../../src/file/sampleInventory'
-import { readInventory } from '../../src/arbor/measure/readInventory'
-import { byUrgency } from '../../src/arbor/plan/plan'
-import { planInventory } from '../../src/arbor/plan/planInventory'
+import { readInventory } from '../../src/inventory/readInventory'
+import { byUrgency } from '../../src/plan/plan'
+import { planInventory } from '../../src/plan/planInventory'
 import { blankForms, faultOf, type CellFunction } from './spreadsheet'
 
 const plan = CUTPLAN as CellFunction

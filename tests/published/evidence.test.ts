@@ -1,17 +1,17 @@
 /** What the evidence tables say and refuse. */
-import { allEvidence } from '../../shared/evidence/allEvidence'
+import { allEvidence } from './evidence/allEvidence'
 import {
   aboveGroundBiomass,
   biomassGroups,
   branchRatio,
   foliageRatio,
   type BiomassGroup
-} from '../../shared/evidence/biomass'
-import { shareOfRupture } from '../../shared/evidence/breakingStress'
-import { poundsPerCubicYard } from '../../shared/evidence/brushVolume'
-import { leafArea } from '../../shared/evidence/leafArea'
-import { pullClasses, pullForce } from '../../shared/evidence/pullForces'
-import { stemForce } from '../../shared/evidence/stemForces'
+} from './evidence/biomass'
+import { shareOfRupture } from './evidence/breakingStress'
+import { poundsPerCubicYard } from '../../src/formulas/brushVolumes'
+import { leafArea } from './evidence/leafArea'
+import { pullClasses, pullForce } from './evidence/pullForces'
+import { stemForce } from './evidence/stemForces'
 import { isRefusal } from '../../shared/refusal'
 
 describe('the evidence', () => {

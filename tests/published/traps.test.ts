@@ -2,12 +2,12 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { fieldFromWords, readHeader } from '../../shared/columns'
-import { lionTailTrials } from '../../shared/evidence/lionTailing'
-import { lowAndHigh, priority } from '../../src/arbor/assess/priority'
-import { standing } from '../../src/arbor/assess/standing'
-import { cutShare, lateralMin } from '../../src/arbor/measure/cuts'
-import { estimatePlan } from '../../src/arbor/price/estimatePlan'
-import { block, limbHeaders, limbRow, planOf } from '../arbor/trees'
+import { lionTailTrials } from './evidence/lionTailing'
+import { lowAndHigh, priority } from '../../src/formulas/priority'
+import { standing } from '../../src/formulas/standing'
+import { cutShare, lateralMin } from '../../src/formulas/cuts'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { block, limbHeaders, limbRow, planOf } from '../plan/trees'
 
 const root = resolve(__dirname, '../..')
 

@@ -1,10 +1,10 @@
 import type { CellBlock } from '../../shared/cells'
 import { Money } from '../../shared/money'
 import { problem } from '../../shared/problems'
-import type { ColumnMatch, Inventory, Limb, Tree } from '../../src/arbor/measure/inventory'
-import type { Cut, LimbState, Plan, TreePlan, Visit } from '../../src/arbor/plan/plan'
-import type { Estimate, EstimateLine } from '../../src/arbor/price/estimate'
-import { inventedRates } from '../../src/arbor/price/rates'
+import type { ColumnMatch, Inventory, Limb, Tree } from '../../src/inventory/inventory'
+import type { Cut, LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
+import type { Estimate, EstimateLine } from '../../src/price/estimate'
+import { inventedRates } from '../../src/price/rates'
 
 /**
  * A plan made by hand so that the pane can be tested without the engine. Trees, limbs and every number are invented;

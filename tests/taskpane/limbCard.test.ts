@@ -1,8 +1,8 @@
 /** @jest-environment jsdom */
-import { readInventory } from '../../src/arbor/measure/readInventory'
-import { planInventory } from '../../src/arbor/plan/planInventory'
+import { readInventory } from '../../src/inventory/readInventory'
+import { planInventory } from '../../src/plan/planInventory'
 import { sampleInventory } from '../../src/file/sampleInventory'
-import { findingsByRow } from '../../taskpane/limbCard'
+import { findingsByRow } from '../../taskpane/plan/limbCard'
 import { openPane, press, readable } from './openPane'
 
 async function planned() {

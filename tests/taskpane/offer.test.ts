@@ -1,8 +1,8 @@
 /** @jest-environment jsdom */
 import type { CellBlock } from '../../shared/cells'
 import { problem } from '../../shared/problems'
-import { rateBook } from '../../src/arbor/price/rateBook'
-import { isBudget, type ChosenOffer } from '../../src/documents/offered'
+import { rateBook } from '../../src/price/rateBook'
+import { isBudget, type ChosenOffer } from '../../src/sheets/offered'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { inventedEstimate } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'

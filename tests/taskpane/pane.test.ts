@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { problem } from '../../shared/problems'
-import { cautions } from '../../src/documents/cautions'
+import { cautions } from '../../src/sheets/cautions'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { inventedBlock, inventedPlan } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { problem } from '../../shared/problems'
-import { inventedRatesNotice } from '../../src/documents/cautions'
-import { allChecks } from '../../taskpane/checksSection'
+import { inventedRatesNotice } from '../../src/sheets/cautions'
+import { allChecks } from '../../taskpane/checks/checksSection'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { openPane, press, readable, settle } from './openPane'
 

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
-import { cautions } from '../../src/documents/cautions'
-import { treeSpecificationText } from '../../src/documents/specification'
-import { samplePlan } from '../documents/samplePlan'
+import { cautions } from '../../src/sheets/cautions'
+import { treeSpecificationText } from '../../src/sheets/specification/specification'
+import { samplePlan } from '../sheets/samplePlan'
 import { fakeEngine, FakeSurface } from './fakeSurface'
 import { inventedPlan } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'

@@ -2,7 +2,7 @@
 import type { IWorksheetData } from '@univerjs/core'
 import type { Chart as FoundChart, ChartSeriesInfo, Sheet, SheetChart as LibraryChart } from 'hucre'
 import { chartKindToWriteKind, cloneChart } from 'hucre/ooxml'
-import { chartSizes } from '../../documents/chartMarks'
+import { chartSizes } from '../../sheets/chartMarks'
 import { undrawnWidth, type FileSeries } from '../../file/chartXml'
 import { drawnChart } from '../../file/fileCharts'
 import type { Chart, ChartSeries } from '../book'

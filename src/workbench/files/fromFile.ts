@@ -1,7 +1,7 @@
 /** An opened .xlsx as the contents of the grid. What the grid has no place for is kept and goes back into the file. */
 import type { IWorksheetData } from '@univerjs/core'
 import type { Sheet, Workbook } from 'hucre'
-import { readOwnName } from '../../documents/ownSheets'
+import { readOwnName } from '../../sheets/ownSheets'
 import type { NameInfo, TableInfo } from '../book'
 import { noExtras, type Extras, type SheetExtras } from '../grid/extras'
 import { parseAddress } from '../host/addresses'

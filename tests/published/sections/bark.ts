@@ -1,8 +1,8 @@
-import { breakingStress } from '../../../shared/evidence/breakingStress'
-import { stemForce } from '../../../shared/evidence/stemForces'
+import { breakingStress } from '../evidence/breakingStress'
+import { stemForce } from '../evidence/stemForces'
 import { isRefusal } from '../../../shared/refusal'
 import { defaultRules } from '../../../shared/rules'
-import { priority } from '../../../src/arbor/assess/priority'
+import { priority } from '../../../src/formulas/priority'
 import { printed, type Check } from '../check'
 
 const smiley = 'Smiley 2003, J. Arboric. 29(2):104-106'

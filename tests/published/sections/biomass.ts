@@ -6,7 +6,7 @@ import {
   stemBarkRatio,
   stemWoodRatio,
   type BiomassGroup
-} from '../../../shared/evidence/biomass'
+} from '../evidence/biomass'
 import { isRefusal, type Refusal } from '../../../shared/refusal'
 import { near, printed, type Check } from '../check'
 

@@ -1,7 +1,7 @@
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
-import { aspectRatio } from '../../../src/arbor/measure/aspectRatio'
-import { cutDiameter, cutDose, cutShare, lateralFraction, lateralMin } from '../../../src/arbor/measure/cuts'
+import { aspectRatio } from '../../../src/formulas/aspectRatio'
+import { cutDiameter, cutDose, cutShare, lateralFraction, lateralMin } from '../../../src/formulas/cuts'
 import { exactly, near, printed, type Check } from '../check'
 
 const grabosky2007 = 'Grabosky & Gilman 2007, AUF 33(5):360-366: laterals as small as a third'

@@ -1,9 +1,9 @@
-import { meanCycle, pruningCycles } from '../../../shared/evidence/pruningCycles'
-import { highestNamed, strictestLimit } from '../../../shared/evidence/removalLimits'
+import { meanCycle, pruningCycles } from '../evidence/pruningCycles'
+import { highestNamed, strictestLimit } from '../evidence/removalLimits'
 import { defaultRules, ruleBook } from '../../../shared/rules'
 import { dayOf, serialOf } from '../../../shared/serialDate'
-import { allowedRemoval } from '../../../src/arbor/assess/allowedRemoval'
-import { nextVisit, visitsNeeded } from '../../../src/arbor/assess/visits'
+import { allowedRemoval } from '../../../src/formulas/allowedRemoval'
+import { nextVisit, visitsNeeded } from '../../../src/formulas/visits'
 import { isRefusal } from '../../../shared/refusal'
 import { exactly, printed, type Check } from '../check'
 

@@ -1,8 +1,8 @@
-import { costOfWaiting } from '../../../shared/evidence/earlyPruning'
+import { costOfWaiting } from '../evidence/earlyPruning'
 import { kilogramsPerPound } from '../../../shared/units'
-import type { EstimateLine } from '../../../src/arbor/price/estimate'
-import { estimatePlan } from '../../../src/arbor/price/estimatePlan'
-import { block, planOf } from '../../arbor/trees'
+import type { EstimateLine } from '../../../src/price/estimate'
+import { estimatePlan } from '../../../src/price/estimatePlan'
+import { block, planOf } from '../../plan/trees'
 import { exactly, printed, type Check } from '../check'
 
 const churack =

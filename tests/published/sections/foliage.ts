@@ -1,12 +1,7 @@
-import {
-  crownSectionSlopes,
-  leafArea,
-  leafAreaExponents,
-  leafAreaTimes
-} from '../../../shared/evidence/leafArea'
+import { crownSectionSlopes, leafArea, leafAreaExponents, leafAreaTimes } from '../evidence/leafArea'
 import { isRefusal } from '../../../shared/refusal'
-import { sharesAmong, sharesWithStems } from '../../../src/arbor/assess/foliageShares'
-import { cutDose } from '../../../src/arbor/measure/cuts'
+import { sharesAmong, sharesWithStems } from '../../../src/formulas/foliageShares'
+import { cutDose } from '../../../src/formulas/cuts'
 import { near, printed, type Check } from '../check'
 
 const pipe = 'Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159-167'

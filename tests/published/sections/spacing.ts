@@ -1,8 +1,8 @@
-import { clearances } from '../../../shared/evidence/clearances'
+import { clearances } from '../evidence/clearances'
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
-import { scaffoldSpacing } from '../../../src/arbor/assess/scaffold'
-import { typedLength } from '../../../src/arbor/measure/readNumber'
+import { scaffoldSpacing } from '../../../src/plan/scaffold'
+import { typedLength } from '../../../shared/numbers'
 import { exactly, near, printed, type Check } from '../check'
 
 const brochure = 'ISA consumer brochure, Pruning Young Trees: 3 % of eventual height'

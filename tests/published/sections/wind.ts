@@ -4,7 +4,7 @@ import {
   momentLeft,
   newtonsPerPoundForce,
   windDrag
-} from '../../../shared/evidence/windLoad'
+} from '../evidence/windLoad'
 import { exactly, printed, type Check } from '../check'
 
 const cullen = 'Cullen 2005, J. Arboric. 31(3):101-113, form of the law; arithmetic ours'

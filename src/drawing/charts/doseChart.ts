@@ -1,0 +1,27 @@
+import type { TreePlan } from '../../plan/plan'
+import { emptyChart, type ChartOptions } from './chartFrame'
+import { columnShapes } from './columnChart'
+import { doseWords, percent } from '../doseBar'
+import type { Drawing } from '../shapes'
+
+/** Dose against allowance, a column a visit: filled by the dose, framed by the allowance, which is a ceiling. */
+export function doseChart(plan: TreePlan, options: ChartOptions): Drawing {
+  const title = `Tree ${plan.tree.id}: dose against allowance by visit`
+  if (plan.visits.length === 0) return emptyChart(options, title, 'No visit is planned for this tree.')
+  const columns = plan.visits.map((visit) => ({
+    labels: [`Visit ${visit.visit}`, String(visit.year)],
+    value: visit.dose,
+    text:
+      visit.allowedRemoval > 0
+        ? `${percent(visit.dose)} of ${percent(visit.allowedRemoval)}`
+        : 'no live wood',
+    ceiling: visit.allowedRemoval
+  }))
+  const words = plan.visits.map((visit) => `visit ${visit.visit}, ${visit.year}: ${doseWords(visit)}`)
+  return {
+    ...options,
+    title,
+    alt: `${title}. Columns filled by the dose, framed by the allowance: ${words.join('; ')}.`,
+    shapes: columnShapes(options, title, columns, percent)
+  }
+}

@@ -1,0 +1,87 @@
+import type { Limb } from '../../inventory/inventory'
+import type { Cut, TreePlan, Visit } from '../../plan/plan'
+
+/** A cut with its number in the drawing, counted from 1 in the order of work. */
+export interface NumberedCut {
+  number: number
+  cut: Cut
+}
+
+/** A limb that is there when the visit begins. Heights in m. */
+export interface PresentLimb {
+  limb: Limb
+  origin: number
+  /** Tip height at the beginning of the visit. */
+  tip: number
+  /** Share of the surveyed rise that earlier cuts left. */
+  left: number
+  aspectRatio: number | null
+  cut: NumberedCut | null
+  /** Comes off with its parent, without a cut of its own. */
+  goes: boolean
+}
+
+export interface LimbsAtVisit {
+  present: PresentLimb[]
+  /** Ids of limbs that lack a diameter, an origin or a tip. */
+  notDrawn: string[]
+}
+
+/** The cuts of a visit in the order of work: the most urgent limb first, then the inventory's order. */
+export function numberedCuts(visit: Visit): NumberedCut[] {
+  return [...visit.cuts]
+    .sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+    .map((cut, index) => ({ number: index + 1, cut }))
+}
+
+interface Past {
+  tips: Map<Limb, number>
+  gone: Set<Limb>
+}
+
+/** What the visits before this one changed. */
+function pastOf(plan: TreePlan, visit: Visit | null): Past {
+  const past: Past = { tips: new Map(), gone: new Set() }
+  for (const earlier of plan.visits) {
+    if (visit === null || earlier.visit >= visit.visit) break
+    for (const cut of earlier.cuts)
+      if (cut.kind === 'remove') past.gone.add(cut.limb)
+      else if (cut.tipAfter !== null) past.tips.set(cut.limb, cut.tipAfter)
+    for (const state of earlier.limbs) if (state.decision === 'remove') past.gone.add(state.limb)
+  }
+  return past
+}
+
+function ratioOf(limb: Limb, visit: Visit | undefined): number | null {
+  const state = visit?.limbs.find((each) => each.limb === limb)
+  if (state !== undefined) return state.aspectRatio
+  return limb.diameter !== null && limb.stem !== null && limb.stem > 0 ? limb.diameter / limb.stem : null
+}
+
+/** The limbs on a tree when a visit begins, the leader left out; without a visit, as they were surveyed. */
+export function limbsAtVisit(plan: TreePlan, visit: Visit | null): LimbsAtVisit {
+  const past = pastOf(plan, visit)
+  const cuts = new Map((visit === null ? [] : numberedCuts(visit)).map((each) => [each.cut.limb, each]))
+  const found: LimbsAtVisit = { present: [], notDrawn: [] }
+  for (const limb of plan.tree.limbs) {
+    if (limb === plan.leader.limb || past.gone.has(limb)) continue
+    const { diameter, origin, tip } = limb
+    if (diameter === null || origin === null || tip === null || !(diameter > 0)) {
+      found.notDrawn.push(limb.id)
+      continue
+    }
+    const now = past.tips.get(limb) ?? tip
+    const cut = cuts.get(limb) ?? null
+    const decided = visit?.limbs.find((each) => each.limb === limb)?.decision
+    found.present.push({
+      limb,
+      origin,
+      tip: now,
+      left: tip === origin ? 1 : Math.min(1, Math.max(0.1, (now - origin) / (tip - origin))),
+      aspectRatio: ratioOf(limb, visit ?? plan.visits[0]),
+      cut,
+      goes: cut === null && decided === 'remove'
+    })
+  }
+  return found
+}

@@ -1,0 +1,65 @@
+import { defaultRules, type Rules } from '../../shared/rules'
+
+/**
+ * Aspect ratio after some years: (d + years·limb growth) / (D + years·stem growth), growth of the diameter a year in
+ * the diameters' own unit.
+ */
+export function projectedRatio(
+  limb: number,
+  stem: number,
+  years: number,
+  limbGrowth: number,
+  stemGrowth: number
+): number {
+  return (limb + years * limbGrowth) / (stem + years * stemGrowth)
+}
+
+/**
+ * Share of a cut's effect that is left in the year that begins `years` after it: 1, 2/3, 1/3, then 0 where it fades over
+ * three years.
+ *
+ * Source: gone after three growing seasons, Loyd, Smiley & Fite 2024, AUF 50(6):414-426; the linear fading between is
+ * a house rule.
+ */
+export function effectLeft(years: number, fade = defaultRules.effectYears): number {
+  if (years >= fade) return 0
+  return years <= 0 ? 1 : 1 - Math.floor(years) / fade
+}
+
+/**
+ * Diameter growth a year of an unpruned limb from its stem's: g·min(1, a/0.8) where its tip is in the canopy's upper
+ * third, else g·a (house rule).
+ */
+export function limbGrowth(
+  stemGrowth: number,
+  aspectRatio: number,
+  tipInUpperThird: boolean,
+  rules: Rules = defaultRules
+): number {
+  return tipInUpperThird
+    ? stemGrowth * Math.min(1, aspectRatio / rules.fullGrowthRatio)
+    : stemGrowth * aspectRatio
+}
+
+/**
+ * Years' worth of growth that a limb makes over the next whole years, given the share it lost and how many years ago:
+ * Σ (1 − loss·m), m fading as `effectLeft` says.
+ *
+ * Source: growth loss proportional to the foliage removed, Gilman & Grabosky 2009, AUF 35(6):281-286.
+ */
+export function growthYears(
+  loss: number,
+  age: number,
+  years: number,
+  fade = defaultRules.effectYears
+): number {
+  if (loss === 0) return years
+  let sum = 0
+  for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year, fade)
+  return sum
+}
+
+/** Diameter gained over whole years by a limb that lost the share f at the start. */
+export function growthAfterLoss(growthAYear: number, share: number, years: number): number {
+  return growthAYear * growthYears(share, 0, years)
+}

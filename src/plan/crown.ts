@@ -1,0 +1,110 @@
+import type { Rules } from '../../shared/rules'
+import { crownSection } from '../formulas/foliageShares'
+import { foliageFrom, shareBelow, type LowerRule } from './groups'
+import type { PreparedTree } from './prepareTree'
+import { carried, type Work } from './work'
+
+/** What a tree's crown allows at a visit. */
+export interface Crown {
+  /** The limbs on the trunk that may not all go, or none where something else holds the crown base. */
+  holders: ReadonlySet<Work>
+  lower: LowerRule
+  /** Balance of the lower two-thirds before any cut, 0 or more. */
+  lowerRoom: number
+  lowerShare: number
+  /** Foliage the leader carries, share of the tree's. */
+  leaderShare: number
+  leaderFrom: number
+}
+
+/**
+ * Gives every limb its share of the tree's foliage: d²/S on the trunk, a limb's limbs share theirs. The factor tries
+ * shares that are wrong by their usual error; an observed share stays.
+ */
+export function setShares(tree: PreparedTree, factor = 1): void {
+  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  const section = crownSection([
+    ...roots,
+    ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
+  ])
+  for (const work of roots) {
+    work.share = work.limb.foliageShare ?? Math.min(1, (factor * work.diameter * work.diameter) / section)
+    if (work.children.length > 0) shareOut(work)
+  }
+}
+
+function shareOut(parent: Work): void {
+  const children = parent.children.filter((child) => !child.gone)
+  if (children.length === 0) return
+  const section = crownSection(children)
+  for (const child of children) {
+    const own = child.limb.foliageShare ?? (parent.share * child.diameter * child.diameter) / section
+    child.share = Math.min(own, parent.share)
+    shareOut(child)
+  }
+}
+
+/** What the crown allows now: who holds its base, and how much foliage has to stay in its lower two-thirds. */
+export function crownOf(tree: PreparedTree, crownBase: number, third: number, rules: Rules): Crown {
+  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  let listed = 0
+  let leaderFrom = crownBase
+  for (const root of roots) {
+    listed += root.share
+    if (root.origin > leaderFrom) leaderFrom = root.origin
+  }
+  const leaderShare = Math.max(0, 1 - listed)
+  const leaderLow = leaderShare * shareBelow(leaderFrom, tree.height, third)
+  let low = leaderLow
+  let all = leaderShare
+  for (const root of roots) {
+    const share = root.share * carried(root)
+    all += share
+    low += share * shareBelow(foliageFrom(root, root.tip), root.tip, third)
+  }
+  const lowerShare = all > 0 ? low / all : 0
+  const keep = Math.min(rules.lowerFoliageGoal, lowerShare)
+  return {
+    holders: holdersOf(tree, roots, crownBase, leaderFrom, rules),
+    lower: { line: third, keep, inner: rules.lowerFoliageGoal },
+    lowerRoom: low - keep * all,
+    lowerShare,
+    leaderShare,
+    leaderFrom
+  }
+}
+
+/** Foliage within this of the crown base counts as holding it, in metres. */
+function holding(rules: Rules): number {
+  return rules.crownHolding / 1000
+}
+
+/** The highest crown base the tree may have: the goal's, or its own where it is already higher. */
+function highestBase(height: number, crownBase: number, rules: Rules): number {
+  return Math.max(crownBase, height * (1 - rules.crownRatioGoal))
+}
+
+function holdersOf(
+  tree: PreparedTree,
+  roots: readonly Work[],
+  crownBase: number,
+  leaderFrom: number,
+  rules: Rules
+): Set<Work> {
+  const limit = highestBase(tree.height, crownBase, rules) + 1e-9
+  const others =
+    leaderFrom <= limit || tree.unplanned.some((limb) => (limb.lowestFoliage ?? limb.origin ?? 0) <= limit)
+  if (others || !roots.some((root) => root.lowest <= crownBase + holding(rules))) return new Set()
+  return new Set(roots.filter((root) => root.lowest <= limit))
+}
+
+/** Height of the crown base once the removed limbs are gone: the lowest foliage that remains. */
+export function crownBaseAfter(tree: PreparedTree, crownBase: number, crown: Crown, rules: Rules): number {
+  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  if (!roots.some((root) => root.chosen?.kind === 'remove')) return crownBase
+  if (!roots.some((root) => root.lowest <= crownBase + holding(rules))) return crownBase
+  let lowest = crown.leaderFrom
+  for (const root of roots) if (root.chosen?.kind !== 'remove' && root.lowest < lowest) lowest = root.lowest
+  for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)
+  return Math.max(crownBase, lowest)
+}

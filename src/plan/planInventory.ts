@@ -1,0 +1,97 @@
+import { defaultRules, type Rules } from '../../shared/rules'
+import type { Problem } from '../../shared/problems'
+import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
+import { timingNotes, type TimingAnswers } from '../season/timing'
+import { timingProblems } from '../season/timingProblems'
+import type { Inventory } from '../inventory/inventory'
+import type { Plan, TreePlan } from './plan'
+import { planTree } from './planTree'
+
+export interface PlanOptions {
+  /** ISO date, YYYY-MM-DD; visit 1 falls in its year. The engine has no clock of its own. */
+  date: string
+  rules?: Rules
+  /** Why rules were changed, and what was wrong with them where they were read. */
+  reasons?: RuleReasons
+  ruleProblems?: readonly Problem[]
+  /** What was answered about the season, an empty object where nothing was; left out, the season is not looked at. */
+  timing?: TimingAnswers
+  /** Visits to plan, 1 to the horizon of the rules. */
+  visits?: number
+  /** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared; the rules' unless given. */
+  lookAhead?: number
+}
+
+/** What is settled once for a run over many trees. */
+interface Run {
+  read: Inventory
+  problems: Problem[]
+  rules: Rules
+  year: number
+  visits: number
+}
+
+function begin(inventory: Inventory, options: PlanOptions): Run {
+  const rules = options.rules ?? defaultRules
+  const year = Number(options.date.slice(0, 4))
+  if (!Number.isInteger(year)) throw new Error(`Not an ISO date: ${options.date}`)
+  return {
+    read: { ...inventory, unplanned: [...inventory.unplanned] },
+    problems: [...(options.ruleProblems ?? []), ...inventory.problems],
+    rules,
+    year,
+    visits: Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits))
+  }
+}
+
+function* eachTree(inventory: Inventory, options: PlanOptions, run: Run): Generator<TreePlan, void> {
+  const lookAhead = options.lookAhead ?? run.rules.lookAheadVisits
+  for (const tree of inventory.trees)
+    yield planTree(run.read, tree, run.rules, run.year, run.visits, lookAhead, run.problems)
+}
+
+/**
+ * Plans tree by tree and keeps none of the plans, for inventories too large to hold with all their plans. What is
+ * noted about the trees is handed over at the end.
+ */
+export function* planEachTree(
+  inventory: Inventory,
+  options: PlanOptions
+): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
+  const run = begin(inventory, options)
+  yield* eachTree(inventory, options, run)
+  return { unplanned: run.read.unplanned, problems: run.problems }
+}
+
+/** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
+export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
+  const run = begin(inventory, options)
+  const { read, problems, rules } = run
+  const trees: TreePlan[] = []
+  for (const planned of eachTree(inventory, options, run)) {
+    trees.push(planned)
+    yield planned
+  }
+  const notes = options.timing && timingNotes({ date: options.date, trees }, options.timing)
+  if (notes) problems.push(...timingProblems(notes, inventory, options.timing?.region ?? ''))
+  return {
+    date: options.date,
+    system: inventory.system,
+    inventory,
+    trees,
+    unplanned: read.unplanned.sort((a, b) => a.row - b.row),
+    problems,
+    rules,
+    ruleChanges: ruleChanges(rules, options.reasons),
+    timing: notes ?? []
+  }
+}
+
+/** Plans a whole inventory. */
+export function planInventory(inventory: Inventory, options: PlanOptions): Plan {
+  const trees = planTrees(inventory, options)
+  for (;;) {
+    const step = trees.next()
+    if (step.done === true) return step.value
+  }
+}

@@ -1,0 +1,187 @@
+import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../../shared/cells'
+import { problem, type Problem } from '../../../shared/problems'
+import { ruleBook, rulesWith, type Rule, type RuleName, type Rules } from '../../../shared/rules'
+import { typedLength, typedNumber } from '../../../shared/numbers'
+import { millimetresPer } from '../../../shared/units'
+import { questions, readAnswer, type QuestionKey } from '../../season/questions'
+import { showRule, type RuleReasons } from './ruleChanges'
+import { isCounted, isLength, ruleFacts } from './ruleRange'
+import { checkTogether, type PlacedRules } from './rulesTogether'
+import type { TimingAnswers } from '../../season/timing'
+
+/** What a Rules sheet says: the rules in use, the reasons written for changes, the answers on timing, what was wrong. */
+export interface RulesRead {
+  rules: Rules
+  reasons: RuleReasons
+  timing: TimingAnswers
+  problems: Problem[]
+}
+
+/** Headers by which the columns are found, in lower case. */
+export const rulesHeaders = { rule: 'rule', value: 'value', reason: 'reason for a change' } as const
+
+interface Columns {
+  rule: number
+  value: number
+  reason: number
+}
+
+const byName = new Map(
+  (Object.keys(ruleBook) as RuleName[]).map((key) => [ruleBook[key].name.toLowerCase(), key])
+)
+const byQuestion = new Map(
+  (Object.keys(questions) as QuestionKey[]).map((key) => [questions[key].asks.toLowerCase(), key])
+)
+
+/** Raising these asks for a written reason. */
+export function isAllowance(rule: RuleName): boolean {
+  return rule.startsWith('allowed') || rule.startsWith('vigor')
+}
+
+const plain = (cell: Cell | undefined): string =>
+  typeof cell === 'string' ? cell.trim().toLowerCase().replace(/\s+/g, ' ') : ''
+
+/**
+ * Reads a Rules sheet, from its first cell on. A blank value takes the default; one that cannot be used is a problem
+ * with its address and the default is used. An allowance above its default is used only with a written reason.
+ */
+export function readRules(block: CellBlock): RulesRead {
+  const problems: Problem[] = []
+  const found = headersOf(block)
+  if (found === null) {
+    problems.push(problem('rules-unreadable', addressIn(block, 0, 0), { sheet: block.sheet }))
+    return { rules: rulesWith(), reasons: {}, timing: {}, problems }
+  }
+  const reading = new RulesReading(block, found.row, found.columns, problems)
+  for (let row = 0; row < block.rows.length; row++) reading.add(row)
+  const own = checkTogether(reading.placed, problems)
+  const reasons: Partial<Record<RuleName, string>> = {}
+  for (const rule of Object.keys(own) as RuleName[]) {
+    const reason = reading.reasons[rule]
+    if (reason !== undefined && own[rule] !== ruleBook[rule].value) reasons[rule] = reason
+  }
+  return { rules: rulesWith(own), reasons, timing: reading.timing, problems }
+}
+
+function headersOf(block: CellBlock): { row: number; columns: Columns } | null {
+  for (let row = 0; row < block.rows.length; row++) {
+    const cells = (block.rows[row] ?? []).map(plain)
+    const rule = cells.indexOf(rulesHeaders.rule)
+    const value = cells.indexOf(rulesHeaders.value)
+    if (rule < 0 || value < 0) continue
+    return { row, columns: { rule, value, reason: cells.indexOf(rulesHeaders.reason) } }
+  }
+  return null
+}
+
+/** The rows of a Rules sheet, one after the other. */
+class RulesReading {
+  readonly placed: PlacedRules = new Map()
+  readonly reasons: Partial<Record<RuleName, string>> = {}
+  readonly timing: TimingAnswers = {}
+  private readonly seen = new Map<string, string>()
+
+  constructor(
+    private readonly block: CellBlock,
+    private readonly header: number,
+    private readonly columns: Columns,
+    private readonly problems: Problem[]
+  ) {}
+
+  /** The table of rules ends at the first blank row; what stands elsewhere is a person's own business. */
+  private inTable = false
+
+  add(row: number): void {
+    if (row === this.header) this.inTable = true
+    else if ((this.block.rows[row] ?? []).every(isBlank)) this.inTable = false
+    else this.readRow(row)
+  }
+
+  private readRow(row: number): void {
+    const name = plain(this.at(row, this.columns.rule))
+    const rule = byName.get(name)
+    const question = byQuestion.get(name)
+    if (rule !== undefined) this.readRule(rule, row)
+    else if (question !== undefined) this.readQuestion(question, row)
+    else if (this.inTable && name !== '')
+      this.problems.push(
+        problem('rule-unknown', this.address(row, this.columns.rule), {
+          text: quoted(this.at(row, this.columns.rule))
+        })
+      )
+  }
+
+  private at(row: number, column: number): Cell | undefined {
+    return this.block.rows[row]?.[column]
+  }
+
+  private address(row: number, column: number): string {
+    return addressIn(this.block, row, column)
+  }
+
+  private readRule(rule: RuleName, row: number): void {
+    const entry: Rule = ruleBook[rule]
+    const cell = this.address(row, this.columns.value)
+    const first = this.seen.get(rule)
+    if (first !== undefined) {
+      this.problems.push(problem('rule-twice', cell, { rule: entry.name, other: first }))
+      return
+    }
+    this.seen.set(rule, cell)
+    const value = this.valueOf(entry, row, cell)
+    if (value === null) return
+    const reason = this.columns.reason < 0 ? '' : textOf(this.at(row, this.columns.reason))
+    if (isAllowance(rule) && value > entry.value && reason === '') {
+      const other =
+        this.columns.reason < 0
+          ? 'a column headed Reason for a change'
+          : this.address(row, this.columns.reason)
+      const facts = { rule: entry.name, value: showRule(entry.value), text: showRule(value), other }
+      this.problems.push(problem('rule-reason', cell, facts))
+      return
+    }
+    this.placed.set(rule, { value, cell })
+    if (reason !== '') this.reasons[rule] = reason
+  }
+
+  /** The number in the row's value cell, in the rule's unit; null where it is blank or cannot be used. */
+  private valueOf(entry: Rule, row: number, cell: string): number | null {
+    const typed = this.at(row, this.columns.value)
+    if (isBlank(typed)) return null
+    const value = numberOf(typed, isLength(entry))
+    const code = Number.isNaN(value)
+      ? 'rule-value'
+      : value < entry.low - 1e-12 || value > entry.high + 1e-12
+        ? 'rule-range'
+        : isCounted(entry) && !Number.isInteger(value)
+          ? 'rule-not-whole'
+          : null
+    if (code === null) return value
+    this.problems.push(problem(code, cell, ruleFacts(entry, typed)))
+    return null
+  }
+
+  private readQuestion(key: QuestionKey, row: number): void {
+    const typed = this.at(row, this.columns.value)
+    if (isBlank(typed)) return
+    if (readAnswer(key, typed, this.timing)) return
+    const { asks, choices } = questions[key]
+    const facts = { question: asks, text: quoted(typed), choices }
+    this.problems.push(problem('timing-answer', this.address(row, this.columns.value), facts))
+  }
+}
+
+function textOf(cell: Cell | undefined): string {
+  return cell === null || cell === undefined ? '' : String(cell).trim()
+}
+
+/** A number, a percentage, or for lengths a number with its unit, such as "2 in"; NaN for anything else. */
+function numberOf(cell: Cell | undefined, ofLength: boolean): number {
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cell : NaN
+  if (typeof cell !== 'string') return NaN
+  const text = cell.trim()
+  if (text.endsWith('%')) return ofLength ? NaN : typedNumber(text.slice(0, -1)) / 100
+  const length = ofLength ? typedLength(text) : null
+  if (length?.unit !== undefined && length.unit !== null) return length.value * millimetresPer[length.unit]
+  return typedNumber(text)
+}

@@ -1,0 +1,54 @@
+import { Money, roundMoney } from '../../shared/money'
+import type { YearOfWork } from './estimate'
+import { crewHour, type Rates } from './rates'
+import { shareOut } from './shareOut'
+
+/** As much of a line as the shared costs need. */
+export interface Worked {
+  year: number
+  crewHours: number
+  brush: { chipVolume: number }
+}
+
+/** Whole units upwards, without a further one for what floating point leaves over. */
+export function wholeUp(value: number): number {
+  return Math.ceil(Math.round(value * 1e6) / 1e6)
+}
+
+const hundredths = (hours: number): number => Math.round(hours * 100)
+
+/** Mobilisation, travel and loads of each year of work. */
+export function yearsOfWork(lines: readonly Worked[], rates: Rates): YearOfWork[] {
+  const years = [...new Set(lines.map(({ year }) => year))].sort((a, b) => a - b)
+  const hour = crewHour(rates)
+  const rounded = (amount: Money) => roundMoney(amount, rates.minorDigits)
+  return years.map((year) => {
+    const own = lines.filter((line) => line.year === year)
+    const crewHours = own.reduce((sum, line) => sum + hundredths(line.crewHours), 0) / 100
+    const chipVolume = own.reduce((sum, { brush }) => sum + brush.chipVolume, 0)
+    const crewDays = wholeUp(crewHours / rates.dayHours)
+    const loads = wholeUp(chipVolume / rates.loadVolume)
+    const mobilisation = rounded(new Money(rates.mobilisation))
+    const travel = rounded(hour.times(rates.travelHours).times(crewDays))
+    const loadCharges = rounded(new Money(rates.loadCharge).times(loads))
+    const shared = mobilisation.plus(travel).plus(loadCharges)
+    return { year, crewHours, crewDays, chipVolume, loads, mobilisation, travel, loadCharges, shared }
+  })
+}
+
+/** What each line bears of its year's shared costs, by crew-hours; the shares of a year add up to them exactly. */
+export function sharesOfYears(
+  lines: readonly Worked[],
+  years: readonly YearOfWork[],
+  minorDigits: number
+): Money[] {
+  const unit = new Money(10).pow(-minorDigits)
+  const shares = lines.map(() => new Money(0))
+  for (const { year, shared } of years) {
+    const places = lines.flatMap((line, index) => (line.year === year ? [index] : []))
+    const weights = places.map((index) => hundredths(lines[index]?.crewHours ?? 0))
+    const units = shareOut(shared.div(unit).toNumber(), weights)
+    places.forEach((index, place) => (shares[index] = unit.times(units[place] ?? 0)))
+  }
+  return shares
+}

@@ -1,0 +1,158 @@
+import { readSerial } from '../../../shared/serialDate'
+import { byUrgency, type Plan } from '../../plan/plan'
+import type { Estimate } from '../../price/estimate'
+import { wholeProgramme } from '../../price/offers'
+import { addCosts, addCostWords } from './clientReportCosts'
+import { draftNotice } from '../cautions'
+import { aboutDrawings, addDrawings } from './clientReportDrawings'
+import { addApproval, addClosedWindows, addTerms } from './clientReportTerms'
+import { describeTree } from '../cutTable'
+import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
+import { pricesAcross, yearSpans } from './clientReportYears'
+import { offeredOf, type ChosenOffer } from '../offered'
+import { titles } from '../ownSheets'
+import { looks } from '../palette'
+import { PrintedDraft } from '../printedDraft'
+import { counted } from '../sentences'
+import type { Content, SheetDescription } from '../sheet'
+
+/** Who the report is for and from. An empty text leaves a line to write on. */
+export interface Cover {
+  client: string
+  site: string
+  preparedBy: string
+  /** ISO date of the report. */
+  date: string
+  /** Until when the prices hold: an ISO date or words. */
+  valid: string
+}
+
+export interface ClientReportOptions {
+  /** With a drawing of each tree before and after its first visit. */
+  drawings?: boolean
+  /** What is priced; the whole programme unless given. */
+  offer?: ChosenOffer
+}
+
+function dateOrText(text: string): Content {
+  const serial = readSerial(text)
+  return serial === null ? text : { date: serial }
+}
+
+/** Rows of the cover that name who and when; the costs stand beside them. */
+const coverRows = 5
+
+function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate): void {
+  draft.title(titles['client-report'])
+  if (inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
+  draft.prose('Structural pruning of shade trees: what they need, why, when, and at what price.')
+  draft.blank()
+  draft.entry('Client', cover.client, 3)
+  draft.entry('Site', cover.site, 3)
+  draft.entry('Prepared by', cover.preparedBy, 3)
+  for (const [label, text] of [
+    ['Date', cover.date],
+    ['Prices hold until', cover.valid]
+  ] as const) {
+    const content = dateOrText(text)
+    draft.entry(label, content, 3)
+    if (typeof content === 'object') draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
+  }
+}
+
+/** How many trees need pruning by what was measured of them, and how many of these in the first year. */
+function needWords(trees: number, pruned: number, now: number, year: number): string {
+  const [none, single] = trees === 1 ? ['it is not', 'It'] : ['none of the trees is', '1 of the trees']
+  if (pruned === 0) return `By what was measured, ${none} to be pruned at present.`
+  if (pruned === 1) return `${single} needs pruning, ${now === 1 ? 'in' : 'after'} ${String(year)}.`
+  const due = now === pruned ? 'all' : now === 0 ? 'none' : String(now)
+  return `${String(pruned)} of the trees need pruning, ${due} of them in ${String(year)}.`
+}
+
+function summary(plan: Plan): string[] {
+  const { trees, date, inventory } = plan
+  const year = Number(date.slice(0, 4))
+  const pruned = trees.filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
+  const now = pruned.filter(({ visits }) =>
+    visits.some((visit) => visit.year === year && visit.cuts.length > 0)
+  )
+  const unmeasured = trees.filter(({ tree }) => tree.limbs.length === 0).length
+  const due = new Set(now)
+  const first = byUrgency(plan).find((tree) => due.has(tree))
+  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${needWords(trees.length, pruned.length, now.length, year)}`
+  const rest =
+    unmeasured === 0 ? '' : ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`
+  const named =
+    first === undefined ? '' : [first.tree.id, describeTree(first.tree)].filter(Boolean).join(', ')
+  const foremost = trees.length > 1 && now.length > 0 ? ` The tree that needs it most is ${named}.` : ''
+  return [
+    counts + rest + foremost,
+    'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem competes with it, and taking it off later leaves a large wound that discolours the trunk (Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',
+    'It is done in steps, because leaves feed the tree: at each visit only a part of them comes off. Young trees are visited more often than old ones, and cuts made early stay small.'
+  ]
+}
+
+/** As many columns of numbers as there are charts' figures and prices, wide enough for the largest amount. */
+function widthsOf(estimate: Estimate): number[] {
+  const largest = Math.max(
+    0,
+    ...pricesAcross(estimate.lines, yearSpans(estimate), estimate.minorDigits).map((price) => price ?? 0)
+  )
+  const digits = Math.floor(largest).toString().length
+  const width = Math.max(8.5, digits + Math.floor((digits - 1) / 3) + estimate.minorDigits + 2)
+  return [...wordWidths, ...Array<number>(numberColumns).fill(width)]
+}
+
+/** Points of running text, and of the tables and pages of trees that hold more. */
+const sizes = { text: 10.5, tables: 10 } as const
+
+/**
+ * The client report as a sheet: cover, summary and costs by year, one row a tree with the price of each year across, a page
+ * for each tree that is drawn, then assumptions, limits, season, cautions and approval. Values only. Lengths in the units of
+ * the plan's system.
+ */
+export function describeClientReport(
+  plan: Plan,
+  estimate: Estimate,
+  cover: Cover,
+  options: ClientReportOptions = {}
+): SheetDescription {
+  const { drawings = false, offer = wholeProgramme(estimate) } = options
+  const offered = offeredOf(estimate, offer)
+  const draft = new PrintedDraft(widthsOf(offered), sizes.text)
+  const paper = { orientation: 'landscape', paper: plan.system === 'in-ft' ? 'letter' : 'a4' } as const
+  draft.measure = wordWidths.length
+  addCover(draft, cover, estimate)
+  const besideCover = draft.next - coverRows
+  draft.blank()
+  draft.heading('In short')
+  for (const text of summary(plan)) draft.prose(text)
+  addClosedWindows(draft, plan)
+  addCostWords(draft, plan, estimate, offer)
+  const charts = addCosts(draft, besideCover, offered, offer)
+  draft.measure = draft.widths.length
+  draft.resize(sizes.tables)
+  if (plan.trees.length > 0) {
+    draft.newPage()
+    addTrees(draft, plan, offered, offer, paper)
+  }
+  const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }
+  charts.push(...drawn.charts)
+  draft.newPage()
+  addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
+  addApproval(draft, plan, offer, estimate)
+  const about = `Client report, ${cover.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
+  return draft.finish({
+    kind: 'client-report',
+    name: titles['client-report'],
+    freezeRows: 0,
+    freezeColumns: 0,
+    ...(drawn.pictures.length === 0 ? {} : { pictures: drawn.pictures }),
+    ...(charts.length === 0 ? {} : { charts }),
+    page: draft.page({
+      ...paper,
+      titleRow: null,
+      footer: estimate.inventedRates ? `Draft, not an offer. ${about}` : about
+    })
+  })
+}

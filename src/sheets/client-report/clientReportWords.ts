@@ -1,0 +1,121 @@
+import type { Cut, TreePlan } from '../../plan/plan'
+import { showHeight, type UnitSystem } from '../../../shared/units'
+import { byPurpose, type Purpose, type PurposeGroup } from '../purposes'
+import { inOrder } from '../inOrder'
+import { capital, ceilingPercent, listed, namedLimbs } from '../sentences'
+
+const few = 4
+
+/** The limbs of some cuts by name where they are few: "limbs B and C", otherwise "9 limbs". */
+function limbsOf(cuts: readonly Cut[], kind = ''): string {
+  if (cuts.length > few) return `${String(cuts.length)} ${kind}limbs`
+  return `${kind}${namedLimbs(cuts.map(({ limb }) => limb))}`
+}
+
+const verbs = { reduce: 'Shorten', remove: 'Remove' } as const
+
+/** What is done, as a homeowner reads it; `one` where a single limb is meant. */
+function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: string): string {
+  switch (purpose) {
+    case 'leader':
+      return `that ${one ? 'competes' : 'compete'} with the leader (the main stem)`
+    case 'clearance':
+      return `over the space to be kept clear${clearance}`
+    case 'reach':
+      return `that ${one ? 'starts low and grows' : 'start low and grow'} up into the top`
+    case 'end-weight':
+      return 'at the far end only, to lessen the weight there'
+    case 'hurt':
+      return one ? 'that is broken or rubs' : 'that are broken or rub'
+    case 'temporary':
+      return 'meant from the start to stay a few years only'
+    case 'spacing':
+      return 'to make room between the limbs that stay'
+  }
+}
+
+function does({ purpose, cuts }: PurposeGroup, kind: Cut['kind'], clearance: string): string {
+  const some = cuts.filter((cut) => cut.kind === kind)
+  if (some.length === 0) return ''
+  if (purpose === 'dead') return `Remove ${limbsOf(some, 'dead ')}.`
+  return `${verbs[kind]} ${limbsOf(some)} ${endOf(purpose, some.length === 1, clearance)}.`
+}
+
+/** What a tree needs at its first visit with cuts, in plain words. */
+export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
+  const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
+  if (visit === undefined) return 'No cut now.'
+  const { clearance } = plan.tree
+  const height = clearance === null ? '' : ` (${showHeight(clearance, system)})`
+  const acts: string[] = []
+  for (const group of byPurpose(plan, visit.cuts))
+    acts.push(does(group, 'reduce', height), does(group, 'remove', height))
+  const live = visit.cuts.some((cut) => cut.live)
+  const most = `No more than ${ceilingPercent(visit.allowedRemoval)} of the living leaves may come off.`
+  return [...acts, live ? most : 'No living wood is cut.'].filter((text) => text !== '').join(' ')
+}
+
+function thickness({ limb, aspectRatio }: Cut): string {
+  const name = `${capital(namedLimbs([limb]))} is`
+  const bark =
+    limb.bark === 'none'
+      ? ''
+      : `, with bark pressed into the joint${limb.bark === 'full' ? ' all the way' : ''}`
+  if (aspectRatio > 1) return `${name} thicker than the stem beside it${bark}.`
+  return `${name} ${String(Math.round(aspectRatio * 100))} % as thick as the stem beside it${bark}.`
+}
+
+/** Why a group of cuts is made, one sentence from its most urgent limb. */
+function because({ purpose, cuts }: PurposeGroup): string {
+  const [first] = inOrder(cuts, (a, b) => b.priority - a.priority)
+  if (first === undefined) return ''
+  switch (purpose) {
+    case 'leader':
+      return `${thickness(first)} Shortening slows it, so that one stem leads.`
+    case 'clearance':
+      return 'Leaves hang lower than the height you want kept clear.'
+    case 'reach':
+      return 'A low limb that grows to the top becomes too large to take off later without a big wound.'
+    case 'end-weight':
+      return 'Long limbs carry most of their leaves far out; a little is taken from the ends.'
+    case 'dead':
+      return 'Dead wood feeds the tree no more.'
+    case 'hurt':
+      return 'A broken or rubbing limb stays an open wound while it is left as it is.'
+    case 'temporary':
+      return 'Low limbs that helped the trunk to thicken have done their work.'
+    case 'spacing':
+      return 'Limbs spaced along the trunk do not crowd each other as they thicken.'
+  }
+}
+
+function later({ remaining }: TreePlan): string {
+  if (remaining.length === 0) return ''
+  const limbs = remaining.map(({ limb }) => limb).sort((a, b) => a.row - b.row)
+  const [stays, wants] = limbs.length === 1 ? ['is', 'wants'] : ['are', 'want']
+  if (limbs.length > few)
+    return `${String(limbs.length)} limbs ${stays} not settled by these visits and ${wants} another look.`
+  return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${wants} another look.`
+}
+
+/** Why a tree is pruned, or why it is not. */
+export function whyItNeeds(plan: TreePlan): string {
+  const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
+  if (visit !== undefined)
+    return [...byPurpose(plan, visit.cuts).map(because), later(plan)].filter((text) => text !== '').join(' ')
+  if (plan.tree.limbs.length === 0) return 'Its limbs have not been measured yet, so no cut can be chosen.'
+  if (plan.allowedRemoval <= 0) return 'It has no living leaves to spare this season.'
+  return later(plan) || 'None of its limbs asks for a cut now.'
+}
+
+/** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */
+export function whenItIs(plan: TreePlan, offered: (visit: number) => boolean): string {
+  const now: string[] = []
+  const later: string[] = []
+  for (const { cuts, visit, year } of plan.visits)
+    if (cuts.length > 0) (offered(visit) ? now : later).push(String(year))
+  if (now.length === 0)
+    return later.length === 0 ? '' : `Recommended for ${listed(later)}, not in this offer.`
+  if (later.length === 0) return `In ${listed(now)}.`
+  return `Offered for ${listed(now)}; recommended again for ${listed(later)}.`
+}

@@ -1,0 +1,93 @@
+import { defaultRules } from '../../../shared/rules'
+import { byUrgency, type Plan } from '../../plan/plan'
+import { cautions, howToRead } from '../cautions'
+import { cutPlanLooks, sayCutPlanLooks } from './cutPlanLooks'
+import {
+  addConfidence,
+  addLeftOver,
+  addOnSite,
+  addProblems,
+  addSources,
+  addUncut,
+  addUnplanned,
+  SourceTally
+} from './cutPlanRemarks'
+import { breaksForBlock } from '../chartRoom'
+import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
+import { addCutRows, cutColumns, cutWidths } from '../cutTable'
+import { SheetDraft } from '../draft'
+import { titles } from '../ownSheets'
+import { looks } from '../palette'
+import { addRuleChanges, addTiming, closedSentences } from '../planBasis'
+import { counted } from '../sentences'
+import type { Content, PageSetup, SheetDescription } from '../sheet'
+
+function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
+  const { inventory } = plan
+  const read = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')}`
+  draft.title(titles['cut-plan'])
+  draft.dated(plan.date)
+  draft.labelled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
+  draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
+  draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
+  if (cuts > 0) sayCutPlanLooks(draft)
+  if (hasCharts(byUrgency(plan)))
+    draft.labelled('Charts', 'Of the most urgent trees, below the table of cuts.')
+  for (const sentence of howToRead) draft.labelled('How to read', sentence)
+  for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
+  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+}
+
+/**
+ * The cut plan as a sheet: cautions, a table of cuts by urgency, the most urgent trees in figures and charts, then trees
+ * without a cut, limbs to decide on site, what remains, rows that could not be planned and every problem. Lengths in the
+ * units of the plan's system.
+ */
+export function describeCutPlan(plan: Plan): SheetDescription {
+  const draft = new SheetDraft(cutWidths)
+  const trees = byUrgency(plan)
+  const body: Content[][] = []
+  // Rows of the table that end a tree, from its first.
+  const ends: number[] = []
+  const tally = new SourceTally()
+  for (const tree of trees) if (addCutRows(body, tree, plan.system, tally) > 0) ends.push(body.length)
+  addHead(draft, plan, body.length)
+
+  draft.section('Cuts')
+  let titleRow: number | null = null
+  if (body.length === 0) draft.line(['No cut is planned; the reasons stand below.'], looks.body)
+  else {
+    titleRow = draft.table(cutColumns(plan.system), body, 3)
+    draft.tables.push({
+      name: 'CutPlan',
+      area: { row: titleRow, column: 0, rows: body.length + 1, columns: cutWidths.length }
+    })
+    for (const end of ends) draft.format(titleRow + end, 0, 1, cutWidths.length, looks.groupEnd)
+  }
+  const figures = addCutPlanCharts(draft, trees, plan.rules ?? defaultRules)
+  addUncut(draft, trees)
+  addOnSite(draft, trees)
+  addLeftOver(draft, trees)
+  addConfidence(draft, trees, plan.rules ?? defaultRules)
+  addSources(draft, tally)
+  addTiming(draft, plan)
+  addRuleChanges(draft, plan)
+  addUnplanned(draft, plan)
+  addProblems(draft, plan)
+
+  const page: PageSetup = {
+    orientation: 'landscape',
+    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    titleRow,
+    footer: `Cut plan, ${plan.date}. Not a tree risk assessment; a qualified arborist on site decides.`
+  }
+  return draft.finish({
+    kind: 'cut-plan',
+    name: titles['cut-plan'],
+    freezeRows: 0,
+    freezeColumns: 1,
+    conditionalLooks: titleRow === null ? [] : cutPlanLooks(titleRow, body.length),
+    charts: figures.charts,
+    page: { ...page, breaks: breaksForBlock(draft, page, figures.from, figures.to) }
+  })
+}

@@ -1,0 +1,226 @@
+import type { Inventory } from '../../inventory/inventory'
+import { confidenceOf } from '../../plan/outlook'
+import type { LimbState, Plan, TreePlan } from '../../plan/plan'
+import { sheetPrefix } from '../../../shared/cells'
+import type { ProblemLevel } from '../../../shared/problems'
+import type { Rules } from '../../../shared/rules'
+import type { SheetDraft } from '../draft'
+import { looks } from '../palette'
+import type { Content } from '../sheet'
+import { fits, foldText } from '../wrapping'
+
+/** A sentence starts in the one column and its remedy in the other; both run to the right over empty cells. */
+const sentenceColumn = 2
+const sentenceWidth = 116
+const remedyColumn = 10
+const remedyWidth = 120
+const beforeRemedy = Array<null>(remedyColumn - sentenceColumn - 1).fill(null)
+
+const percent = (share: number): string => `${String(Math.round(share * 100))} %`
+
+/** One line of a remark: where or who, the sentence and its remedy in their columns. */
+function remarkRow(place: Content[], sentence: string | number, remedy: string): Content[] {
+  const cells = [place[0] ?? null, place[1] ?? null, sentence === '' ? null : sentence]
+  return remedy === '' ? cells : [...cells, ...beforeRemedy, remedy]
+}
+
+/** Who or where, what about it, and the remedy beside it. */
+export interface Remark {
+  place: [Content, Content]
+  /** A number stays one. */
+  sentence: string | number
+  remedy: string
+}
+
+/** A remark in as many rows as the longest of its texts takes. */
+function addFolded(draft: SheetDraft, { place, sentence, remedy }: Remark): void {
+  const left = typeof sentence === 'number' ? [sentence] : foldText(sentence, sentenceWidth)
+  const right = foldText(remedy, remedyWidth)
+  const places = place.map((content, column): Content[] =>
+    typeof content === 'string' ? foldText(content, draft.widths[column] ?? 9) : [content]
+  )
+  const lines = Math.max(left.length, right.length, ...places.map(({ length }) => length))
+  for (let index = 0; index < lines; index++) {
+    const parts = places.map((each) => each[index] ?? null)
+    draft.rows.push(remarkRow(parts, left[index] ?? '', right[index] ?? ''))
+  }
+}
+
+/** A section of remarks under a header. Long texts go on in the rows below, as the cell beside them would cut them off. */
+export function addRemarks(
+  draft: SheetDraft,
+  title: string,
+  header: [string, string, string, string],
+  remarks: Remark[]
+): void {
+  if (remarks.length === 0) return
+  draft.section(title)
+  const top = draft.line(remarkRow([header[0], header[1]], header[2], header[3]), looks.header)
+  draft.format(top, 0, 1, draft.widths.length, { wrap: false })
+  const [first = 9, second = 9] = draft.widths
+  for (const remark of remarks) {
+    const { place, sentence, remedy } = remark
+    const short = fits(place[0], first) && fits(place[1], second)
+    if (short && fits(sentence, sentenceWidth) && fits(remedy, remedyWidth))
+      draft.rows.push(remarkRow(place, sentence, remedy))
+    else addFolded(draft, remark)
+  }
+  const rows = draft.next - top - 1
+  draft.format(top + 1, 0, rows, draft.widths.length, looks.body)
+  draft.format(top + 1, 0, rows, 1, { bold: true })
+  draft.format(top + 1, sentenceColumn, rows, 1, { numberFormat: '0', align: 'left' })
+}
+
+/** The limb of a tree that most wants work, with what was decided about it. */
+function foremost(states: LimbState[]): LimbState | null {
+  return states.reduce<LimbState | null>(
+    (best, state) => (best === null || state.priority > best.priority ? state : best),
+    null
+  )
+}
+
+function whyUncut(tree: TreePlan): string {
+  const limb = foremost(tree.visits[0]?.limbs ?? [])
+  if (limb === null)
+    return tree.tree.limbs.length === 0
+      ? 'No limbs are listed, so no cut can be chosen.'
+      : 'None of its limbs could be judged; see the rows below.'
+  if (tree.allowedRemoval <= 0) return 'No live foliage to spare this season, and no dead limb is listed.'
+  return `Limb ${limb.limb.id} comes first with priority ${limb.priority.toFixed(0)}. ${limb.reason}`
+}
+
+const uncut = (tree: TreePlan): boolean => tree.visits.every((visit) => visit.cuts.length === 0)
+
+/** Trees that need no cut, or may have none, and why. */
+export function addUncut(draft: SheetDraft, trees: readonly TreePlan[]): void {
+  const remarks = trees.filter(uncut).map((tree): Remark => {
+    const allowed = `${percent(tree.allowedRemoval)}: ${tree.allowedBasis}`
+    return { place: [tree.tree.id, tree.tree.species], sentence: whyUncut(tree), remedy: allowed }
+  })
+  addRemarks(draft, 'Trees with no cut', ['Tree', 'Species', 'Why', 'Allowed removal'], remarks)
+}
+
+/** Limbs of the first visit that were held, to be decided on site. */
+export function addOnSite(draft: SheetDraft, trees: readonly TreePlan[]): void {
+  const remarks = trees.flatMap((tree) =>
+    (tree.visits[0]?.limbs ?? [])
+      .filter((state) => state.decision === 'hold')
+      .map((state): Remark => ({
+        place: [tree.tree.id, state.limb.id],
+        sentence: state.reason,
+        remedy: `${state.priority.toFixed(0)}, then ${state.nextPriority.toFixed(0)}`
+      }))
+  )
+  const header: [string, string, string, string] = [
+    'Tree',
+    'Limb',
+    'Why',
+    'Priority now, and at the next visit'
+  ]
+  addRemarks(draft, 'Limbs to hold, or to decide on site', header, remarks)
+}
+
+/** Limbs that the planned visits do not bring under the goal. */
+export function addLeftOver(draft: SheetDraft, trees: readonly TreePlan[]): void {
+  const remarks = trees.flatMap(({ tree, remaining }) =>
+    remaining.map(({ limb, priority, clearedByVisit, remedy }): Remark => {
+      const until =
+        clearedByVisit === null ? remedy : `By visit ${String(clearedByVisit)}, if visits go on. ${remedy}`
+      return { place: [tree.id, limb.id], sentence: priority, remedy: until }
+    })
+  )
+  const header: [string, string, string, string] = [
+    'Tree',
+    'Limb',
+    'Priority that remains',
+    'What would clear it'
+  ]
+  addRemarks(draft, 'What remains after the planned visits', header, remarks)
+}
+
+/** Trees examined at most: each is planned twice more. The most urgent are the ones whose cuts come first. */
+const mostExamined = 60
+
+/** Which first cuts would change if foliage shares are wrong by their usual error. */
+export function addConfidence(draft: SheetDraft, trees: readonly TreePlan[], rules: Rules): void {
+  const examined = trees.slice(0, mostExamined)
+  const remarks = examined.flatMap((tree) =>
+    confidenceOf(tree, rules).changes.map((sentence): Remark => ({
+      place: [tree.tree.id, tree.tree.species],
+      sentence,
+      remedy: 'Look at how much foliage the limb really carries before cutting.'
+    }))
+  )
+  const which = examined.length < trees.length ? `, of the ${String(examined.length)} most urgent trees` : ''
+  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than reckoned${which}`
+  addRemarks(draft, title, ['Tree', 'Species', 'What changes', 'What to do'], remarks)
+}
+
+/** How many cuts there are of each source. */
+export class SourceTally {
+  private readonly counts = new Map<string, { count: number }>()
+  private last = ''
+  private counter = { count: 0 }
+
+  /** Most cuts have the source of the one before. */
+  add(source: string): void {
+    if (source !== this.last) {
+      this.last = source
+      this.counter = this.counts.get(source) ?? { count: 0 }
+      this.counts.set(source, this.counter)
+    }
+    this.counter.count += 1
+  }
+
+  get remarks(): Remark[] {
+    return [...this.counts].map(([source, { count }]) => ({
+      place: [count, null],
+      sentence: source,
+      remedy: ''
+    }))
+  }
+}
+
+/** Where the reasons for the cuts come from, each once. */
+export function addSources(draft: SheetDraft, tally: SourceTally): void {
+  addRemarks(draft, 'Where the reasons come from', ['Cuts', '', 'Source', ''], tally.remarks)
+}
+
+/** A cell without its sheet, where that is the inventory’s: the head of the document names it. */
+function within(inventory: Inventory, cell: string): string {
+  const prefix = sheetPrefix(inventory.sheet)
+  return cell.startsWith(prefix) ? cell.slice(prefix.length) : cell
+}
+
+/** Rows that could not be planned. */
+export function addUnplanned(draft: SheetDraft, plan: Plan): void {
+  const remedies = new Map(plan.problems.map((entry) => [entry.message, entry.remedy]))
+  const remarks = plan.unplanned.map(({ cell, tree, reason }): Remark => ({
+    place: [within(plan.inventory, cell), tree],
+    sentence: reason,
+    remedy: remedies.get(reason) ?? 'Correct the row and plan again.'
+  }))
+  addRemarks(draft, 'Rows that could not be planned', ['Cell', 'Tree', 'Why', 'What to do'], remarks)
+}
+
+const levelWords: Record<ProblemLevel, string> = {
+  stop: 'Stopped',
+  row: 'Not planned',
+  doubt: 'Assumed',
+  note: 'Note'
+}
+
+/** Every problem of the inventory with its cell, worst first. */
+export function addProblems(draft: SheetDraft, { problems, inventory }: Plan): void {
+  const levels = Object.keys(levelWords) as ProblemLevel[]
+  const remarks = levels.flatMap((level) =>
+    problems
+      .filter((entry) => entry.level === level)
+      .map(({ cell, message, remedy }): Remark => ({
+        place: [within(inventory, cell), levelWords[level]],
+        sentence: message,
+        remedy
+      }))
+  )
+  addRemarks(draft, 'Checks of the inventory', ['Cell', 'Kind', 'What was found', 'What to do'], remarks)
+}

@@ -1,0 +1,134 @@
+import type { Cut, TreePlan, Visit } from '../../plan/plan'
+import { showDiameter, showHeight, systems, type UnitSystem } from '../../../shared/units'
+import { treeTitle } from '../cutTable'
+import { printedLateral } from '../printedLengths'
+import { byPurpose, type PurposeGroup } from '../purposes'
+import { capital, ceilingPercent, counted, listed, namedLimbs, sentence } from '../sentences'
+import type { Clause } from './specificationGeneral'
+
+/** The specification of one tree. */
+export interface TreeSpecification {
+  tree: string
+  title: string
+  clauses: Clause[]
+}
+
+function objective({ purpose, cuts }: PurposeGroup, { tree, leader }: TreePlan, system: UnitSystem): string {
+  const limbs = namedLimbs(cuts.map(({ limb }) => limb))
+  switch (purpose) {
+    case 'leader':
+      return `keep ${leader.limb === null ? 'the trunk' : `limb ${leader.limb.id}`} as the one leader by subordinating ${limbs}`
+    case 'clearance':
+      // A limb that is shortened still hangs where it hung: its removal is staged.
+      return `${cuts.some(({ kind }) => kind === 'reduce') ? 'work in stages towards' : 'gain'} the clearance of ${showHeight(tree.clearance ?? 0, system)} at ${limbs}`
+    case 'reach':
+      return `hold back ${limbs}, which ${cuts.length === 1 ? 'starts low and reaches' : 'start low and reach'} high`
+    case 'end-weight':
+      return `lessen the end weight of ${limbs}`
+    case 'dead':
+      return `remove dead wood (${limbs})`
+    case 'hurt':
+      return `correct broken or rubbing wood (${limbs})`
+    case 'temporary':
+      return `end the temporary ${limbs}`
+    case 'spacing':
+      return `space the permanent limbs (${limbs})`
+  }
+}
+
+function one(cut: Cut, system: UnitSystem): string {
+  const { limb } = cut
+  const bearing = limb.bearing === null ? '' : `, bearing ${String(Math.round(limb.bearing))}°`
+  const origin = limb.origin === null ? '' : `, at ${showHeight(limb.origin, system)} above ground`
+  const across = showDiameter(cut.cutDiameter, system)
+  if (cut.kind === 'remove')
+    return `Limb ${limb.id}${bearing}: removal cut${cut.live ? '' : ' of dead wood'}, ${across} across${origin}.`
+  const lateral =
+    cut.lateralMin === null
+      ? ''
+      : `, to a lateral of at least ${String(printedLateral(cut.lateralMin, system))} ${systems[system].diameter}`
+  const height = cut.cutHeight === null ? '' : ` at ${showHeight(cut.cutHeight, system)} above ground`
+  const tip =
+    cut.tipAfter === null ? '' : `; all other ends of the limb below ${showHeight(cut.tipAfter, system)}`
+  return `Limb ${limb.id}${bearing}: reduction cut, ${across} across${height}${lateral}${tip}.`
+}
+
+function kinds(cuts: readonly Cut[]): string {
+  const reduce = cuts.filter(({ kind }) => kind === 'reduce').length
+  const remove = cuts.length - reduce
+  return listed([
+    ...(reduce > 0 ? [counted(reduce, 'reduction cut')] : []),
+    ...(remove > 0 ? [counted(remove, 'removal cut')] : [])
+  ])
+}
+
+function cutsOf(visit: Visit, system: UnitSystem): string[] {
+  const sizes = visit.cuts.map(({ cutDiameter }) => cutDiameter)
+  const [least, most] = [Math.min(...sizes), Math.max(...sizes)].map((size) => showDiameter(size, system))
+  const range = least === most ? `${String(most)} across` : `${String(least)} to ${String(most)} across`
+  return [`${capital(kinds(visit.cuts))}, ${range}.`, ...visit.cuts.map((cut) => one(cut, system))]
+}
+
+function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
+  const later = visits.map((visit) => {
+    let largest = 0
+    for (const { cutDiameter } of visit.cuts) largest = Math.max(largest, cutDiameter)
+    return `${String(visit.year)}: ${kinds(visit.cuts)} up to ${showDiameter(largest, system)} across, not more than ${ceilingPercent(visit.allowedRemoval)} of the foliage.`
+  })
+  return [...later, 'A forecast: the tree is measured and specified again before each of them.']
+}
+
+function uncut(plan: TreePlan): string {
+  if (plan.tree.limbs.length === 0)
+    return 'None specified: its limbs are not listed. Survey them, then specify.'
+  if (plan.allowedRemoval <= 0) return `None: ${sentence(`no live foliage to spare (${plan.allowedBasis})`)}`
+  return 'None at present.'
+}
+
+function leaderOf({ leader }: TreePlan): string {
+  const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
+  return `${name}: ${sentence(leader.reason)}${leader.confirm ? ' To be confirmed on site before the first cut.' : ''}`
+}
+
+/** What the rest of the crown keeps: where its live foliage starts, and where that stands in the tree's height. */
+function crownAfter(visit: Visit, system: UnitSystem): string {
+  const base = showHeight(visit.crownBaseAfter, system)
+  const ratio = Math.round(visit.liveCrownRatioAfter * 100)
+  return `the live crown still starts at ${base} and makes up ${String(ratio)} % of the tree’s height afterwards.`
+}
+
+/** The most live foliage that may go; where the cuts named are of dead wood only, none may, as the work order says. */
+function amountOf({ allowedBasis }: TreePlan, { cuts, allowedRemoval, dose }: Visit): string {
+  if (!cuts.some(({ live }) => live)) return 'Dead wood only: no live wood is cut at this visit.'
+  return `Not more than ${ceilingPercent(allowedRemoval)} of the live foliage of the tree (${allowedBasis}); the cuts named take about ${ceilingPercent(dose)}, known to ±30 % for a single limb.`
+}
+
+/** Objective, parts, cuts, amount and interval of one tree. Lengths in the units of the system. */
+export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecification {
+  const title = treeTitle(plan.tree)
+  const [first, ...later] = plan.visits.filter(({ cuts }) => cuts.length > 0)
+  if (first === undefined)
+    return { tree: plan.tree.id, title, clauses: [{ label: 'Work', lines: [uncut(plan)] }] }
+  const groups = byPurpose(plan, first.cuts)
+  const clauses: Clause[] = [
+    {
+      label: 'Objective',
+      lines: [`${capital(groups.map((group) => objective(group, plan, system)).join('; '))}.`]
+    },
+    { label: 'Leader kept', lines: [leaderOf(plan)] },
+    {
+      label: 'Parts treated',
+      lines: [`${capital(namedLimbs(first.cuts.map(({ limb }) => limb)))} only; ${crownAfter(first, system)}`]
+    },
+    { label: `Cuts, ${String(first.year)}`, lines: cutsOf(first, system) },
+    { label: 'Amount', lines: [amountOf(plan, first)] }
+  ]
+  clauses.push({
+    label: 'Interval',
+    lines:
+      later.length === 0
+        ? [`No later visit is planned. Look at the tree again after ${counted(plan.interval, 'year')}.`]
+        : laterVisits(later, system)
+  })
+  return { tree: plan.tree.id, title, clauses }
+}

@@ -1,0 +1,164 @@
+import { ruleChangeSentences } from '../planBasis'
+import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
+import type { Estimate } from '../../price/estimate'
+import type { Cover } from '../client-report/clientReport'
+import { visitsIn, type ChosenOffer } from '../offered'
+import { readSerial } from '../../../shared/serialDate'
+import { titles } from '../ownSheets'
+import { palette } from '../palette'
+import { PrintedDraft } from '../printedDraft'
+import { counted, listed } from '../sentences'
+import { seasonSentences } from '../seasonWords'
+import type { SheetDescription } from '../sheet'
+import { addChecks, addRules, addSignOff } from './workOrderChecks'
+import { crewDays, roundOf, type CrewDay } from './workOrderDays'
+import { addStop, orderWidths } from './workOrderTree'
+
+export interface WorkOrderOptions {
+  /** Whose visits are ordered; the year of the plan unless given. */
+  year?: number
+  /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
+  productiveHours?: number
+  /** Whose visits the crew is sent to; those of the whole programme unless given. */
+  offer?: ChosenOffer
+  /** Whose job it is, and where. */
+  cover?: Pick<Cover, 'client' | 'site'>
+}
+
+const inOffer: Record<ChosenOffer['kind'], string> = {
+  'whole programme': '',
+  'this visit': ' Ordered is the first visit to each tree.',
+  'within budget': ' Ordered is what a budget buys; trees that wait are named at the end.'
+}
+
+/** Points of the body text: large enough to be read outdoors at arm's length. */
+const outdoors = 12
+
+/** Crew days that a day of the round takes: more than one where a single tree is longer than a day. */
+const daysFor = (day: CrewDay, hours: number): number => Math.max(1, Math.ceil(day.hours / hours - 1e-9))
+
+function addHead(
+  draft: PrintedDraft,
+  plan: Plan,
+  year: number,
+  hours: number,
+  days: CrewDay[],
+  { offer, cover }: WorkOrderOptions
+): void {
+  const trees = days.reduce((sum, { stops }) => sum + stops.length, 0)
+  const taken = days.reduce((sum, day) => sum + daysFor(day, hours), 0)
+  draft.title(titles['work-order'])
+  draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
+  draft.entry('Made for', { date: readSerial(plan.date) ?? 0 }, 3)
+  draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
+  draft.entry(
+    'Work',
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole programme']}`,
+    3
+  )
+  draft.entry(
+    'Days',
+    `Filled up to ${String(hours)} productive crew-hours by the hours of the estimate. Trees at one place follow each other; places by their most urgent tree.`,
+    3
+  )
+  const job = [cover?.client, cover?.site].filter((text) => text !== undefined && text.trim() !== '')
+  draft.entry('Job, client', job.join(', '), 3)
+  for (const text of seasonSentences(plan, ['closed', 'always', 'ask']))
+    draft.prose(text, { bold: true }, 3, 'Season')
+  for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, 3, 'Rules')
+  draft.blank()
+}
+
+function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number, plan: Plan): void {
+  const taken = daysFor(day, hours)
+  const over = taken > 1 ? `, longer than a day: plan ${String(taken)} days` : ''
+  if (number > 1) draft.newPage()
+  else {
+    draft.keepTogether()
+    draft.blank()
+  }
+  draft.prose(
+    `Day ${String(number)}: ${counted(day.stops.length, 'tree')}, ${day.hours.toFixed(2)} of ${String(hours)} crew-hours${over}`,
+    { bold: true, size: draft.size + 5 }
+  )
+  draft.toFill([
+    { label: 'Date', at: 0, from: 3, columns: 1 },
+    { label: 'Crew', at: 4, from: 5, columns: 5 }
+  ])
+  addChecks(draft)
+  for (const stop of day.stops) addStop(draft, stop, plan.system)
+  addSignOff(draft, number)
+}
+
+/** Rows that could not be planned, a sentence a tree: the limbs are there, though nothing is ordered for them. */
+function unreadWords({ unplanned }: Plan): string[] {
+  const rows = new Map<string, number[]>()
+  for (const { tree, row } of unplanned) rows.set(tree, [...(rows.get(tree) ?? []), row])
+  return [...rows].map(([tree, list]) => {
+    const name = tree === '' ? 'No tree named' : `Tree ${tree}`
+    const which = `${list.length === 1 ? 'row' : 'rows'} ${listed(list.map(String))} of the inventory`
+    return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${list.length === 1 ? 'that limb' : 'those limbs'} and measure again.`
+  })
+}
+
+function whyNotOrdered({ tree, visits }: TreePlan, year: number): string {
+  if (tree.limbs.length === 0) return 'limbs not listed; survey them, then plan again.'
+  return visits.some((visit) => visit.year === year && visit.cuts.length > 0)
+    ? 'work not in what was ordered.'
+    : `no cut is planned in ${String(year)}.`
+}
+
+/** Trees that this order does not send anybody to, and why. */
+function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[]): void {
+  const ordered = new Set(days.flatMap(({ stops }) => stops.map(({ tree }) => tree)))
+  const others = byUrgency(plan).filter((tree) => !ordered.has(tree))
+  if (others.length === 0 && plan.unplanned.length === 0) return
+  draft.blank()
+  draft.heading('Not in this order')
+  const whys = new Map<string, string[]>()
+  for (const tree of others) {
+    const why = whyNotOrdered(tree, year)
+    whys.set(why, [...(whys.get(why) ?? []), tree.tree.id])
+  }
+  for (const [why, ids] of whys) draft.bullet(`${ids.length === 1 ? 'Tree' : 'Trees'} ${listed(ids)}: ${why}`)
+  for (const text of unreadWords(plan)) draft.bullet(text)
+}
+
+/**
+ * The work order of a year by crew day, in large type for outdoors: cautions, how to cut, then for each day its checks,
+ * its trees with the cuts in order, and the sign-off. Lengths in the units of the plan's system.
+ */
+export function describeWorkOrder(
+  plan: Plan,
+  estimate: Estimate,
+  options: WorkOrderOptions = {}
+): SheetDescription {
+  const year = options.year ?? Number(plan.date.slice(0, 4))
+  const hours = options.productiveHours ?? estimate.rates.dayHours
+  if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
+  const draft = new PrintedDraft(orderWidths, outdoors, palette.ink)
+  const ordered = options.offer === undefined ? undefined : visitsIn(options.offer)
+  const days = crewDays(roundOf(plan, estimate, year, ordered), hours)
+  addHead(draft, plan, year, hours, days, options)
+  addRules(draft)
+  if (days.length === 0) {
+    draft.blank()
+    draft.prose(`No cut is planned in ${String(year)}, so nothing is ordered.`, { bold: true })
+  }
+  days.forEach((day, index) => {
+    addDay(draft, day, index + 1, hours, plan)
+  })
+  addOthers(draft, plan, year, days)
+  return draft.finish({
+    kind: 'work-order',
+    name: titles['work-order'],
+    freezeRows: 0,
+    freezeColumns: 0,
+    page: draft.page({
+      orientation: 'portrait',
+      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+      titleRow: null,
+      footer: `Work order, ${plan.date}. Not a tree risk assessment. Wires: stop and call.`
+    })
+  })
+}

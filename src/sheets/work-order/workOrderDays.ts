@@ -1,0 +1,65 @@
+import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
+import type { Estimate } from '../../price/estimate'
+
+/** A tree on the crew's round. */
+export interface Stop {
+  tree: TreePlan
+  visit: Visit
+  /** Crew-hours of the estimate; null where it has none for this visit. */
+  hours: number | null
+}
+
+export interface CrewDay {
+  stops: Stop[]
+  hours: number
+}
+
+/** Stops at one place follow each other; places come in the order of their most urgent tree. */
+function byPlace(stops: readonly Stop[]): Stop[] {
+  const places = new Map<string, Stop[]>()
+  for (const stop of stops) {
+    const { site, id } = stop.tree.tree
+    const place = site.trim() === '' ? ` ${id}` : site.trim().toLowerCase()
+    places.set(place, [...(places.get(place) ?? []), stop])
+  }
+  return [...places.values()].flat()
+}
+
+/** Tells whether a visit to a tree belongs to the work. */
+export type Ordered = (tree: string, visit: number) => boolean
+
+/** The trees that are pruned in a year, in the order of the round; `ordered` leaves out visits that nobody ordered. */
+export function roundOf(plan: Plan, estimate: Estimate, year: number, ordered: Ordered = () => true): Stop[] {
+  const hours = new Map<string, number>()
+  for (const line of estimate.lines)
+    if (line.year === year) hours.set(`${String(line.visit)} ${line.tree}`, line.crewHours)
+  const stops = byUrgency(plan).flatMap((tree) =>
+    tree.visits
+      .filter((visit) => visit.year === year && visit.cuts.length > 0)
+      .filter(({ visit }) => ordered(tree.tree.id, visit))
+      .map((visit) => ({
+        tree,
+        visit,
+        hours: hours.get(`${String(visit.visit)} ${tree.tree.id}`) ?? null
+      }))
+  )
+  return byPlace(stops)
+}
+
+/**
+ * The round split into crew days in its order: a tree that would run over the productive hours opens the next day. A
+ * tree that takes longer than a day stands alone, and its hours say so.
+ */
+export function crewDays(stops: readonly Stop[], productiveHours: number): CrewDay[] {
+  const days: CrewDay[] = []
+  for (const stop of stops) {
+    const day = days.at(-1)
+    const hours = stop.hours ?? 0
+    if (day === undefined || day.hours + hours > productiveHours + 1e-9) days.push({ stops: [stop], hours })
+    else {
+      day.stops.push(stop)
+      day.hours += hours
+    }
+  }
+  return days
+}

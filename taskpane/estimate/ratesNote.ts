@@ -1,0 +1,34 @@
+import type { Problem } from '../../shared/problems'
+import { rateEntry } from '../../src/price/rateBook'
+import { inventedRatesNotice } from '../../src/sheets/cautions'
+import { disclosure } from '../parts/disclosure'
+import { el } from '../parts/elements'
+import type { Planned } from '../planning'
+import { sheetOffer, type OfferSetting } from '../write/sheetOffer'
+
+/** What the note needs to write a Rates sheet where there is none. */
+export interface RatesSetting extends OfferSetting {
+  writeRates(): Promise<string | Problem>
+}
+
+const why =
+  'A Rates sheet holds every rate of the estimate with an invented value in it, for you to put your own in its place.'
+
+/** By which rates the plan was priced, and how many of them nobody has put in yet. */
+export function ratesNote({ estimate, ratesSheet }: Planned, setting: RatesSetting): HTMLElement {
+  const { inventedCount, rateCount, inventedRates, rates } = estimate
+  const line = inventedRates
+    ? `Rates: ${inventedCount} of ${rateCount} still invented`
+    : `Rates: all ${rateCount} are yours`
+  const note = disclosure('more', [line], () => {
+    if (ratesSheet === null)
+      return [sheetOffer({ label: 'Write a Rates sheet', why, write: () => setting.writeRates() }, setting)]
+    const from = `From the sheet ${ratesSheet.sheet}, which is yours to change. A value that is right as it stands counts as yours once it says yes beside it.`
+    return [
+      el('p', {}, from),
+      inventedRates && el('p', { class: 'aside' }, 'Still invented:'),
+      inventedRates && el('ul', {}, ...rates.invented.map((name) => el('li', {}, rateEntry(name).name)))
+    ]
+  })
+  return el('div', {}, inventedRates && el('p', { class: 'notice' }, inventedRatesNotice), note.element)
+}

@@ -1,0 +1,116 @@
+import { columnLetters, type CellBlock } from '../../shared/cells'
+import { defaultRules } from '../../shared/rules'
+import type { LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
+import { instruction } from './cutEntry'
+import { disclosure } from '../parts/disclosure'
+import { button, el, facts, type Child } from '../parts/elements'
+import type { SelectedCells } from '../surface'
+import { capital, percent, points, ratio, sentence } from '../parts/wording'
+
+/** What the plan says of one row of the inventory. */
+export type RowFinding =
+  | { kind: 'limb'; treePlan: TreePlan; state: LimbState; visit: Visit }
+  | { kind: 'leader'; treePlan: TreePlan }
+  | { kind: 'tree'; treePlan: TreePlan }
+  | { kind: 'unplanned'; tree: string; reason: string }
+
+/** What the plan says of each row, by the row's position within the block. */
+export function findingsByRow(plan: Plan): Map<number, RowFinding> {
+  const rows = new Map<number, RowFinding>()
+  const { top } = plan.inventory
+  // Here a row is the sheet's own number, from 1.
+  for (const { tree, row, reason } of plan.unplanned)
+    rows.set(row - 1 - top, { kind: 'unplanned', tree, reason })
+  for (const treePlan of plan.trees) {
+    if (!rows.has(treePlan.tree.row)) rows.set(treePlan.tree.row, { kind: 'tree', treePlan })
+    const { limb: leader } = treePlan.leader
+    if (leader !== null) rows.set(leader.row, { kind: 'leader', treePlan })
+    const visit = treePlan.visits[0]
+    if (visit === undefined) continue
+    for (const state of visit.limbs) rows.set(state.limb.row, { kind: 'limb', treePlan, state, visit })
+  }
+  return rows
+}
+
+/** The row of the block that is selected, or null where the selection is elsewhere or several rows high. */
+export function selectedRow(block: CellBlock, cells: SelectedCells | null): number | null {
+  if (cells === null || cells.sheet !== block.sheet || cells.rows !== 1) return null
+  const width = block.rows[0]?.length ?? 0
+  const beside = cells.column >= block.left + width || cells.column + cells.columns <= block.left
+  const row = cells.row - block.top
+  return !beside && row >= 1 && row < block.rows.length ? row : null
+}
+
+/** What the card leads to, and whether a person has folded it down to its title. */
+export interface LimbCardSetting {
+  folded: boolean
+  onFold(folded: boolean): void
+  showTree(id: string): void
+}
+
+/** The card of the selected row: how the limb stands, what was decided and why. */
+export function limbCard(
+  finding: RowFinding,
+  plan: Plan,
+  row: number,
+  setting: LimbCardSetting
+): HTMLElement {
+  const { title, tree, body } = cardWords(finding, plan)
+  const place = el('span', { class: 'cell' }, `Row ${plan.inventory.top + row + 1}`)
+  const show = (): void => {
+    setting.showTree(tree)
+  }
+  const part = disclosure(
+    'limb',
+    [el('span', {}, place, ` ${title}`)],
+    () => [...body, tree !== '' && button(`Show tree ${tree}`, show, 'link')],
+    'h2'
+  )
+  if (!setting.folded) part.open()
+  part.toggle.addEventListener('click', () => {
+    setting.onFold(part.toggle.getAttribute('aria-expanded') !== 'true')
+  })
+  return part.element
+}
+
+/** Title, the tree whose card can be opened, and what is said. */
+function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: string; body: Child[] } {
+  if (finding.kind === 'unplanned') {
+    const title = finding.tree === '' ? 'Not planned' : `Tree ${finding.tree}, not planned`
+    return { title, tree: '', body: [el('p', {}, sentence(finding.reason))] }
+  }
+  const { leader, tree, allowedRemoval, allowedBasis } = finding.treePlan
+  const { id } = tree
+  if (finding.kind === 'limb') {
+    const { state, visit } = finding
+    return { title: `Tree ${id}, limb ${state.limb.id}`, tree: id, body: limbWords(state, visit, plan) }
+  }
+  if (finding.kind === 'leader')
+    return { title: `Tree ${id}, leader`, tree: id, body: [el('p', {}, `Kept. ${sentence(leader.reason)}`)] }
+  const allowance = `Allowed removal ${percent(allowedRemoval)}: ${allowedBasis}.`
+  return { title: `Tree ${id}`, tree: id, body: [el('p', {}, allowance)] }
+}
+
+function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {
+  const cut = visit.cuts.find(({ limb }) => limb === state.limb)
+  return [
+    facts([
+      ['Aspect ratio', `${ratio(state.aspectRatio)}, ${state.standing}`],
+      ['Priority', `${points(state.priority)}, then ${points(state.nextPriority)}`],
+      [
+        'Foliage',
+        `${percent(state.foliageShare)} of the tree (±${percent((plan.rules ?? defaultRules).foliageError)})`
+      ],
+      ['Decision', capital(state.decision)]
+    ]),
+    cut !== undefined && el('p', { class: 'cut-do' }, instruction(cut, plan.system)),
+    el('p', {}, sentence(cut?.reason ?? state.reason))
+  ]
+}
+
+/** The address of a row of the block, across the columns that were read: rows are selected whole. */
+export function rowAddress(plan: Plan, row: number, columns: number, prefix: string): string {
+  const { top, left } = plan.inventory
+  const number = top + row + 1
+  return `${prefix}${columnLetters(left)}${number}:${columnLetters(left + Math.max(0, columns - 1))}${number}`
+}

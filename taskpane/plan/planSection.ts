@@ -1,0 +1,96 @@
+import { defaultRules } from '../../shared/rules'
+import { byUrgency, type Plan, type TreePlan } from '../../src/plan/plan'
+import { howToRead } from '../../src/sheets/cautions'
+import { cautionsNote } from '../cautionsNote'
+import { disclosure, type Disclosure } from '../parts/disclosure'
+import { el, fill, freshId } from '../parts/elements'
+import type { Drawings } from '../engine'
+import { longList } from '../parts/longList'
+import type { CopySetting } from './specificationCopy'
+import { closedWindows } from './timingNote'
+import { treeCard } from './treeCard'
+import { count } from '../parts/wording'
+
+/** Lists of this many trees get a field to find one. */
+const findFrom = 12
+
+export interface PlanSection {
+  element: HTMLElement
+  /** Opens a tree's card and moves there. */
+  openTree(id: string): void
+}
+
+/** What the section needs beside the plan. */
+export interface PlanSetting extends CopySetting {
+  goToRow(row: number): void
+  drawings(): Promise<Drawings>
+}
+
+/** The trees most urgent first, each a card that opens. */
+export function planSection(plan: Plan, setting: PlanSetting): PlanSection {
+  const trees = byUrgency(plan)
+  const { rules = defaultRules, timing = [] } = plan
+  const place = el('div', { class: 'cards' })
+  const cards = new Map<string, Disclosure>()
+  const show = (shown: readonly TreePlan[]): void => {
+    cards.clear()
+    const list = el('div', { class: 'card-list' })
+    const card = (treePlan: TreePlan): HTMLElement => {
+      const built = treeCard(treePlan, { ...setting, system: plan.system, rules, timing })
+      cards.set(treePlan.tree.id, built)
+      return built.element
+    }
+    fill(place, shown.length === 0 && el('p', {}, 'No tree matches.'), longList(list, shown, 'trees', card))
+  }
+  show(trees)
+  const find = finder(trees, show)
+  return {
+    element: el(
+      'div',
+      {},
+      closedWindows(plan),
+      cautionsNote(),
+      disclosure('more', ['How to read the numbers'], () => [
+        el('ul', {}, ...howToRead.map((words) => el('li', {}, words)))
+      ]).element,
+      trees.length === 0 && el('p', {}, 'No tree could be planned. The checks say why.'),
+      trees.length > 0 &&
+        el('p', { class: 'aside' }, 'Most urgent first, by the highest priority of a limb.'),
+      trees.length >= findFrom && find.element,
+      place
+    ),
+    openTree: (id) => {
+      if (!cards.has(id)) {
+        find.clear()
+        show(trees.filter(({ tree }) => tree.id === id).concat(trees.filter(({ tree }) => tree.id !== id)))
+      }
+      const card = cards.get(id)
+      card?.open()
+      card?.toggle.focus()
+      card?.toggle.scrollIntoView({ block: 'start' })
+    }
+  }
+}
+
+function finder(trees: readonly TreePlan[], show: (shown: readonly TreePlan[]) => void) {
+  const id = freshId('find')
+  const found = el('p', { class: 'aside', 'aria-live': 'polite' })
+  const field = el('input', { id, type: 'search', autocomplete: 'off', spellcheck: 'false' })
+  field.addEventListener('input', () => {
+    const wanted = field.value.trim().toLowerCase()
+    const shown = wanted === '' ? trees : trees.filter((treePlan) => matches(treePlan, wanted))
+    found.textContent = wanted === '' ? '' : `${count(shown.length, 'tree')} found.`
+    show(shown)
+  })
+  return {
+    element: el('div', { class: 'field' }, el('label', { for: id }, 'Find a tree'), field, found),
+    clear: () => {
+      field.value = ''
+      found.textContent = ''
+    }
+  }
+}
+
+function matches({ tree }: TreePlan, wanted: string): boolean {
+  return [tree.id, tree.species, tree.site].some((text) => text.toLowerCase().includes(wanted))
+}

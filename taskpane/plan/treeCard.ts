@@ -1,0 +1,170 @@
+import type { Rules } from '../../shared/rules'
+import type { TimingNote } from '../../src/season/timing'
+import { confidenceOf } from '../../src/plan/outlook'
+import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
+import { cutEntry, type CutSetting } from './cutEntry'
+import { disclosure, type Disclosure } from '../parts/disclosure'
+import { doseBar } from './doseBar'
+import { el, facts, type Child } from '../parts/elements'
+import { forecast } from './forecast'
+import { specificationCopy, type CopySetting } from './specificationCopy'
+import { seasonOf } from './timingNote'
+import { treeDrawing, type DrawingSetting } from './treeDrawing'
+import { capital, count, percent, points, ratio, sentence } from '../parts/wording'
+
+/** What a card needs to know beyond the tree. */
+export interface TreeSetting extends CutSetting, DrawingSetting, CopySetting {
+  rules: Rules
+  timing: readonly TimingNote[]
+}
+
+/** A tree as a card: closed, its urgency and dose; open, everything the plan says of it. */
+export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
+  const { tree, visits } = treePlan
+  const first = visits[0]
+  const cuts = first === undefined ? 'no cuts planned' : count(first.cuts.length, 'cut')
+  return disclosure(
+    'card',
+    [
+      el(
+        'span',
+        { class: 'card-title' },
+        el('span', { class: 'card-name' }, `Tree ${tree.id}`),
+        tree.species !== '' && el('span', { class: 'card-species' }, tree.species)
+      ),
+      el(
+        'span',
+        { class: 'card-urgency' },
+        el('span', { class: 'card-urgency-word' }, 'priority '),
+        points(treePlan.urgency)
+      ),
+      el('span', { class: 'card-line' }, `${capital(treePlan.stage)}, ${treePlan.vigor} vigor, ${cuts}`),
+      doseBar(first?.dose ?? 0, first?.allowedRemoval ?? treePlan.allowedRemoval)
+    ],
+    () => cardBody(treePlan, setting),
+    'h3'
+  )
+}
+
+function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
+  const [first, ...later] = treePlan.visits
+  return [
+    treeFacts(treePlan, setting.rules, first),
+    seasonOf(treePlan, setting.timing),
+    first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
+    treeDrawing(treePlan, first ?? null, setting),
+    first !== undefined && el('div', { class: 'visit' }, ...visitBody(first, setting)),
+    certainty(treePlan, setting.rules),
+    ...later.map((visit) => laterVisit(treePlan, visit, setting)),
+    remains(treePlan, setting.rules),
+    ...forecast(treePlan, setting),
+    specificationCopy(treePlan, setting)
+  ]
+}
+
+/** Which first cuts would change if foliage shares are wrong by their usual error. */
+function certainty(treePlan: TreePlan, rules: Rules): Child {
+  if (treePlan.visits.length === 0) return null
+  const { error, changes } = confidenceOf(treePlan, rules)
+  const words = `Foliage shares are known to ±${percent(error)}`
+  if (changes.length === 0)
+    return el('p', { class: 'aside' }, `${words}; within that, the first cuts stay as they are.`)
+  return disclosure('more', [`${words}: what would change`], () => [
+    el('ul', {}, ...changes.map((change) => el('li', {}, change)))
+  ]).element
+}
+
+function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
+  const { tree, leader, allowedRemoval, allowedBasis, liveCrownRatio } = treePlan
+  const confirm = leader.confirm ? ' Confirm on site.' : ''
+  const goal = ratio(rules.crownRatioGoal)
+  const crown =
+    liveCrownRatio === null
+      ? 'not known: crown base or height is missing'
+      : `${ratio(liveCrownRatio)}${first === undefined ? '' : `, ${ratio(first.liveCrownRatioAfter)} after visit 1`} (goal ${goal})`
+  return facts([
+    ['Leader', `${leader.name}. ${sentence(leader.reason)}${confirm}`],
+    ['Allowed removal', `${percent(allowedRemoval)}: ${allowedBasis}. A ceiling, not a target.`],
+    ['Live-crown ratio', crown],
+    [
+      'Lower two-thirds',
+      first !== undefined &&
+        `${percent(first.lowerFoliageBefore)} of the foliage, ${percent(first.lowerFoliageAfter)} after visit 1`
+    ],
+    ['Location', tree.site],
+    ['Tree notes', tree.notes]
+  ])
+}
+
+/** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
+function visitBody(visit: Visit, setting: CutSetting): Child[] {
+  const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority)
+  const kept = visit.limbs.filter(({ decision }) => decision === 'retain' || decision === 'hold')
+  return [
+    cuts.length === 0
+      ? el('p', {}, 'No cuts at this visit.')
+      : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry(cut, setting))),
+    kept.length > 0 &&
+      disclosure('more', [`${count(kept.length, 'limb')} not cut, with reasons`], () => [
+        el('ul', { class: 'kept' }, ...kept.map(keptLimb))
+      ]).element
+  ]
+}
+
+function keptLimb(state: LimbState): HTMLElement {
+  const decided = state.decision === 'hold' ? 'Hold' : 'Retain'
+  return el(
+    'li',
+    {},
+    el('strong', {}, `${decided} limb ${state.limb.id}.`),
+    ` ${capital(state.standing)}, priority ${points(state.priority)}. ${sentence(state.reason)}`
+  )
+}
+
+function laterVisit(treePlan: TreePlan, visit: Visit, setting: TreeSetting): HTMLElement {
+  const { cuts, dose, allowedRemoval } = visit
+  return disclosure(
+    'later',
+    [
+      `Visit ${visit.visit}, ${visit.year}`,
+      el(
+        'span',
+        { class: 'later-line' },
+        `${count(cuts.length, 'cut')}, ${percent(dose)} of ${percent(allowedRemoval)}`
+      )
+    ],
+    () => [
+      el('p', { class: 'aside' }, 'A forecast: measure again at that visit.'),
+      treeDrawing(treePlan, visit, setting),
+      ...visitBody(visit, setting)
+    ],
+    'h4'
+  ).element
+}
+
+function remains({ remaining, visits }: TreePlan, rules: Rules): Child {
+  if (visits.length === 0) return null
+  const cleared = points(rules.clearedBelow)
+  if (remaining.length === 0)
+    return el('p', { class: 'remains' }, `What remains: no limb at a priority of ${cleared} or more.`)
+  return el(
+    'div',
+    { class: 'remains' },
+    el('h4', {}, 'What remains'),
+    el(
+      'ul',
+      {},
+      ...remaining.map(({ limb, priority, clearedByVisit, remedy }) =>
+        el(
+          'li',
+          {},
+          `Limb ${limb.id}: priority ${points(priority)}, ` +
+            (clearedByVisit === null
+              ? `not below ${cleared} within the visits planned. `
+              : `below ${cleared} by visit ${clearedByVisit}. `) +
+            remedy
+        )
+      )
+    )
+  )
+}

@@ -1,0 +1,66 @@
+/** Growth: bounds, direction in every input, never NaN. */
+import fc from 'fast-check'
+import { isRefusal } from '../../../shared/refusal'
+import { yearsToRatio } from '../../../src/formulas/yearsToRatio'
+import { growthAfterLoss, limbGrowth, projectedRatio } from '../../../src/formulas/growth'
+import { always, between, falls, rises, valueOf } from './monotone'
+import { diameter, share, ratio } from './domain'
+
+describe('PROJECTEDRATIO and growth', () => {
+  const years = between(0, 30)
+  const yearly = between(0.1, 20)
+
+  it('rises with the limb’s growth and falls with the stem’s', () => {
+    const others = fc.tuple(diameter, diameter, years, yearly)
+    rises({
+      over: yearly,
+      others,
+      formula: (limbs, limb, stem, after, stems) => projectedRatio(limb, stem, after, limbs, stems),
+      moves: (_limbs, _limb, _stem, after) => after > 0.1
+    })
+    falls({
+      over: yearly,
+      others,
+      formula: (stems, limb, stem, after, limbs) => projectedRatio(limb, stem, after, limbs, stems),
+      moves: (_stems, _limb, _stem, after) => after > 0.1
+    })
+  })
+
+  it('goes towards 1 where both grow alike, and never past it', () => {
+    always(fc.tuple(diameter, diameter, years, yearly), (limb, stem, after, both) => {
+      const now = limb / stem
+      const then = valueOf(projectedRatio(limb, stem, after, both, both))
+      expect(Math.abs(1 - then)).toBeLessThanOrEqual(Math.abs(1 - now) + 1e-12)
+      expect((then - 1) * (now - 1)).toBeGreaterThanOrEqual(0)
+    })
+  })
+
+  it('reaches the goal in the years that it takes, or says that it never does', () => {
+    always(
+      fc.tuple(diameter, diameter, between(0.2, 0.9), yearly, yearly),
+      (limb, stem, goal, limbs, stems) => {
+        const needed = yearsToRatio(limb, stem, goal, limbs, stems)
+        if (limb / stem <= goal) expect(needed).toBe(0)
+        else if (limbs >= goal * stems) expect(isRefusal(needed)).toBe(true)
+        else expect(projectedRatio(limb, stem, valueOf(needed), limbs, stems)).toBeCloseTo(goal, 6)
+      }
+    )
+  })
+
+  it('lets a limb gain less the more it lost, and never less than nothing', () => {
+    const whole = fc.integer({ min: 0, max: 10 })
+    falls({
+      over: share,
+      others: fc.tuple(yearly, whole),
+      formula: (lost, grown, after) => growthAfterLoss(grown, lost, after),
+      moves: (_lost, _grown, after) => after > 0
+    })
+    rises({ over: yearly, others: fc.tuple(ratio), formula: (stem, of) => limbGrowth(stem, of, false) })
+    always(fc.tuple(yearly, share, whole, ratio), (grown, lost, after, of) => {
+      const gained = valueOf(growthAfterLoss(grown, lost, after))
+      expect(gained).toBeGreaterThanOrEqual(0)
+      expect(gained).toBeLessThanOrEqual(grown * after * (1 + 1e-12))
+      expect(limbGrowth(grown, of, true)).toBeLessThanOrEqual(grown)
+    })
+  })
+})

@@ -1,0 +1,204 @@
+import { byUrgency } from '../../src/plan/plan'
+import { planByRules } from '../../src/plan/rules/planByRules'
+import { planInventory } from '../../src/plan/planInventory'
+import { cautions } from '../../src/sheets/cautions'
+import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
+import type { Content, SheetDescription } from '../../src/sheets/sheet'
+import { metricRows, planOf, samplePlan } from './samplePlan'
+
+const plan = samplePlan()
+const sheet = describeCutPlan(plan)
+const table = sheet.tables[0]!.area
+const headers = sheet.rows[table.row]!.map(String)
+const body = sheet.rows.slice(table.row + 1, table.row + table.rows)
+const column = (header: string) => headers.indexOf(header)
+
+function texts(description: SheetDescription): string[] {
+  return description.rows.flat().filter((cell): cell is string => typeof cell === 'string')
+}
+
+function formatAt(description: SheetDescription, row: number, index: number) {
+  return description.formats
+    .filter(
+      ({ area }) =>
+        row >= area.row &&
+        row < area.row + area.rows &&
+        index >= area.column &&
+        index < area.column + area.columns
+    )
+    .reduce<Record<string, unknown>>((all, { format }) => ({ ...all, ...format }), {})
+}
+
+describe('the cut plan as a sheet', () => {
+  test('begins with its title, the day as a date serial, and every caution before the first cut', () => {
+    expect(sheet.rows[0]![0]).toBe('Cut plan')
+    // 2026-03-02 is day 46083 (from memory: 2026-01-01 is 46023).
+    expect(sheet.rows[1]![1]).toEqual({ date: 46083 })
+    const above = sheet.rows.slice(0, table.row).flat()
+    for (const caution of cautions) expect(above).toContain(caution)
+  })
+
+  test('has one row for each planned cut, trees by urgency, then visit, then priority', () => {
+    const expected = byUrgency(plan).flatMap(({ tree, visits }) =>
+      visits.flatMap((visit) =>
+        [...visit.cuts]
+          .sort((a, b) => b.priority - a.priority)
+          .map((cut) => [tree.id, visit.visit, cut.limb.id])
+      )
+    )
+    expect(expected.length).toBeGreaterThan(30)
+    expect(body.map((row) => [row[column('Tree')], row[column('Visit')], row[column('Limb')]])).toEqual(
+      expected
+    )
+  })
+
+  test('gives diameters in inches and heights in feet where the inventory does, as numbers', () => {
+    const [first] = byUrgency(plan)
+    const cut = [...first!.visits[0]!.cuts].sort((a, b) => b.priority - a.priority)[0]!
+    const row = body[0]!
+    // To a tenth and rounded once, as the crew reads them on the work order.
+    const tenth = (value: number) => Math.round(value * 10) / 10
+    expect(row[column('Diameter of cut (in)')]).toBe(tenth(cut.cutDiameter / 25.4))
+    expect(row[column('Height of cut (ft)')]).toBe(tenth(cut.cutHeight! / 0.3048))
+    expect(row[column('Tip after (ft)')]).toBe(tenth(cut.tipAfter! / 0.3048))
+    expect(row[column('Dose of this cut')]).toBe(cut.dose)
+    expect(row[column('Why')]).toBe(cut.reason)
+  })
+
+  test('never rounds the least lateral below what the cut asks for', () => {
+    const cuts = byUrgency(plan).flatMap(({ visits }) =>
+      visits.flatMap((visit) => [...visit.cuts].sort((a, b) => b.priority - a.priority))
+    )
+    const shown = body.map((row) => row[column('Least lateral to leave (in)')])
+    cuts.forEach((cut, index) => {
+      if (cut.lateralMin === null) expect(shown[index]).toBeNull()
+      else expect(shown[index]).toBeGreaterThanOrEqual(cut.lateralMin / 25.4 - 1e-9)
+    })
+  })
+
+  test('shows shares as whole percent, small ones with a decimal, and ratios with two decimals', () => {
+    const row = table.row + 1
+    const small = '[=0]0%;[<0.0095]0.0%;0%'
+    expect(formatAt(sheet, row, column('Dose of the visit')).numberFormat).toBe(small)
+    expect(formatAt(sheet, row, column('Allowed removal')).numberFormat).toBe(small)
+    expect(formatAt(sheet, row, column('Aspect ratio now')).numberFormat).toBe('0.00')
+  })
+
+  test('ticks large cuts in words and asks for a written reason on the largest', () => {
+    const cuts = byUrgency(plan).flatMap(({ visits }) =>
+      visits.flatMap((visit) => [...visit.cuts].sort((a, b) => b.priority - a.priority))
+    )
+    const marks = body.map((row) => row[column('Large cut')])
+    const expected = cuts.map((cut) => (cut.needsReason ? '✓ needs a reason' : cut.marked ? '✓ large' : ''))
+    expect(marks).toEqual(expected)
+    expect(new Set(expected).size).toBe(3)
+  })
+
+  test('headers of the table are texts and no two are the same', () => {
+    expect(headers.every((header) => header !== '' && header !== 'null')).toBe(true)
+    expect(new Set(headers).size).toBe(headers.length)
+  })
+
+  test('names every tree without a cut and why', () => {
+    const without = plan.trees.filter(({ visits }) => visits.every((visit) => visit.cuts.length === 0))
+    expect(without.map(({ tree }) => tree.id)).toEqual(['T15'])
+    const start = sheet.rows.findIndex((row) => row[0] === 'Trees with no cut')
+    expect(sheet.rows[start + 2]![0]).toBe('T15')
+    expect(sheet.rows[start + 2]![2]).toMatch(/No limbs are listed/)
+  })
+
+  test('lists every row that was not planned and every problem with its cell and remedy', () => {
+    const all = texts(sheet).join('\n')
+    for (const { cell, remedy } of plan.problems) {
+      expect(all).toContain(cell)
+      expect(all).toContain(remedy)
+    }
+    const start = sheet.rows.findIndex((row) => row[0] === 'Rows that could not be planned')
+    const listed = sheet.rows.slice(start + 2).map((row) => row[0])
+    expect(plan.unplanned.length).toBeGreaterThan(2)
+    for (const { cell } of plan.unplanned) expect(listed).toContain(cell.replace('Inventory!', ''))
+  })
+
+  test('says what remains after the planned visits', () => {
+    const remaining = plan.trees.flatMap(({ tree, remaining: left }) =>
+      left.map(({ limb }) => `${tree.id} ${limb.id}`)
+    )
+    expect(remaining.length).toBeGreaterThan(0)
+    const start = sheet.rows.findIndex((row) => row[0] === 'What remains after the planned visits')
+    const listed = sheet.rows.slice(start + 2).map((row) => `${String(row[0])} ${String(row[1])}`)
+    for (const entry of remaining) expect(listed).toContain(entry)
+    expect(typeof sheet.rows[start + 2]![2]).toBe('number')
+  })
+
+  test('below the tables no text is cut off by the cell beside it', () => {
+    const rows = metricRows()
+    for (const row of rows.slice(1))
+      if (row[0] !== null && row[0] !== '') row[0] = `${String(row[0])} beside the old gate`
+    for (const { rows: cells, charts, tables, widths } of [sheet, describeCutPlan(planOf(rows))]) {
+      const [{ area }] = tables as [SheetDescription['tables'][number]]
+      const drawn = charts?.map(({ labels }) => labels) ?? []
+      const charted = (row: number) =>
+        drawn.some((labels) => row >= labels.row && row < labels.row + labels.rows)
+      const cut = cells.flatMap((row, at) =>
+        row.slice(0, 2).filter((cell, index) => {
+          const below = at >= area.row + area.rows && !charted(at)
+          const beside = row[index + 1] ?? null
+          return below && typeof cell === 'string' && beside !== null && cell.length > widths[index]!
+        })
+      )
+      expect(cut).toEqual([])
+    }
+    const planned = planInventory(plan.inventory, { date: plan.date, ...planByRules(null) })
+    const { rows: seasoned } = describeCutPlan(planned)
+    const season = seasoned.findIndex((row) => row[0] === 'Season of the work')
+    const trees = seasoned.slice(season + 2, season + 5).map((row) => row[1])
+    expect(trees.join(' ').trim()).toContain('Trees T01, T02, T03, T04, T05, T06 and 9 more')
+  })
+
+  test('no row is wider than the sheet has columns', () => {
+    expect(Math.max(...sheet.rows.map((row) => row.length))).toBe(sheet.widths.length)
+  })
+
+  test('fits one page across and repeats the headers', () => {
+    expect(sheet.page).toMatchObject({ orientation: 'landscape', paper: 'letter', titleRow: table.row })
+  })
+})
+
+describe('the cut plan of a metric inventory', () => {
+  test('is in centimetres and metres, on A4', () => {
+    const metric = describeCutPlan(planOf(metricRows()))
+    const area = metric.tables[0]!.area
+    const named = metric.rows[area.row]!.map(String)
+    expect(named).toContain('Diameter of cut (cm)')
+    expect(named).toContain('Height of cut (m)')
+    expect(metric.page.paper).toBe('a4')
+    expect(texts(metric).some((text) => text.startsWith('1 tree and 2 limbs, read from'))).toBe(true)
+    const first = metric.rows[area.row + 1]!
+    const diameter = first[named.indexOf('Diameter of cut (cm)')] as number
+    expect(diameter).toBeGreaterThan(4)
+    expect(diameter).toBeLessThan(11)
+  })
+})
+
+describe('a plan without cuts', () => {
+  const quiet = describeCutPlan(planOf(metricRows(['B', null, 3, 14, 2, 5])))
+
+  test('has no table and says so', () => {
+    expect(quiet.tables).toEqual([])
+    expect(quiet.page.titleRow).toBeNull()
+    expect(texts(quiet)).toContain('No cut is planned; the reasons stand below.')
+  })
+
+  test('gives the reason of the limb that comes first', () => {
+    const start = quiet.rows.findIndex((row) => row[0] === 'Trees with no cut')
+    expect(quiet.rows[start + 2]![2]).toMatch(/^Limb B comes first with priority 0\. ./)
+  })
+})
+
+test('a text of the user that begins like a formula stays a text in the description', () => {
+  const rows = metricRows()
+  rows[1]![1] = '=HYPERLINK("x")'
+  const cells: Content[] = describeCutPlan(planOf(rows)).rows.flat()
+  expect(cells).toContain('=HYPERLINK("x")')
+  expect(cells.some((cell) => typeof cell === 'object' && cell !== null && 'formula' in cell)).toBe(false)
+})

@@ -1,0 +1,163 @@
+/** What the client was offered, in every document that says or uses it. */
+import { Money } from '../../shared/money'
+import { thisVisit, wholeProgramme, withinBudget } from '../../src/price/offers'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { inventedRatesIn } from '../../src/price/rates'
+import { grouped } from '../../src/sheets/moneyFormat'
+import { at } from '../../src/sheets/estimate/estimateColumns'
+import { describeDocuments, plainCover, planDocuments } from '../../src/sheets/describeDocuments'
+import type { ChosenOffer } from '../../src/sheets/offered'
+import { isFormula, type Content, type SheetDescription } from '../../src/sheets/sheet'
+import { samplePlan } from './samplePlan'
+import { circle } from './sheetFormulas'
+import { runningText } from './sheetTexts'
+
+const plan = samplePlan()
+const estimate = estimatePlan(plan, { ...inventedRatesIn['in-ft'], taxRate: '0.0825' })
+const first = thisVisit(estimate)
+const budget = withinBudget(estimate, new Money(1500))
+
+function documentsOf(offer: ChosenOffer): Record<string, SheetDescription> {
+  const cover = {
+    ...plainCover(plan, estimate),
+    client: 'Quarry trust (invented)',
+    site: 'Mill road (invented)'
+  }
+  const sheets = describeDocuments(planDocuments, plan, estimate, cover, offer)
+  return Object.fromEntries(sheets.map((sheet) => [sheet.kind, sheet]))
+}
+
+const documents = {
+  whole: documentsOf(wholeProgramme(estimate)),
+  first: documentsOf(first),
+  budget: documentsOf(budget)
+}
+type Case = keyof typeof documents
+const cases: [Case, ChosenOffer][] = [
+  ['whole', wholeProgramme(estimate)],
+  ['first', first],
+  ['budget', budget]
+]
+
+const stored = (cell: Content | undefined) => (isFormula(cell) ? cell : { formula: '', value: NaN })
+const rowOf = (sheet: SheetDescription, label: string, column = 0) =>
+  sheet.rows.find((row) => String(row[column]).startsWith(label))!
+
+test('the three offers are three, so that the cases below differ', () => {
+  expect(budget.lines.length).toBeGreaterThan(2)
+  expect(budget.lines.length).toBeLessThan(first.lines.length)
+  expect(first.lines.length).toBeLessThan(estimate.lines.length)
+})
+
+describe.each(cases)('the estimate that offers %s', (name, offer) => {
+  const sheet = documents[name]['estimate']!
+
+  test('names the offer and its price at the top, by a formula that leads to the choice', () => {
+    const { formula, value } = stored(rowOf(sheet, 'Its price')[3])
+    expect([formula, value]).toEqual(['=Offer_total', offer.total.toNumber()])
+    const { area } = sheet.names!.find((named) => named.name === 'Offer_total')!
+    const chosen = sheet.rows[area.row]!
+    expect(rowOf(sheet, 'Offered')[1]).toBe(
+      `${String(chosen[0])}: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits`
+    )
+    expect(chosen[at.cuts]).toBe('✓')
+    expect(stored(chosen[area.column]).value).toBe(offer.total.toNumber())
+    expect(stored(chosen[at.shared]).value).toBe(offer.subtotal.toNumber())
+    expect(circle(sheet)).toBeNull()
+  })
+
+  test('still lists what else can be chosen', () => {
+    for (const label of ['The first visit to every tree only', 'Every visit of the programme'])
+      expect(stored(rowOf(sheet, label)[at.price]).value).toBeGreaterThan(0)
+  })
+})
+
+test('the first visit marks its lines on the estimate; the sums of all visits are called that', () => {
+  const sheet = documents.first['estimate']!
+  const marks = sheet.rows.filter((row) => row[at.chosen] === '✓').map((row) => [row[0], row[1]])
+  expect(marks).toEqual(first.lines.map(({ tree, visit }) => [tree, visit]))
+  expect(stored(rowOf(sheet, 'Total of all visits')[at.price]).value).toBe(estimate.total.toNumber())
+})
+
+describe.each(cases)('the client report that offers %s', (name, offer) => {
+  const report = documents[name]['client-report']!
+  const from = report.rows.findIndex(([first, second]) => first === 'Tree' && second === 'Species, place')
+  const to = report.rows.findIndex(([first]) => first === 'All trees')
+  const table = report.rows.slice(from + 1, to).filter(([first]) => first !== 'Tree')
+
+  test('prices what is offered and nothing else, tree by tree and in all', () => {
+    expect(table).toHaveLength(plan.trees.length)
+    for (const row of table) {
+      const own = offer.lines.filter(({ tree }) => tree === row[0])
+      const sum = own.reduce((all, { price }) => all.plus(price), new Money(0)).toNumber()
+      expect([row[0], (row.at(-1) as number | null) ?? 0]).toEqual([row[0], sum])
+    }
+    const total = report.rows.find((row) => /with tax$/.test(String(row[6])))!
+    expect(total.at(-1)).toBe(offer.total.toNumber())
+  })
+
+  test('asks the client to sign for the sum that it names', () => {
+    const approval = report.rows.findIndex((row) => row[0] === 'Approval')
+    const ticks = report.rows.slice(approval).filter((row) => row[0] === '☐')
+    expect(ticks.map((row) => String(row[1])).join(' ')).toContain(
+      `: ${grouped(offer.total.toFixed(2))} USD with tax`
+    )
+  })
+
+  test('draws the trees whose visit is offered', () => {
+    const drawn = new Set(report.pictures!.map(({ alt }) => /^Tree (\S+),/.exec(alt)![1]))
+    const wanted = plan.trees.filter(
+      ({ tree, visits }) =>
+        visits.some(({ cuts }) => cuts.length > 0) && offer.lines.some((line) => line.tree === tree.id)
+    )
+    expect(drawn).toEqual(new Set(wanted.map(({ tree }) => tree.id)))
+  })
+})
+
+test('the report on the first visit recommends the later ones by year, without a price', () => {
+  const report = documents.first['client-report']!
+  const text = runningText(report)
+  expect(text).toContain('Recommended later, not in this price')
+  const later = estimate.lines.filter(({ visit }) => visit > 1)
+  for (const { year } of later) expect(text).toMatch(new RegExp(`${String(year)}: \\d+ trees? \\(`))
+  for (const { tree, year, price } of later) {
+    const row = report.rows.find((cells) => cells[0] === tree && cells.length > 6)!
+    expect(String(row[3])).toMatch(new RegExp(`recommended again for .*${String(year)}`))
+    expect(row).not.toContain(price.toNumber())
+  }
+  expect(runningText(documents.whole['client-report']!)).not.toContain('not in this price')
+})
+
+test('the report on a budget says what it buys and what waits', () => {
+  const report = documents.budget['client-report']!
+  const text = runningText(report)
+  expect(text).toContain('within a budget of 1,500.00 USD with tax')
+  expect(text).toContain('What waits, not in this price')
+  const bought = new Set(budget.lines.map(({ tree }) => tree))
+  const waiting = plan.trees.find(
+    ({ tree, visits }) => !bought.has(tree.id) && visits.some(({ cuts }) => cuts.length > 0)
+  )!
+  const row = report.rows.find((cells) => cells[0] === waiting.tree.id && cells.length > 6)!
+  expect(String(row[3])).toContain('not in this offer')
+})
+
+describe.each(cases)('the work order for %s', (name, offer) => {
+  const order = documents[name]['work-order']!
+
+  test('sends the crew to the visits that are offered, and names the other trees', () => {
+    const sent = order.rows.flatMap((row) => /^Tree (\S+?):/.exec(String(row[0]))?.[1] ?? [])
+    const due = plan.trees.filter(({ visits }) =>
+      visits.some(({ year, cuts }) => year === 2026 && cuts.length > 0)
+    )
+    const offered = due.filter(({ tree }) =>
+      offer.lines.some((line) => line.tree === tree.id && line.year === 2026)
+    )
+    expect(new Set(sent)).toEqual(new Set(offered.map(({ tree }) => tree.id)))
+    const text = runningText(order)
+    const left = / Trees? ([^:]*): work not in what was ordered\./.exec(text)?.[1] ?? ''
+    expect(new Set(left.match(/T\d+/g) ?? [])).toEqual(
+      new Set(due.filter((each) => !offered.includes(each)).map(({ tree }) => tree.id))
+    )
+    expect(rowOf(order, 'Job, client')).toContain('Quarry trust (invented), Mill road (invented)')
+  })
+})

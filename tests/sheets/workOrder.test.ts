@@ -1,0 +1,229 @@
+import type { Cut } from '../../src/plan/plan'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { cautions } from '../../src/sheets/cautions'
+import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
+import { crewDays, roundOf, type Stop } from '../../src/sheets/work-order/workOrderDays'
+import { inSequence } from '../../src/sheets/work-order/workOrderTree'
+import { metricRows, planOf, samplePlan, withClosedWindow } from './samplePlan'
+import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
+
+const plan = samplePlan()
+const estimate = estimatePlan(plan)
+const sheet = describeWorkOrder(plan, estimate)
+const text = runningText(sheet)
+
+const headers = sheet.rows.find((row) => row[0] === 'Done')!.map(String)
+const at = (header: string) => headers.indexOf(header)
+/** Rows of the tables of cuts: a box and a number of the step. */
+const cutRows = sheet.rows.filter((row) => row[0] === '☐' && typeof row[1] === 'number')
+
+describe('the work order', () => {
+  const stops = roundOf(plan, estimate, 2026)
+
+  test('orders every cut of the year once, and no other', () => {
+    const expected = stops.flatMap(({ visit }) => inSequence(visit.cuts).map(({ limb }) => limb.id))
+    expect(cutRows.map((row) => row[at('Limb')])).toEqual(expected)
+    const planned = plan.trees.flatMap(({ visits }) => visits[0]?.cuts ?? [])
+    expect(expected.length).toBe(planned.length)
+    expect(planned.length).toBeGreaterThan(25)
+  })
+
+  test('gives height, bearing, size, lateral and tip as numbers, the lateral never rounded down', () => {
+    const cuts = stops.flatMap(({ visit }) => inSequence(visit.cuts))
+    cuts.forEach((cut, index) => {
+      const row = cutRows[index]!
+      expect(Math.abs((row[at('Cut size (in)')] as number) - cut.cutDiameter / 25.4)).toBeLessThanOrEqual(
+        0.05001
+      )
+      const height = (cut.cutHeight ?? cut.limb.origin)! / 0.3048
+      expect(Math.abs((row[at('Height of cut (ft)')] as number) - height)).toBeLessThanOrEqual(0.05001)
+      expect(row[at('Bearing from north')]).toBe(cut.limb.bearing)
+      expect(row[at('Dose')]).toBe(cut.dose)
+      const lateral = row[at('Lateral at least (in)')]
+      if (cut.lateralMin === null) expect(lateral).toBeNull()
+      else expect(lateral).toBeGreaterThanOrEqual(cut.lateralMin / 25.4 - 1e-9)
+      const tip = row[at('All ends below (ft)')]
+      if (cut.tipAfter === null) expect(tip).toBeNull()
+      else expect(Math.abs((tip as number) - cut.tipAfter / 0.3048)).toBeLessThanOrEqual(0.05001)
+    })
+  })
+
+  test('says the ceiling of each tree, never rounded above it, and names the leader', () => {
+    for (const { tree, visit } of stops) {
+      const live = visit.cuts.some((cut) => cut.live)
+      const start = sheet.rows.findIndex((row) => String(row[0]).startsWith(`Tree ${tree.tree.id}:`))
+      const block = sheet.rows.slice(start, start + 6)
+      const dose = String(block.find((row) => row[0] === 'Total dose')![3])
+      const ceiling = /^Not to exceed ([\d.]+) %/.exec(dose)
+      if (live) expect(Number(ceiling![1]) / 100).toBeLessThanOrEqual(visit.allowedRemoval + 1e-9)
+      else expect(dose).toContain('No live wood is cut')
+      expect(String(block.find((row) => row[0] === 'Leader, not cut')![3])).toContain(
+        tree.leader.limb === null ? 'The trunk' : `Limb ${tree.leader.limb.id}`
+      )
+    }
+  })
+
+  test('asks for a written reason for each cut that needs one, and only for these', () => {
+    const expected = stops.flatMap(({ visit }) => inSequence(visit.cuts).filter((cut) => cut.needsReason))
+    const asked = sheet.rows.filter((row) => String(row[0]).includes('reason before the cut'))
+    expect(asked.length).toBe(expected.length)
+    expect(expected.length).toBeGreaterThan(0)
+  })
+
+  test('gives every caution, what is never done, and the checks of each day', () => {
+    for (const caution of cautions) expect(text).toContain(caution)
+    for (const rule of ['leader', 'Inner and lower foliage stays', 'Nothing beyond the total dose', 'spurs'])
+      expect(text).toContain(rule)
+    expect(text).toContain('All other ends of this limb are kept below the tip shown.')
+    expect(text).toContain('an undercut away from the final cut')
+    const days = crewDays(stops, estimate.rates.dayHours).length
+    for (const check of ['Wires:', 'Nests,', 'Traffic and walkers:', 'Saws, ropes'])
+      expect(text.split(check).length - 1).toBe(days)
+    expect(promises(text, cautions)).toEqual([])
+  })
+
+  test('is set in 12 points or more wherever something stands', () => {
+    sheet.rows.forEach((row, r) => {
+      row.forEach((cell, c) => {
+        if (cell !== null) expect([r, c, Number(formatAt(sheet, r, c).size) >= 12]).toEqual([r, c, true])
+      })
+    })
+  })
+
+  test('prints as wide as a page of either paper at most, so that the type keeps its size', () => {
+    // 7 pixels a character and 5 a column at 96 to the inch; 1.4 in of margins on 8.27 and 8.5 in of paper.
+    const inches = sheet.widths.reduce((sum, width) => sum + width * 7 + 5, 0) / 96
+    expect(inches).toBeLessThanOrEqual(8.27 - 1.4)
+  })
+
+  test('lists the trees and rows that it sends nobody to, with the reason', () => {
+    expect(text).toContain('Tree T15: limbs not listed; survey them')
+    expect(plan.unplanned.map(({ row }) => row)).toEqual([57, 58, 59, 63, 64])
+    expect(text).toContain('Tree T13, rows 57, 58 and 59 of the inventory: could not be planned as written')
+    expect(text).toContain('Tree T14, row 63 of the inventory')
+    expect(text).toContain('No tree named, row 64 of the inventory')
+  })
+
+  test('a limb held for the arborist is named with the tree', () => {
+    const held = samplePlan()
+    const visit = held.trees.find(({ tree }) => tree.id === 'T03')!.visits[0]!
+    const state = visit.limbs.find(({ limb }) => limb.id === 'D')!
+    state.decision = 'hold'
+    state.reason = 'shortened further it would be a stub'
+    expect(runningText(describeWorkOrder(held, estimate))).toContain(
+      'On site Limb D: shortened further it would be a stub. The arborist decides.'
+    )
+  })
+
+  test('says at its head which windows are closed, with the source', () => {
+    const closed = withClosedWindow()
+    const order = runningText(describeWorkOrder(closed, estimate))
+    expect(order).toContain('An invented window is closed. Source: invented for this test')
+    expect(order.indexOf('An invented window')).toBeLessThan(order.indexOf('Cautions'))
+    expect(text).not.toContain('An invented window')
+  })
+
+  test('has no formula, and a year without a cut orders nothing', () => {
+    expect(sheet.rows.flat().some(hasFormula)).toBe(false)
+    const quiet = describeWorkOrder(plan, estimate, { year: 2027 })
+    expect(runningText(quiet)).toContain('No cut is planned in 2027, so nothing is ordered.')
+    expect(quiet.rows.some((row) => row[0] === 'Done')).toBe(false)
+  })
+
+  test('orders the visits of a later year by themselves', () => {
+    const later = describeWorkOrder(plan, estimate, { year: 2029 })
+    const trees = linesOf(later).filter((line) => /^Tree T\d+:/.test(line)).length
+    expect(trees).toBe(
+      plan.trees.filter(({ visits }) => visits.some(({ year, cuts }) => year === 2029 && cuts.length > 0))
+        .length
+    )
+    expect(trees).toBeGreaterThan(2)
+  })
+
+  test('refuses a day without hours', () => {
+    expect(() => describeWorkOrder(plan, estimate, { productiveHours: 0 })).toThrow(/above 0/)
+    expect(() => describeWorkOrder(plan, estimate, { productiveHours: NaN })).toThrow(/above 0/)
+  })
+
+  test('is in centimetres and metres for a metric inventory', () => {
+    const metric = planOf(metricRows())
+    const order = describeWorkOrder(metric, estimatePlan(metric))
+    expect(order.rows.find((row) => row[0] === 'Done')).toContain('Cut size (cm)')
+    expect(order.page.paper).toBe('a4')
+  })
+
+  test('shows the whole name of a limb, in a row as high as its lines', () => {
+    const named = planOf(metricRows(['South scaffold', null, 11, 14, 2, 8]))
+    const order = describeWorkOrder(named, estimatePlan(named))
+    const row = order.rows.findIndex((cells) => cells[2] === 'South scaffold')
+    expect(formatAt(order, row, 2).wrap).toBe(true)
+    const heightOf = ({ heights }: typeof order, of: number) =>
+      heights.find((each) => of >= each.row && of < each.row + each.rows)!.points
+    const plainRow = sheet.rows.findIndex((cells) => cells[2] === 'B' && typeof cells[1] === 'number')
+    expect(heightOf(order, row)).toBeGreaterThan(heightOf(sheet, plainRow) + 12)
+  })
+
+  test('begins each later day on a page of its own', () => {
+    const days = sheet.rows.flatMap((row, index) => (/^Day \d+: /.test(String(row[0])) ? [index] : []))
+    expect(days.length).toBeGreaterThan(1)
+    for (const row of days.slice(1)) expect(sheet.page.breaks).toContain(row)
+  })
+})
+
+describe('crew days', () => {
+  const stop = (hours: number | null): Stop => ({
+    tree: plan.trees[0]!,
+    visit: plan.trees[0]!.visits[0]!,
+    hours
+  })
+  const hoursOf = (list: (number | null)[], limit: number) =>
+    crewDays(list.map(stop), limit).map(({ stops: own }) => own.map(({ hours }) => hours))
+
+  test('are filled in order and never beyond the productive hours', () => {
+    expect(hoursOf([3, 3, 2, 4, 1], 7)).toEqual([
+      [3, 3],
+      [2, 4, 1]
+    ])
+  })
+
+  test('a day filled exactly is not split by the arithmetic of tenths', () => {
+    expect(hoursOf([0.1, 0.2, 0.3, 0.4], 1)).toEqual([[0.1, 0.2, 0.3, 0.4]])
+  })
+
+  test('a tree longer than a day stands alone, and its day says so', () => {
+    expect(hoursOf([2, 9, 2], 7)).toEqual([[2], [9], [2]])
+    const long = runningText(describeWorkOrder(plan, estimate, { productiveHours: 0.5 }))
+    const split = crewDays(roundOf(plan, estimate, 2026), 0.5)
+    const planned = [...long.matchAll(/longer than a day: plan (\d+) days/g)].map(([, days]) => Number(days))
+    expect(planned.length).toBeGreaterThan(2)
+    // The head counts the days as the days themselves do.
+    const more = planned.reduce((sum, days) => sum + days - 1, 0)
+    expect(long).toContain(` in ${String(split.length + more)} crew days.`)
+  })
+
+  test('keep every tree once, whatever the hours', () => {
+    const stops = roundOf(plan, estimate, 2026)
+    for (const limit of [0.3, 1, 2.5, 7, 100])
+      expect(crewDays(stops, limit).flatMap(({ stops: own }) => own)).toEqual(stops)
+  })
+
+  test('trees of one place follow each other', () => {
+    const sites = roundOf(plan, estimate, 2026).map(({ tree }) => tree.tree.site)
+    const runs = sites.filter((site, index) => site !== sites[index - 1])
+    expect(runs.length).toBe(new Set(sites).size)
+  })
+})
+
+describe('the order of cuts on a tree', () => {
+  test('is dead and broken wood first, then from the top down', () => {
+    const [base] = plan.trees[0]!.visits[0]!.cuts
+    const cut = (id: string, cutHeight: number, more: Partial<Cut> = {}, broken = false): Cut => ({
+      ...base!,
+      ...more,
+      cutHeight,
+      limb: { ...base!.limb, id, broken }
+    })
+    const cuts = [cut('low', 2), cut('dead', 1, { live: false }), cut('top', 9), cut('broken', 3, {}, true)]
+    expect(inSequence(cuts).map(({ limb }) => limb.id)).toEqual(['broken', 'dead', 'top', 'low'])
+  })
+})
