@@ -5,7 +5,11 @@ import { inventedRates, type Rates } from '../price/rates'
 const rim = 1e-6
 
 /** Minutes of one cut by its diameter class and height band. Diameter in mm, height in m. */
-export function cutMinutes(diameter: number, height: number, rates: Rates = inventedRates): number {
+export function cutMinutes(
+  diameter: number,
+  height: number,
+  rates: Pick<Rates, 'cutClasses' | 'heightBands'> = inventedRates
+): number {
   const size = rates.cutClasses.find(({ upToMillimetres }) => diameter <= upToMillimetres + rim)
   const band = rates.heightBands.find(({ upToMetres }) => height <= upToMetres + rim)
   return (size?.minutes ?? 0) * (band?.factor ?? 1)

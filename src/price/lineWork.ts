@@ -5,7 +5,7 @@ import { brushKilograms } from '../formulas/brushWeight'
 import { brushVolumes } from '../formulas/brushVolume'
 import { cutMinutes, printedHours } from '../formulas/crewHours'
 import type { EstimateLine } from './estimate'
-import type { Rates } from './rates'
+import { noneLeft, type Rates, type RatesFor } from './rates'
 
 /** Minutes of pruning and of stacking a inch of trunk, and brush a minute of pruning. */
 const published = {
@@ -22,31 +22,37 @@ const published = {
 export type LineWork = Omit<EstimateLine, 'money' | 'price'>
 
 /** Kilograms in the unit of weight of the rates. */
-function kilogramsPer(rates: Rates): number {
-  return rates.system === 'in-ft' ? kilogramsPerPound : 1
+function kilogramsPer({ system }: Pick<Rates, 'system'>): number {
+  return system === 'in-ft' ? kilogramsPerPound : 1
 }
 
 /** What a visit with cuts takes: minutes by cut, brush by weight. */
-export function workOfVisit(tree: TreePlan, visit: Visit, rates: Rates): LineWork {
+export function workOfVisit(
+  tree: TreePlan,
+  visit: Visit,
+  rates: RatesFor<'minutes'> & Pick<Rates, 'system'>
+): LineWork {
+  const { setUpMinutes, accessFactor, cutClasses, heightBands, brushPerMinute, system, ...more } = rates
+  noneLeft(more)
   const access = tree.tree.access ?? 'open'
   let cutting = 0
   let kilograms = 0
   let relief = 0
   for (const cut of visit.cuts) {
-    cutting += cutMinutes(cut.cutDiameter, workingHeight(cut), rates)
+    cutting += cutMinutes(cut.cutDiameter, workingHeight(cut), { cutClasses, heightBands })
     kilograms += brushOf(cut, tree.tree.species)
     relief += Math.max(0, cut.priority - cut.nextPriority)
   }
-  const weight = Math.round(kilograms / kilogramsPer(rates))
-  const brush = weight / rates.brushPerMinute
-  const minutes = { setUp: rates.setUpMinutes[access], cutting, brush }
+  const weight = Math.round(kilograms / kilogramsPer({ system }))
+  const brush = weight / brushPerMinute
+  const minutes = { setUp: setUpMinutes[access], cutting, brush }
   const counted = `${visit.cuts.length} ${visit.cuts.length === 1 ? 'cut' : 'cuts'}`
   const basis = `${counted} by size and height, access ${access}`
   return lineOf(
     tree,
     { visit: visit.visit, year: visit.year, cuts: visit.cuts.length, minutes, relief, basis },
     { weight, byWeight: true },
-    rates
+    { accessFactor, system }
   )
 }
 
@@ -77,7 +83,7 @@ function lineOf(
   { tree }: TreePlan,
   line: Pick<LineWork, 'visit' | 'year' | 'cuts' | 'minutes' | 'relief' | 'basis'>,
   { weight, byWeight }: { weight: number; byWeight: boolean },
-  rates: Rates
+  rates: Pick<Rates, 'accessFactor' | 'system'>
 ): LineWork {
   const accessFactor = rates.accessFactor[tree.access ?? 'open']
   const { setUp, cutting, brush } = line.minutes

@@ -1,6 +1,7 @@
 import { isBlank, quoted, type Cell } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
-import { rateEntry, type RateEntry, type RateName } from './rateBook'
+import { rateEntry, type RateName } from './rateBook'
+import type { RateEntry } from './rateEntry'
 
 /** A plain decimal, with a comma or a point for the fraction or with groups of three; nothing else is a number. */
 export function decimalOf(text: string): string | null {

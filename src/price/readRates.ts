@@ -105,10 +105,10 @@ function checkUnits(
   }
 }
 
-const ladders: readonly (readonly RateName[])[] = [
-  ['cutLimit1', 'cutLimit2', 'cutLimit3', 'cutLimit4'],
-  ['heightLimit1', 'heightLimit2', 'heightLimit3']
-]
+/** The limits of the classes of cut and of the height bands, each in the order in which they have to rise. */
+const ladders: readonly (readonly RateName[])[] = (['upToMillimetres', 'upToMetres'] as const).map((limit) =>
+  rateNames.filter((name) => rateEntry(name).place?.[2] === limit)
+)
 
 /** Limits that do not rise are all put back, as no single one can be said to be the wrong one. */
 function checkOrder(

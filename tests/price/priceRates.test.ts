@@ -1,7 +1,6 @@
 import type { Cell, CellBlock } from '../../shared/cells'
 import { rateBook, rateEntry, rateNames, startValues, type RateName } from '../../src/price/rateBook'
-import { inventedRatesIn, type Rates } from '../../src/price/rates'
-import { rateValues } from '../../src/price/rateValues'
+import { inventedRatesIn, rateValues, type Rates } from '../../src/price/rates'
 import { readRates } from '../../src/price/readRates'
 import { describeRates } from '../../src/sheets/rates/ratesSheet'
 import type { UnitSystem } from '../../shared/units'

@@ -1,6 +1,11 @@
 import { allowedRange } from '../../price/readRate'
-import type { RateEntry } from '../../price/rateBook'
-import type { Area, CellRule } from '../sheet'
+import type { RateEntry } from '../../price/rateEntry'
+import type { Area, CellRule, Content } from '../sheet'
+
+/** What stands in the cell of a rate. */
+export function rateContent({ kind }: RateEntry, value: string): Content {
+  return kind === 'choice' || kind === 'code' ? value : Number(value)
+}
 
 /** What the cell of a rate takes, by the range that the reading goes by; a currency's letters are judged when read. */
 export function rateRule(entry: RateEntry, area: Area): CellRule | null {

@@ -1,16 +1,16 @@
 import { allowedRange } from '../../price/readRate'
 import { rateHeaders } from '../../price/readRates'
-import { rateEntry, rateNames, startValues, type RateEntry, type RateName } from '../../price/rateBook'
-import { inventedRatesIn, type Rates } from '../../price/rates'
-import { rateValues } from '../../price/rateValues'
+import { rateEntry, rateNames, startValues, type RateName } from '../../price/rateBook'
+import type { RateEntry } from '../../price/rateEntry'
+import { inventedRatesIn, rateValues, type Rates } from '../../price/rates'
 import type { UnitSystem } from '../../../shared/units'
 import { SheetDraft } from '../draft'
 import { moneyFormat } from '../moneyFormat'
 import { titles } from '../ownSheets'
 import { looks, palette } from '../palette'
-import { rateRule } from './rateRule'
+import { rateContent, rateRule } from './rateRule'
 import { ratesLooks } from './ratesLooks'
-import type { CellRule, Content, Format, SheetDescription } from '../sheet'
+import type { CellRule, Format, SheetDescription } from '../sheet'
 import { linesNeeded, pointsForLines } from '../wrapping'
 
 const widths = [42, 13, 24, 26, 8, 16, 58]
@@ -49,10 +49,6 @@ const lead: readonly (readonly [string, string])[] = [
   ]
 ]
 
-function contentOf({ kind }: RateEntry, value: string): Content {
-  return kind === 'choice' || kind === 'code' ? value : Number(value)
-}
-
 function formatOf({ kind }: RateEntry, minorDigits: number): Format {
   if (kind === 'share') return { numberFormat: '0.0%', align: 'right' }
   return kind === 'money' ? { ...moneyFormat(Math.max(2, minorDigits)), align: 'right' } : { align: 'right' }
@@ -67,16 +63,16 @@ function addRate(
   rates: Rates
 ): void {
   const entry = rateEntry(name)
-  const same = contentOf(entry, value) === contentOf(entry, start)
+  const same = rateContent(entry, value) === rateContent(entry, start)
   const mine = same && !rates.invented.includes(name) ? 'yes' : null
   const row = draft.line(
     [
       entry.name,
-      contentOf(entry, value),
+      rateContent(entry, value),
       entry.unit[rates.system],
       allowedRange(entry),
       mine,
-      contentOf(entry, start),
+      rateContent(entry, start),
       entry.note === '' ? null : entry.note
     ],
     looks.body
