@@ -1,6 +1,14 @@
 import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
-import { ruleBook, rulesWith, type Rule, type RuleName, type Rules } from '../../../shared/rules'
+import {
+  ruleBook,
+  ruleEntry,
+  ruleNames,
+  rulesWith,
+  type Rule,
+  type RuleName,
+  type Rules
+} from '../../../shared/rules'
 import { typedLength, typedNumber } from '../../../shared/numbers'
 import { millimetresPer } from '../../../shared/units'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
@@ -26,16 +34,14 @@ interface Columns {
   reason: number
 }
 
-const byName = new Map(
-  (Object.keys(ruleBook) as RuleName[]).map((key) => [ruleBook[key].name.toLowerCase(), key])
-)
+const byName = new Map(ruleNames.map((key) => [ruleBook[key].name.toLowerCase(), key]))
 const byQuestion = new Map(
   (Object.keys(questions) as QuestionKey[]).map((key) => [questions[key].asks.toLowerCase(), key])
 )
 
 /** Raising these asks for a written reason. */
 export function isAllowance(rule: RuleName): boolean {
-  return rule.startsWith('allowed') || rule.startsWith('vigor')
+  return ruleBook[rule].topic === 'allowance'
 }
 
 const plain = (cell: Cell | undefined): string =>
@@ -120,7 +126,7 @@ class RulesReading {
   }
 
   private readRule(rule: RuleName, row: number): void {
-    const entry: Rule = ruleBook[rule]
+    const entry = ruleEntry(rule)
     const cell = this.address(row, this.columns.value)
     const first = this.seen.get(rule)
     if (first !== undefined) {

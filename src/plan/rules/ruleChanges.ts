@@ -1,4 +1,4 @@
-import { ruleBook, type RuleName, type Rules } from '../../../shared/rules'
+import { ruleBook, ruleNames, type RuleName, type Rules } from '../../../shared/rules'
 
 /** Why a rule was changed, in a person's own words. */
 export type RuleReasons = Readonly<Partial<Record<RuleName, string>>>
@@ -17,7 +17,7 @@ export interface RuleChange {
 
 /** The rules that a person changed, in the order of the rule book, each with the reason that was written down. */
 export function ruleChanges(rules: Rules, reasons: RuleReasons = {}): RuleChange[] {
-  return (Object.keys(ruleBook) as RuleName[])
+  return ruleNames
     .filter((rule) => rules[rule] !== ruleBook[rule].value)
     .map((rule) => {
       const { name, unit, value } = ruleBook[rule]

@@ -1,16 +1,16 @@
 import { quoted, type Cell } from '../../../shared/cells'
 import { problem, type Facts } from '../../../shared/problems'
-import type { Rule } from '../../../shared/rules'
+import { ruleUnits, type Rule } from '../../../shared/rules'
 import { showRule } from './ruleChanges'
 
 /** Counted in whole numbers. */
 export function isCounted({ unit }: Rule): boolean {
-  return unit === 'years' || unit === 'visits' || unit === 'cuts' || unit === 'stems' || unit === 'eighths'
+  return ruleUnits[unit] === 'count'
 }
 
 /** A length, which may be typed with a unit of its own, such as "2 in". */
 export function isLength({ unit }: Rule): boolean {
-  return unit.startsWith('mm')
+  return ruleUnits[unit] === 'length'
 }
 
 /** What a sentence about a value of this rule says. */
