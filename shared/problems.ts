@@ -13,7 +13,7 @@ interface Entry {
   remedy: string
 }
 
-/** Words in braces are filled in by `problem`. */
+/** Words in braces are facts: `problem` does not compile without them. {cell} is its address unless it is given. */
 const catalogue = {
   'empty-selection': {
     level: 'stop',
@@ -458,7 +458,7 @@ const catalogue = {
     message: 'The spreadsheet did not do what was asked: {text}',
     remedy: 'Try again. If it happens again, save the workbook, open it anew and try once more.'
   }
-} satisfies Record<string, Entry>
+} as const satisfies Record<string, Entry>
 
 export type ProblemCode = keyof typeof catalogue
 
@@ -471,12 +471,31 @@ export interface Problem {
   remedy: string
 }
 
-export type Facts = Record<string, string | number>
+type Fact = string | number
+
+/** The words in braces of a sentence. */
+type FactNames<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | FactNames<Rest>
+  : never
+
+type Sentences<Code extends ProblemCode> = (typeof catalogue)[Code]['message' | 'remedy']
+
+/** Every fact that the sentences of a code need; of several codes, what all of them need together. */
+export type FactsOf<Code extends ProblemCode> = Readonly<
+  Record<Exclude<FactNames<Sentences<Code>>, 'cell'>, Fact>
+> & { readonly cell?: Fact }
+
+/** The facts as an argument, which may be left out where none is needed; `Known` are those that another hand adds. */
+export type FactsGiven<Code extends ProblemCode, Known extends string = never> = [
+  Exclude<FactNames<Sentences<Code>>, 'cell' | Known>
+] extends [never]
+  ? [facts?: Readonly<Partial<Record<Known | 'cell', Fact>>>]
+  : [facts: Omit<FactsOf<Code>, Known> & Readonly<Partial<Record<Known, Fact>>>]
 
 /** A sentence taken apart once: text at the even places, the name of a fact at the odd ones. */
 const parts = new Map<string, readonly string[]>()
 
-function fill(sentence: string, facts: Facts): string {
+function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
   let pieces = parts.get(sentence)
   if (pieces === undefined) {
     pieces = sentence.split(/\{(\w+)\}/)
@@ -491,7 +510,11 @@ function fill(sentence: string, facts: Facts): string {
 }
 
 /** A problem from the catalogue, its sentence filled with the facts. */
-export function problem(code: ProblemCode, cell: string, facts: Facts = {}): Problem {
+export function problem<Code extends ProblemCode>(
+  code: Code,
+  cell: string,
+  ...[facts]: FactsGiven<Code>
+): Problem {
   const entry: Entry = catalogue[code]
   const all = { cell, ...facts }
   return {

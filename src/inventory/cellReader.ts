@@ -1,7 +1,7 @@
 import { addressIn, isBlank, isErrorText, quoted, type Cell, type CellBlock } from '../../shared/cells'
 import { listChoices, readChoice, type Choice, type ChoiceName } from '../../shared/choices'
 import { columnOf, type Field } from '../../shared/columns'
-import { asDoubt, problem, type Facts, type Problem, type ProblemCode } from '../../shared/problems'
+import { asDoubt, problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../shared/units'
 import type { ColumnMatch } from './inventory'
 import { stemsCombined } from '../formulas/stems'
@@ -41,9 +41,14 @@ export class CellReader {
   }
 
   /** Leaves a problem about this cell. */
-  report(code: ProblemCode, row: number, facts: Facts = {}): number {
-    const all = { column: this.name, text: quoted(this.raw(row)), unit: unitNames[this.unit], ...facts }
-    this.problems.push(problem(code, this.address(row), all))
+  report<Code extends ProblemCode>(
+    code: Code,
+    row: number,
+    ...[facts]: FactsGiven<Code, 'column' | 'text' | 'unit'>
+  ): number {
+    const known = { column: this.name, text: quoted(this.raw(row)), unit: unitNames[this.unit] }
+    const all = [{ ...known, ...facts }] as unknown as FactsGiven<Code>
+    this.problems.push(problem(code, this.address(row), ...all))
     return NaN
   }
 

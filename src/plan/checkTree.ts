@@ -1,4 +1,4 @@
-import { problem, type Facts, type Problem, type ProblemCode } from '../../shared/problems'
+import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { showHeight } from '../../shared/units'
 import { columnOf, type Field } from '../../shared/columns'
 import { fieldAddress, leaveUnplanned, type Inventory, type Limb, type Tree } from '../inventory/inventory'
@@ -18,8 +18,14 @@ export class TreeCheck {
     readonly problems: Problem[]
   ) {}
 
-  note(code: ProblemCode, row: number, field: Field, facts: Facts = {}): Problem {
-    const found = problem(code, fieldAddress(this.inventory, row, field), { tree: this.tree.id, ...facts })
+  note<Code extends ProblemCode>(
+    code: Code,
+    row: number,
+    field: Field,
+    ...[facts]: FactsGiven<Code, 'tree'>
+  ): Problem {
+    const all = [{ tree: this.tree.id, ...facts }] as unknown as FactsGiven<Code>
+    const found = problem(code, fieldAddress(this.inventory, row, field), ...all)
     this.problems.push(found)
     return found
   }

@@ -1,5 +1,5 @@
 import { quoted, type Cell } from '../../../shared/cells'
-import { problem, type Facts } from '../../../shared/problems'
+import { problem, type FactsOf } from '../../../shared/problems'
 import { ruleUnits, type Rule } from '../../../shared/rules'
 import { showRule } from './ruleChanges'
 
@@ -14,7 +14,10 @@ export function isLength({ unit }: Rule): boolean {
 }
 
 /** What a sentence about a value of this rule says. */
-export function ruleFacts({ name, value, low, high, unit }: Rule, typed: Cell | undefined): Facts {
+export function ruleFacts(
+  { name, value, low, high, unit }: Rule,
+  typed: Cell | undefined
+): FactsOf<'rule-value' | 'rule-range' | 'rule-not-whole'> {
   return {
     rule: name,
     text: quoted(typed),
