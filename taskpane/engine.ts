@@ -6,7 +6,7 @@ import type { Plan, TreePlan } from '../src/plan/plan'
 import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
 import type { Cover } from '../src/sheets/client-report/clientReport'
-import type { PlanDocument } from '../src/sheets/describeDocuments'
+import type { PlanDocument, UsersDocument } from '../src/sheets/documentBook'
 import type { ChosenOffer } from '../src/sheets/offered'
 import type { SheetDescription } from '../src/sheets/sheet'
 import type * as documents from './documents'
@@ -26,9 +26,8 @@ export interface Engine {
   planByRules(sheet: CellBlock | null): Omit<PlanOptions, 'date'>
   /** What the plan costs by the workbook's Rates sheet, or by invented rates, and what is wrong with that sheet. */
   priceByRates(plan: Plan, sheet: CellBlock | null): { estimate: Estimate; problems: Problem[] }
-  describeRules(): SheetDescription | Promise<SheetDescription>
-  /** A Rates sheet with the invented start values. */
-  describeRates(system: UnitSystem): SheetDescription | Promise<SheetDescription>
+  /** A sheet that the person then owns, as it is first written. */
+  describeUsersSheet(kind: UsersDocument, system: UnitSystem): SheetDescription | Promise<SheetDescription>
   describeDocuments(
     wanted: Iterable<PlanDocument>,
     plan: Plan,

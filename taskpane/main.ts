@@ -16,8 +16,7 @@ const engine: Engine = {
   planByRules,
   planTrees,
   priceByRates,
-  describeRules: async () => (await documents()).describeRules(),
-  describeRates: async (system) => (await documents()).describeStartRates(system),
+  describeUsersSheet: async (...order) => (await documents()).describeUsersSheet(...order),
   describeDocuments: async (...order) => (await documents()).describeDocuments(...order),
   specificationOf: async (...order) => (await documents()).treeSpecificationText(...order),
   drawings: documents

@@ -153,8 +153,10 @@ export class Pane {
     const view = resultView(planned, {
       planAgain: () => void this.planAgain(),
       planWith: (choices) => void this.planAgain(choices),
-      writeRules: async () => surface.writeRules(await engine.describeRules()),
-      writeRates: async () => surface.writeRates(await engine.describeRates(planned.plan.system)),
+      writeRules: async () =>
+        surface.writeRules(await engine.describeUsersSheet('rules', planned.plan.system)),
+      writeRates: async () =>
+        surface.writeRates(await engine.describeUsersSheet('rates', planned.plan.system)),
       offer: this.offer,
       drawings: () => engine.drawings(),
       specificationOf: async (tree) => engine.specificationOf(planned.plan, tree),

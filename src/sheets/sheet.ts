@@ -3,6 +3,9 @@
  * Office.js and `src/file` writes it to an .xlsx; both must come out the same.
  */
 import type { Drawing } from '../drawing/shapes'
+import type { DocumentKind } from './documentBook'
+
+export type { DocumentKind } from './documentBook'
 
 /** One cell. A bare text is text even where it begins with "="; formulas and dates are said explicitly. */
 export type Content =
@@ -140,10 +143,6 @@ export interface PageSetup {
   /** Rows, from 0, that begin a page of their own accord. */
   breaks?: number[]
 }
-
-/** Which of our documents it is; also the key by which an earlier one is found again. */
-export type DocumentKind =
-  'cut-plan' | 'estimate' | 'client-report' | 'work-order' | 'specification' | 'rules' | 'rates'
 
 export interface SheetDescription {
   kind: DocumentKind

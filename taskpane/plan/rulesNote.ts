@@ -21,7 +21,7 @@ export function rulesNote({ plan, rulesSheet }: Planned, setting: RulesSetting):
   return disclosure('more', [line], () => {
     const from =
       rulesSheet === null
-        ? sheetOffer({ label: 'Write a Rules sheet', why, write: () => setting.writeRules() }, setting)
+        ? sheetOffer('rules', () => setting.writeRules(), setting)
         : el('p', {}, `From the sheet ${rulesSheet.sheet}, which is yours to change.`)
     return [changes.length > 0 && el('ul', { class: 'rule-changes' }, ...changes.map(changed)), from]
   }).element
@@ -31,6 +31,3 @@ function changed({ name, unit, from, to, reason }: RuleChange): HTMLElement {
   const words = `${name}: ${showRule(to)}, by default ${showRule(from)} (${unit}). `
   return el('li', {}, words, reason === '' ? 'No reason was written down.' : sentence(reason))
 }
-
-const why =
-  'A Rules sheet holds every number the plan goes by, for you to change, and asks for the region and the season.'
