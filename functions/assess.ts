@@ -23,7 +23,7 @@ const stands = eachCell([aspect, bark], (ratio: number, included: IncludedBark) 
  * @source Bands chosen by this project between Gilman, EDIS EP276 (0.50) and Dahle et al. 2022, Forests 13(7):1007 (0.60, 0.70 with included bark, 0.83 without).
  */
 export function STANDING(aspect_ratio: unknown[][], included_bark?: unknown[][]): unknown[][] {
-  return stands(aspect_ratio, included_bark)
+  return stands({ aspect_ratio, included_bark })
 }
 
 const urgent = eachCell(
@@ -60,7 +60,7 @@ export function PRIORITY(
   crown_base_height: unknown[][],
   included_bark?: unknown[][]
 ): unknown[][] {
-  return urgent(aspect_ratio, origin_height, tip_height, tree_height, crown_base_height, included_bark)
+  return urgent({ aspect_ratio, origin_height, tip_height, tree_height, crown_base_height, included_bark })
 }
 
 const ranks = allCells(
@@ -93,5 +93,5 @@ export function LEADERRANK(
   heights: unknown[][],
   included_bark?: unknown[][]
 ): unknown[][] {
-  return ranks(diameters, lean_angles, heights, included_bark)
+  return ranks({ diameters, lean_angles, heights, included_bark })
 }

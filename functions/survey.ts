@@ -18,10 +18,11 @@ const combined = oneResult([length('diameters')], (rows: [number][]) =>
  * @source Forestry and valuation practice; OpenBARD (Fennell 2024) agrees within 0.5 cm in 1,190 of 1,190 rows.
  */
 export function STEMSCOMBINED(diameters: unknown[][]): unknown[][] {
-  return combined(diameters)
+  return combined({ diameters })
 }
 
-const angle = (name: string) => number(name, { over: -90, most: 89.9, advice: 'give degrees from level' })
+const angle = <Name extends string>(name: Name) =>
+  number(name, { over: -90, most: 89.9, advice: 'give degrees from level' })
 const tall = eachCell([length('distance'), angle('top_angle'), angle('base_angle')], treeHeight)
 
 /**
@@ -39,5 +40,5 @@ export function TREEHEIGHT(
   top_angle: unknown[][],
   base_angle: unknown[][]
 ): unknown[][] {
-  return tall(distance, top_angle, base_angle)
+  return tall({ distance, top_angle, base_angle })
 }
