@@ -2,6 +2,8 @@ import { convertLength, systems, type UnitSystem } from '../../shared/units'
 
 /** How the text in a rate's cell becomes the value that the arithmetic uses, and how it is written back. */
 interface RateKindOf<T> {
+  /** Words stay texts in the cell and are compared as such. */
+  holds: 'number' | 'word'
   decode: (text: string, system: UnitSystem) => T
   encode: (value: T, system: UnitSystem) => string
 }
@@ -9,10 +11,13 @@ interface RateKindOf<T> {
 /** Twelve figures, so that a converted length comes back as it was typed. */
 const digits = (value: number): string => String(Number(value.toPrecision(12)))
 
-/** Money and shares stay text, so that they stay exact; words are as they were read. */
-const exact: RateKindOf<string> = { decode: (text) => text, encode: (text) => text }
+/** Money and shares stay text, so that they stay exact. */
+const exact: RateKindOf<string> = { holds: 'number', decode: (text) => text, encode: (text) => text }
 
-const counted: RateKindOf<number> = { decode: Number, encode: digits }
+/** Words are as they were read. */
+const word: RateKindOf<string> = { ...exact, holds: 'word' }
+
+const counted: RateKindOf<number> = { holds: 'number', decode: Number, encode: digits }
 
 /**
  * What a rate's cell may hold, each kind with its decoding and the way back. A share is 0.18 or 18 %; a diameter is typed
@@ -25,15 +30,17 @@ export const rateKinds = {
   number: counted,
   whole: counted,
   diameter: {
+    ...counted,
     decode: (text, system) => convertLength(Number(text), systems[system].diameter, 'mm'),
     encode: (value, system) => digits(convertLength(value, 'mm', systems[system].diameter))
-  } as RateKindOf<number>,
+  } satisfies RateKindOf<number>,
   height: {
+    ...counted,
     decode: (text, system) => convertLength(Number(text), systems[system].height, 'm'),
     encode: (value, system) => digits(convertLength(value, 'm', systems[system].height))
-  } as RateKindOf<number>,
-  choice: exact,
-  code: exact
+  } satisfies RateKindOf<number>,
+  choice: word,
+  code: word
 }
 
 export type RateKind = keyof typeof rateKinds

@@ -2,6 +2,7 @@ import { isBlank, quoted, type Cell } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { rateEntry, type RateName } from './rateBook'
 import type { RateEntry } from './rateEntry'
+import { rateKinds } from './rateKinds'
 
 /** A plain decimal, with a comma or a point for the fraction or with groups of three; nothing else is a number. */
 export function decimalOf(text: string): string | null {
@@ -59,7 +60,7 @@ export function readRate(name: RateName, cell: Cell, address: string, start: str
   const entry = rateEntry(name)
   const value = shownRate(name, start)
   if (isBlank(cell)) return problem('rate-missing', address, { name: entry.name, value })
-  if (entry.kind === 'choice' || entry.kind === 'code') return readWord(name, cell, address, start)
+  if (rateKinds[entry.kind].holds === 'word') return readWord(name, cell, address, start)
   const text = numberText(cell)
   if (text === null)
     return problem('rate-not-a-number', address, { name: entry.name, text: quoted(cell), value })

@@ -2,6 +2,7 @@ import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../sha
 import { problem, type Problem } from '../../shared/problems'
 import type { UnitSystem } from '../../shared/units'
 import { rateEntry, rateNames, startValues, type RateName, type RateValues } from './rateBook'
+import { rateKinds } from './rateKinds'
 import { readRate, shownRate } from './readRate'
 import { ratesFrom, type Rates } from './rates'
 
@@ -195,7 +196,6 @@ export function readRates(
 }
 
 function isStart(name: RateName, values: RateValues, start: RateValues): boolean {
-  const { kind } = rateEntry(name)
-  if (kind === 'choice' || kind === 'code') return values[name] === start[name]
+  if (rateKinds[rateEntry(name).kind].holds === 'word') return values[name] === start[name]
   return Number(values[name]) === Number(start[name])
 }

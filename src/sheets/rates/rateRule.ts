@@ -1,10 +1,11 @@
 import { allowedRange } from '../../price/readRate'
 import type { RateEntry } from '../../price/rateEntry'
+import { rateKinds } from '../../price/rateKinds'
 import type { Area, CellRule, Content } from '../sheet'
 
 /** What stands in the cell of a rate. */
 export function rateContent({ kind }: RateEntry, value: string): Content {
-  return kind === 'choice' || kind === 'code' ? value : Number(value)
+  return rateKinds[kind].holds === 'word' ? value : Number(value)
 }
 
 /** What the cell of a rate takes, by the range that the reading goes by; a currency's letters are judged when read. */
