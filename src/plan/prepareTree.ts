@@ -42,8 +42,12 @@ export function basics(check: TreeCheck, rules: Rules): TreeBasics {
     check.note('assumed-value', tree.row, 'stage', { column: 'life stage', value: stage })
   if (tree.vigor === null) check.note('assumed-value', tree.row, 'vigor', { column: 'vigor', value: vigor })
   if (vigor === 'poor') check.note('poor-vigor', tree.row, 'vigor')
-  const byClass = classGrowth(rules, tree.growth ?? 'medium') * stageGrowthFactor(rules, stage)
-  return { tree, stage, vigor, stemGrowth: tree.growthRate ?? byClass }
+  const { growth } = tree
+  const stemGrowth =
+    typeof growth === 'number'
+      ? growth
+      : classGrowth(rules, growth ?? 'medium') * stageGrowthFactor(rules, stage)
+  return { tree, stage, vigor, stemGrowth }
 }
 
 /** Makes a tree ready to plan, or null where its limbs cannot be judged; problems and unplanned rows are noted. */
