@@ -83,7 +83,7 @@ export class CellReader {
       case 'degrees':
         return this.degrees(cell, row, this.column.reads.limit ?? 360)
       case 'bearing':
-        return compassDegrees(String(cell)) ?? this.degrees(cell, row, 360)
+        return (typeof cell === 'string' ? compassDegrees(cell) : null) ?? this.degrees(cell, row, 360)
       case 'side':
         return this.side(cell, row)
       case 'year':
@@ -140,8 +140,8 @@ export class CellReader {
 
   private diameter(cell: string | number | boolean, row: number): Reading<number> {
     const length = this.length(cell, row)
-    if (isUnread(length)) return length
-    const value = length instanceof Noted ? length.value : length
+    const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
+    if (value === null) return length
     if (!(value > 0)) return this.problem('not-positive', row)
     return value > thickest ? this.tooLarge(row, thickest) : length
   }
@@ -166,16 +166,18 @@ export class CellReader {
   /** Metres. */
   private height(cell: string | number | boolean, row: number): Reading<number> {
     const length = this.length(cell, row)
-    if (isUnread(length)) return length
-    const value = length instanceof Noted ? length.value : length
+    const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
+    if (value === null) return length
     if (value < 0) return this.problem('negative', row)
     if (value > tallest) return this.tooLarge(row, tallest)
-    return length instanceof Noted ? new Noted(value / 1000, length.note) : value / 1000
+    return typeof length === 'number' || isUnread(length)
+      ? value / 1000
+      : new Noted(value / 1000, length.note)
   }
 
   private positiveHeight(cell: string | number | boolean, row: number): Reading<number> {
     const height = this.height(cell, row)
-    const value = height instanceof Noted ? height.value : height
+    const value = typeof height === 'number' ? height : height instanceof Noted ? height.value : null
     return value === 0 ? this.problem('not-positive', row) : height
   }
 

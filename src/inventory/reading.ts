@@ -22,6 +22,7 @@ export function isUnread<T>(reading: Reading<T>): reading is Problem {
  * that cannot be read, and what is to be said of it among the problems.
  */
 export function valueOf<T>(reading: Reading<T>, reads: Reads<T>, problems: Problem[]): T {
+  if (typeof reading !== 'object') return reading
   if (reading === null) return reads.absent
   if (reading instanceof Noted) {
     problems.push(reading.note)
