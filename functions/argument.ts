@@ -1,8 +1,11 @@
 import { quoted } from '../shared/cells'
 import { choices, listChoices, readChoice, type Choice, type ChoiceName } from '../shared/choices'
 import { refuse, type Refusal } from '../shared/refusal'
-import { readSerial } from '../shared/serialDate'
+import { readSerial } from '../shared/dates'
+import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../shared/numbers'
 import type { UnitSystem } from '../shared/units'
+import type { Cells } from './grid'
+import { plainCell } from './plainCell'
 
 /**
  * One parameter of a cell function: what it is called, whether it may be left out, and how a cell of it is read. Its name
@@ -19,11 +22,26 @@ export interface Argument<T, Name extends string = string> {
   zeroIsBlank: boolean
   /** Texts whose value is known without reading. */
   known?: ReadonlyMap<string, T>
-  /** The value of a cell that is neither blank nor an error. */
-  read: (cell: string | number | boolean) => T | Refusal
+  /**
+   * The value of a cell that is neither blank nor an error. The cells of its range tell which sign stands before the
+   * decimals where the cell is a text.
+   */
+  read: (cell: string | number | boolean, range?: Cells) => T | Refusal
 }
 
-const decimal = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i
+/** What a sentence says of a cell that holds no number, with what to do about it. */
+function whyNoNumber(cell: string | number | boolean, fault: NumberFault): string {
+  const reads = `reads “${quoted(cell)}”, which`
+  switch (fault.why) {
+    case 'two-ways':
+      return `${reads} can be ${fault.high} or ${fault.low}: give ${fault.high} without the ${fault.sign}, or “${fault.clear}”.`
+    case 'date':
+      return `${reads} is a date: give the number alone.`
+    case 'not-finite':
+    case 'no-number':
+      return `${reads} is not a number: give the number alone.`
+  }
+}
 
 /** The arguments of a formula: one for each of its values, in its order. */
 export type Arguments<V extends unknown[], Name extends string> = {
@@ -33,14 +51,14 @@ export type Arguments<V extends unknown[], Name extends string> = {
 /** What the spreadsheet gave for each parameter, by its name. */
 export type Given<Name extends string> = Readonly<Record<Name, unknown>>
 
-/** A number, also where it is stored as text; where percent is allowed, its sign divides by 100. Otherwise NaN. */
-function numberIn(cell: string | number | boolean, percent: boolean): number {
-  if (typeof cell === 'number') return cell
-  if (typeof cell === 'boolean') return NaN
-  const text = cell.trim()
-  if (decimal.test(text)) return Number(text)
-  const share = percent && text.endsWith('%') ? text.slice(0, -1).trim() : ''
-  return decimal.test(share) ? Number(share) / 100 : NaN
+const styles = new WeakMap<Cells, NumberStyle>()
+
+/** Which sign stands before the decimals in a range, told once from all its cells. */
+function styleOfRange(range: Cells | undefined): NumberStyle {
+  if (range === undefined) return null
+  let style = styles.get(range)
+  if (style === undefined) styles.set(range, (style = styleOf(range.flat().map(plainCell))))
+  return style
 }
 
 interface Limits {
@@ -63,7 +81,7 @@ function rangeOf({ over, least, most }: Limits): string {
 }
 
 /** A number within limits. */
-export function number<Name extends string>(name: Name, limits: Limits = {}): Argument<number, Name> {
+export function number<Name extends string>(name: Name, given: Limits = {}): Argument<number, Name> {
   const {
     over = -Infinity,
     least = -Infinity,
@@ -71,20 +89,20 @@ export function number<Name extends string>(name: Name, limits: Limits = {}): Ar
     fallback,
     percent = false,
     advice = 'check it'
-  } = limits
-  const range = rangeOf(limits)
+  } = given
+  const limits = rangeOf(given)
   return {
     name,
     fallback,
     over: Math.max(over, least),
     most: Math.min(most, Number.MAX_VALUE),
     zeroIsBlank: fallback !== undefined && (over >= 0 || least > 0),
-    read(cell) {
-      const value = numberIn(cell, percent)
-      if (!Number.isFinite(value))
-        return refuse(`${name} reads “${quoted(cell)}”, which is not a number: give the number alone.`)
+    read(cell, range) {
+      const style = typeof cell === 'string' ? styleOfRange(range) : null
+      const value = numberIn(cell, style, { percent })
+      if (typeof value !== 'number') return refuse(`${name} ${whyNoNumber(cell, value)}`)
       if (value > over && value >= least && value <= most) return value
-      return refuse(`${name} is ${value}; it must be ${range}: ${advice}.`)
+      return refuse(`${name} is ${value}; it must be ${limits}: ${advice}.`)
     }
   }
 }

@@ -6,9 +6,10 @@ import { isRefusal, refuse, type Refusal } from '../shared/refusal'
 import { defaultRules } from '../shared/rules'
 import { convertLength, systems, type UnitSystem } from '../shared/units'
 import { number, type Argument } from './argument'
-import { isBlankFor, plainCell, readCell } from './cell'
+import { isBlankFor, readCell } from './cell'
 import { cellError, isNotice, noticeMark } from './cellError'
 import { toGrid, type Cells } from './grid'
+import { plainCell } from './plainCell'
 
 /** 0 stands for every visit. */
 const visitArgument: Argument<number> = {

@@ -1,9 +1,10 @@
 import { isRefusal } from '../shared/refusal'
 import type { Argument } from './argument'
-import { plainCell, readCell } from './cell'
+import { readCell } from './cell'
 import { isNotice } from './cellError'
 import type { Cells, Shape } from './grid'
 import { readRow, shown, type Core, type Result } from './row'
+import { plainCell } from './plainCell'
 
 /**
  * The loop over a range. Cells with ordinary values, which is nearly all of a real inventory, go straight to the
@@ -92,7 +93,8 @@ function careful(list: Argument<unknown>[], core: Core, grids: Cells[], r: numbe
   return readRow(
     list,
     core,
-    grids.map((grid) => cellAt(grid, r, c))
+    grids.map((grid) => cellAt(grid, r, c)),
+    grids
   )
 }
 

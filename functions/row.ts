@@ -1,7 +1,9 @@
 import { isRefusal, type Refusal } from '../shared/refusal'
 import type { Argument } from './argument'
-import { isBlankFor, plainCell, readCell, type PlainCell } from './cell'
+import { isBlankFor, readCell } from './cell'
 import { isNotice, notice } from './cellError'
+import type { Cells } from './grid'
+import { plainCell, type PlainCell } from './plainCell'
 
 export type Result = number | string | Refusal
 
@@ -9,14 +11,19 @@ export type Result = number | string | Refusal
 export type Core = (...values: unknown[]) => Result
 
 /** One result from its cells: "" where nothing was given, the first notice handed in, a value or a refusal. */
-export function readRow(list: readonly Argument<unknown>[], core: Core, row: readonly unknown[]): Result {
+export function readRow(
+  list: readonly Argument<unknown>[],
+  core: Core,
+  row: readonly unknown[],
+  ranges: readonly Cells[] = []
+): Result {
   const cells = row.map(plainCell)
   if (isEmptyRow(list, cells)) return ''
   const passed = cells.find(isNotice)
   if (passed !== undefined) return passed
   const values: unknown[] = []
   for (const [index, argument] of list.entries()) {
-    const value = readCell(argument, cells[index] ?? null)
+    const value = readCell(argument, cells[index] ?? null, ranges[index])
     if (isRefusal(value)) return value
     values.push(value)
   }

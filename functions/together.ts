@@ -1,9 +1,10 @@
 import { isRefusal, refuse, type Refusal } from '../shared/refusal'
 import type { Argument, Arguments, Given } from './argument'
-import { plainCell, readCell, type PlainCell } from './cell'
+import { readCell } from './cell'
 import { cellError, isNotice } from './cellError'
 import { commonShape, shapeOf, toGrid, type Cells, type Shape } from './grid'
 import { isEmptyRow, shown, type Result } from './row'
+import { plainCell, type PlainCell } from './plainCell'
 
 /**
  * Makes a cell function whose results depend on one another, such as shares and ranks: every row is read, the formula
@@ -21,7 +22,7 @@ export function allCells<V extends unknown[], Name extends string>(
     const places: number[] = []
     for (let r = 0; r < shape.rows; r++)
       for (let c = 0; c < shape.columns; c++) {
-        const row = readValues(list, cellsAt(grids, r, c))
+        const row = readValues(list, cellsAt(grids, r, c), grids)
         if (Array.isArray(row)) {
           places.push(results.length)
           good.push(row as V)
@@ -55,11 +56,15 @@ function cellsAt(grids: readonly Cells[], r: number, c: number): PlainCell[] {
 }
 
 /** The values of one row, or what its cell shows instead. */
-function readValues(list: readonly Argument<unknown>[], cells: readonly PlainCell[]): unknown[] | Result {
+function readValues(
+  list: readonly Argument<unknown>[],
+  cells: readonly PlainCell[],
+  ranges: readonly Cells[]
+): unknown[] | Result {
   if (isEmptyRow(list, cells)) return ''
   const passed = cells.find(isNotice)
   if (passed !== undefined) return passed
-  const values = list.map((argument, index) => readCell(argument, cells[index] ?? null))
+  const values = list.map((argument, index) => readCell(argument, cells[index] ?? null, ranges[index]))
   return values.find(isRefusal) ?? values
 }
 
@@ -77,7 +82,7 @@ export function oneResult<V extends unknown[], Name extends string>(
     const good: V[] = []
     for (let r = 0; r < shape.rows; r++)
       for (let c = 0; c < shape.columns; c++) {
-        const row = readValues(list, cellsAt(grids, r, c))
+        const row = readValues(list, cellsAt(grids, r, c), grids)
         if (Array.isArray(row)) good.push(row as V)
         else if (isRefusal(row)) throw cellError(placed(row, r, c, shape))
         else if (row !== '') return [[row]]

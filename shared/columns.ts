@@ -1,54 +1,67 @@
-import type { ChoiceName } from './choices'
+import {
+  choice,
+  dead,
+  degrees,
+  flag,
+  growth,
+  limit,
+  needed,
+  optional,
+  side,
+  text,
+  treeId,
+  type Reads
+} from './columnKinds'
 import { unitFromWord, type LengthUnit } from './units'
 
-/** What kind of number or word a column holds. */
-export type Measure =
-  | { kind: 'text' }
-  | { kind: 'diameter' }
-  | { kind: 'height' }
-  | { kind: 'share' }
-  | { kind: 'degrees'; limit: number }
-  | { kind: 'date' }
-  | { kind: 'growth' }
-  | { kind: 'choice'; choice: ChoiceName }
+/**
+ * What a column moves: the plan (its cuts, prices or checks), only what is printed or drawn, or nothing yet, being kept
+ * with the tree or limb. `tests/inventory/columnsInUse.test.ts` holds every column to what it says here.
+ */
+export type ColumnUse = 'plan' | 'document' | 'record'
 
-/** One field of the inventory: our name for it and the words people head it with. */
+/** One field of the inventory: all that is to be said of it. */
 export interface Column {
-  field: string
-  of: 'tree' | 'limb'
-  name: string
-  measure: Measure
-  /** Normalised headers: lower case, letters and digits only, single spaces, without the unit. */
-  words: readonly string[]
+  readonly field: string
+  readonly of: 'tree' | 'limb'
+  /** Our name for it. */
+  readonly name: string
+  /** Kind, limits, and what blank and unreadable cells mean. */
+  readonly reads: Reads<unknown>
+  readonly use: ColumnUse
+  /** What a tree or limb calls it, where that is not the field's own name. */
+  readonly into?: string
+  /** The field whose value it completes; it is not kept by itself. */
+  readonly joins?: string
+  /** Headers people give it, normalized: lower case, letters and digits only, single spaces, without the unit. */
+  readonly words: readonly string[]
 }
 
-const text: Measure = { kind: 'text' }
-const diameter: Measure = { kind: 'diameter' }
-const height: Measure = { kind: 'height' }
-const share: Measure = { kind: 'share' }
-const date: Measure = { kind: 'date' }
-const choice = (name: ChoiceName): Measure => ({ kind: 'choice', choice: name })
-
+/** Every column, in the order in which a choice offers them. A new one needs an entry here and its use. */
 export const columns = [
   {
     field: 'tree',
     of: 'tree',
     name: 'Tree',
-    measure: text,
+    reads: treeId,
+    use: 'plan',
+    into: 'id',
     words: ['tree', 'tree id', 'tree no', 'tree number', 'tree tag', 'tag', 'tree name', 'treeid']
   },
   {
     field: 'species',
     of: 'tree',
     name: 'Species',
-    measure: text,
+    reads: text(''),
+    use: 'plan',
     words: ['species', 'tree species', 'kind', 'common name', 'botanical name', 'sp']
   },
   {
     field: 'trunk',
     of: 'tree',
     name: 'Trunk diameter',
-    measure: diameter,
+    reads: optional('stems'),
+    use: 'plan',
     words: [
       'trunk diameter',
       'trunk dia',
@@ -64,14 +77,16 @@ export const columns = [
     field: 'height',
     of: 'tree',
     name: 'Tree height',
-    measure: height,
+    reads: needed('positive height'),
+    use: 'plan',
     words: ['tree height', 'height', 'tree ht', 'total height', 'ht', 'tree h']
   },
   {
     field: 'crownBase',
     of: 'tree',
     name: 'Crown base height',
-    measure: height,
+    reads: optional('height'),
+    use: 'plan',
     words: [
       'crown base',
       'crown base height',
@@ -86,35 +101,40 @@ export const columns = [
     field: 'spread',
     of: 'tree',
     name: 'Crown spread',
-    measure: height,
+    reads: optional('height'),
+    use: 'document',
     words: ['spread', 'crown spread', 'crown width', 'crown diameter', 'canopy spread']
   },
   {
     field: 'stage',
     of: 'tree',
     name: 'Life stage',
-    measure: choice('lifeStage'),
+    reads: choice('lifeStage', null, 'it counts as not given'),
+    use: 'plan',
     words: ['life stage', 'stage', 'age class', 'age', 'maturity']
   },
   {
     field: 'vigor',
     of: 'tree',
     name: 'Vigor',
-    measure: choice('vigor'),
+    reads: choice('vigor', null, 'it counts as not given'),
+    use: 'plan',
     words: ['vigor', 'vigour', 'health', 'vitality', 'condition']
   },
   {
     field: 'growth',
     of: 'tree',
     name: 'Growth',
-    measure: { kind: 'growth' },
+    reads: growth,
+    use: 'plan',
     words: ['growth', 'growth rate', 'growth class', 'diameter growth', 'trunk growth']
   },
   {
     field: 'removed',
     of: 'tree',
     name: 'Foliage removed this season',
-    measure: share,
+    reads: limit(0, 1),
+    use: 'plan',
     words: [
       'foliage removed this season',
       'removed this season',
@@ -128,65 +148,89 @@ export const columns = [
     field: 'localLimit',
     of: 'tree',
     name: 'Local limit',
-    measure: share,
+    reads: limit(null, 0),
+    use: 'plan',
     words: ['local limit', 'removal limit', 'local removal limit', 'ordinance limit', 'max removal']
   },
   {
     field: 'clearance',
     of: 'tree',
     name: 'Clearance needed',
-    measure: height,
+    reads: optional('height'),
+    use: 'plan',
     words: ['clearance', 'clearance needed', 'clearance required', 'clearance height', 'required clearance']
   },
   {
     field: 'clearanceSide',
     of: 'tree',
     name: 'Clearance side',
-    measure: text,
+    reads: side,
+    use: 'plan',
     words: ['clearance side', 'clearance on side', 'side', 'clearance bearing', 'clearance direction']
   },
-  { field: 'dieback', of: 'tree', name: 'Dieback', measure: share, words: ['dieback', 'crown dieback'] },
-  { field: 'caliper', of: 'tree', name: 'Caliper', measure: diameter, words: ['caliper', 'calliper'] },
+  {
+    field: 'dieback',
+    of: 'tree',
+    name: 'Dieback',
+    reads: optional('share'),
+    use: 'record',
+    words: ['dieback', 'crown dieback']
+  },
+  {
+    field: 'caliper',
+    of: 'tree',
+    name: 'Caliper',
+    reads: optional('diameter'),
+    use: 'plan',
+    words: ['caliper', 'calliper']
+  },
   {
     field: 'caliperHeight',
     of: 'tree',
     name: 'Caliper height',
-    measure: height,
+    reads: optional('height'),
+    use: 'record',
     words: ['caliper height', 'caliper ht', 'calliper height']
   },
   {
     field: 'access',
     of: 'tree',
     name: 'Access',
-    measure: choice('access'),
+    reads: choice('access', null, 'it counts as not given'),
+    use: 'plan',
     words: ['access', 'site access']
   },
   {
     field: 'site',
     of: 'tree',
     name: 'Location',
-    measure: text,
+    reads: text(''),
+    use: 'document',
     words: ['site', 'location', 'address', 'street', 'place']
   },
   {
     field: 'lastPruned',
     of: 'tree',
     name: 'Last pruned',
-    measure: date,
+    reads: optional('year'),
+    use: 'record',
     words: ['last pruned', 'last pruning', 'last visit', 'pruned on', 'last prune date']
   },
   {
     field: 'matureHeight',
     of: 'tree',
     name: 'Mature height',
-    measure: height,
+    reads: optional('height'),
+    use: 'plan',
     words: ['mature height', 'mature ht', 'eventual height', 'height at maturity']
   },
   {
     field: 'treeNotes',
     of: 'tree',
     name: 'Tree notes',
-    measure: text,
+    reads: text(''),
+    use: 'document',
+    into: 'notes',
     words: ['tree notes', 'tree note', 'tree remarks', 'tree comments']
   },
 
@@ -194,7 +238,9 @@ export const columns = [
     field: 'limb',
     of: 'limb',
     name: 'Limb',
-    measure: text,
+    reads: text('', 'the limb is named by its row'),
+    use: 'plan',
+    into: 'id',
     words: [
       'limb',
       'limb id',
@@ -212,7 +258,8 @@ export const columns = [
     field: 'diameter',
     of: 'limb',
     name: 'Limb diameter',
-    measure: diameter,
+    reads: needed('diameter'),
+    use: 'plan',
     words: [
       'limb diameter',
       'limb dia',
@@ -227,7 +274,9 @@ export const columns = [
     field: 'diameter2',
     of: 'limb',
     name: 'Limb diameter, second reading',
-    measure: diameter,
+    reads: optional('diameter'),
+    use: 'plan',
+    joins: 'diameter',
     words: [
       'limb diameter 2',
       'limb dia 2',
@@ -240,7 +289,8 @@ export const columns = [
     field: 'stem',
     of: 'limb',
     name: 'Stem diameter at the union',
-    measure: diameter,
+    reads: needed('diameter'),
+    use: 'plan',
     words: [
       'stem diameter',
       'stem dia',
@@ -260,14 +310,17 @@ export const columns = [
     field: 'stemBelow',
     of: 'limb',
     name: 'Stem diameter below the union',
-    measure: diameter,
+    reads: needed('diameter'),
+    use: 'plan',
+    joins: 'stem',
     words: ['stem below', 'stem diameter below', 'stem dia below', 'stem below union', 'trunk below union']
   },
   {
     field: 'measured',
     of: 'limb',
     name: 'Stem measured',
-    measure: choice('measured'),
+    reads: choice('measured', 'above', 'it counts as above'),
+    use: 'plan',
     words: [
       'measured',
       'stem measured',
@@ -281,7 +334,8 @@ export const columns = [
     field: 'origin',
     of: 'limb',
     name: 'Origin height',
-    measure: height,
+    reads: needed('height'),
+    use: 'plan',
     words: [
       'origin',
       'origin height',
@@ -296,78 +350,97 @@ export const columns = [
     field: 'tip',
     of: 'limb',
     name: 'Tip height',
-    measure: height,
+    reads: needed('height'),
+    use: 'plan',
     words: ['tip', 'tip height', 'tip ht', 'limb tip', 'reaches', 'top of limb', 'limb height', 'reaches to']
   },
   {
     field: 'parent',
     of: 'limb',
     name: 'Parent limb',
-    measure: text,
+    reads: text(null),
+    use: 'plan',
     words: ['parent', 'parent limb', 'on limb', 'grows from']
   },
-  { field: 'role', of: 'limb', name: 'Role', measure: choice('role'), words: ['role', 'limb role', 'type'] },
+  {
+    field: 'role',
+    of: 'limb',
+    name: 'Role',
+    reads: choice('role', null, 'the row counts as a limb'),
+    use: 'plan',
+    words: ['role', 'limb role', 'type']
+  },
   {
     field: 'bark',
     of: 'limb',
     name: 'Included bark',
-    measure: choice('includedBark'),
+    reads: choice('includedBark', 'none', 'it counts as none'),
+    use: 'plan',
     words: ['included bark', 'bark included', 'inclusion', 'bark inclusion', 'bark', 'incl bark', 'included']
   },
   {
     field: 'angle',
     of: 'limb',
     name: 'Angle from vertical',
-    measure: { kind: 'degrees', limit: 180 },
+    reads: degrees(180),
+    use: 'plan',
     words: ['angle', 'angle from vertical', 'lean', 'lean angle', 'limb angle']
   },
   {
     field: 'bearing',
     of: 'limb',
     name: 'Bearing',
-    measure: { kind: 'degrees', limit: 360 },
+    reads: optional('bearing'),
+    use: 'plan',
     words: ['bearing', 'compass', 'azimuth', 'direction', 'aspect']
   },
   {
     field: 'live',
     of: 'limb',
     name: 'Live or dead',
-    measure: choice('live'),
+    reads: dead,
+    use: 'plan',
+    into: 'dead',
     words: ['live', 'live or dead', 'alive', 'dead', 'live dead', 'status']
   },
   {
     field: 'broken',
     of: 'limb',
     name: 'Broken',
-    measure: choice('flag'),
+    reads: flag,
+    use: 'plan',
     words: ['broken', 'break', 'hanger']
   },
   {
     field: 'rubbing',
     of: 'limb',
     name: 'Rubbing',
-    measure: choice('flag'),
+    reads: flag,
+    use: 'plan',
     words: ['rubbing', 'rubs', 'crossing']
   },
   {
     field: 'decay',
     of: 'limb',
     name: 'Decay or crack',
-    measure: choice('flag'),
+    reads: flag,
+    use: 'record',
     words: ['decay', 'crack', 'decay or crack', 'decay crack', 'cavity']
   },
   {
     field: 'length',
     of: 'limb',
     name: 'Limb length',
-    measure: height,
+    reads: optional('height'),
+    use: 'plan',
     words: ['length', 'limb length', 'branch length']
   },
   {
     field: 'lowestFoliage',
     of: 'limb',
     name: 'Lowest foliage height',
-    measure: height,
+    reads: optional('height'),
+    use: 'plan',
     words: [
       'lowest foliage',
       'lowest foliage height',
@@ -381,7 +454,8 @@ export const columns = [
     field: 'lateralHeight',
     of: 'limb',
     name: 'First live lateral height',
-    measure: height,
+    reads: optional('height'),
+    use: 'plan',
     words: [
       'first lateral',
       'first lateral height',
@@ -395,7 +469,8 @@ export const columns = [
     field: 'lateral',
     of: 'limb',
     name: 'Lateral diameter',
-    measure: diameter,
+    reads: optional('diameter'),
+    use: 'plan',
     words: [
       'lateral diameter',
       'lateral dia',
@@ -409,7 +484,8 @@ export const columns = [
     field: 'cut',
     of: 'limb',
     name: 'Measured cut diameter',
-    measure: diameter,
+    reads: optional('diameter'),
+    use: 'plan',
     words: [
       'cut diameter',
       'cut dia',
@@ -423,33 +499,54 @@ export const columns = [
     field: 'lastCutShare',
     of: 'limb',
     name: 'Share taken at the last cut',
-    measure: share,
+    reads: optional('share'),
+    use: 'plan',
     words: ['last cut share', 'last cut', 'share taken last', 'last share']
   },
   {
     field: 'lastCutDate',
     of: 'limb',
     name: 'Date of the last cut',
-    measure: date,
+    reads: optional('year'),
+    use: 'plan',
+    into: 'lastCutYear',
     words: ['last cut date', 'last cut on', 'date of last cut', 'last cut year']
   },
   {
     field: 'foliageShare',
     of: 'limb',
     name: 'Observed foliage share',
-    measure: share,
+    reads: optional('share'),
+    use: 'plan',
     words: ['foliage share', 'observed share', 'observed foliage share', 'share of foliage', 'foliage']
   },
   {
     field: 'notes',
     of: 'limb',
     name: 'Notes',
-    measure: text,
+    reads: text(''),
+    use: 'document',
     words: ['notes', 'note', 'remarks', 'comments', 'limb notes']
   }
 ] as const satisfies readonly Column[]
 
-export type Field = (typeof columns)[number]['field']
+type Entry = (typeof columns)[number]
+
+export type Field = Entry['field']
+
+type KeyOf<E extends Entry> = E extends { into: infer I extends string } ? I : E['field']
+
+type ValuesOf<O extends Column['of']> = {
+  readonly [E in Exclude<Extract<Entry, { of: O }>, { joins: string }> as KeyOf<E>]: E['reads'] extends Reads<
+    infer T
+  >
+    ? T
+    : never
+}
+
+/** What the columns of a tree and of a limb give, by the names that the model has for them. */
+export type TreeValues = ValuesOf<'tree'>
+export type LimbValues = ValuesOf<'limb'>
 
 /** A header taken apart: "Limb dia. (in)" gives the words "limb dia" and the unit "in". */
 export interface Header {

@@ -1,109 +1,155 @@
-import { convertLength, unitFromWord, type LengthUnit } from './units'
+import type { Cell } from './cells'
+import { looksLikeDate } from './dates'
 
-/** A length as a person typed it: its value in the unit written beside it, or in none. */
-export interface TypedLength {
-  value: number
-  unit: LengthUnit | null
+export type DecimalSign = '.' | ','
+
+/**
+ * Which sign stands before the decimals in a column or on a sheet: never told from one cell. "either" where spaces or
+ * apostrophes part the thousands, so that a point or comma can only stand before decimals; null where nothing tells.
+ */
+export type NumberStyle = DecimalSign | 'either' | null
+
+/** A text such as "1,016" where nothing tells whether it is a little over 1 or a thousand and more. */
+export interface TwoReadings {
+  readonly why: 'two-ways'
+  readonly low: string
+  readonly high: string
+  /** How to type the low reading so that it can be read in one way only. */
+  readonly clear: string
+  readonly sign: 'comma' | 'point'
 }
 
-const plain = /^[+-]?(\d+(\.\d*)?|\.\d+)$/
-const decimalComma = /^[+-]?\d+,\d{1,2}$/
-const thousands = /^\d{1,3}(,\d{3})+(\.\d+)?$/
+/** Why there is no number in a cell. */
+export type NumberFault = TwoReadings | { readonly why: 'not-finite' | 'date' | 'no-number' }
 
-/** A plain number as text, with a decimal point or comma; NaN for anything else ("0x10", "1e3", "about 3"). */
-export function typedNumber(text: string): number {
-  const trimmed = text.trim()
-  if (plain.test(trimmed)) return Number(trimmed)
-  if (decimalComma.test(trimmed)) return Number(trimmed.replace(',', '.'))
-  if (thousands.test(trimmed)) return Number(trimmed.replaceAll(',', ''))
-  return NaN
+/** What a number may carry on the surface it is typed on. */
+export interface NumberForms {
+  /** A per cent sign, which divides by a hundred: only where a share is meant. */
+  readonly percent?: boolean
+  /** The sign of a currency before or behind it: only where money is meant. */
+  readonly money?: boolean
 }
 
-/** A number that may carry a vulgar fraction, as tapes are read in inches: "4 1/2", "3/4". */
-function withFraction(text: string): number {
-  const parts = /^(?:(\d+)[ -])?(\d+)\/(2|4|8|16)$/.exec(text.trim())
-  if (parts === null) return typedNumber(text)
-  const top = Number(parts[2])
-  const bottom = Number(parts[3])
-  return top < bottom ? Number(parts[1] ?? 0) + top / bottom : NaN
+const faults = {
+  notFinite: { why: 'not-finite' },
+  date: { why: 'date' },
+  none: { why: 'no-number' }
+} as const satisfies Record<string, NumberFault>
+
+/** A space, or a space of print (no-break, figure, thin, narrow), or an apostrophe. */
+const gap = "[ \\u00a0\\u2007\\u2009\\u202f'’]"
+const spaced = new RegExp(`^([1-9]\\d{0,2})(${gap})(\\d{3})((?:\\2\\d{3})*)(?:([.,])(\\d+))?$`)
+const groupedByComma = /^[1-9]\d{0,2}(?:,\d{3})+\.\d+$|^[1-9]\d{0,2}(?:,\d{3}){2,}$/
+const groupedByPoint = /^[1-9]\d{0,2}(?:\.\d{3})+,\d+$|^[1-9]\d{0,2}(?:\.\d{3}){2,}$/
+const oneSign = /^(\d*)([.,])(\d*)$/
+
+/** One to three digits before the sign, not led by 0, and three behind it: it could part thousands. */
+function couldGroup(before: string, after: string): boolean {
+  return after.length === 3 && /^[1-9]\d{0,2}$/.test(before)
 }
 
-function oneLength(text: string): TypedLength | null {
-  const feetInches =
-    /^(\d+(?:\.\d+)?)\s*(?:'|′|’|ft\.?|feet)\s*(\d+(?:\.\d+)?(?: \d+\/\d+)?)\s*(?:"|″|”|in\.?|inches)?$/i.exec(
-      text
-    )
-  if (feetInches?.[1] !== undefined && feetInches[2] !== undefined)
-    return { value: Number(feetInches[1]) + withFraction(feetInches[2]) / 12, unit: 'ft' }
-  const bare = withFraction(text)
-  if (!Number.isNaN(bare)) return { value: bare, unit: null }
-  const parts = /^([^a-z"'″′”’]+?)\s*([a-z]+\.?|["'″′”’])$/i.exec(text)
-  if (parts?.[1] === undefined || parts[2] === undefined) return null
-  const unit = unitFromWord(parts[2])
-  const value = withFraction(parts[1])
-  return unit === null || Number.isNaN(value) ? null : { value, unit }
+/** Digits without a sign, as plain decimals. */
+function plainDigits(body: string, style: NumberStyle): string | TwoReadings | null {
+  if (/^\d+$/.test(body)) return body
+  const single = oneSign.exec(body)
+  if (single !== null) return oneSigned(single[1] ?? '', single[2] as DecimalSign, single[3] ?? '', style)
+  const apart = spaced.exec(body)
+  if (apart !== null) {
+    const whole = body.slice(0, apart[5] === undefined ? undefined : body.lastIndexOf(apart[5]))
+    return whole.replace(/\D/g, '') + (apart[6] === undefined ? '' : `.${apart[6]}`)
+  }
+  if (groupedByComma.test(body)) return body.replaceAll(',', '')
+  if (groupedByPoint.test(body)) return body.replaceAll('.', '').replace(',', '.')
+  return null
+}
+
+function oneSigned(
+  before: string,
+  sign: DecimalSign,
+  after: string,
+  style: NumberStyle
+): string | TwoReadings | null {
+  if (before === '' && after === '') return null
+  if (after === '') return sign === '.' ? before : null
+  const low = `${before === '' ? '0' : before}.${after}`
+  if (!couldGroup(before, after) || style === sign || style === 'either') return low
+  const high = before + after
+  if (style !== null) return high
+  const clear = `${before}${sign}${after}0`
+  return { why: 'two-ways', low, high, clear, sign: sign === ',' ? 'comma' : 'point' }
 }
 
 /**
- * A length as typed: "12.5", "12,5", "4 1/2 in", "17 cm", "12' 6\"", or two readings whose mean is taken
- * ("10.2 x 9.8", "10.2/9.8"). Null for anything else.
+ * The number of a text as plain decimals ("1.016,5" gives "1016.5"), the two numbers it can be, or null. Points and
+ * commas may stand before decimals or part thousands, as the style of its column tells; powers of ten ("1e3") are
+ * refused on every surface, as a tree's measurements never need them and an id such as 1E5 is often mistaken for one.
  */
-export function typedLength(text: string): TypedLength | null {
+export function readDecimal(text: string, style: NumberStyle): string | TwoReadings | null {
   const trimmed = text.trim()
-  const single = oneLength(trimmed)
-  if (single !== null) return single
-  const pair = trimmed.split(/\s*(?:×|\bx\b|&|;|\/|\band\b)\s*|(?<=\d)x(?=[\d.])/i)
-  if (pair.length !== 2 || pair[0] === undefined || pair[1] === undefined) return null
-  const first = oneLength(pair[0])
-  const second = oneLength(pair[1])
-  if (first === null || second === null || !(first.value > 0 && second.value > 0)) return null
-  const unit = first.unit ?? second.unit
-  if (unit === null) return { value: (first.value + second.value) / 2, unit }
-  const inUnit = (length: TypedLength): number => convertLength(length.value, length.unit ?? unit, unit)
-  return { value: (inUnit(first) + inUnit(second)) / 2, unit }
+  const sign = /^[+\-−]/.exec(trimmed)?.[0] ?? ''
+  const digits = plainDigits(trimmed.slice(sign.length), style)
+  if (digits === null) return null
+  const minus = sign === '-' || sign === '−'
+  if (typeof digits !== 'string')
+    return minus
+      ? { ...digits, low: `-${digits.low}`, high: `-${digits.high}`, clear: `-${digits.clear}` }
+      : digits
+  return minus && Number(digits) !== 0 ? `-${digits}` : digits
 }
 
-const compass = [
-  'n',
-  'nne',
-  'ne',
-  'ene',
-  'e',
-  'ese',
-  'se',
-  'sse',
-  's',
-  'ssw',
-  'sw',
-  'wsw',
-  'w',
-  'wnw',
-  'nw',
-  'nnw'
-]
-const longCompass: Record<string, string> = {
-  north: 'n',
-  northeast: 'ne',
-  east: 'e',
-  southeast: 'se',
-  south: 's',
-  southwest: 'sw',
-  west: 'w',
-  northwest: 'nw'
+/** The digits of a number in a cell as plain decimals, so that money stays exact, or why there are none. */
+export function digitsIn(cell: Cell, style: NumberStyle, forms: NumberForms = {}): string | NumberFault {
+  if (typeof cell === 'number') {
+    if (!Number.isFinite(cell)) return faults.notFinite
+    const text = String(cell + 0)
+    return text.includes('e') ? cell.toFixed(12).replace(/\.?0+$/, '') : text
+  }
+  if (typeof cell !== 'string') return faults.none
+  let text = cell.trim()
+  if (forms.money === true) text = text.replace(/^[$€£¥]\s*|\s*[$€£¥]$/g, '')
+  const percent = forms.percent === true && text.endsWith('%')
+  const digits = readDecimal(percent ? text.slice(0, -1) : text, style)
+  if (digits === null) return looksLikeDate(text) ? faults.date : faults.none
+  if (typeof digits !== 'string' || !percent) return digits
+  return String(Number((Number(digits) / 100).toPrecision(15)))
 }
 
-/** Degrees from a compass point: "NE" gives 45; NaN for anything else. */
-export function compassDegrees(text: string): number {
-  const word = text.trim().toLowerCase().replace(/[\s-]/g, '')
-  const at = compass.indexOf(longCompass[word] ?? word)
-  return at < 0 ? NaN : at * 22.5
+/** The number in a cell, never NaN, infinite or -0, or why there is none. */
+export function numberIn(cell: Cell, style: NumberStyle, forms: NumberForms = {}): number | NumberFault {
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cell + 0 : faults.notFinite
+  const digits = digitsIn(cell, style, forms)
+  if (typeof digits !== 'string') return digits
+  const value = Number(digits)
+  return Number.isFinite(value) ? value : faults.notFinite
 }
 
-/** The year of a date cell: a year, an Excel serial, or a text that begins or ends with a year; NaN otherwise. */
-export function yearOf(cell: number | string): number {
-  const value = typeof cell === 'number' ? cell : typedNumber(cell)
-  if (value >= 1900 && value <= 2200 && Number.isInteger(value)) return value
-  if (value > 2200 && value < 120000) return new Date(Math.round((value - 25569) * 86400000)).getUTCFullYear()
-  const named = typeof cell === 'string' ? /^(\d{4})[-/.]|[-/. ](\d{4})$/.exec(cell.trim()) : null
-  return named === null ? NaN : Number(named[1] ?? named[2])
+const numberToken = new RegExp(`\\d{1,3}(?:${gap}\\d{3})+(?!\\d)(?:[.,]\\d+)?|[\\d.,]*\\d`, 'g')
+
+/** What one number tells of the style: only what can be read in no other way. */
+function evidenceOf(token: string): NumberStyle {
+  const single = oneSign.exec(token)
+  if (single !== null) {
+    const [, before = '', sign, after = ''] = single
+    return couldGroup(before, after) ? null : (sign as DecimalSign)
+  }
+  if (groupedByComma.test(token)) return '.'
+  if (groupedByPoint.test(token)) return ','
+  const apart = spaced.exec(token)
+  return apart === null ? null : ((apart[5] as DecimalSign | undefined) ?? 'either')
+}
+
+/** The style of the numbers in these cells; null also where they contradict each other. */
+export function styleOf(cells: Iterable<unknown>): NumberStyle {
+  let style: NumberStyle = null
+  for (const cell of cells) {
+    if (typeof cell !== 'string' || !/\d/.test(cell)) continue
+    if (looksLikeDate(cell)) continue
+    for (const [token] of cell.matchAll(numberToken)) {
+      const told = evidenceOf(token)
+      if (told === null || told === style) continue
+      if (style === null || style === 'either') style = told
+      else if (told !== 'either') return null
+    }
+  }
+  return style
 }

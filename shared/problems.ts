@@ -73,6 +73,23 @@ const catalogue = {
     message: '{column} at {cell} reads “{text}”, which is not a number.',
     remedy: 'Type the measured number alone.'
   },
+  'number-two-ways': {
+    level: 'row',
+    message:
+      '{column} at {cell} reads “{text}”, which can be {low} or {high}: no other number in its column shows whether the {sign} stands before decimals or parts thousands.',
+    remedy: 'Type {high} without the {sign}, or {low} as “{clear}”.'
+  },
+  'not-finite': {
+    level: 'row',
+    message: '{column} at {cell} holds the result {text} of a formula, which is not a finite number.',
+    remedy: 'Mend the formula in that cell, or type the measured value.'
+  },
+  'date-not-number': {
+    level: 'row',
+    message: '{column} at {cell} holds a date, “{text}”, and not a number.',
+    remedy:
+      'Set the format of the cell to a number and type the measured value; spreadsheets turn entries such as 2-3 into dates.'
+  },
   'error-cell': {
     level: 'row',
     message: '{column} at {cell} holds the spreadsheet error {text}.',
@@ -110,8 +127,14 @@ const catalogue = {
   },
   'not-a-date': {
     level: 'doubt',
-    message: '{column} at {cell} reads “{text}”, which is not a date; it was left out.',
+    message: '{column} at {cell} reads “{text}”, which is not a date.',
     remedy: 'Type a date or a year.'
+  },
+  'side-unread': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”, which is no direction; limbs on all sides count as on that side.',
+    remedy: 'Type a compass point such as NE, or degrees from north such as 45; all if every side is meant.'
   },
   'limb-without-tree': {
     level: 'row',
@@ -143,6 +166,11 @@ const catalogue = {
     level: 'row',
     message: '{column} is missing at {cell}, and limb {limb} of tree {tree} cannot be planned without it.',
     remedy: 'Measure it and type it in {cell}.'
+  },
+  'needed-column': {
+    level: 'row',
+    message: 'No column gives {column}, and limbs cannot be planned without it.',
+    remedy: 'Add a column headed “{name}”, or choose the column that holds it.'
   },
   'missing-tree-value': {
     level: 'row',
@@ -238,6 +266,25 @@ const catalogue = {
     message:
       'The rule “{rule}” at {cell} reads “{text}”, which is not a number; its default {value} is used.',
     remedy: 'Type a number from {low} to {high} ({unit}), or clear the cell to use the default.'
+  },
+  'rule-two-ways': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} reads “{text}”, which can be {low} or {high}: no other number on the sheet shows whether the {sign} stands before decimals or parts thousands; its default {value} is used.',
+    remedy: 'Type {high} without the {sign}, or {low} as “{clear}”.'
+  },
+  'rule-not-finite': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} holds the result {text} of a formula, which is not a finite number; its default {value} is used.',
+    remedy: 'Mend the formula in that cell, or clear the cell to use the default.'
+  },
+  'rule-date': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” at {cell} holds a date, “{text}”, and not a number; its default {value} is used.',
+    remedy:
+      'Set the format of the cell to a number and type the value; spreadsheets turn entries such as 2-3 into dates.'
   },
   'rule-range': {
     level: 'doubt',
@@ -400,6 +447,24 @@ const catalogue = {
     message: 'The rate “{name}” at {cell} reads “{text}”, which is not a number; {value} is used.',
     remedy: 'Type the number alone in {cell}, in the unit beside it.'
   },
+  'rate-two-ways': {
+    level: 'doubt',
+    message:
+      'The rate “{name}” at {cell} reads “{text}”, which can be {low} or {high}: no other number on the sheet shows whether the {sign} stands before decimals or parts thousands; {value} is used.',
+    remedy: 'Type {high} without the {sign}, or {low} as “{clear}”.'
+  },
+  'rate-not-finite': {
+    level: 'doubt',
+    message:
+      'The rate “{name}” at {cell} holds the result {text} of a formula, which is not a finite number; {value} is used.',
+    remedy: 'Mend the formula in that cell, or type the number alone.'
+  },
+  'rate-date': {
+    level: 'doubt',
+    message: 'The rate “{name}” at {cell} holds a date, “{text}”, and not a number; {value} is used.',
+    remedy:
+      'Set the format of the cell to a number and type the rate; spreadsheets turn entries such as 2-3 into dates.'
+  },
   'rate-out-of-range': {
     level: 'doubt',
     message: 'The rate “{name}” at {cell} is {text}; it has to be {range}, so {value} is used.',
@@ -463,12 +528,12 @@ const catalogue = {
 export type ProblemCode = keyof typeof catalogue
 
 export interface Problem {
-  code: ProblemCode
-  level: ProblemLevel
+  readonly code: ProblemCode
+  readonly level: ProblemLevel
   /** The cell's address with its sheet, or an empty text where no single cell is meant. */
-  cell: string
-  message: string
-  remedy: string
+  readonly cell: string
+  readonly message: string
+  readonly remedy: string
 }
 
 type Fact = string | number
@@ -509,26 +574,32 @@ function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
   return filled
 }
 
-/** A problem from the catalogue, its sentence filled with the facts. */
+/** A place without a cell, such as a row that lacks the column: how a sentence names it, and where to type instead. */
+export interface Place {
+  readonly said: string
+  readonly typeIn: string
+}
+
+/** A problem from the catalogue, its sentence filled with the facts, at the address of a cell or at a place. */
 export function problem<Code extends ProblemCode>(
   code: Code,
-  cell: string,
+  at: string | Place,
   ...[facts]: FactsGiven<Code>
 ): Problem {
   const entry: Entry = catalogue[code]
-  const all = { cell, ...facts }
+  const [cell, said, typeIn] = typeof at === 'string' ? [at, at, at] : ['', at.said, at.typeIn]
   return {
     code,
     level: entry.level,
     cell,
-    message: fill(entry.message, all),
-    remedy: fill(entry.remedy, all)
+    message: fill(entry.message, { cell: said, ...facts }),
+    remedy: fill(entry.remedy, { cell: typeIn, ...facts })
   }
 }
 
-/** The same problem, taken less seriously: the value was optional and the row is planned without it. */
-export function asDoubt(found: Problem): Problem {
-  return { ...found, level: 'doubt' }
+/** The same problem, taken less seriously: the row is planned, and the sentence says with what instead. */
+export function asDoubt(found: Problem, instead: string): Problem {
+  return { ...found, level: 'doubt', message: `${found.message.replace(/\.$/, '')}; ${instead}.` }
 }
 
 /** Every code, for the tests and the documentation. */

@@ -3,18 +3,14 @@ import type { TreePlan, Visit } from '../plan/plan'
 import { percent } from './doseBar'
 import { numberedCuts, type NumberedCut } from './form/limbsAtVisit'
 
-function size(millimetres: number, system: UnitSystem): string {
-  return Number.isFinite(millimetres) ? showDiameter(millimetres, system) : 'diameter not measured'
-}
-
 function before({ cut }: NumberedCut, system: UnitSystem): string {
   const large = cut.needsReason ? ', large: needs a written reason' : cut.marked ? ', large cut' : ''
   if (cut.kind === 'remove')
-    return `${cut.limb.id}: remove${cut.live ? '' : ', dead'}, ${size(cut.cutDiameter, system)}${large}`
+    return `${cut.limb.id}: remove${cut.live ? '' : ', dead'}, ${showDiameter(cut.cutDiameter, system)}${large}`
   const where =
     cut.cutHeight === null ? ', height to judge on site' : ` at ${showHeight(cut.cutHeight, system)}`
   const tip = cut.tipAfter === null ? '' : `, tip to ${showHeight(cut.tipAfter, system)}`
-  return `${cut.limb.id}: reduce${where}, cut ${size(cut.cutDiameter, system)}${tip}${large}`
+  return `${cut.limb.id}: reduce${where}, cut ${showDiameter(cut.cutDiameter, system)}${tip}${large}`
 }
 
 function after({ cut }: NumberedCut, system: UnitSystem): string {

@@ -24,10 +24,7 @@ function cutLines(cut: Cut, system: UnitSystem): string[] {
   const thick = (value: number | null) =>
     value === null ? '' : convertLength(value, 'mm', diameter).toFixed(1)
   const high = (value: number | null) => (value === null ? '' : convertLength(value, 'm', height).toFixed(1))
-  const ratio =
-    cut.projectedAspectRatio === null
-      ? cut.aspectRatio.toFixed(2)
-      : `${cut.aspectRatio.toFixed(2)} > ${cut.projectedAspectRatio.toFixed(2)}`
+  const ratios = [cut.aspectRatio, cut.projectedAspectRatio].flatMap((value) => value?.toFixed(2) ?? [])
   const cells = [
     '',
     cut.limb.id,
@@ -37,7 +34,7 @@ function cutLines(cut: Cut, system: UnitSystem): string[] {
     high(cut.cutHeight),
     high(cut.tipAfter),
     percent(cut.dose),
-    ratio,
+    ratios.join(' > '),
     `${cut.priority.toFixed(0)} > ${cut.nextPriority.toFixed(0)}`
   ]
   const mark = cut.needsReason ? ' Write down why a cut this large is made.' : ''

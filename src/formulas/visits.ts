@@ -1,7 +1,7 @@
 import type { LifeStage } from '../../shared/choices'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
-import { dayOf, serialOf } from '../../shared/serialDate'
+import { dayOf, serialOf } from '../../shared/dates'
 
 /** What floating point may add to a quotient that is a whole number: 0.9 / 0.3 counts as 3. */
 const hair = 1e-9

@@ -1,32 +1,35 @@
-import { addressIn, isBlank, isErrorText, quoted, type Cell, type CellBlock } from '../../shared/cells'
-import { listChoices, readChoice, type Choice, type ChoiceName } from '../../shared/choices'
-import { columnOf, type Field } from '../../shared/columns'
-import { asDoubt, problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
+import { addressIn, isErrorText, quoted, type Cell, type CellBlock } from '../../shared/cells'
+import { listChoices, readChoice, type ChoiceName } from '../../shared/choices'
+import type { Side } from '../../shared/columnKinds'
+import { columnOf, type Column, type Field } from '../../shared/columns'
+import { compassDegrees } from '../../shared/compass'
+import { looksLikeDate, readYear } from '../../shared/dates'
+import { readLength } from '../../shared/lengths'
+import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../shared/numbers'
+import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../shared/units'
-import type { ColumnMatch } from './inventory'
 import { stemsCombined } from '../formulas/stems'
-import { compassDegrees, typedLength, typedNumber, yearOf } from '../../shared/numbers'
+import type { ColumnMatch } from './inventory'
+import { isUnread, Noted, type Reading } from './reading'
 
-/** Nothing a tree has is longer than this, in metres: 130 m for heights, 12 m for diameters (house limits). */
-const tallest = 130
-const thickest = 12
+/** Nothing a tree has is longer than this, in millimetres: 130 m for heights, 12 m for diameters (house limits). */
+const tallest = 130_000
+const thickest = 12_000
 
-/**
- * Reads one field's cells. A blank gives null; a cell that cannot be used gives NaN (or null for words) and leaves a
- * problem with the cell's address.
- */
+const everySide = /^(all|any|every|both)( sides?)?( round)?$/i
+
+/** Reads the cells of one column as its entry in the dictionary says; keeps nothing and reports nothing by itself. */
 export class CellReader {
-  readonly name: string
+  readonly column: Column
   private readonly unit: LengthUnit
   private readonly millimetres: number
 
   constructor(
     private readonly block: CellBlock,
-    readonly match: ColumnMatch,
-    field: Field,
-    private readonly problems: Problem[]
+    private readonly match: ColumnMatch,
+    field: Field
   ) {
-    this.name = columnOf(field).name
+    this.column = columnOf(field)
     this.unit = match.unit ?? 'mm'
     this.millimetres = millimetresPer[this.unit]
   }
@@ -40,141 +43,208 @@ export class CellReader {
     return addressIn(this.block, row, this.match.column)
   }
 
-  /** Leaves a problem about this cell. */
-  report<Code extends ProblemCode>(
+  /** A problem about this cell. */
+  problem<Code extends ProblemCode>(
     code: Code,
     row: number,
     ...[facts]: FactsGiven<Code, 'column' | 'text' | 'unit'>
-  ): number {
-    const known = { column: this.name, text: quoted(this.raw(row)), unit: unitNames[this.unit] }
+  ): Problem {
+    const known = { column: this.column.name, text: quoted(this.raw(row)), unit: unitNames[this.unit] }
     const all = [{ ...known, ...facts }] as unknown as FactsGiven<Code>
-    this.problems.push(problem(code, this.address(row), ...all))
-    return NaN
+    return problem(code, this.address(row), ...all)
   }
 
-  text(row: number): string {
+  /** What the cell gives, by the kind of its column. */
+  read(row: number): Reading<unknown> {
     const cell = this.raw(row)
-    if (typeof cell === 'string') return cell.trim()
-    return cell === null || cell === undefined ? '' : String(cell)
+    if (cell === null || cell === undefined) return null
+    if (typeof cell === 'string') {
+      if (cell.trim() === '') return null
+      if (isErrorText(cell)) return this.problem('error-cell', row)
+    } else if (typeof cell === 'number' && !Number.isFinite(cell)) return this.problem('not-finite', row)
+    return this.readFilled(cell, row)
   }
 
-  /** Millimetres, more than 0. */
-  diameter(row: number): number | null {
-    const value = this.length(row)
-    if (value === null || Number.isNaN(value)) return value
-    if (!(value > 0)) return this.report('not-positive', row)
-    return value > thickest * 1000 ? this.tooLarge(row, thickest * 1000) : value
+  private readFilled(cell: string | number | boolean, row: number): Reading<unknown> {
+    const { kind } = this.column.reads
+    switch (kind) {
+      case 'text':
+        return String(cell).trim()
+      case 'diameter':
+        return this.diameter(cell, row)
+      case 'stems':
+        return this.stems(cell, row)
+      case 'height':
+        return this.height(cell, row)
+      case 'positive height':
+        return this.positiveHeight(cell, row)
+      case 'share':
+        return this.share(cell, row)
+      case 'degrees':
+        return this.degrees(cell, row, this.column.reads.limit ?? 360)
+      case 'bearing':
+        return (typeof cell === 'string' ? compassDegrees(cell) : null) ?? this.degrees(cell, row, 360)
+      case 'side':
+        return this.side(cell, row)
+      case 'year':
+        return readYear(cell) ?? this.problem('not-a-date', row)
+      case 'growth':
+        return this.growth(cell, row)
+      case 'choice':
+        return this.choice(cell, row)
+      case 'flag':
+        return this.flag(cell, row)
+      case 'dead':
+        return this.dead(cell, row)
+    }
   }
 
-  /** Millimetres; several stems written "5 + 6 + 8" count as one of √Σd², and the method is named. */
-  trunk(row: number): number | null {
-    const cell = this.raw(row)
-    if (typeof cell !== 'string' || !cell.includes('+')) return this.diameter(row)
-    const stems = cell.split('+').map((stem) => typedLength(stem))
-    const known = stems.flatMap((stem) => (stem !== null && stem.value > 0 ? [stem] : []))
-    if (known.length < stems.length) return this.report('not-a-number', row)
-    const combined = stemsCombined(
-      known.map(({ value, unit }) => convertLength(value, unit ?? this.unit, this.unit))
-    )
-    this.report('stems-combined', row, { count: known.length, value: Number(combined.toFixed(2)) })
-    return combined * this.millimetres
+  /** Which sign stands before the decimals, told from the whole column when a cell first asks. */
+  private get style(): NumberStyle {
+    return (this.known ??= { style: styleOf(this.cellsBelow()) }).style
   }
 
-  /** Metres, 0 or more. */
-  height(row: number): number | null {
-    const value = this.length(row)
-    if (value === null || Number.isNaN(value)) return value
-    if (value < 0) return this.report('negative', row)
-    return value > tallest * 1000 ? this.tooLarge(row, tallest * 1000) : value / 1000
+  private known: { readonly style: NumberStyle } | null = null
+
+  private *cellsBelow(): Generator<Cell | undefined, void> {
+    for (let row = 1; row < this.block.rows.length; row++) yield this.raw(row)
   }
 
-  /** Metres, more than 0. */
-  positiveHeight(row: number): number | null {
-    const value = this.height(row)
-    return value === 0 ? this.report('not-positive', row) : value
+  private fault(fault: NumberFault, row: number): Problem {
+    switch (fault.why) {
+      case 'two-ways': {
+        const { low, high, clear, sign } = fault
+        return this.problem('number-two-ways', row, { low, high, clear, sign })
+      }
+      case 'not-finite':
+        return this.problem('not-finite', row)
+      case 'date':
+        return this.problem('date-not-number', row)
+      case 'no-number':
+        return this.problem('not-a-number', row)
+    }
   }
 
-  private tooLarge(row: number, limit: number): number {
-    return this.report('too-large', row, {
+  /** Millimetres, any sign; not yet held to the limits of a tree. */
+  private length(cell: string | number | boolean, row: number): number | Noted<number> | Problem {
+    if (typeof cell === 'number') return cell * this.millimetres + 0
+    if (typeof cell === 'boolean') return this.problem('not-a-number', row)
+    const typed = readLength(cell, this.style)
+    if (typed === null) return this.fault({ why: looksLikeDate(cell) ? 'date' : 'no-number' }, row)
+    if ('why' in typed) return this.fault(typed, row)
+    if (!Number.isFinite(typed.value)) return this.problem('not-a-number', row)
+    if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimetres + 0
+    const value = Number(convertLength(typed.value, typed.unit, this.unit).toFixed(3))
+    return new Noted(typed.value * millimetresPer[typed.unit], this.problem('mixed-units', row, { value }))
+  }
+
+  private diameter(cell: string | number | boolean, row: number): Reading<number> {
+    const length = this.length(cell, row)
+    const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
+    if (value === null) return length
+    if (!(value > 0)) return this.problem('not-positive', row)
+    return value > thickest ? this.tooLarge(row, thickest) : length
+  }
+
+  /** Several stems written "5 + 6 + 8" count as one of √Σd², and the method is named. */
+  private stems(cell: string | number | boolean, row: number): Reading<number> {
+    if (typeof cell !== 'string' || !cell.includes('+')) return this.diameter(cell, row)
+    const inUnit: number[] = []
+    for (const stem of cell.split('+')) {
+      const typed = readLength(stem, this.style)
+      if (typed !== null && 'why' in typed) return this.fault(typed, row)
+      if (typed === null || !(typed.value > 0)) return this.problem('not-a-number', row)
+      inUnit.push(convertLength(typed.value, typed.unit ?? this.unit, this.unit))
+    }
+    const combined = stemsCombined(inUnit)
+    const value = combined * this.millimetres
+    if (!(value <= thickest)) return this.tooLarge(row, thickest)
+    const facts = { count: inUnit.length, value: Number(combined.toFixed(2)) }
+    return new Noted(value, this.problem('stems-combined', row, facts))
+  }
+
+  /** Metres. */
+  private height(cell: string | number | boolean, row: number): Reading<number> {
+    const length = this.length(cell, row)
+    const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
+    if (value === null) return length
+    if (value < 0) return this.problem('negative', row)
+    if (value > tallest) return this.tooLarge(row, tallest)
+    return typeof length === 'number' || isUnread(length)
+      ? value / 1000
+      : new Noted(value / 1000, length.note)
+  }
+
+  private positiveHeight(cell: string | number | boolean, row: number): Reading<number> {
+    const height = this.height(cell, row)
+    const value = typeof height === 'number' ? height : height instanceof Noted ? height.value : null
+    return value === 0 ? this.problem('not-positive', row) : height
+  }
+
+  private tooLarge(row: number, limit: number): Problem {
+    return this.problem('too-large', row, {
       limit: `${Math.round(limit / this.millimetres)} ${unitNames[this.unit]}`
     })
   }
 
-  /** Millimetres, any sign. */
-  private length(row: number): number | null {
-    const cell = this.raw(row)
-    if (typeof cell === 'number') return cell * this.millimetres
-    if (isBlank(cell)) return null
-    if (typeof cell !== 'string') return this.report('not-a-number', row)
-    if (isErrorText(cell)) return this.report('error-cell', row)
-    const typed = typedLength(cell)
-    if (typed === null) return this.report('not-a-number', row)
-    if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimetres
-    const value = Number(convertLength(typed.value, typed.unit, this.unit).toFixed(3))
-    this.report('mixed-units', row, { value })
-    return typed.value * millimetresPer[typed.unit]
-  }
-
   /** 0 to 1, from a share or a percentage. */
-  share(row: number): number | null {
-    const cell = this.raw(row)
-    if (isBlank(cell)) return null
-    if (isErrorText(cell)) return this.report('error-cell', row)
+  private share(cell: string | number | boolean, row: number): Reading<number> {
     const percent = typeof cell === 'string' && cell.trim().endsWith('%')
-    const value = typeof cell === 'number' ? cell : typedNumber(String(cell).replace('%', ''))
-    if (Number.isNaN(value)) return this.report('not-a-number', row)
-    if (value < 0 || value > 100) return this.report('not-a-share', row)
-    if (percent || (value > 1 && this.match.percent)) return value / 100
-    if (value > 1) this.report('whole-percent', row)
-    return value > 1 ? value / 100 : value
+    const value = numberIn(cell, this.style, { percent: true })
+    if (typeof value !== 'number') return this.fault(value, row)
+    if (percent) return value < 0 || value > 1 ? this.problem('not-a-share', row) : value
+    if (value < 0 || value > 100) return this.problem('not-a-share', row)
+    if (value <= 1) return value
+    return this.match.percent ? value / 100 : new Noted(value / 100, this.problem('whole-percent', row))
   }
 
-  degrees(row: number, limit: number): number | null {
-    const cell = this.raw(row)
-    if (isBlank(cell)) return null
-    if (isErrorText(cell)) return this.report('error-cell', row)
-    let value = typeof cell === 'number' ? cell : typedNumber(String(cell).replace('°', ''))
-    if (Number.isNaN(value) && limit === 360) value = compassDegrees(String(cell))
-    if (Number.isNaN(value)) return this.report('not-a-number', row)
-    if (value < 0) return this.report('negative', row)
-    return value > limit ? this.report('too-large', row, { unit: '°', limit: `${limit}°` }) : value
+  private degrees(cell: string | number | boolean, row: number, limit: number): Reading<number> {
+    const value = numberIn(typeof cell === 'string' ? cell.replace('°', '') : cell, this.style)
+    if (typeof value !== 'number') return this.fault(value, row)
+    if (value < 0) return this.problem('negative', row, { unit: '°' })
+    return value > limit ? this.problem('too-large', row, { unit: '°', limit: `${limit}°` }) : value
   }
 
-  choice<N extends ChoiceName>(row: number, name: N): Choice<N> | null {
-    const cell = this.raw(row)
-    if (cell === null || cell === undefined) return null
-    const text = typeof cell === 'string' ? cell : String(cell)
-    const found = readChoice(name, text)
-    if (found !== null || text.trim() === '') return found
-    this.report(isErrorText(cell) ? 'error-cell' : 'not-a-choice', row, { choices: listChoices(name) })
-    return null
+  /** A side that cannot be read is kept as it was typed, and limbs on every side count as on it. */
+  private side(cell: string | number | boolean, row: number): Reading<Side> {
+    const text = String(cell).trim()
+    if (everySide.test(text)) return { text, degrees: null }
+    const point = compassDegrees(text)
+    if (point !== null) return { text, degrees: point }
+    const degrees = this.degrees(cell, row, 360)
+    if (typeof degrees === 'number') return { text, degrees }
+    return new Noted({ text, degrees: null }, this.problem('side-unread', row))
   }
 
-  year(row: number): number | null {
-    const cell = this.raw(row)
-    if (isBlank(cell)) return null
-    const year = typeof cell === 'number' || typeof cell === 'string' ? yearOf(cell) : NaN
-    return Number.isNaN(year) ? this.report('not-a-date', row) : year
+  private growth(cell: string | number | boolean, row: number): Reading<unknown> {
+    const named = readChoice('growth', String(cell))
+    if (named !== null) return named
+    const rate = this.diameter(cell, row)
+    if (!isUnread(rate) || rate.code !== 'not-a-number') return rate
+    return this.problem('not-a-choice', row, { choices: `${listChoices('growth')}, nor a number` })
   }
 
-  /** A growth class, or a measured rate in mm a year. */
-  growth(row: number): { choice: Choice<'growth'> | null; rate: number | null } {
-    const cell = this.raw(row)
-    const typed = typeof cell === 'string' ? readChoice('growth', cell) : null
-    if (typed !== null) return { choice: typed, rate: null }
-    const rate = this.diameter(row)
-    return { choice: null, rate: rate === null || Number.isNaN(rate) ? null : rate }
+  private choice(cell: string | number | boolean, row: number, name = this.choiceName): string | Problem {
+    const found = readChoice(name, String(cell))
+    return found ?? this.problem('not-a-choice', row, { choices: listChoices(name) })
   }
-}
 
-/** Reads an optional value: one that cannot be used is a doubt, and the row goes on without it. */
-export function optional(problems: Problem[], read: () => number | null): number | null {
-  const before = problems.length
-  const value = read()
-  if (value === null || !Number.isNaN(value)) return value
-  for (let at = before; at < problems.length; at++) {
-    const found = problems[at]
-    if (found !== undefined) problems[at] = asDoubt(found)
+  private get choiceName(): ChoiceName {
+    const { choice } = this.column.reads
+    if (choice === undefined) throw new Error(`The column ${this.column.field} names no choice`)
+    return choice
   }
-  return null
+
+  private flag(cell: string | number | boolean, row: number): Reading<boolean> {
+    const found = this.choice(cell, row, 'flag')
+    return typeof found === 'string' ? found === 'yes' : found
+  }
+
+  private dead(cell: string | number | boolean, row: number): Reading<boolean> {
+    const { header } = this.match
+    const asks = /^dead\b/i.test(header) && !/live|alive/i.test(header)
+    if (asks && !/^\s*(live|dead|alive)/i.test(String(cell))) return this.flag(cell, row)
+    const found = this.choice(cell, row)
+    return typeof found === 'string' ? found === 'dead' : found
+  }
 }

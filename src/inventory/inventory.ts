@@ -1,109 +1,72 @@
 import { cellAddress } from '../../shared/cells'
-import type { Access, Growth, IncludedBark, LifeStage, MeasuredAt, Role, Vigor } from '../../shared/choices'
-import type { Field } from '../../shared/columns'
-import type { Problem } from '../../shared/problems'
+import { columnOf, type Field, type LimbValues, type TreeValues } from '../../shared/columns'
+import type { Place, Problem } from '../../shared/problems'
 import type { LengthUnit, UnitSystem } from '../../shared/units'
 
-/** One limb as it was surveyed. Diameters in mm, heights in m, shares 0 to 1; null where not measured. */
-export interface Limb {
-  id: string
+/**
+ * One limb as it was surveyed: a value for every column of limbs in `shared/columns.ts`. Diameters in mm, heights in m,
+ * shares 0 to 1; null where not measured, and never NaN, infinite or -0.
+ */
+export interface Limb extends LimbValues {
   /** Row within the block that was read, counted from 0 with the headers as row 0. */
-  row: number
-  diameter: number | null
-  stem: number | null
-  /** Whether `stem` was measured just above the union or below it. */
-  measured: MeasuredAt
-  origin: number | null
-  tip: number | null
-  parent: string | null
-  role: Role | null
-  bark: IncludedBark
-  /** Degrees from vertical: 0 upright, 90 level. Recorded, not scored. */
-  angle: number | null
-  bearing: number | null
-  dead: boolean
-  broken: boolean
-  rubbing: boolean
-  decay: boolean
-  length: number | null
-  lowestFoliage: number | null
-  /** Height of the first live lateral, and its diameter. */
-  lateralHeight: number | null
-  lateral: number | null
-  /** Diameter measured where the surveyor would cut. */
-  cut: number | null
-  lastCutShare: number | null
-  lastCutYear: number | null
-  foliageShare: number | null
-  notes: string
+  readonly row: number
   /** Why this row cannot be planned, or null. */
-  unplannable: string | null
+  readonly unplannable: string | null
 }
 
-/** One tree with its limbs. */
-export interface Tree {
-  id: string
-  row: number
-  species: string
-  trunk: number | null
-  height: number | null
-  crownBase: number | null
-  spread: number | null
-  stage: LifeStage | null
-  vigor: Vigor | null
-  growth: Growth | null
-  /** Measured trunk growth in mm a year; wins over the class. */
-  growthRate: number | null
-  removed: number
-  localLimit: number | null
-  clearance: number | null
-  clearanceSide: string
-  dieback: number | null
-  caliper: number | null
-  caliperHeight: number | null
-  access: Access | null
-  site: string
-  lastPruned: number | null
-  matureHeight: number | null
-  notes: string
-  limbs: Limb[]
+/** One tree with its limbs: a value for every column of trees in `shared/columns.ts`. */
+export interface Tree extends TreeValues {
+  readonly row: number
+  readonly limbs: readonly Limb[]
 }
 
 /** Which column of the block gives which field, in which unit. */
 export interface ColumnMatch {
-  column: number
-  header: string
-  field: Field | null
-  unit: LengthUnit | null
+  readonly column: number
+  readonly header: string
+  readonly field: Field | null
+  readonly unit: LengthUnit | null
   /** The header named the unit; otherwise it was assumed. */
-  unitNamed: boolean
-  percent: boolean
+  readonly unitNamed: boolean
+  readonly percent: boolean
 }
 
 /** A row that could not be planned, and why. */
 export interface Unplanned {
-  tree: string
+  readonly tree: string
   /** The sheet's own row number, counted from 1 (a limb's and a tree's `row` count within the block, from 0). */
-  row: number
+  readonly row: number
   /** Address of the row's first cell. */
-  cell: string
-  reason: string
+  readonly cell: string
+  readonly reason: string
 }
 
 /** What a block of cells says, once read: nothing is dropped, what could not be used stands in `problems`. */
 export interface Inventory {
-  sheet: string
+  readonly sheet: string
   /** Address of the whole block. */
-  address: string
+  readonly address: string
   /** Row and column of the block's first cell in its sheet, from 0. */
-  top: number
-  left: number
-  matches: ColumnMatch[]
-  system: UnitSystem
-  trees: Tree[]
+  readonly top: number
+  readonly left: number
+  readonly matches: readonly ColumnMatch[]
+  readonly system: UnitSystem
+  readonly trees: readonly Tree[]
+  readonly limbCount: number
+  readonly unplanned: readonly Unplanned[]
+  readonly problems: readonly Problem[]
+}
+
+/** An inventory to which rows that are not planned may still be added: while it is read, and in the copy of a plan. */
+export interface UnplannedList extends Omit<Inventory, 'unplanned'> {
+  readonly unplanned: Unplanned[]
+}
+
+/** An inventory while it is read. */
+export interface OpenInventory extends UnplannedList {
+  readonly trees: Tree[]
   limbCount: number
-  unplanned: Unplanned[]
-  problems: Problem[]
+  readonly problems: Problem[]
 }
 
 /** What a person may settle before reading: the meaning of a column (by its position) and the system to assume. */
@@ -113,14 +76,20 @@ export interface ReadingChoices {
   units?: Record<number, LengthUnit>
 }
 
-/** The address of a field of a row, or of the row's first cell where the inventory has no such column. */
-export function fieldAddress(inventory: Inventory, row: number, field: Field): string {
-  const column = inventory.matches.find((match) => match.field === field)?.column ?? 0
-  return cellAddress(inventory.top + row, inventory.left + column, inventory.sheet)
+/** The address of a field of a row; where the inventory has no such column, the row with the header that is missing. */
+export function fieldAddress(inventory: Inventory, row: number, field: Field): string | Place {
+  const match = inventory.matches.find((each) => each.field === field)
+  if (match !== undefined)
+    return cellAddress(inventory.top + row, inventory.left + match.column, inventory.sheet)
+  const [number, { name }] = [inventory.top + row + 1, columnOf(field)]
+  return {
+    said: `row ${number}, no column “${name}”`,
+    typeIn: `row ${number} of a new column headed “${name}”`
+  }
 }
 
 /** Lists a row that is not planned. */
-export function leaveUnplanned(inventory: Inventory, tree: string, row: number, reason: string): void {
+export function leaveUnplanned(inventory: UnplannedList, tree: string, row: number, reason: string): void {
   const cell = cellAddress(inventory.top + row, inventory.left, inventory.sheet)
   inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason })
 }

@@ -11,27 +11,24 @@ export function matchColumns(
   problems: Problem[]
 ): { matches: ColumnMatch[]; system: UnitSystem } {
   const headers = block.rows[0] ?? []
-  const matches = headers.map((header, column) => matchHeader(header, column, choices))
-  const system = choices.system ?? systemOf(matches)
-  const seen = new Map<Field, ColumnMatch>()
-  for (const match of matches) {
-    if (match.field === null) {
-      if (match.header !== '')
-        problems.push(
-          problem('column-unknown', addressIn(block, 0, match.column), { text: quoted(match.header) })
-        )
-      continue
+  const found = headers.map((header, column) => matchHeader(header, column, choices))
+  const system = choices.system ?? systemOf(found)
+  const seen = new Set<Field>()
+  const matches = found.map((match): ColumnMatch => {
+    const { field, header, column } = match
+    const cell = addressIn(block, 0, column)
+    if (field === null) {
+      if (header !== '') problems.push(problem('column-unknown', cell, { text: quoted(header) }))
+      return match
     }
-    if (seen.has(match.field)) {
-      const column = columnOf(match.field).name
-      problems.push(problem('column-twice', addressIn(block, 0, match.column), { column }))
-      match.field = null
-      continue
+    if (seen.has(field)) {
+      problems.push(problem('column-twice', cell, { column: columnOf(field).name }))
+      return { ...match, field: null }
     }
-    seen.set(match.field, match)
-    assumeUnit(match, match.field, system, block, problems)
-  }
-  noteMixedDiameters([...seen.values()], block, problems)
+    seen.add(field)
+    return withUnit(match, field, system, cell, problems)
+  })
+  noteMixedDiameters(matches, block, problems)
   return { matches, system }
 }
 
@@ -57,31 +54,33 @@ function systemOf(matches: readonly ColumnMatch[]): UnitSystem {
   return metric.length > named.length - metric.length ? 'cm-m' : 'in-ft'
 }
 
-function assumeUnit(
+/** What the numbers of a field are measured in, or null where they are no lengths. */
+export function lengthOf(field: Field): 'diameter' | 'height' | 'growth' | null {
+  const { kind } = columnOf(field).reads
+  if (kind === 'diameter' || kind === 'stems') return 'diameter'
+  if (kind === 'height' || kind === 'positive height') return 'height'
+  return kind === 'growth' ? 'growth' : null
+}
+
+function withUnit(
   match: ColumnMatch,
   field: Field,
   system: UnitSystem,
-  block: CellBlock,
+  cell: string,
   problems: Problem[]
-): void {
-  const kind = columnOf(field).measure.kind
-  const length = kind === 'diameter' || kind === 'height' || kind === 'growth'
-  if (!length) {
-    match.unit = null
-    return
-  }
-  if (match.unit !== null) return
-  match.unit = kind === 'height' ? systems[system].height : systems[system].diameter
-  if (kind === 'growth') return
-  const facts = { text: quoted(match.header), unit: unitNames[match.unit] }
-  problems.push(problem('no-unit', addressIn(block, 0, match.column), facts))
+): ColumnMatch {
+  const kind = lengthOf(field)
+  if (kind === null) return { ...match, unit: null }
+  if (match.unit !== null) return match
+  const unit = kind === 'height' ? systems[system].height : systems[system].diameter
+  if (kind !== 'growth')
+    problems.push(problem('no-unit', cell, { text: quoted(match.header), unit: unitNames[unit] }))
+  return { ...match, unit }
 }
 
 /** Inches beside centimetres among the diameters is more often a slip than a wish. */
 function noteMixedDiameters(matches: readonly ColumnMatch[], block: CellBlock, problems: Problem[]): void {
-  const diameters = matches.filter(
-    (match) => match.field !== null && columnOf(match.field).measure.kind === 'diameter'
-  )
+  const diameters = matches.filter((match) => match.field !== null && lengthOf(match.field) === 'diameter')
   const metric = (unit: LengthUnit | null): boolean => unit === 'mm' || unit === 'cm' || unit === 'm'
   const first = diameters[0]
   if (first === undefined) return

@@ -2,17 +2,11 @@ import { addressIn, cellAddress, isBlank, type CellBlock } from '../../shared/ce
 import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
 import { CellReader } from './cellReader'
-import {
-  fieldAddress,
-  leaveUnplanned,
-  type Inventory,
-  type Limb,
-  type ReadingChoices,
-  type Tree
-} from './inventory'
+import { leaveUnplanned, type Inventory, type OpenInventory, type ReadingChoices } from './inventory'
 import { matchColumns } from './matchColumns'
-import { LimbReader } from './readLimb'
-import { TreeReader } from './readTree'
+import { isUnread, type Reading } from './reading'
+import { LimbReader, type SaidOfColumns } from './readLimb'
+import { TreeReader, type OpenTree } from './readTree'
 
 /**
  * Reads a block of cells as an inventory: headers first, then one row a limb or one row a tree. Nothing is dropped:
@@ -21,8 +15,9 @@ import { TreeReader } from './readTree'
 export function readInventory(block: CellBlock, choices: ReadingChoices = {}): Inventory {
   const inventory = readHeaders(block, choices)
   const stop = whyUnusable(block, inventory)
-  if (stop === null) readRows(block, inventory, 1, block.rows.length, idsStandOnce(block, inventory))
-  else inventory.problems = [stop]
+  if (stop !== null) return { ...inventory, problems: [stop] }
+  const manner = { inheritsId: idsStandOnce(block, inventory), said: new Map() }
+  readRows(block, inventory, 1, block.rows.length, manner)
   return inventory
 }
 
@@ -38,7 +33,7 @@ export function* readInParts(
 ): Generator<Inventory, void> {
   const headers = readHeaders(block, choices)
   const stop = whyUnusable(block, headers)
-  const once = stop === null && idsStandOnce(block, headers)
+  const manner = { inheritsId: stop === null && idsStandOnce(block, headers), said: new Map() }
   const starts = stop === null ? partStarts(block, headers, rowsAPart) : []
   if (stop !== null || starts.length < 2) {
     yield readInventory(block, choices)
@@ -47,12 +42,12 @@ export function* readInParts(
   for (let part = 0; part < starts.length; part++) {
     const problems = part === 0 ? headers.problems : []
     const inventory = { ...headers, trees: [], limbCount: 0, unplanned: [], problems }
-    readRows(block, inventory, starts[part] ?? 1, starts[part + 1] ?? block.rows.length, once)
+    readRows(block, inventory, starts[part] ?? 1, starts[part + 1] ?? block.rows.length, manner)
     yield inventory
   }
 }
 
-function readHeaders(block: CellBlock, choices: ReadingChoices): Inventory {
+function readHeaders(block: CellBlock, choices: ReadingChoices): OpenInventory {
   const problems: Problem[] = []
   const { matches, system } = matchColumns(block, choices, problems)
   return {
@@ -133,18 +128,24 @@ function whyUnusable(block: CellBlock, inventory: Inventory): Problem | null {
   return null
 }
 
+/** What holds for all parts of a block. */
+interface Manner {
+  /** An id stands for the rows below it that have none. */
+  readonly inheritsId: boolean
+  readonly said: SaidOfColumns
+}
+
 function readRows(
   block: CellBlock,
-  inventory: Inventory,
+  inventory: OpenInventory,
   from: number,
   to: number,
-  inheritsId: boolean
+  manner: Manner
 ): void {
   const readers = new Map<Field, CellReader>()
   for (const match of inventory.matches)
-    if (match.field !== null)
-      readers.set(match.field, new CellReader(block, match, match.field, inventory.problems))
-  const rows = new RowSorter(block, inventory, readers, inheritsId)
+    if (match.field !== null) readers.set(match.field, new CellReader(block, match, match.field))
+  const rows = new RowSorter(block, inventory, readers, manner)
   for (let row = from; row < to; row++) rows.add(row)
 }
 
@@ -152,25 +153,30 @@ const limbFields = columns.filter((column) => column.of === 'limb' && column.fie
 
 /** Puts each row with its tree. */
 class RowSorter {
-  private readonly trees = new Map<string, { tree: Tree; ids: Map<string, number> }>()
+  private readonly trees = new Map<string, { tree: OpenTree; ids: Map<string, number> }>()
   private readonly treeReader: TreeReader
   private readonly limbReader: LimbReader
   private readonly idReader: CellReader
+  private readonly limbIds: CellReader | undefined
   private readonly limbColumns: number[]
   private last = ''
 
   constructor(
     private readonly block: CellBlock,
-    private readonly inventory: Inventory,
+    private readonly inventory: OpenInventory,
     readers: Map<Field, CellReader>,
-    private readonly inheritsId: boolean
+    private readonly manner: Manner
   ) {
     const id = readers.get('tree')
     if (id === undefined) throw new Error('The inventory has no tree column')
     this.idReader = id
+    this.limbIds = readers.get('limb')
     this.treeReader = new TreeReader(readers, inventory)
-    this.limbReader = new LimbReader(readers, inventory)
-    this.limbColumns = limbFields.flatMap(({ field }) => readers.get(field)?.match.column ?? [])
+    this.limbReader = new LimbReader(readers, inventory, manner.said)
+    const isLimbField = new Set<Field>(limbFields.map(({ field }) => field))
+    this.limbColumns = inventory.matches.flatMap(({ field, column }) =>
+      field !== null && isLimbField.has(field) ? [column] : []
+    )
   }
 
   private isLimbRow(row: number): boolean {
@@ -181,9 +187,15 @@ class RowSorter {
   add(row: number): void {
     const cells = this.block.rows[row]
     if (cells === undefined || (isBlank(cells[0]) && cells.every(isBlank))) return
-    const id = this.idReader.text(row) || (this.inheritsId ? this.last : '')
+    const read = this.idReader.read(row) as Reading<string>
+    if (isUnread(read)) {
+      this.refuse(row, read)
+      return
+    }
+    const id = typeof read === 'string' ? read : this.manner.inheritsId ? this.last : ''
     if (id === '') {
-      this.refuseWithoutTree(row)
+      const facts = { row: this.inventory.top + row + 1 }
+      this.refuse(row, problem('limb-without-tree', this.idReader.address(row), facts))
       return
     }
     this.last = id
@@ -196,8 +208,8 @@ class RowSorter {
     if (this.isLimbRow(row)) this.addLimb(entry, row)
   }
 
-  private addLimb({ tree, ids }: { tree: Tree; ids: Map<string, number> }, row: number): void {
-    const limb: Limb = this.limbReader.read(tree, row)
+  private addLimb({ tree, ids }: { tree: OpenTree; ids: Map<string, number> }, row: number): void {
+    const limb = this.limbReader.read(tree, row)
     const first = ids.get(limb.id)
     this.inventory.limbCount++
     if (first === undefined) {
@@ -205,17 +217,16 @@ class RowSorter {
       tree.limbs.push(limb)
       return
     }
-    const at = fieldAddress(this.inventory, row, 'limb')
-    const facts = { limb: limb.id, tree: tree.id, other: fieldAddress(this.inventory, first, 'limb') }
-    const duplicate = problem('duplicate-limb', at, facts)
+    const addressOf = (at: number): string => this.limbIds?.address(at) ?? ''
+    const facts = { limb: limb.id, tree: tree.id, other: addressOf(first) }
+    const duplicate = problem('duplicate-limb', addressOf(row), facts)
     this.inventory.problems.push(duplicate)
     leaveUnplanned(this.inventory, tree.id, row, duplicate.message)
   }
 
-  private refuseWithoutTree(row: number): void {
-    const at = this.idReader.address(row)
-    const orphan = problem('limb-without-tree', at, { row: this.inventory.top + row + 1 })
-    this.inventory.problems.push(orphan)
-    leaveUnplanned(this.inventory, '', row, orphan.message)
+  /** A row that belongs to no tree is not planned. */
+  private refuse(row: number, why: Problem): void {
+    this.inventory.problems.push(why)
+    leaveUnplanned(this.inventory, '', row, why.message)
   }
 }

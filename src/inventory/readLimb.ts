@@ -1,184 +1,137 @@
-import type { Field } from '../../shared/columns'
-import { problem } from '../../shared/problems'
-import { optional, type CellReader } from './cellReader'
-import { fieldAddress, leaveUnplanned, type Inventory, type Limb, type Tree } from './inventory'
+import { columnOf, type Field } from '../../shared/columns'
+import { asDoubt, problem, type Problem } from '../../shared/problems'
+import type { CellReader } from './cellReader'
+import {
+  blankLimb,
+  keptColumns,
+  put,
+  template,
+  type Building,
+  type KeptColumn,
+  type Readers
+} from './columnReaders'
+import { leaveUnplanned, type Limb, type OpenInventory, type Tree } from './inventory'
+import { isUnread, Noted, valueOf, type Reading } from './reading'
 
-const names = {
-  diameter: 'The limb diameter',
-  stem: 'The stem diameter at the union',
-  origin: 'The origin height',
-  tip: 'The tip height'
-}
+/** The measurements that a limb is planned by; each has columns of its own, or of two that stand for it. */
+const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
+type Measurement = (typeof measurements)[number]
 
-type Measured =
-  'angle' | 'bearing' | 'length' | 'lowestFoliage' | 'lateralHeight' | 'lateral' | 'cut' | 'foliageShare'
+const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
 
-/** Values a limb may do without, each with how its column is read. */
-const optionalValues: readonly [
-  Field,
-  Measured | 'lastCutShare' | 'lastCutYear',
-  (reader: CellReader, row: number) => number | null
-][] = [
-  ['angle', 'angle', (reader, row) => reader.degrees(row, 180)],
-  ['bearing', 'bearing', (reader, row) => reader.degrees(row, 360)],
-  ['length', 'length', (reader, row) => reader.height(row)],
-  ['lowestFoliage', 'lowestFoliage', (reader, row) => reader.height(row)],
-  ['lateralHeight', 'lateralHeight', (reader, row) => reader.height(row)],
-  ['lateral', 'lateral', (reader, row) => reader.diameter(row)],
-  ['cut', 'cut', (reader, row) => reader.diameter(row)],
-  ['lastCutShare', 'lastCutShare', (reader, row) => reader.share(row)],
-  ['lastCutDate', 'lastCutYear', (reader, row) => reader.year(row)],
-  ['foliageShare', 'foliageShare', (reader, row) => reader.share(row)]
-]
+/** Sentences already said of a block: a column that is missing is said once and not with every limb. */
+export type SaidOfColumns = Map<Measurement, Problem>
 
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
 export class LimbReader {
-  private readonly id: CellReader | undefined
-  private readonly parent: CellReader | undefined
-  private readonly notes: CellReader | undefined
-  private readonly role: CellReader | undefined
-  private readonly bark: CellReader | undefined
-  private readonly live: CellReader | undefined
-  private readonly flags: { name: 'broken' | 'rubbing' | 'decay'; reader: CellReader }[]
-  private readonly optionals: {
-    name: (typeof optionalValues)[number][1]
-    reader: CellReader
-    read: (reader: CellReader, row: number) => number | null
-  }[]
-  private readonly diameter: CellReader | undefined
-  private readonly diameter2: CellReader | undefined
-  private readonly stem: CellReader | undefined
-  private readonly stemBelow: CellReader | undefined
-  private readonly measured: CellReader | undefined
-  private readonly origin: CellReader | undefined
-  private readonly tip: CellReader | undefined
+  private readonly columns: readonly KeptColumn[]
+  private readonly measured: Readonly<Partial<Record<Measurement, CellReader>>>
+  private readonly second: CellReader | undefined
+  private readonly below: CellReader | undefined
 
   constructor(
-    readers: ReadonlyMap<Field, CellReader>,
-    private readonly inventory: Inventory
+    readers: Readers,
+    private readonly inventory: OpenInventory,
+    private readonly said: SaidOfColumns
   ) {
-    this.id = readers.get('limb')
-    this.parent = readers.get('parent')
-    this.notes = readers.get('notes')
-    this.role = readers.get('role')
-    this.bark = readers.get('bark')
-    this.live = readers.get('live')
-    this.diameter = readers.get('diameter')
-    this.diameter2 = readers.get('diameter2')
-    this.stem = readers.get('stem')
-    this.stemBelow = readers.get('stemBelow')
-    this.measured = readers.get('measured')
-    this.origin = readers.get('origin')
-    this.tip = readers.get('tip')
-    this.flags = (['broken', 'rubbing', 'decay'] as const).flatMap((name) => {
-      const reader = readers.get(name)
-      return reader === undefined ? [] : [{ name, reader }]
-    })
-    this.optionals = optionalValues.flatMap(([field, name, read]) => {
-      const reader = readers.get(field)
-      return reader === undefined ? [] : [{ name, reader, read }]
-    })
+    const all = new Set<string>(measurements)
+    this.columns = keptColumns(readers, 'limb').filter(({ key }) => !all.has(key))
+    const [diameter, stem, origin, tip] = measurements.map((field) => readers.get(field))
+    this.measured = { diameter, stem, origin, tip }
+    this.second = readers.get('diameter2')
+    this.below = readers.get('stemBelow')
   }
 
-  read(tree: Tree, row: number): Limb {
-    const limb = this.begin(row)
-    limb.role = this.role?.choice(row, 'role') ?? null
-    limb.bark = this.bark?.choice(row, 'includedBark') ?? 'none'
-    limb.dead = this.isDead(row)
-    for (const { name, reader } of this.flags) limb[name] = reader.choice(row, 'flag') === 'yes'
-    for (const { name, reader, read } of this.optionals)
-      if (reader.raw(row) !== null) limb[name] = optional(this.inventory.problems, () => read(reader, row))
+  read(tree: Pick<Tree, 'id'>, row: number): Limb {
+    const limb: Building<Limb> = { ...nothing, row }
+    for (const column of this.columns) {
+      const reading = column.reader.read(row)
+      if (reading !== null) put(limb, column, reading, this.inventory.problems)
+    }
+    if (limb.id === '') limb.id = `row ${this.inventory.top + row + 1}`
     this.readMeasurements(tree, limb, row)
     return limb
   }
 
-  private begin(row: number): Limb {
-    return {
-      id: (this.id?.text(row) ?? '') || `row ${this.inventory.top + row + 1}`,
-      row,
-      diameter: null,
-      stem: null,
-      measured: 'above',
-      origin: null,
-      tip: null,
-      parent: this.parent?.text(row) || null,
-      role: null,
-      bark: 'none',
-      angle: null,
-      bearing: null,
-      dead: false,
-      broken: false,
-      rubbing: false,
-      decay: false,
-      length: null,
-      lowestFoliage: null,
-      lateralHeight: null,
-      lateral: null,
-      cut: null,
-      lastCutShare: null,
-      lastCutYear: null,
-      foliageShare: null,
-      notes: this.notes?.text(row) ?? '',
-      unplannable: null
-    }
-  }
-
-  /** Under a header "Dead", yes means dead. */
-  private isDead(row: number): boolean {
-    const reader = this.live
-    if (reader === undefined) return false
-    const asks = /^dead\b/i.test(reader.match.header) && !/live|alive/i.test(reader.match.header)
-    if (asks && !/^\s*(live|dead|alive)/i.test(reader.text(row))) return reader.choice(row, 'flag') === 'yes'
-    return reader.choice(row, 'live') === 'dead'
-  }
-
   /** Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter. */
-  private readMeasurements(tree: Tree, limb: Limb, row: number): void {
+  private readMeasurements(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number): void {
     const needed = limb.role !== 'leader'
-    limb.diameter = this.need(tree, limb, 'diameter', needed, this.readDiameter(row))
-    this.readStem(tree, limb, row, needed && !limb.dead)
-    limb.origin = this.need(tree, limb, 'origin', needed && !limb.dead, this.origin?.height(row) ?? null)
-    limb.tip = this.need(tree, limb, 'tip', needed && !limb.dead, this.tip?.height(row) ?? null)
+    const live = needed && !limb.dead
+    limb.diameter = this.take(tree, limb, 'diameter', needed, this.diameter(row))
+    limb.stem = this.take(tree, limb, 'stem', live, this.stem(limb, row))
+    limb.origin = this.take(tree, limb, 'origin', live, this.reading('origin', row))
+    limb.tip = this.take(tree, limb, 'tip', live, this.reading('tip', row))
     if (limb.unplannable !== null) leaveUnplanned(this.inventory, tree.id, row, limb.unplannable)
   }
 
+  private reading(field: Measurement, row: number): Reading<number> {
+    return (this.measured[field]?.read(row) ?? null) as Reading<number>
+  }
+
   /** The mean of two readings where there is a second one. */
-  private readDiameter(row: number): number | null {
-    const first = this.diameter?.diameter(row) ?? null
-    const second = this.diameter2
-    if (second === undefined || first === null || Number.isNaN(first)) return first
-    const other = optional(this.inventory.problems, () => second.diameter(row))
-    return other === null ? first : (first + other) / 2
+  private diameter(row: number): Reading<number> {
+    const first = this.reading('diameter', row)
+    if (this.second === undefined || first === null || isUnread(first)) return first
+    const reads = columnOf('diameter2').reads
+    const other = valueOf(this.second.read(row), reads, this.inventory.problems) as number | null
+    if (other === null) return first
+    return first instanceof Noted ? new Noted((first.value + other) / 2, first.note) : (first + other) / 2
   }
 
-  private readStem(tree: Tree, limb: Limb, row: number, needed: boolean): void {
-    const above = this.stem?.diameter(row) ?? null
-    const below = this.stemBelow?.diameter(row) ?? null
-    const flagged = this.measured?.choice(row, 'measured') ?? 'above'
-    limb.measured = above !== null ? flagged : below !== null ? 'below' : 'above'
-    limb.stem = this.need(tree, limb, 'stem', needed, above ?? below)
+  /** The stem above the union where it was measured, otherwise the one below; the one that is not used is only a doubt. */
+  private stem(limb: Building<Limb>, row: number): Reading<number> {
+    const above = this.reading('stem', row)
+    const below = (this.below?.read(row) ?? null) as Reading<number>
+    if (above === null) {
+      limb.measured = below === null ? 'above' : 'below'
+      return below
+    }
+    if (isUnread(below)) this.inventory.problems.push(asDoubt(below, 'the stem above the union is used'))
+    return above
   }
 
-  /** Null stands for absent: where the plan needs the value, the limb cannot be planned, and why is kept. */
-  private need(
-    tree: Tree,
-    limb: Limb,
-    field: 'diameter' | 'stem' | 'origin' | 'tip',
+  /** The value of a measurement; where the plan needs it and there is none, the limb keeps the reason. */
+  private take(
+    tree: Pick<Tree, 'id'>,
+    limb: Building<Limb>,
+    field: Measurement,
     needed: boolean,
-    value: number | null
+    reading: Reading<number>
   ): number | null {
-    if (value !== null && !Number.isNaN(value)) return value
-    if (!needed) return null
-    const found =
-      value === null
-        ? problem('missing-value', fieldAddress(this.inventory, limb.row, field), {
-            column: names[field],
-            limb: limb.id,
-            tree: tree.id
-          })
-        : this.inventory.problems.at(-1)
-    if (value === null && found !== undefined) this.inventory.problems.push(found)
-    limb.unplannable ??= found?.message ?? null
-    return null
+    if (typeof reading === 'number') return reading
+    const { problems } = this.inventory
+    if (isUnread(reading)) {
+      problems.push(needed ? reading : asDoubt(reading, 'it was left out'))
+      if (needed) limb.unplannable ??= reading.message
+      return null
+    }
+    if (reading === null) {
+      if (needed) limb.unplannable ??= this.missing(tree, limb, field).message
+      return null
+    }
+    problems.push(reading.note)
+    return reading.value
+  }
+
+  /** A blank cell is said with its address; a column that is not there is said once for the whole block. */
+  private missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, field: Measurement): Problem {
+    const { problems } = this.inventory
+    const { name } = columnOf(field)
+    const reader = this.measured[field] ?? (field === 'stem' ? this.below : undefined)
+    if (reader === undefined) return this.missingColumn(field)
+    const facts = { column: `The ${name.toLowerCase()}`, limb: limb.id, tree: tree.id }
+    const found = problem('missing-value', reader.address(limb.row), facts)
+    problems.push(found)
+    return found
+  }
+
+  private missingColumn(field: Measurement & Field): Problem {
+    const before = this.said.get(field)
+    if (before !== undefined) return before
+    const { name } = columnOf(field)
+    const found = problem('needed-column', '', { column: `the ${name.toLowerCase()}`, name })
+    this.said.set(field, found)
+    this.inventory.problems.push(found)
+    return found
   }
 }

@@ -1,7 +1,13 @@
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { showHeight } from '../../shared/units'
 import { columnOf, type Field } from '../../shared/columns'
-import { fieldAddress, leaveUnplanned, type Inventory, type Limb, type Tree } from '../inventory/inventory'
+import {
+  fieldAddress,
+  leaveUnplanned,
+  type Limb,
+  type Tree,
+  type UnplannedList
+} from '../inventory/inventory'
 
 /** A tree whose own measurements can be planned with. Heights in m. */
 export interface CheckedTree {
@@ -13,7 +19,7 @@ export interface CheckedTree {
 /** Gathers a tree's problems; `refuse` also takes the limb out of the plan. */
 export class TreeCheck {
   constructor(
-    readonly inventory: Inventory,
+    readonly inventory: UnplannedList,
     readonly tree: Tree,
     readonly problems: Problem[]
   ) {}
@@ -71,7 +77,7 @@ function refuseAll(check: TreeCheck, reason: string): null {
 
 function neededHeight(check: TreeCheck): number | null {
   const { height, row } = check.tree
-  if (height !== null && !Number.isNaN(height)) return height
+  if (height !== null) return height
   const missing = check.note('missing-tree-value', row, 'height', {
     column: columnOf('height').name.toLowerCase()
   })
@@ -80,7 +86,7 @@ function neededHeight(check: TreeCheck): number | null {
 
 function neededCrownBase(check: TreeCheck, height: number): number | null {
   const { crownBase, limbs, row } = check.tree
-  if (crownBase !== null && !Number.isNaN(crownBase)) {
+  if (crownBase !== null) {
     if (crownBase < height) return crownBase
     return refuseAll(
       check,

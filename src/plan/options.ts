@@ -77,20 +77,10 @@ export function inClearance(work: Work, season: Season): boolean {
   )
 }
 
-const sides: Record<string, number> = { n: 0, ne: 45, e: 90, se: 135, s: 180, sw: 225, w: 270, nw: 315 }
-
 /** A limb within 60° (editable) of the side meant; unknown bearings and sides count, which errs on the safe side. */
-function onSide(bearing: number | null, { clearanceSide: side, rules }: Season): boolean {
-  const word = side
-    .toLowerCase()
-    .replace(/[^a-z]/g, '')
-    .replace('north', 'n')
-    .replace('south', 's')
-    .replace('east', 'e')
-    .replace('west', 'w')
-  const middle = sides[word]
-  if (bearing === null || middle === undefined) return true
-  return degreesApart(bearing, middle) <= rules.clearanceSide
+function onSide(bearing: number | null, { clearanceSide, rules }: Season): boolean {
+  if (bearing === null || clearanceSide === null) return true
+  return degreesApart(bearing, clearanceSide) <= rules.clearanceSide
 }
 
 function crowdedBy(work: Work, season: Season): Work | null {

@@ -1,6 +1,6 @@
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import { TreeCheck } from './checkTree'
-import type { Inventory, Limb } from '../inventory/inventory'
+import type { Limb, UnplannedList } from '../inventory/inventory'
 import { setShares } from './crown'
 import { lookAt } from './options'
 import type { TreePlan } from './plan'
@@ -36,7 +36,7 @@ export interface PlannedCut {
 
 /** The tree made ready again from its plan; what it notes was noted when it was planned. */
 function prepare(plan: TreePlan, rules: Rules): PreparedTree | null {
-  const nowhere: Inventory = {
+  const nowhere: UnplannedList = {
     sheet: '',
     address: '',
     top: 0,

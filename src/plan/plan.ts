@@ -26,13 +26,15 @@ export interface Cut {
   tipAfter: number | null
   /** Share of the whole tree's live foliage; 0 for dead wood. */
   dose: number
-  aspectRatio: number
+  /** Null for dead wood whose stem was not measured; live wood always has one. */
+  aspectRatio: number | null
   /** Aspect ratio expected at the next visit; null for a removal. */
   projectedAspectRatio: number | null
   priority: number
   /** Priority expected at the next visit; 0 for a removal. */
   nextPriority: number
-  standing: Standing
+  /** Null where there is no aspect ratio to judge by. */
+  standing: Standing | null
   /** Live wood; dead wood costs no dose. */
   live: boolean
   /** The limb's foliage hangs below the clearance that is asked for on its side. */

@@ -3,7 +3,7 @@ import type { Problem } from '../../shared/problems'
 import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
 import { timingNotes, type TimingAnswers } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
-import type { Inventory } from '../inventory/inventory'
+import type { Inventory, UnplannedList } from '../inventory/inventory'
 import type { Plan, TreePlan } from './plan'
 import { planTree } from './planTree'
 
@@ -24,7 +24,7 @@ export interface PlanOptions {
 
 /** What is settled once for a run over many trees. */
 interface Run {
-  read: Inventory
+  read: UnplannedList
   problems: Problem[]
   rules: Rules
   year: number

@@ -5,7 +5,7 @@ import { allowedRemoval } from '../formulas/allowedRemoval'
 import { TreeCheck } from './checkTree'
 import { closePairs } from './scaffold'
 import { heightForClearance } from '../formulas/heightForClearance'
-import type { Inventory, Tree } from '../inventory/inventory'
+import type { Tree, UnplannedList } from '../inventory/inventory'
 import type { Problem } from '../../shared/problems'
 import { growthYears } from '../formulas/growth'
 import { carried, reductionSteps, type Season } from './work'
@@ -18,7 +18,7 @@ import { setShares } from './crown'
 
 /** Plans a tree over its visits. */
 export function planTree(
-  inventory: Inventory,
+  inventory: UnplannedList,
   tree: Tree,
   rules: Rules,
   year: number,
@@ -112,8 +112,8 @@ function noteFirstVisit(
     check.note('lower-foliage-low', check.tree.row, 'tree', { value: percent(visit.lowerFoliageBefore) })
   if (leaders > rules.leadersAtOnce) check.note('many-leaders', check.tree.row, 'tree', { count: leaders })
   if (tree.tree.clearance === null) return
-  const { clearance, clearanceSide } = tree.tree
-  const season = { clearance, clearanceSide, rules } as Season
+  const { clearance } = tree.tree
+  const season = { clearance, clearanceSide: tree.tree.clearanceSide?.degrees ?? null, rules } as Season
   const stage = stagedUntil(check, tree, tree.tree.clearance, rules)
   const cut = new Map(visit.cuts.map((each) => [each.limb, each.kind]))
   for (const work of tree.works) {
@@ -201,7 +201,7 @@ export function seasonOf(
     stemGrowth: tree.stemGrowth,
     allowed,
     clearance: tree.tree.clearance,
-    clearanceSide: tree.tree.clearanceSide,
+    clearanceSide: tree.tree.clearanceSide?.degrees ?? null,
     steps: reductionSteps(tree.stage, rules),
     works: tree.works
   }

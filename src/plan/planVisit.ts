@@ -1,7 +1,6 @@
 import type { Rules } from '../../shared/rules'
 import { standing } from '../formulas/standing'
 import { lateralFraction, lateralMin } from '../formulas/cuts'
-import type { Limb } from '../inventory/inventory'
 import { choose, leaveAlone, type Item, type Limits } from './choose'
 import { crownBaseAfter, crownOf, type Crown } from './crown'
 import {
@@ -15,7 +14,7 @@ import {
 } from './groups'
 import { inClearance, lookAt, optionPool, type Option } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
-import type { PreparedTree } from './prepareTree'
+import type { MeasuredDeadwood, PreparedTree } from './prepareTree'
 import {
   deadWoodSource,
   isHeld,
@@ -185,9 +184,9 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
 }
 
 /** A dead limb comes off without costing live foliage. */
-export function deadCut(limb: Limb, rules: Rules): Cut {
-  const ratio = limb.diameter !== null && limb.stem !== null ? limb.diameter / limb.stem : NaN
-  const diameter = limb.diameter ?? NaN
+export function deadCut(limb: MeasuredDeadwood, rules: Rules): Cut {
+  const { diameter } = limb
+  const ratio = limb.stem === null ? null : diameter / limb.stem
   return {
     limb,
     kind: 'remove',
@@ -201,7 +200,7 @@ export function deadCut(limb: Limb, rules: Rules): Cut {
     projectedAspectRatio: null,
     priority: 0,
     nextPriority: 0,
-    standing: standing(ratio, limb.bark, rules),
+    standing: ratio === null ? null : standing(ratio, limb.bark, rules),
     live: false,
     inClearance: false,
     marked: diameter > rules.markedCut,

@@ -8,6 +8,9 @@ import { checkParents, checkTree, type TreeCheck } from './checkTree'
 import type { LeaderChoice } from './plan'
 import { workPool, type Work } from './work'
 
+/** A dead limb of known diameter: all that dead wood needs to be planned. */
+export type MeasuredDeadwood = Limb & { diameter: number }
+
 /** A tree made ready: what is assumed is said, stems stand above their unions, limbs know their parents. */
 export interface PreparedTree {
   tree: Tree
@@ -22,7 +25,7 @@ export interface PreparedTree {
   /** Live limbs to plan, in the inventory's order, the leader and dead wood left out. */
   works: Work[]
   /** Dead limbs, which are removed. */
-  dead: Limb[]
+  dead: MeasuredDeadwood[]
   /** Live limbs on the trunk that cannot be planned but hold foliage. */
   unplanned: Limb[]
 }
@@ -39,8 +42,12 @@ export function basics(check: TreeCheck, rules: Rules): TreeBasics {
     check.note('assumed-value', tree.row, 'stage', { column: 'life stage', value: stage })
   if (tree.vigor === null) check.note('assumed-value', tree.row, 'vigor', { column: 'vigor', value: vigor })
   if (vigor === 'poor') check.note('poor-vigor', tree.row, 'vigor')
-  const byClass = classGrowth(rules, tree.growth ?? 'medium') * stageGrowthFactor(rules, stage)
-  return { tree, stage, vigor, stemGrowth: tree.growthRate ?? byClass }
+  const { growth } = tree
+  const stemGrowth =
+    typeof growth === 'number'
+      ? growth
+      : classGrowth(rules, growth ?? 'medium') * stageGrowthFactor(rules, stage)
+  return { tree, stage, vigor, stemGrowth }
 }
 
 /** Makes a tree ready to plan, or null where its limbs cannot be judged; problems and unplanned rows are noted. */
@@ -56,17 +63,29 @@ export function prepareTree(
   checkParents(check)
   const leader = chooseLeader(check.inventory, tree, check.problems, rules)
   const works = worksOf(check, leader, crownBase, rules, year)
-  const dead: Limb[] = []
+  const dead: MeasuredDeadwood[] = []
   const unplanned: Limb[] = []
   for (const limb of tree.limbs) {
     const out = check.isOut(limb)
     if (limb.dead) {
-      if (!out && limb !== leader.limb) dead.push(limb)
+      if (out || limb === leader.limb) continue
+      if (isMeasured(limb)) dead.push(limb)
+      else refuseUnmeasured(check, limb)
     } else if (out && limb.diameter !== null && limb.parent === null) unplanned.push(limb)
   }
   const { stage, vigor, stemGrowth } = known
   const { system } = check.inventory
   return { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, works, dead, unplanned }
+}
+
+function isMeasured(limb: Limb): limb is MeasuredDeadwood {
+  return limb.diameter !== null
+}
+
+/** A dead leader that another stem replaces is dead wood to be cut, and may have come without a diameter. */
+function refuseUnmeasured(check: TreeCheck, limb: Limb): void {
+  const facts = { column: 'The limb diameter', limb: limb.id }
+  check.refuse(limb, check.note('missing-value', limb.row, 'diameter', facts).message)
 }
 
 function worksOf(

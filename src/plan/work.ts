@@ -125,7 +125,8 @@ export interface Season {
   stemGrowth: number
   allowed: number
   clearance: number | null
-  clearanceSide: string
+  /** Degrees from north of the side it is asked for; null where that is every side or none that could be read. */
+  clearanceSide: number | null
   /** Shares a reduction may take, with their roots. */
   steps: readonly Step[]
   /** Foliage share of all the live limbs and the leader together is 1; what a limb may carry is `share`. */

@@ -1,5 +1,5 @@
 import { Money, roundMoney, sumPrinted } from '../../shared/money'
-import { dayOf, readSerial } from '../../shared/serialDate'
+import { dayOf, readSerial } from '../../shared/dates'
 import type { Plan } from '../plan/plan'
 import type { Estimate, EstimateLine } from './estimate'
 import { workByTrunk, workOfVisit, type LineWork } from './lineWork'

@@ -1,31 +1,9 @@
 import { isBlank, quoted, type Cell } from '../../shared/cells'
-import { problem, type Problem } from '../../shared/problems'
+import { digitsIn, type NumberFault, type NumberStyle } from '../../shared/numbers'
+import { problem, type Problem, type ProblemCode } from '../../shared/problems'
 import { rateEntry, type RateName } from './rateBook'
 import type { RateEntry } from './rateEntry'
 import { rateKinds } from './rateKinds'
-
-/** A plain decimal, with a comma or a point for the fraction or with groups of three; nothing else is a number. */
-export function decimalOf(text: string): string | null {
-  const bare = text.replace(/[\s\u00a0\u202f]/g, '')
-  const grouped = /^-?\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare) ? bare.replaceAll(',', '') : bare
-  const pointed = grouped.replace(/^(-?\d*),(\d+)$/, '$1.$2')
-  return /^-?(\d+\.?\d*|\.\d+)$/.test(pointed) ? pointed : null
-}
-
-/** The number of a cell as text, its digits as typed; a per cent sign divides by a hundred. */
-function numberText(cell: Cell): string | null {
-  if (typeof cell === 'number') {
-    if (!Number.isFinite(cell)) return null
-    const text = String(cell)
-    return text.includes('e') ? cell.toFixed(12).replace(/\.?0+$/, '') : text
-  }
-  if (typeof cell !== 'string') return null
-  const trimmed = cell.trim().replace(/^[$€£¥]\s*|\s*[$€£¥]$/g, '')
-  const percent = /^(.*)%$/.exec(trimmed)
-  if (percent === null) return decimalOf(trimmed)
-  const digits = decimalOf(percent[1] ?? '')
-  return digits === null ? null : String(Number((Number(digits) / 100).toPrecision(15)))
-}
 
 /** A rate's value as a sentence says it. */
 export function shownRate(name: RateName, value: string): string {
@@ -55,18 +33,37 @@ function readWord(name: RateName, cell: Cell, address: string, start: string): s
   return problem('rate-not-a-choice', address, facts)
 }
 
-/** The value of a rate in a cell, or what is wrong with it; `start` is what is used then. */
-export function readRate(name: RateName, cell: Cell, address: string, start: string): string | Problem {
+const faultCodes = {
+  'not-finite': 'rate-not-finite',
+  date: 'rate-date',
+  'no-number': 'rate-not-a-number'
+} as const satisfies Record<Exclude<NumberFault['why'], 'two-ways'>, ProblemCode>
+
+/**
+ * The value of a rate in a cell, or what is wrong with it; `start` is what is used then, `style` which sign stands before
+ * the decimals on the sheet.
+ */
+export function readRate(
+  name: RateName,
+  cell: Cell,
+  address: string,
+  start: string,
+  style: NumberStyle
+): string | Problem {
   const entry = rateEntry(name)
   const value = shownRate(name, start)
   if (isBlank(cell)) return problem('rate-missing', address, { name: entry.name, value })
   if (rateKinds[entry.kind].holds === 'word') return readWord(name, cell, address, start)
-  const text = numberText(cell)
-  if (text === null)
-    return problem('rate-not-a-number', address, { name: entry.name, text: quoted(cell), value })
-  const number = Number(text)
+  const digits = digitsIn(cell, style, { percent: true, money: true })
+  if (typeof digits !== 'string') {
+    const facts = { name: entry.name, text: quoted(cell), value }
+    return digits.why === 'two-ways'
+      ? problem('rate-two-ways', address, { ...facts, ...digits })
+      : problem(faultCodes[digits.why], address, facts)
+  }
+  const number = Number(digits)
   const whole = entry.kind !== 'whole' || Number.isInteger(number)
-  if (whole && number >= entry.low && number <= entry.high) return text
-  const facts = { name: entry.name, text: shownRate(name, text), range: allowedRange(entry), value }
+  if (whole && number >= entry.low && number <= entry.high) return digits
+  const facts = { name: entry.name, text: shownRate(name, digits), range: allowedRange(entry), value }
   return problem('rate-out-of-range', address, facts)
 }

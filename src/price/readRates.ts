@@ -1,4 +1,5 @@
 import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../shared/cells'
+import { styleOf } from '../../shared/numbers'
 import { problem, type Problem } from '../../shared/problems'
 import type { UnitSystem } from '../../shared/units'
 import { rateEntry, rateNames, startValues, type RateName, type RateValues } from './rateBook'
@@ -176,12 +177,13 @@ export function readRates(
   const start = startValues(system)
   const values = { ...start }
   const confirmed = new Set<RateName>()
+  const style = styleOf(block.rows.map((row) => row[columns.value]))
   for (const name of rateNames) {
     const row = rows.get(name)
     const at = row ?? columns.headerRow
     const address = addressIn(block, at, columns.value)
     const cell = row === undefined ? null : (block.rows[row]?.[columns.value] ?? null)
-    const read = readRate(name, cell, address, start[name])
+    const read = readRate(name, cell, address, start[name], style)
     if (typeof read === 'string') values[name] = read
     else problems.push(read)
     const mark = columns.checked < 0 ? null : block.rows[row ?? -1]?.[columns.checked]

@@ -1,4 +1,4 @@
-import { readSerial } from '../../shared/serialDate'
+import { readSerial } from '../../shared/dates'
 import { looks } from './palette'
 import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'

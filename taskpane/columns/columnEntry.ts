@@ -2,6 +2,7 @@ import { columnLetters } from '../../shared/cells'
 import { columnOf, columns, type Field } from '../../shared/columns'
 import type { LengthUnit } from '../../shared/units'
 import type { ColumnMatch, ReadingChoices } from '../../src/inventory/inventory'
+import { lengthOf } from '../../src/inventory/matchColumns'
 import { el, fill, freshId } from '../parts/elements'
 
 const unitNames: Record<LengthUnit, string> = {
@@ -15,13 +16,13 @@ const unitNames: Record<LengthUnit, string> = {
 
 /** A column that holds lengths, whose unit therefore matters. */
 export function isLength(field: Field): boolean {
-  const { kind } = columnOf(field).measure
-  return kind === 'diameter' || kind === 'height'
+  const length = lengthOf(field)
+  return length === 'diameter' || length === 'height'
 }
 
 /** A column whose numbers have a unit; growth may also be a word, which needs none. */
 function hasUnit(field: Field): boolean {
-  return isLength(field) || columnOf(field).measure.kind === 'growth'
+  return lengthOf(field) !== null
 }
 
 /** One column: what it was read as, with selects for its meaning and its unit. */
@@ -51,7 +52,8 @@ export function columnEntry(match: ColumnMatch, left: number, wanted: Required<R
 
 function doubt(match: ColumnMatch): string {
   if (match.field === null) return 'Not recognised, so not used.'
-  const name = columnOf(match.field).name
+  const { name, use } = columnOf(match.field)
+  if (use === 'record') return `Read as ${name}, which is kept and changes nothing in the plan.`
   if (!hasUnit(match.field)) return `Read as ${name}.`
   const unit = match.unit === null ? 'no unit' : unitNames[match.unit]
   if (!isLength(match.field)) return `Read as ${name}; numbers in ${unit} a year.`

@@ -44,6 +44,7 @@ function priorityChange(cut: Cut): Child {
 }
 
 function ratioChange(cut: Cut): string {
+  if (cut.aspectRatio === null || cut.standing === null) return 'not measured'
   const now = `${ratio(cut.aspectRatio)}, ${cut.standing}`
   const next = cut.projectedAspectRatio
   return next === null ? now : `${now}; ${ratio(next)} by the next visit`

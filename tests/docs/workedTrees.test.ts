@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Cell } from '../../shared/cells'
 import { readInventory } from '../../src/inventory/readInventory'
-import { typedNumber } from '../../shared/numbers'
+import { numberIn } from '../../shared/numbers'
 import { planInventory } from '../../src/plan/planInventory'
 
 const page = readFileSync(join(__dirname, '../../docs/worked-trees.md'), 'utf8')
@@ -11,8 +11,10 @@ const sections = page.split(/^## \d\. /m).slice(1)
 
 function cellsOf(section: string): Cell[][] {
   const csv = /```csv\n([^`]+)```/.exec(section)![1]!
-  const cell = (text: string): Cell =>
-    text === '' ? null : Number.isNaN(typedNumber(text)) ? text : typedNumber(text)
+  const cell = (text: string): Cell => {
+    const value = numberIn(text, '.')
+    return text === '' ? null : typeof value === 'number' ? value : text
+  }
   return csv
     .trim()
     .split('\n')

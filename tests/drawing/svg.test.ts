@@ -11,9 +11,8 @@ const hostile = '"><script>alert(1)</script>&amp;\u0001'
 function hostileDrawing(palette: DrawingPalette = 'color'): Drawing {
   const plan = samplePlan()
   const tree = treeNamed(plan, 'T01')
-  tree.tree.id = hostile
-  tree.tree.species = `<b>${hostile}`
-  for (const limb of tree.tree.limbs) limb.id += hostile
+  Object.assign(tree.tree, { id: hostile, species: `<b>${hostile}` })
+  for (const limb of tree.tree.limbs) Object.assign(limb, { id: limb.id + hostile })
   return drawn(tree, tree.visits[0]!, 'before', { palette })
 }
 

@@ -21,9 +21,9 @@ import { startWith, type InventoryBook } from './inventorySheet'
 let office: InventoryBook
 let file: Workbook
 const plan = samplePlan()
-plan.trees[0]!.tree.species = '=Red maple'
-plan.trees[1]!.tree.site = '#N/A'
-plan.trees[2]!.tree.id = '=T03'
+Object.assign(plan.trees[0]!.tree, { species: '=Red maple' })
+Object.assign(plan.trees[1]!.tree, { site: '#N/A' })
+Object.assign(plan.trees[2]!.tree, { id: '=T03' })
 const documents = [
   ...describeDocuments(planDocuments, plan, estimatePlan(plan), {
     client: '=HYPERLINK("x")',

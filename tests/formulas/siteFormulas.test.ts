@@ -8,7 +8,7 @@ import { brushKilograms, brushWeight, taperedVolume } from '../../src/formulas/b
 import { priceWithMargin } from '../../src/formulas/priceWithMargin'
 import { Money } from '../../shared/money'
 import { rulesWith } from '../../shared/rules'
-import { dayOf } from '../../shared/serialDate'
+import { dayOf } from '../../shared/dates'
 
 const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 0.1, max, noNaN: true })
 

@@ -3,7 +3,7 @@ import { readInParts, readInventory } from '../../src/inventory/readInventory'
 import { planInventory } from '../../src/plan/planInventory'
 import { block, limbHeaders, limbRow, planOf } from '../plan/trees'
 
-const found = (problems: { code: string; cell: string }[], code: string): string[] =>
+const found = (problems: readonly { code: string; cell: string }[], code: string): string[] =>
   problems.filter((problem) => problem.code === code).map(({ cell }) => cell)
 
 const leader = limbRow('A', null, null, null, null, { role: 'leader' })

@@ -104,7 +104,7 @@ function solve(highs: Highs, text: string, whole = true): number {
 function* questions(): Generator<Question> {
   const inventory = readInventory(madeInventory(14000, 11, mostLimbs))
   for (const tree of inventory.trees) {
-    const check = new TreeCheck(inventory, tree, [])
+    const check = new TreeCheck({ ...inventory, unplanned: [] }, tree, [])
     const prepared = prepareTree(check, basics(check, defaultRules), defaultRules, 2030)
     if (prepared === null) continue
     const years = visitInterval(defaultRules, prepared.stage)

@@ -30,7 +30,7 @@ describe('the estimate of the invented sample', () => {
     const of = (inches: number) => {
       const sized = samplePlan()
       const tree = sized.trees.find((each) => each.tree.limbs.length === 0)!
-      tree.tree.trunk = inches * 25.4
+      Object.assign(tree.tree, { trunk: inches * 25.4 })
       return estimatePlan(sized, rates).lines.find((line) => line.tree === tree.tree.id)!.basis
     }
     for (const inches of [4, 16]) expect(of(inches)).not.toContain('outside')

@@ -1,3 +1,4 @@
+import { readLength } from '../../shared/lengths'
 import { isRefusal, type Refusal } from '../../shared/refusal'
 import type { Certainty } from '../../shared/sourced'
 
@@ -12,6 +13,12 @@ export interface Check {
   certainty: Exclude<Certainty, 'house'>
   /** Why the tolerance is wider than the printed number asks for. */
   because?: string
+}
+
+/** A length as it is typed, in the unit it is typed in; NaN where it cannot be read. */
+export function lengthTyped(text: string): number {
+  const length = readLength(text, '.')
+  return length !== null && 'unit' in length ? length.value : NaN
 }
 
 /** A number as it is printed: half a unit of its last digit is as near as it can be checked. */

@@ -1,50 +1,256 @@
-import { compassDegrees, typedLength, typedNumber, yearOf } from '../../shared/numbers'
+import { number } from '../../functions/argument'
+import { readCell } from '../../functions/cell'
+import type { Cell } from '../../shared/cells'
+import { isRefusal } from '../../shared/refusal'
+import { compassDegrees } from '../../shared/compass'
+import { readLength } from '../../shared/lengths'
+import { digitsIn, numberIn, readDecimal, styleOf, type NumberStyle } from '../../shared/numbers'
+import { rulesHeaders, readRules } from '../../src/plan/rules/readRules'
+import { ruleBook } from '../../shared/rules'
+import { rateEntry } from '../../src/price/rateBook'
+import { rateValues } from '../../src/price/rates'
+import { readBudget } from '../../src/price/readBudget'
+import { readRates } from '../../src/price/readRates'
+import { readInventory } from '../../src/inventory/readInventory'
 
-describe('numbers as people type them', () => {
-  it.each([
-    ['12.5', 12.5],
-    ['12,5', 12.5],
-    ['1,250', 1250],
-    [' 7 ', 7],
-    ['-3', -3]
-  ])('reads %p', (text, value) => {
-    expect(typedNumber(text)).toBe(value)
+/** What a surface makes of one typed cell: its number, or the code or word of what it says instead. */
+const surfaces = {
+  inventory(cell: Cell): number | string {
+    const rows = [
+      ['Tree', 'Foliage share', 'Limb', 'Limb dia (mm)'],
+      ['T1', null, 'A', cell]
+    ]
+    const { trees, problems } = readInventory({ rows, sheet: 'Trees', top: 0, left: 0 })
+    const fault = problems.find(({ cell: at }) => at === 'Trees!D2')
+    return trees[0]!.limbs[0]!.diameter ?? fault?.code ?? 'nothing'
+  },
+  rules(cell: Cell): number | string {
+    const rows = [
+      [rulesHeaders.rule, rulesHeaders.value],
+      [ruleBook.reasonedCut.name, cell]
+    ]
+    const { rules, problems } = readRules({ rows, sheet: 'Rules', top: 0, left: 0 })
+    const code = problems[0]?.code
+    return code === undefined ? rules.reasonedCut : code === 'rule-range' ? 'out of range' : code
+  },
+  rates(cell: Cell): number | string {
+    const rows = [
+      ['Rate', 'Value', 'Unit'],
+      [rateEntry('mobilisation').name, cell, 'a year of work']
+    ]
+    const { rates, problems } = readRates({ rows, sheet: 'Rates', top: 0, left: 0 })
+    const fault = problems.find(({ cell: at }) => at === 'Rates!B2')
+    return fault?.code ?? Number(rateValues(rates).mobilisation)
+  },
+  budget(cell: Cell): number | string {
+    const budget = readBudget(String(cell ?? ''), 2)
+    return typeof budget === 'string' ? budget : budget.toNumber()
+  },
+  function(cell: Cell): number | string {
+    const value = readCell(number('x'), cell)
+    return isRefusal(value) ? value.sentence : value
+  }
+}
+
+/** Everywhere the same number, alone in its column. */
+const sameEverywhere: [string, number][] = [
+  ['12.5', 12.5],
+  ['12,5', 12.5],
+  ['12,25', 12.25],
+  [' 70 ', 70],
+  ['+55', 55],
+  ['1 016', 1016],
+  ['1\u00a0016', 1016],
+  ['1\u2009016,5', 1016.5],
+  ["1'016", 1016],
+  ['1.016,5', 1016.5],
+  ['1,016.5', 1016.5],
+  ['0060.500', 60.5]
+]
+
+/** Everywhere refused, as powers of ten, hexadecimal and full-width digits are. */
+const refusedEverywhere = [
+  '1e3',
+  '0x10',
+  '1_000',
+  'about 3',
+  'Infinity',
+  'NaN',
+  '--2',
+  '1,23,456',
+  '１２',
+  '12,'
+]
+
+describe('one text is one number on every surface', () => {
+  test.each(sameEverywhere)('%j is %d', (text, value) => {
+    expect(surfaces.inventory(text)).toBe(value)
+    expect(surfaces.rates(text)).toBe(value)
+    expect(surfaces.budget(text)).toBe(value)
+    expect(surfaces.function(text)).toBe(value)
+    expect([value, 'out of range']).toContain(surfaces.rules(text))
   })
 
-  it.each(['', '0x10', '1e3', '1_000', 'about 3', '3 in', 'Infinity', '--2'])(
-    'refuses %p as a plain number',
+  test.each(refusedEverywhere)('%j is no number', (text) => {
+    expect(surfaces.inventory(text)).toBe('not-a-number')
+    expect(surfaces.rules(text)).toBe('rule-value')
+    expect(surfaces.rates(text)).toBe('rate-not-a-number')
+    expect(surfaces.budget(text)).toContain('is not an amount')
+    expect(surfaces.function(text)).toContain('not a number')
+  })
+
+  test.each(['1,016', '1.016', '12.345'])('%j alone can be two numbers, and every surface asks', (text) => {
+    expect(surfaces.inventory(text)).toBe('number-two-ways')
+    expect(surfaces.rules(text)).toBe('rule-two-ways')
+    expect(surfaces.rates(text)).toBe('rate-two-ways')
+    const digits = text.replace(/\D/g, '')
+    expect(readBudget(text, 2)).toContain(`can be ${digits} or `)
+    expect(surfaces.function(text)).toContain(`can be ${digits} or `)
+  })
+
+  test.each(['2026-03-01', '3-Feb', '31.03.2024', '3 Feb 2026'])(
+    '%j is a date, and is said to be one',
     (text) => {
-      expect(typedNumber(text)).toBeNaN()
+      expect(surfaces.inventory(text)).toBe('date-not-number')
+      expect(surfaces.rules(text)).toBe('rule-date')
+      expect(surfaces.rates(text)).toBe('rate-date')
+      expect(surfaces.function(text)).toContain('a date')
     }
   )
 
+  test.each([NaN, Infinity, -Infinity])('the result %d of a formula is no number', (cell) => {
+    expect(surfaces.inventory(cell)).toBe('not-finite')
+    expect(surfaces.rules(cell)).toBe('rule-not-finite')
+    expect(surfaces.rates(cell)).toBe('rate-not-finite')
+    expect(surfaces.function(cell)).toContain('not a number')
+  })
+
+  test('a thousandth is never read as thirty: “0,030” can only be 0.03', () => {
+    const rates = (cell: Cell) => {
+      const rows = [
+        ['Rate', 'Value', 'Unit'],
+        [rateEntry('disposalPerWeight').name, cell, 'a lb']
+      ]
+      return rateValues(readRates({ rows, sheet: 'Rates', top: 0, left: 0 }).rates).disposalPerWeight
+    }
+    expect(['0,03', '0,030', '0,125', '0.125'].map(rates).map(Number)).toEqual([0.03, 0.03, 0.125, 0.125])
+    expect(surfaces.function('0,030')).toBe(0.03)
+    expect(numberIn('0,030', '.')).toBe(0.03)
+  })
+
+  test('a per cent sign belongs to a share, and the sign of a currency to money', () => {
+    expect(numberIn('25,5 %', null, { percent: true })).toBe(0.255)
+    expect(numberIn('25,5 %', null)).toEqual({ why: 'no-number' })
+    expect(surfaces.rates('$ 1,250.00')).toBe(1250)
+    expect(surfaces.budget('2500 €')).toBe(2500)
+    expect(surfaces.inventory('$12')).toBe('not-a-number')
+  })
+
+  test('there is no number below zero that is zero', () => {
+    expect(Object.is(numberIn(-0, null), 0)).toBe(true)
+    expect(Object.is(numberIn('-0,0', null), 0)).toBe(true)
+    expect(surfaces.function('-3')).toBe(-3)
+    expect(readDecimal('−3', null)).toBe('-3')
+  })
+
+  test('money keeps its digits', () => {
+    expect([digitsIn('1,250.00', null), digitsIn('31,40', null), digitsIn(1e-7, null)]).toEqual([
+      '1250.00',
+      '31.40',
+      '0.0000001'
+    ])
+  })
+})
+
+describe('which sign stands before the decimals is told from the column', () => {
+  test.each<[NumberStyle, Cell[]]>([
+    ['.', ['1.5', '1,016']],
+    ['.', ['1,234,567', null, 3]],
+    ['.', ['1,234.5']],
+    ['.', ['.125', 'x']],
+    [',', ['12,25 cm', '1.016']],
+    [',', ['0,030']],
+    [',', ['1.016,5']],
+    [',', ['10,2 x 9,8']],
+    ['either', ['1 016', '1,016']],
+    [null, ['1,016', '12,345', 'about 3', '31.03.2024']],
+    [null, ['1,5', '1.5', '1,016']],
+    [null, [1.5, true, null]]
+  ])('%j: %j', (style, cells) => {
+    expect(styleOf(cells)).toBe(style)
+  })
+
+  test.each<[string, NumberStyle, string]>([
+    ['1,016', '.', '1016'],
+    ['1,016', ',', '1.016'],
+    ['1.016', ',', '1016'],
+    ['1.016', '.', '1.016'],
+    ['1,016', 'either', '1.016'],
+    ['-12,345', ',', '-12.345']
+  ])('%s in a column of %j is %s', (text, style, digits) => {
+    expect(readDecimal(text, style)).toBe(digits)
+  })
+
+  test('a diameter is read as its column writes decimals, and asked for where the column does not tell', () => {
+    const read = (...cells: Cell[]) => {
+      const rows = [['Tree', 'Limb', 'Limb dia (mm)'], ...cells.map((cell, at) => ['T1', `L${at}`, cell])]
+      const { trees, problems } = readInventory({ rows, sheet: 'Trees', top: 0, left: 0 })
+      const asked = problems.filter(({ code }) => code === 'number-two-ways')
+      return { diameters: trees[0]!.limbs.map(({ diameter }) => diameter), asked }
+    }
+    expect(read('1.016', '104,5').diameters).toEqual([1016, 104.5])
+    expect(read('1.016', '104.5').diameters).toEqual([1.016, 104.5])
+    const { diameters, asked } = read('1,016', 104.5)
+    expect(diameters).toEqual([null, 104.5])
+    expect(asked).toHaveLength(1)
+    expect(asked[0]).toMatchObject({ cell: 'Trees!C2', level: 'row' })
+    expect(asked[0]!.message).toContain('reads “1,016”, which can be 1.016 or 1016')
+    expect(asked[0]!.remedy).toBe('Type 1016 without the comma, or 1.016 as “1,0160”.')
+    expect(read('1,0160').diameters).toEqual([1.016])
+  })
+})
+
+describe('lengths as people type them', () => {
   it.each([
     ['17 cm', 17, 'cm'],
     ['4 1/2 in', 4.5, 'in'],
     ['3/4"', 0.75, 'in'],
+    ['3½"', 3.5, 'in'],
+    ["12''", 12, 'in'],
     ['12\' 6"', 12.5, 'ft'],
+    ['4\'-6"', 4.5, 'ft'],
     ['12 ft 6 in', 12.5, 'ft'],
+    ["1'016", 1016, null],
     ['10.2 x 9.8', 10, null],
+    ['10,2 x 9,8', 10, null],
     ['10.2/9.8', 10, null],
     ['10 cm x 12 cm', 11, 'cm']
   ])('reads the length %p', (text, value, unit) => {
-    const length = typedLength(text)!
+    const length = readLength(text, null)
+    if (length === null || 'why' in length) throw new Error(`${text} was not read`)
     expect(length.value).toBeCloseTo(value, 12)
     expect(length.unit).toBe(unit)
   })
 
-  it.each(['about 3', '3 apples', 'x', '3 x', '1 2 3', '4 x -2'])('refuses the length %p', (text) => {
-    expect(typedLength(text)).toBeNull()
-  })
+  it.each(['about 3', '3 apples', 'x', '3 x', '1 2 3', '4 x -2', '8ft?', ''])(
+    'refuses the length %p',
+    (text) => {
+      expect(readLength(text, null)).toBeNull()
+    }
+  )
 
-  it('reads compass points and years', () => {
-    expect(compassDegrees('NE')).toBe(45)
-    expect(compassDegrees('south-west')).toBe(225)
-    expect(compassDegrees('up')).toBeNaN()
-    expect(yearOf(2028)).toBe(2028)
-    expect(yearOf(46000)).toBe(2025)
-    expect(yearOf('2027-04-01')).toBe(2027)
-    expect(yearOf('4/1/2027')).toBe(2027)
-    expect(yearOf('spring')).toBeNaN()
+  it('asks where a length with its unit can be two', () => {
+    expect(readLength('1,016 mm', null)).toMatchObject({ why: 'two-ways', low: '1.016', high: '1016' })
+    expect(readLength('1,016 mm', ',')).toEqual({ value: 1.016, unit: 'mm' })
+    expect(readLength('9 x 1.016', null)).toMatchObject({ why: 'two-ways' })
   })
+})
+
+it('reads all sixteen compass points, and words for them', () => {
+  const points = 'N NNE NE ENE E ESE SE SSE S SSW SW WSW W WNW NW NNW'.split(' ')
+  expect(points.map(compassDegrees)).toEqual(points.map((_, at) => at * 22.5))
+  expect(compassDegrees('south-west')).toBe(225)
+  expect(compassDegrees('north-northeast')).toBe(22.5)
+  expect(compassDegrees('East side')).toBe(90)
+  for (const text of ['up', 'street', 'N/E', '']) expect(compassDegrees(text)).toBeNull()
 })

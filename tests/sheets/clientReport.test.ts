@@ -199,7 +199,7 @@ describe('the client report', () => {
 
   test('is in metres on A4 for a metric inventory', () => {
     const metric = planOf(metricRows())
-    metric.trees[0]!.tree.clearance = 3
+    Object.assign(metric.trees[0]!.tree, { clearance: 3 })
     const report = describeClientReport(metric, estimatePlan(metric), cover)
     expect(report.page.paper).toBe('a4')
     expect(runningText(report)).not.toMatch(/\d (ft|in)\b/)

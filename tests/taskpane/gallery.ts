@@ -90,7 +90,7 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await plan(page)
     await page.click('role=tab[name=/Estimate/]')
     await page.click('label:has-text("Within a budget")')
-    await page.fill('input[inputmode=decimal]', '2,500')
+    await page.fill('input[inputmode=decimal]', '2500')
     await page.click('text=Show what fits')
     await page.click('text=/left out/')
   },

@@ -1,6 +1,7 @@
 import type { CellBlock } from '../../shared/cells'
 import { Money } from '../../shared/money'
 import { problem } from '../../shared/problems'
+import { blankLimb, blankTree } from '../../src/inventory/columnReaders'
 import type { ColumnMatch, Inventory, Limb, Tree } from '../../src/inventory/inventory'
 import type { Cut, LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
 import type { Estimate, EstimateLine } from '../../src/price/estimate'
@@ -13,62 +14,22 @@ import { inventedRates } from '../../src/price/rates'
 
 /** A limb with only what the pane reads. */
 export function inventedLimb(id: string, row: number, more: Partial<Limb> = {}): Limb {
-  return {
-    id,
-    row,
-    diameter: 110,
-    stem: 150,
-    measured: 'above',
-    origin: 2.1,
-    tip: 9.2,
-    parent: null,
-    role: null,
-    bark: 'none',
-    angle: null,
-    bearing: null,
-    dead: false,
-    broken: false,
-    rubbing: false,
-    decay: false,
-    length: null,
-    lowestFoliage: null,
-    lateralHeight: null,
-    lateral: null,
-    cut: null,
-    lastCutShare: null,
-    lastCutYear: null,
-    foliageShare: null,
-    notes: '',
-    unplannable: null,
-    ...more
-  }
+  const measured = { diameter: 110, stem: 150, origin: 2.1, tip: 9.2 }
+  return { ...blankLimb, id, row, ...measured, unplannable: null, ...more }
 }
 
 export function inventedTree(id: string, row: number, limbs: Limb[], more: Partial<Tree> = {}): Tree {
   return {
+    ...blankTree,
     id,
     row,
     species: 'Hornbeam',
     trunk: 190,
     height: 10,
     crownBase: 2,
-    spread: null,
     stage: 'young',
     vigor: 'good',
-    growth: null,
-    growthRate: null,
-    removed: 0,
-    localLimit: null,
-    clearance: null,
-    clearanceSide: '',
-    dieback: null,
-    caliper: null,
-    caliperHeight: null,
-    access: null,
     site: 'Quarry lane (invented)',
-    lastPruned: null,
-    matureHeight: null,
-    notes: '',
     limbs,
     ...more
   }
@@ -243,8 +204,8 @@ export function inventedPlan(): Plan {
     system: 'cm-m',
     inventory,
     trees: trees.map((tree) => inventedTreePlan(tree)),
-    unplanned: inventory.unplanned,
-    problems: inventory.problems
+    unplanned: [...inventory.unplanned],
+    problems: [...inventory.problems]
   }
 }
 

@@ -66,7 +66,7 @@ function guidesOf(scene: Scene, when: 'before' | 'after', system: UnitSystem): G
   if (base !== null)
     guides.push({ height: base, text: `crown base ${showHeight(base, system)}`, look: 'crownBase' })
   const { clearance, clearanceSide } = scene.plan.tree
-  const side = clearanceSide.trim() === '' ? '' : `, ${clearanceSide.trim()}`
+  const side = clearanceSide === null ? '' : `, ${clearanceSide.text}`
   if (clearance !== null)
     guides.push({
       height: clearance,

@@ -1,5 +1,5 @@
 import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../../shared/cells'
-import { problem, type Problem } from '../../../shared/problems'
+import { problem, type Problem, type ProblemCode } from '../../../shared/problems'
 import {
   ruleBook,
   ruleEntry,
@@ -9,7 +9,8 @@ import {
   type RuleName,
   type Rules
 } from '../../../shared/rules'
-import { typedLength, typedNumber } from '../../../shared/numbers'
+import { readLength } from '../../../shared/lengths'
+import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../../shared/numbers'
 import { millimetresPer } from '../../../shared/units'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
 import { showRule, type RuleReasons } from './ruleChanges'
@@ -92,7 +93,12 @@ class RulesReading {
     private readonly header: number,
     private readonly columns: Columns,
     private readonly problems: Problem[]
-  ) {}
+  ) {
+    this.style = styleOf(block.rows.map((cells) => cells[columns.value]))
+  }
+
+  /** Which sign stands before the decimals, told from the whole column of values. */
+  private readonly style: NumberStyle
 
   /** The table of rules ends at the first blank row; what stands elsewhere is a person's own business. */
   private inTable = false
@@ -154,10 +160,18 @@ class RulesReading {
   private valueOf(entry: Rule, row: number, cell: string): number | null {
     const typed = this.at(row, this.columns.value)
     if (isBlank(typed)) return null
-    const value = numberOf(typed, isLength(entry))
-    const code = Number.isNaN(value)
-      ? 'rule-value'
-      : value < entry.low - 1e-12 || value > entry.high + 1e-12
+    const value = numberOf(typed ?? null, isLength(entry), this.style)
+    if (typeof value !== 'number') {
+      const facts = ruleFacts(entry, typed)
+      this.problems.push(
+        value.why === 'two-ways'
+          ? problem('rule-two-ways', cell, { ...facts, ...value })
+          : problem(faultCodes[value.why], cell, facts)
+      )
+      return null
+    }
+    const code =
+      value < entry.low - 1e-12 || value > entry.high + 1e-12
         ? 'rule-range'
         : isCounted(entry) && !Number.isInteger(value)
           ? 'rule-not-whole'
@@ -181,13 +195,17 @@ function textOf(cell: Cell | undefined): string {
   return cell === null || cell === undefined ? '' : String(cell).trim()
 }
 
-/** A number, a percentage, or for lengths a number with its unit, such as "2 in"; NaN for anything else. */
-function numberOf(cell: Cell | undefined, ofLength: boolean): number {
-  if (typeof cell === 'number') return Number.isFinite(cell) ? cell : NaN
-  if (typeof cell !== 'string') return NaN
-  const text = cell.trim()
-  if (text.endsWith('%')) return ofLength ? NaN : typedNumber(text.slice(0, -1)) / 100
-  const length = ofLength ? typedLength(text) : null
-  if (length?.unit !== undefined && length.unit !== null) return length.value * millimetresPer[length.unit]
-  return typedNumber(text)
+const faultCodes = {
+  'not-finite': 'rule-not-finite',
+  date: 'rule-date',
+  'no-number': 'rule-value'
+} as const satisfies Record<Exclude<NumberFault['why'], 'two-ways'>, ProblemCode>
+
+/** A number, a percentage, or for lengths a number with its unit, such as "2 in"; or why there is none. */
+function numberOf(cell: Cell, ofLength: boolean, style: NumberStyle): number | NumberFault {
+  const length = ofLength && typeof cell === 'string' ? readLength(cell, style) : null
+  if (length !== null && 'unit' in length && length.unit !== null)
+    return length.value * millimetresPer[length.unit]
+  if (length !== null && 'why' in length) return length
+  return numberIn(cell, style, { percent: !ofLength })
 }

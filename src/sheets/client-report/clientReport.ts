@@ -1,4 +1,4 @@
-import { readSerial } from '../../../shared/serialDate'
+import { readSerial } from '../../../shared/dates'
 import { byUrgency, type Plan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
 import { wholeProgramme } from '../../price/offers'

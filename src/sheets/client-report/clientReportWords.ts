@@ -61,6 +61,7 @@ function thickness({ limb, aspectRatio }: Cut): string {
     limb.bark === 'none'
       ? ''
       : `, with bark pressed into the joint${limb.bark === 'full' ? ' all the way' : ''}`
+  if (aspectRatio === null) return `${name} of a thickness not measured${bark}.`
   if (aspectRatio > 1) return `${name} thicker than the stem beside it${bark}.`
   return `${name} ${String(Math.round(aspectRatio * 100))} % as thick as the stem beside it${bark}.`
 }

@@ -1,7 +1,7 @@
 import type { Plan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
 import { wholeProgramme } from '../../price/offers'
-import { readSerial } from '../../../shared/serialDate'
+import { readSerial } from '../../../shared/dates'
 import { cautions, inventedRatesNotice } from '../cautions'
 import { breaksForBlock, breaksForParts } from '../chartRoom'
 import { SheetDraft } from '../draft'

@@ -79,7 +79,7 @@ function cutRow(cut: Cut, index: number, system: UnitSystem): Content[] {
 
 function about({ tree, visit, hours }: Stop, system: UnitSystem): string {
   const { height, access, clearance, clearanceSide } = tree.tree
-  const side = clearanceSide === '' ? '' : ` on the side ${clearanceSide}`
+  const side = clearanceSide === null ? '' : ` on the side ${clearanceSide.text}`
   return [
     `Visit ${String(visit.visit)}`,
     hours === null ? 'no hours estimated' : `${hours.toFixed(2)} crew-hours`,

@@ -1,7 +1,7 @@
 import { meanCycle, pruningCycles } from '../evidence/pruningCycles'
 import { highestNamed, strictestLimit } from '../evidence/removalLimits'
 import { defaultRules, ruleBook } from '../../../shared/rules'
-import { dayOf, serialOf } from '../../../shared/serialDate'
+import { dayOf, serialOf } from '../../../shared/dates'
 import { allowedRemoval } from '../../../src/formulas/allowedRemoval'
 import { nextVisit, visitsNeeded } from '../../../src/formulas/visits'
 import { isRefusal } from '../../../shared/refusal'

@@ -4,8 +4,7 @@ import { pullForce } from '../evidence/pullForces'
 import { isRefusal } from '../../../shared/refusal'
 import { upperThird } from '../../../src/formulas/priority'
 import { aspectRatio, stemAbove } from '../../../src/formulas/aspectRatio'
-import { typedLength } from '../../../shared/numbers'
-import { exactly, printed, type Check } from '../check'
+import { exactly, lengthTyped, printed, type Check } from '../check'
 
 const uf = 'University of Florida tree biomechanics lab note, 2026: two-point diameters of both members'
 const kane = 'Kane 2007, Arboric. Urban For. 33(4): sections are oval, two diameters'
@@ -87,7 +86,7 @@ export const ratios: Check[] = [
   },
   {
     what: 'diameter of an oval limb read as 6.4 x 5.6 in',
-    got: () => typedLength('6.4 x 5.6 in')?.value ?? NaN,
+    got: () => lengthTyped('6.4 x 5.6 in'),
     ...printed('6.0'),
     source: `${kane}; arithmetic ours`,
     certainty: 'read'

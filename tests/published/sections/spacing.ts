@@ -2,8 +2,7 @@ import { clearances } from '../evidence/clearances'
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
 import { scaffoldSpacing } from '../../../src/plan/scaffold'
-import { typedLength } from '../../../shared/numbers'
-import { exactly, near, printed, type Check } from '../check'
+import { exactly, lengthTyped, near, printed, type Check } from '../check'
 
 const brochure = 'ISA consumer brochure, Pruning Young Trees: 3 % of eventual height'
 
@@ -42,7 +41,7 @@ export const spacing: Check[] = [
   },
   {
     what: 'a clearance typed as 6 ft 8 in, in inches',
-    got: () => convertLength(typedLength('6\' 8"')?.value ?? NaN, 'ft', 'in'),
+    got: () => convertLength(lengthTyped('6\' 8"'), 'ft', 'in'),
     ...printed('80'),
     source: 'ABA standards 1016.9, as summarised: 80 in over accessible routes',
     certainty: 'read'

@@ -1,0 +1,28 @@
+import { block, limbHeaders, limbRow, planOf } from './trees'
+
+const headers = `${limbHeaders} | Live or dead`
+const live = (row: ReturnType<typeof limbRow>) => [...row, 'live']
+const dead = (row: ReturnType<typeof limbRow>) => [...row, 'dead']
+const deadCutOf = (plan: ReturnType<typeof planOf>) =>
+  plan.trees[0]!.visits[0]!.cuts.find(({ live: isLive }) => !isLive)
+
+describe('dead wood', () => {
+  it('has no aspect ratio and no standing where its stem was not measured', () => {
+    const leader = limbRow('A', 120, null, 0, 10, { role: 'leader' })
+    const cut = deadCutOf(planOf(block(headers, live(leader), dead(limbRow('B', 40, null, 4, 6)))))!
+    expect(cut).toMatchObject({ kind: 'remove', cutDiameter: 40, aspectRatio: null, standing: null })
+    expect(cut.projectedAspectRatio).toBeNull()
+  })
+
+  it('is not planned where a dead leader that another stem replaces came without a diameter', () => {
+    const rows = [
+      dead(limbRow('A', null, null, null, null, { role: 'leader' })),
+      live(limbRow('B', 110, 115, 3, 9.8))
+    ]
+    const plan = planOf(block(headers, ...rows))
+    expect(plan.trees[0]!.leader.name).toBe('B')
+    expect(deadCutOf(plan)).toBeUndefined()
+    expect(plan.unplanned).toEqual([expect.objectContaining({ tree: 'T1', row: 2 })])
+    expect(plan.unplanned[0]!.reason).toContain('The limb diameter is missing at Trees!I2')
+  })
+})
