@@ -138,13 +138,21 @@ function evidenceOf(token: string): NumberStyle {
   return apart === null ? null : ((apart[5] as DecimalSign | undefined) ?? 'either')
 }
 
+/** Digits with something between or before them that may be a decimal sign or part thousands. */
+const twoParted = new RegExp(`[.,]\\d|\\d${gap}\\d`)
+
+/** The numbers in a text, which may have a unit or a second reading; none in a date. */
+function tokensOf(text: string): readonly string[] {
+  if (oneSign.test(text)) return [text]
+  return looksLikeDate(text) ? [] : (text.match(numberToken) ?? [])
+}
+
 /** The style of the numbers in these cells; null also where they contradict each other. */
 export function styleOf(cells: Iterable<unknown>): NumberStyle {
   let style: NumberStyle = null
   for (const cell of cells) {
-    if (typeof cell !== 'string' || !/\d/.test(cell)) continue
-    if (looksLikeDate(cell)) continue
-    for (const [token] of cell.matchAll(numberToken)) {
+    if (typeof cell !== 'string' || !twoParted.test(cell)) continue
+    for (const token of tokensOf(cell)) {
       const told = evidenceOf(token)
       if (told === null || told === style) continue
       if (style === null || style === 'either') style = told
