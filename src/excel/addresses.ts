@@ -1,5 +1,4 @@
-import { cellAddress } from '../../shared/cells'
-import type { Area } from './surroundingBlock'
+import { type Area, cellAddress } from '../../shared/cells'
 
 /** The address of an area with its sheet: Trees!B2:C5, or Trees!B2 for one cell. */
 export function addressOf(area: Area, sheet: string): string {

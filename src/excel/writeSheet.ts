@@ -1,4 +1,5 @@
-import type { Area, Content, Format, SheetDescription } from '../sheets/sheet'
+import type { Area } from '../../shared/cells'
+import type { Content, Format, SheetDescription } from '../sheets/sheet'
 import { columnPoints } from '../sheets/pageBreaks'
 import { typedText } from '../sheets/typedText'
 import type { DrawingPainter } from '../drawing/paint/painter'

@@ -2,11 +2,11 @@
  * A chart of columns and lines as its part of an .xlsx (DrawingML charts, ECMA-376 part 1, 21.2, whose order of elements
  * a reader insists on). It is our own since the file library writes one kind of chart at a time and no stored values.
  */
-import { absoluteArea, sheetPrefix } from '../../shared/cells'
+import { absoluteArea, type Area, sheetPrefix } from '../../shared/cells'
 import { chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
 import { markup } from '../drawing/paint/toSvg'
 import { palette } from '../sheets/palette'
-import type { Area, ChartSeries } from '../sheets/sheet'
+import type { ChartSeries } from '../sheets/sheet'
 import { axisIds, labelAxis, valueAxis } from './chartAxes'
 import { node, solid, title, unitsAPoint, value, type Node } from './chartNodes'
 

@@ -1,5 +1,6 @@
 import type { CellStyle } from 'hucre'
-import type { Area, Format, SheetDescription } from '../sheets/sheet'
+import type { Area } from '../../shared/cells'
+import type { Format, SheetDescription } from '../sheets/sheet'
 
 /** A colour #rrggbb as the file library has it. */
 export const rgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })

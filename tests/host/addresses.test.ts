@@ -1,8 +1,8 @@
 /** Addresses in A1 notation. */
+import { sharedPart } from '../../shared/cells'
 import {
   absoluteAddress,
   areaAddress,
-  intersection,
   parseAddress,
   sheetColumns,
   sheetRows
@@ -48,8 +48,8 @@ test('Names hold absolute addresses', () => {
 
 test('Areas that do not meet share nothing', () => {
   const area = { row: 0, column: 0, rows: 2, columns: 2 }
-  expect(intersection(area, { ...area, row: 2 })).toBeNull()
-  expect(intersection(area, { ...area, row: 1, column: 1 })).toEqual({
+  expect(sharedPart(area, { ...area, row: 2 })).toBeNull()
+  expect(sharedPart(area, { ...area, row: 1, column: 1 })).toEqual({
     row: 1,
     column: 1,
     rows: 1,

@@ -1,6 +1,7 @@
+import type { Area } from '../../../shared/cells'
 import { allowedRange } from '../../price/readRate'
 import type { RateEntry } from '../../price/rateBook'
-import type { Area, CellRule } from '../sheet'
+import type { CellRule } from '../sheet'
 
 /** What the cell of a rate takes, by the range that the reading goes by; a currency's letters are judged when read. */
 export function rateRule(entry: RateEntry, area: Area): CellRule | null {

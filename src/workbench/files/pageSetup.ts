@@ -1,7 +1,7 @@
 /** Page set-up and footers, from the file library's words to the Excel API's and back. */
 import type { HeaderFooter, PageMargins as FileMargins, PageSetup, PaperSize } from 'hucre'
 import type { PageLayout, PageMargins } from '../book'
-import { plainPage } from '../grid/extras'
+import { plainPage } from '../plainPage'
 
 const papers: Record<string, PaperSize> = {
   Letter: 'letter',

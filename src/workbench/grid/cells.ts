@@ -1,8 +1,8 @@
 /** Values, formulas, texts and number formats of the grid's cells. */
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable, Worksheet } from '@univerjs/core'
 import { FormulaDataModel, SetRangeValuesMutation } from '@univerjs/preset-sheets-core'
-import type { Cell } from '../../../shared/cells'
-import type { Area, Book } from '../book'
+import type { Area, Cell } from '../../../shared/cells'
+import type { Book } from '../book'
 import { growSheet } from './bounds'
 import { cellValue, matrix, richText, typedCell } from './cellData'
 import { within, type GridContext } from './context'

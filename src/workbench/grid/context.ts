@@ -11,23 +11,19 @@ import {
   type Workbook,
   type Worksheet
 } from '@univerjs/core'
-import { BookFault, type Area } from '../book'
+import type { Area } from '../../../shared/cells'
+import { BookFault } from '../book'
 import type { Extras } from './extras'
 import type { Grid } from './univer'
-import { createWriter, type Writer } from './writer'
+import { createWriter, type GridAccess, type Writer } from './writer'
 
-export interface GridContext {
-  grid: Grid
+export interface GridContext extends GridAccess {
   extras: Extras
   injector: Injector
   writer: Writer
   workbook(): Workbook
   /** The sheet with everything written to it so far. */
   sheet(id: string): Worksheet
-  /** The sheet as the grid has it, for its size and its columns only. */
-  peek(id: string): Worksheet
-  /** Runs a mutation on one sheet, or on the workbook where no sheet is named. */
-  mutate(mutation: string, sheetId: string | null, parameters: object): void
 }
 
 export function createContext(grid: Grid, extras: Extras): GridContext {
@@ -60,7 +56,7 @@ export function createContext(grid: Grid, extras: Extras): GridContext {
         throw new BookFault('GeneralException', `The grid refused ${mutation}.`)
     }
   }
-  const writer = createWriter(context as GridContext)
+  const writer = createWriter(context)
   return Object.assign(context, { writer })
 }
 

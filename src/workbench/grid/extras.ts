@@ -4,6 +4,7 @@
  */
 import type { NamedRange, WorkbookProperties, WriteSheet } from 'hucre'
 import type { Chart, PageLayout, Picture, TableInfo, Validation } from '../book'
+import { plainPage } from '../plainPage'
 
 export interface SheetExtras {
   page: PageLayout
@@ -36,19 +37,6 @@ export interface Extras {
   settings: Map<string, unknown>
   /** Parts of an opened file's workbook that go back into the file as they came. */
   kept: { properties?: WorkbookProperties; scopedNames?: NamedRange[] }
-}
-
-export function plainPage(): PageLayout {
-  return {
-    orientation: 'Portrait',
-    paperSize: 'Letter',
-    fitToWidth: null,
-    fitToHeight: null,
-    titleRows: null,
-    footerLeft: '',
-    footerCenter: '',
-    footerRight: ''
-  }
 }
 
 export function plainExtras(): SheetExtras {

@@ -8,7 +8,8 @@ import {
   type IStyleData,
   type Nullable
 } from '@univerjs/core'
-import type { Area, Book, CellFormat } from '../book'
+import type { Area } from '../../../shared/cells'
+import type { Book, CellFormat } from '../book'
 import { growSheet } from './bounds'
 import { within, type GridContext } from './context'
 import { standardFont, standardSize } from './standardSheet'

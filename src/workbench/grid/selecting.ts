@@ -5,7 +5,8 @@ import {
   SetSelectionsOperation,
   SheetsSelectionsService
 } from '@univerjs/preset-sheets-core'
-import type { Area, Book } from '../book'
+import type { Area } from '../../../shared/cells'
+import type { Book } from '../book'
 import { sheetColumns, sheetRows } from '../host/addresses'
 import { growSheet } from './bounds'
 import { toArea, toRange, type GridContext } from './context'

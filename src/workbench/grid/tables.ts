@@ -6,7 +6,8 @@ import {
   SetSheetTableMutation,
   TableManager
 } from '@univerjs/preset-sheets-table'
-import { BookFault, type Area, type Book, type TableInfo } from '../book'
+import { sharedPart } from '../../../shared/cells'
+import { BookFault, type Book, type TableInfo } from '../book'
 import { toArea, toRange, type GridContext } from './context'
 import type { TableLooks } from './extras'
 import { bandedTheme, plainTheme } from './tableThemes'
@@ -21,15 +22,6 @@ export function themeFor(banded: boolean): string {
 
 /** Excel's rule: a letter, underscore or backslash first, then letters, digits, dots and underscores. */
 const tableName = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u
-
-function overlap(a: Area, b: Area): boolean {
-  return (
-    a.row < b.row + b.rows &&
-    b.row < a.row + a.rows &&
-    a.column < b.column + b.columns &&
-    b.column < a.column + a.columns
-  )
-}
 
 export function tablesOf(context: GridContext): TablePart {
   const manager = () => context.injector.get(TableManager)
@@ -62,7 +54,7 @@ export function tablesOf(context: GridContext): TablePart {
       const wanted = name === '' ? `Table${list().length + 1}` : name
       checkName(wanted, null)
       context.sheet(sheetId)
-      if (list().some((table) => table.sheetId === sheetId && overlap(table.area, area)))
+      if (list().some((table) => table.sheetId === sheetId && sharedPart(table.area, area) !== null))
         throw new BookFault('InvalidArgument', 'A table cannot overlap another table.')
       const tableId = generateRandomId()
       const range = toRange(area)

@@ -13,7 +13,8 @@ import {
   DataValidationModel,
   RemoveDataValidationMutation
 } from '@univerjs/preset-sheets-data-validation'
-import type { Area, Book, Validation, ValidationTexts } from '../book'
+import type { Area } from '../../../shared/cells'
+import type { Book, Validation, ValidationTexts } from '../book'
 import { toArea, toRange, type GridContext } from './context'
 import { extrasOf } from './extras'
 

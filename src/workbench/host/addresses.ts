@@ -1,6 +1,5 @@
 /** Addresses in A1 notation, read and written as the Excel API does. Rows and columns count from 0. */
-import { columnLetters, sheetPrefix } from '../../../shared/cells'
-import type { Area } from '../book'
+import { type Area, columnLetters, sheetPrefix } from '../../../shared/cells'
 
 /** The size of an Excel worksheet. */
 export const sheetRows = 1_048_576
@@ -73,14 +72,6 @@ function span(one: number | null, other: number | null, limit: number) {
   const from = Math.min(one, other)
   const to = Math.max(one, other)
   return from < 0 || to >= limit ? null : { from, count: to - from + 1 }
-}
-
-export function intersection(one: Area, other: Area): Area | null {
-  const row = Math.max(one.row, other.row)
-  const column = Math.max(one.column, other.column)
-  const rows = Math.min(one.row + one.rows, other.row + other.rows) - row
-  const columns = Math.min(one.column + one.columns, other.column + other.columns) - column
-  return rows > 0 && columns > 0 ? { row, column, rows, columns } : null
 }
 
 /** The smallest area that holds both. */

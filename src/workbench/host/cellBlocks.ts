@@ -1,6 +1,5 @@
 /** Blocks of cells on their way in and out, as the Excel API wants them. */
-import { isErrorText, type Cell } from '../../../shared/cells'
-import type { Area } from '../book'
+import { type Area, type Cell, isErrorText } from '../../../shared/cells'
 import { invalidArgument } from './faults'
 import { BookFault } from '../book'
 

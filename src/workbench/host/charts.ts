@@ -1,5 +1,6 @@
 /** ChartCollection and Chart of the Excel API, for charts of columns and lines. */
-import type { Area, Chart, ChartSeries } from '../book'
+import type { Area } from '../../../shared/cells'
+import type { Chart, ChartSeries } from '../book'
 import { around } from './addresses'
 import { booleanValue, numberValue, oneOf, textValue } from './arguments'
 import { chartSeriesCollection, newSeries } from './chartSeries'
@@ -7,12 +8,7 @@ import { chartOf, changeChart, type ChartTarget } from './chartTarget'
 import { invalidArgument, itemNotFound } from './faults'
 import { hostType } from './hostObject'
 import { rangeArgument } from './rangeTarget'
-import { writable, type Session } from './session'
-
-interface Target {
-  session: Session
-  sheetId: string
-}
+import { writable, type SheetTarget } from './session'
 
 const types = ['ColumnClustered', 'LineMarkers'] as const
 const positions = ['Top', 'Bottom', 'Left', 'Right'] as const
@@ -172,7 +168,7 @@ function newChart(area: Area, series: ChartSeries[], number: number): Omit<Chart
   }
 }
 
-function add({ session, sheetId }: Target, [kind, source, by]: unknown[]) {
+function add({ session, sheetId }: SheetTarget, [kind, source, by]: unknown[]) {
   const type = oneOf(kind, types, 'The type of the chart')
   const { area } = rangeArgument(session, sheetId, source)
   if (area.rows > 1 && area.columns > 1)
@@ -184,7 +180,7 @@ function add({ session, sheetId }: Target, [kind, source, by]: unknown[]) {
   return chartObject({ session, sheetId, id })
 }
 
-export const chartsObject = hostType<Target>({
+export const chartsObject = hostType<SheetTarget>({
   name: 'ChartCollection',
   reads: { count: ({ session, sheetId }) => session.book.charts(sheetId).length },
   items: ({ session, sheetId }) =>

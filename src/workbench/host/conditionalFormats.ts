@@ -1,16 +1,14 @@
 /** Conditional formats of the Excel API, of the one kind that the add-in makes: a formula of one's own and a look. */
+import { sharedPart } from '../../../shared/cells'
 import type { AddedLook, ConditionalFormat } from '../book'
-import { intersection } from './addresses'
 import { booleanValue, textValue } from './arguments'
 import { colorValue, upperColor } from './colors'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject } from './hostObject'
 import type { RangeTarget } from './rangeTarget'
-import { writable, type Session } from './session'
+import { writable, type SheetTarget } from './session'
 
-interface FormatTarget {
-  session: Session
-  sheetId: string
+interface FormatTarget extends SheetTarget {
   id: string
 }
 
@@ -91,7 +89,7 @@ const conditionalFormatObject = hostType<FormatTarget>({
 function standingOn({ session, sheetId, area }: RangeTarget): HostObject[] {
   return session.book
     .conditionalFormats(sheetId)
-    .filter(({ areas }) => areas.some((other) => intersection(other, area) !== null))
+    .filter(({ areas }) => areas.some((other) => sharedPart(other, area) !== null))
     .map(({ id }) => conditionalFormatObject({ session, sheetId, id }))
 }
 

@@ -11,7 +11,9 @@ import { followEvents } from './events'
 import { hostType, type HostObject } from './hostObject'
 import { pathsOf } from './paths'
 import { delayForCellEditFlag, onlyReleases, type RequestBody, type ResponseBody } from './protocol'
+import { rangeAreasObject } from './rangeAreas'
 import { forgetClient, newSession } from './session'
+import { worksheetObject } from './worksheet'
 
 export interface Host extends HostPort {
   /** How many batches have been received, but for those in which the client only tidies up after a run. */
@@ -44,7 +46,7 @@ const paneService = hostType<HostOptions>({
 })
 
 export function createHost(book: Book, options: HostOptions = {}): Host {
-  const session = newSession(book)
+  const session = newSession(book, { worksheet: worksheetObject, rangeAreas: rangeAreasObject })
   const listeners = new Set<(message: string) => void>()
   const send = (message: string) => {
     for (const listener of listeners) listener(message)

@@ -6,7 +6,7 @@ import { invalidArgument, itemExists, itemNotFound, notAnswered } from './faults
 import { hostType, type HostObject } from './hostObject'
 import { rangeObject } from './range'
 import { rangeAnywhere, rangeGiven, type RangeTarget } from './rangeTarget'
-import { sheetOf, type Session } from './session'
+import { sheetOf, type Session, type SheetTarget } from './session'
 import { definedNameFault } from './sheetNames'
 
 interface NameTarget {
@@ -114,7 +114,7 @@ export const namesObject = hostType<Session>({
 })
 
 /** A book of ours holds no names that belong to one sheet. */
-export const sheetNamesObject = hostType<{ session: Session; sheetId: string }>({
+export const sheetNamesObject = hostType<SheetTarget>({
   name: 'NamedItemCollection',
   items: () => [],
   item: (_target, key) => {

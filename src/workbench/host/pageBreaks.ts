@@ -1,16 +1,11 @@
 /** PageBreakCollection of the Excel API: where pages begin when the sheet is printed. */
 import { hostType } from './hostObject'
 import { rangeArgument } from './rangeTarget'
-import { writable, type Session } from './session'
+import { writable, type SheetTarget } from './session'
 
-interface Target {
-  session: Session
-  sheetId: string
-}
+const pageBreakObject = hostType<SheetTarget & { row: number }>({ name: 'PageBreak' })
 
-const pageBreakObject = hostType<Target & { row: number }>({ name: 'PageBreak' })
-
-export const horizontalPageBreaksObject = hostType<Target>({
+export const horizontalPageBreaksObject = hostType<SheetTarget>({
   name: 'PageBreakCollection',
   opens: {
     /** The page begins with the first row of the range. */

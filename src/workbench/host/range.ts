@@ -1,7 +1,6 @@
 /** Range of the Excel API. */
-import type { Cell } from '../../../shared/cells'
-import type { Area } from '../book'
-import { areaAddress, around, intersection, sheetColumns, sheetRows, wholeSheet } from './addresses'
+import { type Area, type Cell, sharedPart } from '../../../shared/cells'
+import { areaAddress, around, sheetColumns, sheetRows, wholeSheet } from './addresses'
 import { numberArgument, oneOf } from './arguments'
 import { inward, isCell, isText, mostCells, outward, valueType, withoutGaps } from './cellBlocks'
 import { rangeExtent } from './cellSizes'
@@ -9,12 +8,10 @@ import { conditionalFormatsObject } from './conditionalFormats'
 import { dataValidationObject } from './dataValidation'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
-import { rangeAreasObject } from './rangeAreas'
 import { rangeFormatObject } from './rangeFormat'
 import { addressOf, cellCount, rangeArgument, rangeOn, type RangeTarget } from './rangeTarget'
 import { writable } from './session'
 import { usedWithin } from './usedRange'
-import { worksheetObject } from './worksheet'
 
 /** A block of the area, or null where Excel would give none because it is too large. */
 function block<T>(target: RangeTarget, read: (sheetId: string, area: Area) => T): T | null {
@@ -73,7 +70,7 @@ function part(target: RangeTarget, area: Partial<Area>): HostObject {
 
 function common(target: RangeTarget, argument: unknown): HostObject | null {
   const other = rangeArgument(target.session, target.sheetId, argument)
-  const area = intersection(target.area, other.area)
+  const area = sharedPart(target.area, other.area)
   return area && rangeObject({ ...target, area })
 }
 
@@ -86,7 +83,7 @@ function clear(target: RangeTarget, what: unknown): void {
   const kind = what ?? 'All'
   const book = writable(target.session, target.sheetId)
   const used = book.usedArea(target.sheetId, false)
-  const area = used && intersection(used, target.area)
+  const area = used && sharedPart(used, target.area)
   if (kind === 'All') book.clear(target.sheetId, target.area)
   else if (oneOf(kind, ['Contents', 'Formats'], 'What to clear') === 'Formats')
     throw notAnswered("Range.clear('Formats')")
@@ -101,8 +98,9 @@ function clear(target: RangeTarget, what: unknown): void {
 function merged(target: RangeTarget): HostObject | null {
   const areas = target.session.book
     .mergedAreas(target.sheetId)
-    .filter((area) => intersection(area, target.area) !== null)
-  return areas.length ? rangeAreasObject({ session: target.session, sheetId: target.sheetId, areas }) : null
+    .filter((area) => sharedPart(area, target.area) !== null)
+  const { session, sheetId } = target
+  return areas.length ? session.types.rangeAreas({ session, sheetId, areas }) : null
 }
 
 export const rangeObject: HostType<RangeTarget> = hostType({
@@ -132,7 +130,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
   writes: { values: setCells, formulas: setCells, numberFormat: setNumberFormat },
   parts: {
     format: (target) => rangeFormatObject(target),
-    worksheet: ({ session, sheetId }) => worksheetObject({ session, sheetId }),
+    worksheet: ({ session, sheetId }) => session.types.worksheet({ session, sheetId }),
     dataValidation: (target) => dataValidationObject(target),
     conditionalFormats: (target) => conditionalFormatsObject(target)
   },

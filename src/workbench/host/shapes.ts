@@ -3,14 +3,9 @@ import type { Picture } from '../book'
 import { booleanValue, numberValue, oneOf, textArgument, textValue } from './arguments'
 import { invalidArgument, itemNotFound } from './faults'
 import { hostType, type HostObject } from './hostObject'
-import { writable, type Session } from './session'
+import { writable, type SheetTarget } from './session'
 
-interface ShapesTarget {
-  session: Session
-  sheetId: string
-}
-
-interface ShapeTarget extends ShapesTarget {
+interface ShapeTarget extends SheetTarget {
   id: string
 }
 
@@ -85,13 +80,13 @@ const shapeObject = hostType<ShapeTarget>({
   }
 })
 
-function item({ session, sheetId }: ShapesTarget, key: unknown): HostObject {
+function item({ session, sheetId }: SheetTarget, key: unknown): HostObject {
   const known = session.book.pictures(sheetId).find(({ id }) => id === key)
   if (!known) throw itemNotFound(`picture "${String(key)}"`)
   return shapeObject({ session, sheetId, id: known.id })
 }
 
-export const shapesObject = hostType<ShapesTarget>({
+export const shapesObject = hostType<SheetTarget>({
   name: 'ShapeCollection',
   items: ({ session, sheetId }) =>
     session.book.pictures(sheetId).map(({ id }) => shapeObject({ session, sheetId, id })),

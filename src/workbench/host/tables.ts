@@ -1,7 +1,6 @@
 /** TableCollection and Table of the Excel API. */
-import type { Cell } from '../../../shared/cells'
-import type { Area, TableInfo } from '../book'
-import { intersection } from './addresses'
+import { type Area, type Cell, sharedPart } from '../../../shared/cells'
+import type { TableInfo } from '../book'
 import { booleanValue, numberArgument, textValue } from './arguments'
 import { invalidArgument, invalidOperation, itemExists, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
@@ -9,7 +8,6 @@ import { rangeObject } from './range'
 import { rangeAnywhere, rangeByText, rangeGiven, type RangeTarget } from './rangeTarget'
 import { writable, type Session } from './session'
 import { definedNameFault } from './sheetNames'
-import { worksheetObject } from './worksheet'
 
 /** The tables of one sheet, or of the workbook. */
 export interface TablesTarget {
@@ -58,9 +56,9 @@ function add(target: TablesTarget, [address, hasHeaders]: unknown[]): HostObject
   if (hasHeaders !== true) throw notAnswered('TableCollection.add without headers')
   const { session, sheetId, area } = wantedRange(target, address)
   const book = writable(session, sheetId)
-  const overlaps = infos({ session, sheetId }).some((table) => intersection(table.area, area) !== null)
+  const overlaps = infos({ session, sheetId }).some((table) => sharedPart(table.area, area) !== null)
   if (overlaps) throw invalidOperation('A table may not overlap another table.')
-  const merged = book.mergedAreas(sheetId).some((cells) => intersection(cells, area) !== null)
+  const merged = book.mergedAreas(sheetId).some((cells) => sharedPart(cells, area) !== null)
   if (merged) throw invalidOperation('A table may not hold merged cells.')
   const headers = { ...area, rows: 1 }
   book.setValues(sheetId, headers, [uniqueHeaders(book.texts(sheetId, headers)[0] ?? [])])
@@ -142,7 +140,8 @@ const tableObject: HostType<TableTarget> = hostType({
     }
   },
   parts: {
-    worksheet: (target) => worksheetObject({ session: target.session, sheetId: info(target).sheetId })
+    worksheet: (target) =>
+      target.session.types.worksheet({ session: target.session, sheetId: info(target).sheetId })
   },
   opens: {
     getRange: (target) => part(target, (area) => area),

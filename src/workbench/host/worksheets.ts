@@ -1,8 +1,9 @@
 /** WorksheetCollection of the Excel API. */
 import type { SheetInfo } from '../book'
+import { eventRegistrations } from './eventRegistrations'
 import { invalidArgument, itemExists, itemNotFound } from './faults'
 import { hostType, type HostObject } from './hostObject'
-import { want, writableStructure, type EventKind, type Session } from './session'
+import { anySheet, writableStructure, type Session } from './session'
 import { sheetNameFault } from './sheetNames'
 import { worksheetObject } from './worksheet'
 
@@ -48,12 +49,6 @@ function end(session: Session, visibleOnly: unknown, index: 0 | -1): HostObject 
   return objectOf(session, sheet)
 }
 
-function registration(kind: EventKind, step: 1 | -1) {
-  return (session: Session) => {
-    want(session, kind, '', step)
-  }
-}
-
 export const worksheetsObject = hostType<Session>({
   name: 'WorksheetCollection',
   items: (session) => session.book.sheets().map((sheet) => objectOf(session, sheet)),
@@ -67,11 +62,6 @@ export const worksheetsObject = hostType<Session>({
   },
   calls: {
     getCount: (session, args) => shown(session, args[0]).length,
-    _RegisterSelectionChangedEvent: registration('selection', 1),
-    _UnregisterSelectionChangedEvent: registration('selection', -1),
-    _RegisterDataChangedEvent: registration('changed', 1),
-    _UnregisterDataChangedEvent: registration('changed', -1),
-    _RegisterActivatedEvent: registration('activated', 1),
-    _UnregisterActivatedEvent: registration('activated', -1)
+    ...eventRegistrations((session: Session) => ({ session, sheetId: anySheet }))
   }
 })

@@ -1,6 +1,5 @@
 /** The cells of one sheet in memory: only those that hold something. */
-import type { Cell } from '../../../shared/cells'
-import type { Area } from '../book'
+import type { Area, Cell } from '../../../shared/cells'
 import { shownText } from './shownText'
 import { typed } from './typed'
 
