@@ -6,7 +6,7 @@ import {
   parseAddress,
   sheetColumns,
   sheetRows
-} from '../../src/workbench/host/addresses'
+} from '../../src/workbench/host/a1Notation'
 
 test.each([
   ['B2', { row: 1, column: 1, rows: 1, columns: 1 }],

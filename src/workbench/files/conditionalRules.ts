@@ -4,8 +4,8 @@
  */
 import type { CellStyle, ConditionalRule } from 'hucre'
 import type { AddedLook, ConditionalFormat } from '../book'
-import { areaAddress, parseAddress } from '../host/addresses'
-import { addedStyle } from '../../file/conditionalLooks'
+import { areaAddress, parseAddress } from '../host/a1Notation'
+import { addedStyle } from '../../file/sheetConditionalLooks'
 import { fileColor } from './cellStyle'
 import { fromFileFormula, toFileFormula } from './formulaNames'
 

@@ -1,8 +1,8 @@
 /** Validation rules, from the file library's words to the Excel API's and back. */
 import type { DataValidation, ValidationOperator } from 'hucre'
 import type { Validation, ValidationTexts } from '../book'
-import type { KnownRule } from '../grid/validations'
-import { areaAddress, parseAddress } from '../host/addresses'
+import type { KnownRule } from '../grid/gridValidations'
+import { areaAddress, parseAddress } from '../host/a1Notation'
 
 const operators: Record<string, ValidationOperator> = {
   Between: 'between',

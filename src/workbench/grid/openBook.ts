@@ -11,14 +11,14 @@ import { FormulaDataModel } from '@univerjs/preset-sheets-core'
 import { AddSheetTableMutation, TableManager } from '@univerjs/preset-sheets-table'
 import type { Book } from '../book'
 import type { BookContents, Spill } from '../files/contents'
-import { spilled } from './cells'
+import { spilled } from './gridCells'
 import { toArea, toRange, type GridContext } from './context'
-import { showConditionalFormat } from './conditionalFormats'
+import { showConditionalFormat } from './gridConditionalFormats'
 import type { Extras } from './extras'
 import type { Grid } from './univer'
 import { standardSheet } from './standardSheet'
-import { themeFor } from './tables'
-import { showRule } from './validations'
+import { themeFor } from './gridTables'
+import { showRule } from './gridValidations'
 
 /** Opens the workbook; the extras are refilled in place, since the book keeps hold of them. */
 export function openContents(grid: Grid, extras: Extras, contents: BookContents): void {

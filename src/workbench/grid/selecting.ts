@@ -7,7 +7,7 @@ import {
 } from '@univerjs/preset-sheets-core'
 import type { Area } from '../../../shared/cells'
 import type { Book } from '../book'
-import { sheetColumns, sheetRows } from '../host/addresses'
+import { sheetColumns, sheetRows } from '../host/a1Notation'
 import { growSheet } from './bounds'
 import { toArea, toRange, type GridContext } from './context'
 

@@ -4,7 +4,7 @@
  */
 import { BookFault, type Book } from '../book'
 import { carryOut } from './actions'
-import { oneOf } from './arguments'
+import { oneOf } from './memberArguments'
 import type { HostPort } from './bridgeObjects'
 import { functionRuntime, type FunctionCall, type FunctionResult } from './customFunctions'
 import { followEvents } from './events'

@@ -1,10 +1,10 @@
 /** Range of the Excel API. */
 import { type Area, type Cell, sharedPart } from '../../../shared/cells'
-import { areaAddress, around, sheetColumns, sheetRows, wholeSheet } from './addresses'
-import { numberArgument, oneOf } from './arguments'
+import { areaAddress, around, sheetColumns, sheetRows, wholeSheet } from './a1Notation'
+import { numberArgument, oneOf } from './memberArguments'
 import { inward, isCell, isText, mostCells, outward, valueType, withoutGaps } from './cellBlocks'
 import { rangeExtent } from './cellSizes'
-import { conditionalFormatsObject } from './conditionalFormats'
+import { conditionalFormatsObject } from './conditionalFormatCollection'
 import { dataValidationObject } from './dataValidation'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'

@@ -1,6 +1,6 @@
 /** RangeAreas of the Excel API: several rectangles of one sheet. */
-import { sheetColumns, sheetRows } from './addresses'
-import { numberArgument } from './arguments'
+import { sheetColumns, sheetRows } from './a1Notation'
+import { numberArgument } from './memberArguments'
 import { itemNotFound } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { rangeObject } from './range'

@@ -1,7 +1,7 @@
 /** One sheet in memory: cells, looks, sizes and the rest that the add-in sets. */
 import { type Area, sharedPart } from '../../../shared/cells'
 import type { Chart, ConditionalFormat, PageLayout, Picture, Validation } from '../book'
-import { around } from '../host/addresses'
+import { around } from '../host/a1Notation'
 import { plainPage } from '../plainPage'
 import { FormatLayers } from './formatLayers'
 import { SparseCells, type Calculate } from './sparseCells'

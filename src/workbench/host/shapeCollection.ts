@@ -1,6 +1,6 @@
 /** ShapeCollection and Shape of the Excel API, for pictures only. */
 import type { Picture } from '../book'
-import { booleanValue, numberValue, oneOf, textArgument, textValue } from './arguments'
+import { booleanValue, numberValue, oneOf, textArgument, textValue } from './memberArguments'
 import { invalidArgument, itemNotFound } from './faults'
 import { hostType, type HostObject } from './hostObject'
 import { writable, type SheetTarget } from './session'

@@ -1,7 +1,7 @@
 /** The cells of the grid as the file library writes them. */
 import type { ICellData, IStyleData, Nullable } from '@univerjs/core'
 import type { Cell as FileCell, CellStyle, CellValue } from 'hucre'
-import { areaAddress } from '../host/addresses'
+import { areaAddress } from '../host/a1Notation'
 import { toFileStyle } from './cellStyle'
 import type { BookContents, CellMatrix, Spill } from './contents'
 import { toFileFormula } from './formulaNames'

@@ -1,5 +1,5 @@
 /** SettingCollection and Setting of the Excel API: what the add-in keeps in the workbook. */
-import { textArgument } from './arguments'
+import { textArgument } from './memberArguments'
 import { invalidArgument, itemNotFound } from './faults'
 import { hostType, type HostObject } from './hostObject'
 import type { Session } from './session'

@@ -12,7 +12,7 @@ import {
 } from '@univerjs/preset-sheets-conditional-formatting'
 import { BookFault, type AddedLook, type Book, type ConditionalFormat } from '../book'
 import { toArea, toRange, type GridContext } from './context'
-import { styleOf } from './looks'
+import { styleOf } from './gridLooks'
 
 type ConditionalPart = Pick<Book, 'conditionalFormats' | 'addConditionalFormat' | 'changeConditionalFormat'>
 

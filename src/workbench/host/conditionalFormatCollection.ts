@@ -1,7 +1,7 @@
 /** Conditional formats of the Excel API, of the one kind that the add-in makes: a formula of one's own and a look. */
 import { sharedPart } from '../../../shared/cells'
 import type { AddedLook, ConditionalFormat } from '../book'
-import { booleanValue, textValue } from './arguments'
+import { booleanValue, textValue } from './memberArguments'
 import { colorValue, upperColor } from './colors'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject } from './hostObject'

@@ -6,9 +6,9 @@ import { chartSizes } from '../../sheets/chartMarks'
 import { undrawnWidth, type FileSeries } from '../../file/chartXml'
 import { drawnChart } from '../../file/fileCharts'
 import type { Chart, ChartSeries } from '../book'
-import { parseAddress } from '../host/addresses'
+import { parseAddress } from '../host/a1Notation'
 import { newSeries } from '../host/chartSeries'
-import { fileValue } from './gridCells'
+import { fileValue } from './cellsToFile'
 
 const drawn = { Continuous: 'line', Dash: 'dashed-line', None: 'points' } as const
 const marks = { Circle: 'circle', Square: 'square', Diamond: 'diamond', Triangle: 'triangle' } as const

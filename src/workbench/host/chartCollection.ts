@@ -1,8 +1,8 @@
 /** ChartCollection and Chart of the Excel API, for charts of columns and lines. */
 import type { Area } from '../../../shared/cells'
 import type { Chart, ChartSeries } from '../book'
-import { around } from './addresses'
-import { booleanValue, numberValue, oneOf, textValue } from './arguments'
+import { around } from './a1Notation'
+import { booleanValue, numberValue, oneOf, textValue } from './memberArguments'
 import { chartSeriesCollection, newSeries } from './chartSeries'
 import { chartOf, changeChart, type ChartTarget } from './chartTarget'
 import { invalidArgument, itemNotFound } from './faults'

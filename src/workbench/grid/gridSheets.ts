@@ -11,7 +11,7 @@ import {
   ToggleGridlinesMutation
 } from '@univerjs/preset-sheets-core'
 import { BookFault, type Book, type SheetInfo } from '../book'
-import { forgetConditionalFormats } from './conditionalFormats'
+import { forgetConditionalFormats } from './gridConditionalFormats'
 import type { GridContext } from './context'
 import { extrasOf } from './extras'
 import { standardSheet } from './standardSheet'

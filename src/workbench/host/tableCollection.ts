@@ -1,7 +1,7 @@
 /** TableCollection and Table of the Excel API. */
 import { type Area, type Cell, sharedPart } from '../../../shared/cells'
 import type { TableInfo } from '../book'
-import { booleanValue, numberArgument, textValue } from './arguments'
+import { booleanValue, numberArgument, textValue } from './memberArguments'
 import { invalidArgument, invalidOperation, itemExists, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { rangeObject } from './range'

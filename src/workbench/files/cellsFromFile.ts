@@ -1,7 +1,7 @@
 /** The cells of an opened sheet in the grid's own data: values, formulas and looks. */
 import type { ICellData, IStyleData } from '@univerjs/core'
 import { dateToSerial, type Cell as FileCell, type CellStyle, type CellValue, type Sheet } from 'hucre'
-import { parseAddress } from '../host/addresses'
+import { parseAddress } from '../host/a1Notation'
 import { toGridStyle } from './cellStyle'
 import type { CellMatrix } from './contents'
 import { fromFileFormula } from './formulaNames'
