@@ -1,12 +1,12 @@
-import { detectDelimiter, parseCsv, stripBom } from 'hucre/csv'
 import type { Cell } from '../../shared/cells'
+import { separatorOf, textRows, withoutMark } from './file-library/separatedValues'
 
 /** The text of a file: UTF-8 or UTF-16 by its mark, else UTF-8, else Windows-1252 as older spreadsheets save it. */
 export function decodeText(bytes: Uint8Array): string {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return stripBom(new TextDecoder('utf-16le').decode(bytes))
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return stripBom(new TextDecoder('utf-16be').decode(bytes))
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return withoutMark(new TextDecoder('utf-16le').decode(bytes))
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return withoutMark(new TextDecoder('utf-16be').decode(bytes))
   try {
-    return stripBom(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
+    return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
   } catch {
     return new TextDecoder('windows-1252').decode(bytes)
   }
@@ -22,8 +22,8 @@ const comma = /^[+-]?(0|[1-9]\d*),\d+$/
  */
 export function readCsv(text: string): Cell[][] {
   const header = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? ''
-  const delimiter = detectDelimiter(header)
-  const rows = parseCsv(text, { delimiter }).map((row) => row.map((cell) => String(cell ?? '').trim()))
+  const delimiter = separatorOf(header)
+  const rows = textRows(text, delimiter)
   const fraction = (cell: string) => point.test(cell) && cell.includes('.')
   const commas = delimiter !== ',' && !rows.some((row) => row.some(fraction))
   return rows.map((row) =>

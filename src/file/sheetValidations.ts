@@ -1,9 +1,9 @@
-import type { DataValidation } from 'hucre'
 import { areaOf } from '../../shared/cells'
 import { numberOrText } from '../sheets/cellRuleFormula'
 import type { CellRule, SheetDescription } from '../sheets/sheet'
+import type { FileValidation } from './file-library/fileBook'
 
-function validationOf(rule: CellRule): DataValidation {
+function validationOf(rule: CellRule): FileValidation {
   const { area, takes, sentence } = rule
   const place = {
     range: areaOf(area),
@@ -19,7 +19,7 @@ function validationOf(rule: CellRule): DataValidation {
   return { ...place, type: takes.whole ? 'whole' : 'decimal', operator: 'between', formula1, formula2 }
 }
 
-/** What cells take, as the file library names it. */
-export function validationsOf({ rules = [] }: SheetDescription): DataValidation[] {
+/** What cells take, as a file names it. */
+export function validationsOf({ rules = [] }: SheetDescription): FileValidation[] {
   return rules.map(validationOf)
 }

@@ -1,7 +1,9 @@
 /** The cells of an opened sheet in the grid's own data: values, formulas and looks. */
 import type { ICellData, IStyleData } from '@univerjs/core'
-import { dateToSerial, type Cell as FileCell, type CellStyle, type CellValue, type Sheet } from 'hucre'
-import { parseAddress } from '../host/a1Notation'
+import type { FileStyle } from '../../file/file-library/fileStyle'
+import type { FoundCell, UnpackedSheet } from '../../file/file-library/unpackedBook'
+import { parseAddress } from '../../../shared/a1Notation'
+import type { Cell } from '../../../shared/cells'
 import { toGridStyle } from './cellStyle'
 import type { CellMatrix } from './contents'
 import { fromFileFormula } from './formulaNames'
@@ -11,7 +13,7 @@ export class Styles {
   readonly table: Record<string, IStyleData> = {}
   private readonly ids = new Map<string, string>()
 
-  id(style: CellStyle | undefined): string | undefined {
+  id(style: FileStyle | undefined): string | undefined {
     if (style === undefined) return undefined
     const look = toGridStyle(style)
     const key = JSON.stringify(look)
@@ -26,30 +28,29 @@ export class Styles {
   }
 }
 
-function valueOf(value: CellValue | undefined): Pick<ICellData, 'v' | 't'> {
+function valueOf(value: Cell | undefined): Pick<ICellData, 'v' | 't'> {
   if (value === null || value === undefined) return {}
-  if (value instanceof Date) return { v: dateToSerial(value), t: 2 }
   if (typeof value === 'boolean') return { v: value ? 1 : 0, t: 3 }
   return typeof value === 'number' ? { v: value, t: 2 } : { v: value, t: 1 }
 }
 
-function formulaOf(cell: FileCell): Pick<ICellData, 'f' | 'si'> {
+function formulaOf(cell: FoundCell): Pick<ICellData, 'f' | 'si'> {
   if (cell.formula === undefined) return {}
   const shared = cell.formulaSharedIndex === undefined ? {} : { si: `shared${cell.formulaSharedIndex}` }
   return cell.formula === '' ? shared : { f: fromFileFormula(cell.formula), ...shared }
 }
 
 /** Parts of a cell that the grid does not show travel with it. */
-function keptOf({ hyperlink, comment }: FileCell): Pick<ICellData, 'custom'> {
+function keptOf({ hyperlink, comment }: FoundCell): Pick<ICellData, 'custom'> {
   if (!hyperlink && !comment) return {}
   return { custom: { kept: { ...(hyperlink ? { hyperlink } : {}), ...(comment ? { comment } : {}) } } }
 }
 
 /** Spilled values stand in the file for readers that do not calculate; the grid spills them anew. */
-export function readCells(sheet: Sheet, styles: Styles): CellMatrix {
+export function readCells(sheet: UnpackedSheet, styles: Styles): CellMatrix {
   const cells: CellMatrix = {}
   const spilled = new Set<string>()
-  for (const [key, cell] of sheet.cells ?? [])
+  for (const [key, cell] of sheet.cells)
     if (cell.formulaType === 'array' && cell.formulaRef) {
       const area = parseAddress(cell.formulaRef)?.area
       if (!area) continue
@@ -63,7 +64,7 @@ export function readCells(sheet: Sheet, styles: Styles): CellMatrix {
   sheet.rows.forEach((values, row) => {
     values.forEach((value, column) => {
       const key = `${row},${column}`
-      const detail = sheet.cells?.get(key)
+      const detail = sheet.cells.get(key)
       const s = styles.id(detail?.style)
       const look = s === undefined ? {} : { s }
       if (spilled.has(key)) return put(row, column, look)

@@ -1,12 +1,15 @@
-/** The cells of the grid as the file library writes them. */
+/** The cells of the grid as a file holds them. */
 import type { ICellData, IStyleData, Nullable } from '@univerjs/core'
-import type { Cell as FileCell, CellStyle, CellValue } from 'hucre'
-import { areaAddress } from '../host/a1Notation'
+import type { FileCell, FileCells } from '../../file/file-library/fileBook'
+import type { FileStyle } from '../../file/file-library/fileStyle'
+import { storedText } from '../../file/file-library/storedTexts'
+import { areaAddress } from '../../../shared/a1Notation'
+import type { Cell } from '../../../shared/cells'
 import { toFileStyle } from './cellStyle'
 import type { BookContents, CellMatrix, Spill } from './contents'
 import { toFileFormula } from './formulaNames'
 
-export function fileValue(cell: ICellData): CellValue {
+export function fileValue(cell: ICellData): Cell {
   const rich = cell.p?.body?.dataStream
   if (rich !== undefined) return rich.replace(/\r\n$/, '').replaceAll('\r', '\n')
   const { v, t } = cell
@@ -17,12 +20,13 @@ export function fileValue(cell: ICellData): CellValue {
 
 function fileCell(
   cell: ICellData,
-  style: CellStyle | undefined,
+  style: FileStyle | undefined,
   spill: Spill | undefined
 ): Partial<FileCell> {
   const value = fileValue(cell)
   const kept = (cell.custom as { kept?: Partial<FileCell> } | null | undefined)?.kept ?? {}
-  const plain: Partial<FileCell> = { ...kept, value, ...(style ? { style } : {}) }
+  const stored = typeof value === 'string' ? storedText(value) : value
+  const plain: Partial<FileCell> = { ...kept, value: stored, ...(style ? { style } : {}) }
   if (!cell.f) return plain
   const formula = toFileFormula(cell.f)
   const result = value ?? undefined
@@ -34,8 +38,8 @@ function fileCell(
 
 /** The file's style for a look of the grid, given as it is or by its id; equal looks share one style. */
 export function styleReader(table: BookContents['styles']) {
-  const known = new Map<string, CellStyle>()
-  return (given: Nullable<IStyleData | string>): CellStyle | undefined => {
+  const known = new Map<string, FileStyle>()
+  return (given: Nullable<IStyleData | string>): FileStyle | undefined => {
     const look = typeof given === 'string' ? table[given] : given
     if (!look) return undefined
     const key = JSON.stringify(look)
@@ -49,9 +53,9 @@ export function writeCells(
   matrix: CellMatrix,
   spills: Spill[],
   styleOf: ReturnType<typeof styleReader>
-): Map<string, Partial<FileCell>> {
+): FileCells {
   const anchored = new Map(spills.map((spill) => [`${spill.area.row},${spill.area.column}`, spill]))
-  const cells = new Map<string, Partial<FileCell>>()
+  const cells: FileCells = new Map()
   const add = (part: CellMatrix) => {
     for (const [row, line] of Object.entries(part))
       for (const [column, cell] of Object.entries<Nullable<ICellData>>(line ?? {})) {

@@ -1,12 +1,9 @@
 /** Charts of a sheet between its file and the book: the grid draws none, and keeps them for the file. */
 import type { IWorksheetData } from '@univerjs/core'
-import type { Chart as FoundChart, ChartSeriesInfo, Sheet, SheetChart as LibraryChart } from 'hucre'
-import { chartKindToWriteKind, cloneChart } from 'hucre/ooxml'
 import { chartSizes } from '../../sheets/chartMarks'
-import { undrawnWidth, type FileSeries } from '../../file/chartXml'
-import { drawnChart } from '../../file/fileCharts'
+import type { FileChart, FileSeries } from '../../file/file-library/chartXml'
+import type { FoundChart, FoundSeries } from '../../file/file-library/foundCharts'
 import type { Chart, ChartSeries } from '../book'
-import { parseAddress } from '../host/a1Notation'
 import { newSeries } from '../host/chartSeries'
 import { fileValue } from './cellsToFile'
 
@@ -41,113 +38,64 @@ function fileSeries({
   ]
 }
 
-/** The book's charts as the file library takes them; the title stands for words that the book does not have. */
-export function writeCharts(charts: readonly Chart[], sheet: Partial<IWorksheetData>): LibraryChart[] {
+/** The book's charts as a file draws them; the title stands for words that the book does not have. */
+export function writeCharts(charts: readonly Chart[], sheet: Partial<IWorksheetData>): FileChart[] {
   const cellAt = (row: number, column: number) => {
     const cell = sheet.cellData?.[row]?.[column]
     const value = cell ? fileValue(cell) : null
     return typeof value === 'string' || typeof value === 'number' ? value : null
   }
-  return charts.map(({ area, title, alt, valueTitle, valueFormat, series }) =>
-    drawnChart({
-      area,
-      title,
-      alt: alt ?? title,
-      valueTitle,
-      valueFormat,
-      series: series.flatMap(fileSeries),
-      sheet: sheet.name ?? '',
-      cellAt
-    })
-  )
-}
-
-/**
- * True where the file library reads a chart of columns and lines but does not write it: where both stand in one chart,
- * and where a line is not drawn.
- */
-function combines({ kinds, series = [] }: FoundChart): boolean {
-  const plotted = new Set<string>(kinds)
-  return (
-    (plotted.size > 1 || series.some(({ stroke }) => stroke?.width === undrawnWidth)) &&
-    [...plotted].every((kind) => kind === 'bar' || kind === 'line') &&
-    series.every(({ valuesRef }) => parseAddress(valuesRef ?? '') !== null)
-  )
+  return charts.map(({ area, title, alt, valueTitle, valueFormat, series }) => ({
+    area,
+    title,
+    alt: alt ?? title,
+    valueTitle,
+    valueFormat,
+    series: series.flatMap(fileSeries),
+    sheet: sheet.name ?? '',
+    cellAt
+  }))
 }
 
 function capital<Word extends string>(word: Word): Capitalize<Word> {
   return (word.charAt(0).toUpperCase() + word.slice(1)) as Capitalize<Word>
 }
 
-function readSeries({ kind, name, valuesRef, categoriesRef, color, stroke, marker }: ChartSeriesInfo) {
-  const area = (place: string | undefined) => parseAddress(place ?? '')?.area ?? null
-  const own = typeof color === 'string' ? `#${color}` : null
-  const type = kind === 'bar' ? ('ColumnClustered' as const) : ('LineMarkers' as const)
-  const series: ChartSeries = {
-    ...newSeries(name ?? '', type),
-    values: area(valuesRef),
-    labels: area(categoriesRef)
-  }
-  if (kind === 'bar') return { ...series, fill: own, gapWidth: chartSizes.gap }
-  const undrawn = stroke?.width === undrawnWidth
-  const dashed = stroke?.dash !== undefined && stroke.dash !== 'solid'
+const lineStyles = { line: 'Continuous', 'dashed-line': 'Dash', points: 'None' } as const
+
+function readSeries({ name, drawn, values, labels, color, mark, markSize }: FoundSeries): ChartSeries {
+  const type = drawn === 'columns' ? ('ColumnClustered' as const) : ('LineMarkers' as const)
+  const series: ChartSeries = { ...newSeries(name, type), values, labels }
+  if (drawn === 'columns') return { ...series, fill: color, gapWidth: chartSizes.gap }
   return {
     ...series,
-    line: own,
-    lineStyle: undrawn ? ('None' as const) : dashed ? ('Dash' as const) : ('Continuous' as const),
-    marker: marker?.symbol === undefined ? 'None' : capital(marker.symbol),
-    markerSize: marker?.size ?? chartSizes.mark,
-    markerFill: own,
-    markerEdge: own
+    line: color,
+    lineStyle: lineStyles[drawn],
+    marker: mark === null ? 'None' : capital(mark),
+    markerSize: markSize ?? chartSizes.mark,
+    markerFill: color,
+    markerEdge: color
   }
 }
 
-function readChart(found: FoundChart, id: string, sheetId: string): Chart {
-  const { title = '', altText, anchor, legend, axes, series = [] } = found
-  const from = anchor?.from ?? { row: 0, col: 0 }
-  const to = anchor?.to ?? { row: from.row + 15, col: from.col + 8 }
+/** A chart of an opened sheet in the book's words. */
+export function readChart(found: FoundChart, id: string, sheetId: string): Chart {
+  const { title, alt, area, legend, valueTitle, valueFormat, series } = found
   return {
     id,
     sheetId,
     name: title,
-    area: {
-      row: from.row,
-      column: from.col,
-      rows: Math.max(1, to.row - from.row),
-      columns: Math.max(1, to.col - from.col)
-    },
+    area,
     title,
     titleSize: chartSizes.title,
     titleBold: true,
     textSize: chartSizes.text,
-    legend: legend !== false,
+    legend,
     legendPosition: 'Bottom',
-    valueTitle: axes?.y?.title ?? '',
-    valueFormat: axes?.y?.numberFormat?.formatCode ?? 'General',
+    valueTitle,
+    valueFormat,
     valueMinimum: 0,
-    ...(altText === undefined ? {} : { alt: altText }),
-    series: [...series].sort((a, b) => a.index - b.index).map(readSeries)
-  }
-}
-
-/** True for a chart that goes back into the file in some form. */
-export function isKept(chart: FoundChart): boolean {
-  return combines(chart) || (new Set(chart.kinds).size === 1 && copies(chart))
-}
-
-const copies = ({ kinds, series = [] }: FoundChart): boolean =>
-  kinds.every((kind) => chartKindToWriteKind(kind) !== undefined) &&
-  series.some(({ valuesRef }) => valuesRef !== undefined)
-
-/** The charts of an opened sheet: those the book can hold, and those that go back as the library copies them. */
-export function readCharts(sheet: Sheet, sheetId: string): { charts: Chart[]; kept: LibraryChart[] } {
-  const found = (sheet.charts ?? []).filter(isKept)
-  return {
-    charts: found
-      .filter(combines)
-      .map((chart, index) => readChart(chart, `${sheetId}-chart${index + 1}`, sheetId)),
-    kept: found
-      .filter((chart) => !combines(chart))
-      .map((chart) => cloneChart(chart, { anchor: chart.anchor ?? { from: { row: 0, col: 0 } } }))
+    ...(alt === null ? {} : { alt }),
+    series: series.map(readSeries)
   }
 }

@@ -2,7 +2,7 @@
 import { SetWorksheetColumnCountMutation, SetWorksheetRowCountMutation } from '@univerjs/preset-sheets-core'
 import type { Area } from '../../../shared/cells'
 import { BookFault } from '../book'
-import { sheetColumns, sheetRows } from '../host/a1Notation'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 import type { GridContext } from './context'
 
 export function growSheet(context: GridContext, sheetId: string, area: Area): void {

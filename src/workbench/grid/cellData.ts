@@ -30,7 +30,7 @@ export function typedCell(value: Cell): ICellData {
 }
 
 /** Builds the sparse table of cells that the grid's mutations take. */
-export function matrix(
+export function cellMatrix(
   area: Area,
   cell: (row: number, column: number) => ICellData
 ): IObjectMatrixPrimitiveType<ICellData> {

@@ -7,7 +7,6 @@ import {
   IUniverInstanceService,
   UniverInstanceType,
   type Injector,
-  type IRange,
   type Workbook,
   type Worksheet
 } from '@univerjs/core'
@@ -60,26 +59,8 @@ export function createContext(grid: Grid, extras: Extras): GridContext {
   return Object.assign(context, { writer })
 }
 
-export function toRange(area: Area): IRange {
-  return {
-    startRow: area.row,
-    endRow: area.row + area.rows - 1,
-    startColumn: area.column,
-    endColumn: area.column + area.columns - 1
-  }
-}
-
-export function toArea(range: Readonly<IRange>): Area {
-  return {
-    row: range.startRow,
-    column: range.startColumn,
-    rows: range.endRow - range.startRow + 1,
-    columns: range.endColumn - range.startColumn + 1
-  }
-}
-
 /** The part of an area that lies within the sheet's rows and columns as they are now. */
-export function within(sheet: Worksheet, area: Area): Area {
+export function clippedToSheet(sheet: Worksheet, area: Area): Area {
   const row = Math.min(area.row, sheet.getRowCount())
   const column = Math.min(area.column, sheet.getColumnCount())
   return {

@@ -4,8 +4,8 @@ import { FormulaDataModel, SetRangeValuesMutation } from '@univerjs/preset-sheet
 import type { Area, Cell } from '../../../shared/cells'
 import type { Book } from '../book'
 import { growSheet } from './bounds'
-import { cellValue, matrix, richText, typedCell } from './cellData'
-import { within, type GridContext } from './context'
+import { cellValue, cellMatrix, richText, typedCell } from './cellData'
+import { clippedToSheet, type GridContext } from './context'
 
 type CellPart = Pick<
   Book,
@@ -25,12 +25,12 @@ function usedArea(context: GridContext, sheet: Worksheet, valuesOnly: boolean): 
     const filled = cellValue(cell) !== null || Boolean(cell?.f ?? cell?.si)
     if (filled || (!valuesOnly && cell?.s)) stretch(row, column)
   })
-  for (const [row, cells] of Object.entries(spilled(context, sheet) ?? {}))
+  for (const [row, cells] of Object.entries(spilledCells(context, sheet) ?? {}))
     for (const column of Object.keys(cells ?? {})) stretch(Number(row), Number(column))
   return bottom < 0 ? null : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 }
 }
 
-export function spilled(
+export function spilledCells(
   context: GridContext,
   sheet: Worksheet
 ): Nullable<IObjectMatrixPrimitiveType<Nullable<ICellData>>> {
@@ -45,7 +45,7 @@ export function cellsOf(context: GridContext): CellPart {
     empty: T,
     cell: (row: number, column: number) => T
   ): T[][] => {
-    const inside = within(context.sheet(sheetId), area)
+    const inside = clippedToSheet(context.sheet(sheetId), area)
     return Array.from({ length: area.rows }, (_, row) =>
       Array.from({ length: area.columns }, (__, column) =>
         row < inside.rows && column < inside.columns ? cell(area.row + row, area.column + column) : empty
@@ -62,7 +62,7 @@ export function cellsOf(context: GridContext): CellPart {
     context.writer.put(sheetId, area, cell, values)
   }
   const valueAt = (sheet: Worksheet) => {
-    const spills = spilled(context, sheet)
+    const spills = spilledCells(context, sheet)
     return (row: number, column: number): Cell =>
       cellValue(sheet.getCellRaw(row, column)) ?? cellValue(spills?.[row]?.[column])
   }
@@ -111,10 +111,10 @@ export function cellsOf(context: GridContext): CellPart {
         false
       ),
     clear(sheetId, area) {
-      const inside = within(context.sheet(sheetId), area)
+      const inside = clippedToSheet(context.sheet(sheetId), area)
       if (inside.rows * inside.columns === 0) return
       const nothing = () => ({ v: null, t: null, f: null, si: null, p: null, s: null, custom: null })
-      context.mutate(SetRangeValuesMutation.id, sheetId, { cellValue: matrix(inside, nothing) })
+      context.mutate(SetRangeValuesMutation.id, sheetId, { cellValue: cellMatrix(inside, nothing) })
     }
   }
 }

@@ -11,7 +11,8 @@ import {
   type IFormulaHighlightCell
 } from '@univerjs/preset-sheets-conditional-formatting'
 import { BookFault, type AddedLook, type Book, type ConditionalFormat } from '../book'
-import { toArea, toRange, type GridContext } from './context'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
 import { styleOf } from './gridLooks'
 
 type ConditionalPart = Pick<Book, 'conditionalFormats' | 'addConditionalFormat' | 'changeConditionalFormat'>

@@ -11,7 +11,7 @@ import {
 import type { Area } from '../../../shared/cells'
 import type { Book, CellFormat } from '../book'
 import { growSheet } from './bounds'
-import { within, type GridContext } from './context'
+import { clippedToSheet, type GridContext } from './context'
 import { standardFont, standardSize } from './standardSheet'
 
 type LookPart = Pick<
@@ -93,7 +93,7 @@ export function looksOf(context: GridContext): LookPart {
   function* formats(sheetId: string, area: Area): Iterable<CellFormat> {
     const sheet = context.sheet(sheetId)
     const styles = context.workbook().getStyles()
-    const inside = within(sheet, area)
+    const inside = clippedToSheet(sheet, area)
     for (let row = 0; row < inside.rows; row++)
       for (let column = 0; column < inside.columns; column++)
         yield formatOf(styles.getStyleByCell(sheet.getCellRaw(area.row + row, area.column + column)))
@@ -105,7 +105,7 @@ export function looksOf(context: GridContext): LookPart {
       const style = styleOf(format)
       const whole = area.rows > sheet.getRowCount() || area.columns > sheet.getColumnCount()
       if (!whole) growSheet(context, sheetId, area)
-      const inside = within(sheet, area)
+      const inside = clippedToSheet(sheet, area)
       if (inside.rows * inside.columns === 0) return
       context.writer.put(sheetId, inside, () => ({ s: style }), false)
       if (format.wrap === true) context.writer.fitRows(sheetId, inside)

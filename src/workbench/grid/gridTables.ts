@@ -8,7 +8,8 @@ import {
 } from '@univerjs/preset-sheets-table'
 import { sharedPart } from '../../../shared/cells'
 import { BookFault, type Book, type TableInfo } from '../book'
-import { toArea, toRange, type GridContext } from './context'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
 import type { TableLooks } from './extras'
 import { bandedTheme, plainTheme } from './tableThemes'
 

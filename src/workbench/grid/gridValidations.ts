@@ -15,7 +15,8 @@ import {
 } from '@univerjs/preset-sheets-data-validation'
 import type { Area } from '../../../shared/cells'
 import type { Book, Validation, ValidationTexts } from '../book'
-import { toArea, toRange, type GridContext } from './context'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
 import { extrasOf } from './extras'
 
 type ValidationPart = Pick<Book, 'validations' | 'setValidation'>

@@ -11,8 +11,9 @@ import { FormulaDataModel } from '@univerjs/preset-sheets-core'
 import { AddSheetTableMutation, TableManager } from '@univerjs/preset-sheets-table'
 import type { Book } from '../book'
 import type { BookContents, Spill } from '../files/contents'
-import { spilled } from './gridCells'
-import { toArea, toRange, type GridContext } from './context'
+import { spilledCells } from './gridCells'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
 import { showConditionalFormat } from './gridConditionalFormats'
 import type { Extras } from './extras'
 import type { Grid } from './univer'
@@ -62,7 +63,7 @@ export function dressBook(context: GridContext, book: Book, contents: BookConten
 
 function spillsOf(context: GridContext, sheetId: string): Spill[] {
   const sheet = context.sheet(sheetId)
-  const cells = spilled(context, sheet)
+  const cells = spilledCells(context, sheet)
   const ranges =
     context.injector.get(FormulaDataModel).getArrayFormulaRange()[sheet.getUnitId()]?.[sheetId] ?? {}
   return Object.values(ranges).flatMap((line) =>

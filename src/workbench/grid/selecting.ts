@@ -7,9 +7,10 @@ import {
 } from '@univerjs/preset-sheets-core'
 import type { Area } from '../../../shared/cells'
 import type { Book } from '../book'
-import { sheetColumns, sheetRows } from '../host/a1Notation'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 import { growSheet } from './bounds'
-import { toArea, toRange, type GridContext } from './context'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
 
 type SelectionPart = Pick<Book, 'selection' | 'select'>
 

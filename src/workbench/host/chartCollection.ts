@@ -1,7 +1,7 @@
 /** ChartCollection and Chart of the Excel API, for charts of columns and lines. */
 import type { Area } from '../../../shared/cells'
 import type { Chart, ChartSeries } from '../book'
-import { around } from './a1Notation'
+import { boundingArea } from '../../../shared/a1Notation'
 import { booleanValue, numberValue, oneOf, textValue } from './memberArguments'
 import { chartSeriesCollection, newSeries } from './chartSeries'
 import { chartOf, changeChart, type ChartTarget } from './chartTarget'
@@ -112,7 +112,7 @@ function setPosition(target: ChartTarget, [start, end]: unknown[]): void {
   const { session, sheetId } = target
   const first = rangeArgument(session, sheetId, start).area
   const last = end === undefined || end === null ? first : rangeArgument(session, sheetId, end).area
-  changeChart(target, { area: around(first, last) })
+  changeChart(target, { area: boundingArea(first, last) })
 }
 
 const chartObject = hostType<ChartTarget>({

@@ -1,5 +1,5 @@
 /** Turns what happens in the book into the messages that the client's event handlers wait for. */
-import { areaAddress } from './a1Notation'
+import { areaAddress } from '../../../shared/a1Notation'
 import { eventMessage } from './protocol'
 import { anySheet, isWanted, type Session } from './session'
 

@@ -7,7 +7,7 @@ import { hostType } from './hostObject'
 import { rangeObject } from './range'
 import { rangeArgument } from './rangeTarget'
 import { writable, type SheetTarget } from './session'
-import { sheetColumns, sheetRows } from './a1Notation'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 
 function freeze({ session, sheetId }: SheetTarget, rows: number, columns: number): void {
   writable(session, sheetId).freeze(sheetId, rows, columns)

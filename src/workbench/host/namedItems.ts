@@ -1,6 +1,6 @@
 /** NamedItemCollection and NamedItem of the Excel API, for names of the workbook. */
 import type { NameInfo } from '../book'
-import { absoluteAddress } from './a1Notation'
+import { absoluteAddress } from '../../../shared/a1Notation'
 import { booleanValue, textArgument, textValue } from './memberArguments'
 import { invalidArgument, itemExists, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject } from './hostObject'

@@ -1,6 +1,6 @@
 /** PageLayout of the Excel API with the footers that the documents use. */
 import type { PageLayout, PageMargins } from '../book'
-import { areaAddress, sheetColumns } from './a1Notation'
+import { areaAddress, sheetColumns } from '../../../shared/a1Notation'
 import { booleanValue, numberValue, oneOf, textValue } from './memberArguments'
 import { invalidArgument } from './faults'
 import { hostType } from './hostObject'

@@ -1,8 +1,8 @@
 /** Range of the Excel API. */
 import { type Area, type Cell, sharedPart } from '../../../shared/cells'
-import { areaAddress, around, sheetColumns, sheetRows, wholeSheet } from './a1Notation'
+import { areaAddress, boundingArea, sheetColumns, sheetRows, wholeSheet } from '../../../shared/a1Notation'
 import { numberArgument, oneOf } from './memberArguments'
-import { inward, isCell, isText, mostCells, outward, valueType, withoutGaps } from './cellBlocks'
+import { asWritten, isCell, isText, mostCells, asRead, valueType, withoutGaps } from './cellBlocks'
 import { rangeExtent } from './cellSizes'
 import { conditionalFormatsObject } from './conditionalFormatCollection'
 import { dataValidationObject } from './dataValidation'
@@ -23,14 +23,14 @@ function block<T>(target: RangeTarget, read: (sheetId: string, area: Area) => T)
 
 function setCells(target: RangeTarget, to: unknown): void {
   const book = writable(target.session, target.sheetId)
-  withoutGaps(inward(to, target.area, isCell), target.area, (area, cells: Cell[][]) => {
+  withoutGaps(asWritten(to, target.area, isCell), target.area, (area, cells: Cell[][]) => {
     book.setValues(target.sheetId, area, cells)
   })
 }
 
 function setNumberFormat(target: RangeTarget, to: unknown): void {
   const book = writable(target.session, target.sheetId)
-  withoutGaps(inward(to, target.area, isText), target.area, (area, formats) => {
+  withoutGaps(asWritten(to, target.area, isText), target.area, (area, formats) => {
     book.setNumberFormats(target.sheetId, area, formats)
   })
 }
@@ -112,9 +112,9 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     columnIndex: ({ area }) => area.column,
     rowCount: ({ area }) => area.rows,
     columnCount: ({ area }) => area.columns,
-    values: (target) => block(target, (sheetId, area) => outward(target.session.book.values(sheetId, area))),
+    values: (target) => block(target, (sheetId, area) => asRead(target.session.book.values(sheetId, area))),
     formulas: (target) =>
-      block(target, (sheetId, area) => outward(target.session.book.formulas(sheetId, area))),
+      block(target, (sheetId, area) => asRead(target.session.book.formulas(sheetId, area))),
     text: (target) => block(target, (sheetId, area) => target.session.book.texts(sheetId, area)),
     valueTypes: (target) =>
       block(target, (sheetId, area) =>
@@ -160,7 +160,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     getBoundingRect: (target, args) =>
       rangeObject({
         ...target,
-        area: around(target.area, rangeArgument(target.session, target.sheetId, args[0]).area)
+        area: boundingArea(target.area, rangeArgument(target.session, target.sheetId, args[0]).area)
       }),
     getEntireColumn: (target) =>
       rangeObject({ ...target, area: { ...target.area, row: 0, rows: sheetRows } }),

@@ -1,5 +1,5 @@
 /** RangeAreas of the Excel API: several rectangles of one sheet. */
-import { sheetColumns, sheetRows } from './a1Notation'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 import { numberArgument } from './memberArguments'
 import { itemNotFound } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'

@@ -1,6 +1,6 @@
 /** One rectangle of cells of one sheet, and how arguments name it: by an object, an address or a defined name. */
 import type { Area } from '../../../shared/cells'
-import { fullAddress, parseAddress, withinSheet } from './a1Notation'
+import { fullAddress, parseAddress, withinSheet } from '../../../shared/a1Notation'
 import { isHostObject } from './memberArguments'
 import { invalidArgument } from './faults'
 import { sheetOf, type Session, type SheetTarget } from './session'

@@ -16,7 +16,7 @@ import { sheetOf, writable, writableStructure, type SheetTarget } from './sessio
 import { shapesObject } from './shapeCollection'
 import { tablesObject } from './tableCollection'
 import { usedWithin } from './usedRange'
-import { wholeSheet } from './a1Notation'
+import { wholeSheet } from '../../../shared/a1Notation'
 
 function rename({ session, sheetId }: SheetTarget, to: unknown): void {
   const name = textValue(to, 'The name')

@@ -1,7 +1,7 @@
 /** The looks of one sheet's cells, kept as layers in the order in which they were laid: a whole column costs one. */
 import { type Area, sharedPart } from '../../../shared/cells'
 import type { CellFormat } from '../book'
-import { sheetColumns, sheetRows } from '../host/a1Notation'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 
 /** Excel's look of a new cell, from memory. */
 const plain: CellFormat = {

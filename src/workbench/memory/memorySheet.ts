@@ -1,7 +1,7 @@
 /** One sheet in memory: cells, looks, sizes and the rest that the add-in sets. */
 import { type Area, sharedPart } from '../../../shared/cells'
 import type { Chart, ConditionalFormat, PageLayout, Picture, Validation } from '../book'
-import { around } from '../host/a1Notation'
+import { boundingArea } from '../../../shared/a1Notation'
 import { plainPage } from '../plainPage'
 import { FormatLayers } from './formatLayers'
 import { SparseCells, type Calculate } from './sparseCells'
@@ -38,7 +38,7 @@ export class MemorySheet {
   usedArea(valuesOnly: boolean): Area | null {
     let used: Area | null = null
     const stretch = (area: Area) => {
-      used = used ? around(used, area) : area
+      used = used ? boundingArea(used, area) : area
     }
     for (const { row, column } of this.cells.places(!valuesOnly))
       stretch({ row, column, rows: 1, columns: 1 })

@@ -1,5 +1,5 @@
 /** Addresses in A1 notation, read and written as the Excel API does. Rows and columns count from 0. */
-import { type Area, columnLetters, sheetPrefix } from '../../../shared/cells'
+import { type Area, columnLetters, sheetPrefix } from './cells'
 
 /** The size of an Excel worksheet. */
 export const sheetRows = 1_048_576
@@ -75,7 +75,7 @@ function span(one: number | null, other: number | null, limit: number) {
 }
 
 /** The smallest area that holds both. */
-export function around(one: Area, other: Area): Area {
+export function boundingArea(one: Area, other: Area): Area {
   const row = Math.min(one.row, other.row)
   const column = Math.min(one.column, other.column)
   return {

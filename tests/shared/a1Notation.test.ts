@@ -1,12 +1,6 @@
 /** Addresses in A1 notation. */
 import { sharedPart } from '../../shared/cells'
-import {
-  absoluteAddress,
-  areaAddress,
-  parseAddress,
-  sheetColumns,
-  sheetRows
-} from '../../src/workbench/host/a1Notation'
+import { absoluteAddress, areaAddress, parseAddress, sheetColumns, sheetRows } from '../../shared/a1Notation'
 
 test.each([
   ['B2', { row: 1, column: 1, rows: 1, columns: 1 }],

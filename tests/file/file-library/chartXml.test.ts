@@ -1,8 +1,8 @@
 /** The chart parts of an .xlsx: the order of their elements, their cells and their stored values. */
 import { JSDOM } from 'jsdom'
-import { chartMarks } from '../../src/sheets/chartMarks'
-import type { SheetChart } from '../../src/sheets/sheet'
-import { chartXml, type FileChart } from '../../src/file/chartXml'
+import { chartMarks } from '../../../src/sheets/chartMarks'
+import type { SheetChart } from '../../../src/sheets/sheet'
+import { chartXml, type FileChart } from '../../../src/file/file-library/chartXml'
 
 const cells: (string | number | null)[][] = [
   ['T01', 0.2, 0.25, 0.8],

@@ -2,13 +2,13 @@
  * A chart of columns and lines as its part of an .xlsx (DrawingML charts, ECMA-376 part 1, 21.2, whose order of elements
  * a reader insists on). It is our own since the file library writes one kind of chart at a time and no stored values.
  */
-import { absoluteArea, type Area, sheetPrefix } from '../../shared/cells'
-import { chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
-import { markup } from '../drawing/paint/toSvg'
-import { palette } from '../sheets/palette'
-import type { ChartSeries } from '../sheets/sheet'
+import { absoluteArea, type Area, sheetPrefix } from '../../../shared/cells'
+import { chartSizes, needsLegend, type ChartMark } from '../../sheets/chartMarks'
+import { markup } from '../../drawing/paint/toSvg'
+import { palette } from '../../sheets/palette'
+import type { ChartSeries } from '../../sheets/sheet'
 import { axisIds, labelAxis, valueAxis } from './chartAxes'
-import { node, solid, title, unitsAPoint, value, type Node } from './chartNodes'
+import { element, solidFill, titleElement, unitsAPoint, valueElement, type Node } from './chartNodes'
 
 export interface FileSeries extends ChartSeries {
   /** The cells that label the points. */
@@ -52,51 +52,61 @@ function cellsOf({ cellAt }: FileChart, area: Area): (string | number | null)[] 
 /** The values that stood in the cells when the file was written. */
 function stored(cells: readonly (string | number | null)[]): Node[] {
   const points = cells.flatMap((cell, idx) =>
-    cell === null || cell === '' ? [] : [node('c:pt', { idx }, node('c:v', {}, String(cell)))]
+    cell === null || cell === '' ? [] : [element('c:pt', { idx }, element('c:v', {}, String(cell)))]
   )
-  return [value('c:ptCount', cells.length), ...points]
+  return [valueElement('c:ptCount', cells.length), ...points]
 }
 
 function labelsOf(chart: FileChart, area: Area): Node {
   const texts = cellsOf(chart, area)
-  const place = node('c:f', {}, absoluteRange(chart.sheet, area))
-  return node('c:cat', {}, node('c:strRef', {}, place, node('c:strCache', {}, ...stored(texts))))
+  const place = element('c:f', {}, absoluteRange(chart.sheet, area))
+  return element('c:cat', {}, element('c:strRef', {}, place, element('c:strCache', {}, ...stored(texts))))
 }
 
 function valuesOf(chart: FileChart, area: Area): Node {
   const numbers = cellsOf(chart, area).map((cell) => (typeof cell === 'number' ? cell : null))
-  const place = node('c:f', {}, absoluteRange(chart.sheet, area))
-  const format = node('c:formatCode', {}, chart.valueFormat)
-  return node('c:val', {}, node('c:numRef', {}, place, node('c:numCache', {}, format, ...stored(numbers))))
+  const place = element('c:f', {}, absoluteRange(chart.sheet, area))
+  const format = element('c:formatCode', {}, chart.valueFormat)
+  return element(
+    'c:val',
+    {},
+    element('c:numRef', {}, place, element('c:numCache', {}, format, ...stored(numbers)))
+  )
 }
 
 function line(color: string, drawn: ChartSeries['drawn']): Node {
   const w = Math.round((drawn === 'points' ? undrawnWidth : chartSizes.line) * unitsAPoint)
-  if (drawn === 'points') return node('a:ln', { w }, node('a:noFill', {}))
-  const dash = drawn === 'dashed-line' ? [value('a:prstDash', 'dash')] : []
-  return node('a:ln', { w, cap: 'rnd' }, solid(color), ...dash, node('a:round', {}))
+  if (drawn === 'points') return element('a:ln', { w }, element('a:noFill', {}))
+  const dash = drawn === 'dashed-line' ? [valueElement('a:prstDash', 'dash')] : []
+  return element('a:ln', { w, cap: 'rnd' }, solidFill(color), ...dash, element('a:round', {}))
 }
 
 function markOf(shape: ChartMark, color: string): Node {
-  const look = node('c:spPr', {}, solid(color), node('a:ln', { w: 9525 }, solid(color)))
-  return node('c:marker', {}, value('c:symbol', shape), value('c:size', chartSizes.mark), look)
+  const look = element('c:spPr', {}, solidFill(color), element('a:ln', { w: 9525 }, solidFill(color)))
+  return element(
+    'c:marker',
+    {},
+    valueElement('c:symbol', shape),
+    valueElement('c:size', chartSizes.mark),
+    look
+  )
 }
 
 function seriesOf(chart: FileChart, series: FileSeries, index: number): Node {
   const { name, drawn, color, values, labels, mark } = series
   const columns = drawn === 'columns'
-  return node(
+  return element(
     'c:ser',
     {},
-    value('c:idx', index),
-    value('c:order', index),
-    node('c:tx', {}, node('c:v', {}, name)),
-    node('c:spPr', {}, solid(color), ...(columns ? [] : [line(color, drawn)])),
-    ...(columns ? [value('c:invertIfNegative', 0)] : []),
+    valueElement('c:idx', index),
+    valueElement('c:order', index),
+    element('c:tx', {}, element('c:v', {}, name)),
+    element('c:spPr', {}, solidFill(color), ...(columns ? [] : [line(color, drawn)])),
+    ...(columns ? [valueElement('c:invertIfNegative', 0)] : []),
     ...(mark === null ? [] : [markOf(mark, color)]),
     ...(labels === null ? [] : [labelsOf(chart, labels)]),
     valuesOf(chart, values),
-    ...(columns ? [] : [value('c:smooth', 0)])
+    ...(columns ? [] : [valueElement('c:smooth', 0)])
   )
 }
 
@@ -111,26 +121,26 @@ function plots(chart: FileChart): Node[] {
   const found: Node[] = []
   if (bars.length > 0)
     found.push(
-      node(
+      element(
         'c:barChart',
         {},
-        value('c:barDir', 'col'),
-        value('c:grouping', 'clustered'),
-        value('c:varyColors', 0),
+        valueElement('c:barDir', 'col'),
+        valueElement('c:grouping', 'clustered'),
+        valueElement('c:varyColors', 0),
         ...bars,
-        value('c:gapWidth', chartSizes.gap),
+        valueElement('c:gapWidth', chartSizes.gap),
         ...axisIds
       )
     )
   if (lines.length > 0)
     found.push(
-      node(
+      element(
         'c:lineChart',
         {},
-        value('c:grouping', 'standard'),
-        value('c:varyColors', 0),
+        valueElement('c:grouping', 'standard'),
+        valueElement('c:varyColors', 0),
         ...lines,
-        value('c:marker', 1),
+        valueElement('c:marker', 1),
         ...axisIds
       )
     )
@@ -138,29 +148,34 @@ function plots(chart: FileChart): Node[] {
 }
 
 function textLook(): Node {
-  const paragraph = node(
+  const paragraph = element(
     'a:p',
     {},
-    node('a:pPr', {}, node('a:defRPr', { sz: chartSizes.text * 100 })),
-    node('a:endParaRPr', { lang: 'en-US' })
+    element('a:pPr', {}, element('a:defRPr', { sz: chartSizes.text * 100 })),
+    element('a:endParaRPr', { lang: 'en-US' })
   )
-  return node('c:txPr', {}, node('a:bodyPr', {}), node('a:lstStyle', {}), paragraph)
+  return element('c:txPr', {}, element('a:bodyPr', {}), element('a:lstStyle', {}), paragraph)
 }
 
 export function chartXml(chart: FileChart): string {
-  const body = node(
+  const body = element(
     'c:chart',
     {},
-    title(chart.title, chartSizes.title, true),
-    value('c:autoTitleDeleted', 0),
-    node('c:plotArea', {}, node('c:layout', {}), ...plots(chart), labelAxis(), valueAxis(chart)),
+    titleElement(chart.title, chartSizes.title, true),
+    valueElement('c:autoTitleDeleted', 0),
+    element('c:plotArea', {}, element('c:layout', {}), ...plots(chart), labelAxis(), valueAxis(chart)),
     ...(needsLegend(chart.series)
-      ? [node('c:legend', {}, value('c:legendPos', 'b'), value('c:overlay', 0))]
+      ? [element('c:legend', {}, valueElement('c:legendPos', 'b'), valueElement('c:overlay', 0))]
       : []),
-    value('c:plotVisOnly', 1),
-    value('c:dispBlanksAs', 'gap')
+    valueElement('c:plotVisOnly', 1),
+    valueElement('c:dispBlanksAs', 'gap')
   )
-  const ground = node('c:spPr', {}, solid('#ffffff'), node('a:ln', { w: 9525 }, solid(palette.rule)))
-  const space = node('c:chartSpace', spaces, value('c:roundedCorners', 0), body, ground, textLook())
+  const ground = element(
+    'c:spPr',
+    {},
+    solidFill('#ffffff'),
+    element('a:ln', { w: 9525 }, solidFill(palette.rule))
+  )
+  const space = element('c:chartSpace', spaces, valueElement('c:roundedCorners', 0), body, ground, textLook())
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${markup(space)}`
 }

@@ -1,18 +1,15 @@
-import type { SheetChart as LibraryChart, WriteOptions } from 'hucre'
-import { writeXlsx } from 'hucre/xlsx'
+/**
+ * Charts of columns and lines in an .xlsx. The library writes one kind of chart at a time and no stored values: it makes
+ * the room for a chart, which places and names it, and the room is filled after the file is packed.
+ */
+import type { SheetChart as LibraryChart } from 'hucre'
 import JSZip from 'jszip'
 import { absoluteRange, chartXml, type FileChart } from './chartXml'
+import type { BookSheet } from './fileBook'
 
-/** A chart that the library makes room for, and what is put into that room. */
-interface DrawnChart extends LibraryChart {
-  drawn: FileChart
-}
-
-/** A chart as the library takes it, which places and names it; its contents are ours. */
-export function drawnChart(chart: FileChart): LibraryChart {
-  const { area, title, alt, series, sheet } = chart
-  const drawn: DrawnChart = {
-    drawn: chart,
+/** A chart as the library takes it: its place, its words and its cells; what it looks like is ours. */
+export function roomFor({ area, title, alt, series, sheet }: FileChart): LibraryChart {
+  return {
     type: series.some((each) => each.drawn === 'columns') ? 'column' : 'line',
     title,
     altText: alt,
@@ -22,10 +19,7 @@ export function drawnChart(chart: FileChart): LibraryChart {
     },
     series: series.map(({ name, values }) => ({ name, values: absoluteRange(sheet, values) }))
   }
-  return drawn
 }
-
-const isDrawn = (chart: LibraryChart): chart is DrawnChart => 'drawn' in chart
 
 /** The file with these parts in place of its own of the same names; the others stay packed as they are. */
 async function withParts(file: Uint8Array, parts: ReadonlyMap<string, string>): Promise<Uint8Array> {
@@ -40,14 +34,16 @@ async function withParts(file: Uint8Array, parts: ReadonlyMap<string, string>): 
   return zip.generateAsync({ type: 'uint8array', compression: 'DEFLATE' })
 }
 
-/** An .xlsx as the library writes it, with the charts that combine columns and lines as we write them. */
-export async function writeWithCharts(options: WriteOptions): Promise<Uint8Array> {
-  const file = await writeXlsx(options)
-  // The library numbers the charts of a workbook from 1, sheet by sheet.
-  const charts = options.sheets.flatMap((sheet) => sheet.charts ?? [])
+/** The packed file with every room filled. */
+export async function fillRooms(file: Uint8Array, sheets: readonly BookSheet[]): Promise<Uint8Array> {
+  // The library numbers the charts of a workbook from 1, sheet by sheet; those kept of a sheet come before ours.
+  const charts = sheets.flatMap(({ kept, charts = [] }) => [
+    ...(kept?.charts ?? []).map(() => null),
+    ...charts
+  ])
   const parts = new Map<string, string>()
   charts.forEach((chart, index) => {
-    if (isDrawn(chart)) parts.set(`xl/charts/chart${String(index + 1)}.xml`, chartXml(chart.drawn))
+    if (chart !== null) parts.set(`xl/charts/chart${String(index + 1)}.xml`, chartXml(chart))
   })
   return parts.size === 0 ? file : withParts(file, parts)
 }
