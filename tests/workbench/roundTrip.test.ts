@@ -286,6 +286,16 @@ describe('opening files', () => {
     expect(opened.contents.sheets[0]?.freeze).toMatchObject({ ySplit: 1 })
   })
 
+  test('a text that a file would read as a letter by its number stays as it was typed', async () => {
+    const saved = await saveFile(plainContents('A.xlsx', 'A', [['_x0041_', 'plot_x4']]))
+    const opened = await openFile('A.xlsx', saved)
+    if (isRefusal(opened)) throw new Error(opened.sentence)
+    expect(opened.contents.sheets[0]?.cellData?.[0]).toMatchObject({
+      0: { v: '_x0041_' },
+      1: { v: 'plot_x4' }
+    })
+  })
+
   test('a .csv becomes one sheet named after it, its first row frozen', async () => {
     const opened = await openFile('oaks.csv', bytes('Tree,Limb dia (in)\nT1,4.5\n'))
     if (isRefusal(opened)) throw new Error(opened.sentence)
