@@ -1,5 +1,4 @@
-import type { Cell } from '../../shared/cells'
-import type { Area } from './surroundingBlock'
+import type { Area, Cell } from '../../shared/cells'
 
 /** Cells a request asks for at first. Excel on the web answers with at most 5 MB. */
 const cellsAtOnce = 20_000

@@ -1,5 +1,6 @@
+import type { Area } from '../../shared/cells'
 import { chartMarks, chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
-import type { Area, ChartSeries, SheetChart, SheetDescription } from '../sheets/sheet'
+import type { ChartSeries, SheetChart, SheetDescription } from '../sheets/sheet'
 
 const marks = { circle: 'Circle', square: 'Square', diamond: 'Diamond', triangle: 'Triangle' } as const
 const lines = { line: 'Continuous', 'dashed-line': 'Dash', points: 'None' } as const

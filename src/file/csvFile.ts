@@ -1,13 +1,13 @@
-import { detectDelimiter, parseCsv, stripBom } from 'hucre/csv'
 import type { Cell } from '../../shared/cells'
 import { readDecimal, styleOf, type NumberStyle } from '../../shared/numbers'
+import { separatorOf, textRows, withoutMark } from './file-library/separatedValues'
 
 /** The text of a file: UTF-8 or UTF-16 by its mark, else UTF-8, else Windows-1252 as older spreadsheets save it. */
 export function decodeText(bytes: Uint8Array): string {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return stripBom(new TextDecoder('utf-16le').decode(bytes))
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return stripBom(new TextDecoder('utf-16be').decode(bytes))
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return withoutMark(new TextDecoder('utf-16le').decode(bytes))
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return withoutMark(new TextDecoder('utf-16be').decode(bytes))
   try {
-    return stripBom(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
+    return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
   } catch {
     return new TextDecoder('windows-1252').decode(bytes)
   }
@@ -33,8 +33,8 @@ function cellOf(text: string, style: NumberStyle, delimiter: string): Cell {
  */
 export function readCsv(text: string): Cell[][] {
   const header = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? ''
-  const delimiter = detectDelimiter(header)
-  const rows = parseCsv(text, { delimiter }).map((row) => row.map((cell) => String(cell ?? '').trim()))
+  const delimiter = separatorOf(header)
+  const rows = textRows(text, delimiter)
   const ofFile = styleOf(rows.flat().filter((cell) => fraction.test(cell)))
   const styles = (rows[0] ?? []).map((_header, column) => styleOf(rows.map((row) => row[column])) ?? ofFile)
   return rows.map((row) => row.map((cell, column) => cellOf(cell, styles[column] ?? ofFile, delimiter)))

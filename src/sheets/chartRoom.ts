@@ -1,6 +1,7 @@
+import type { Area } from '../../shared/cells'
 import type { SheetDraft } from './draft'
 import { pageBreaks, pageRoom, pointsBetween, standardRow } from './pageBreaks'
-import type { Area, PageSetup } from './sheet'
+import type { PageSetup } from './sheet'
 
 /** Empty rows for a chart of so many points in height; gives the first of them and how many. */
 export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' | 'rows'> {

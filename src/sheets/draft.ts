@@ -1,6 +1,7 @@
+import type { Area } from '../../shared/cells'
 import { readSerial } from '../../shared/dates'
 import { looks } from './palette'
-import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
+import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'
 
 /** A column of a table: its header, its look and whether long text wraps. */

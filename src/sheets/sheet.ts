@@ -2,6 +2,7 @@
  * A sheet as a value: what it says and how it looks, with no spreadsheet in sight. `src/excel` applies it through
  * Office.js and `src/file` writes it to an .xlsx; both must come out the same.
  */
+import type { Area } from '../../shared/cells'
 import type { Drawing } from '../drawing/shapes'
 import type { DocumentKind } from './documentBook'
 
@@ -25,14 +26,6 @@ export interface Formula {
 
 export function isFormula(content: Content | undefined): content is Formula {
   return typeof content === 'object' && content !== null && 'formula' in content
-}
-
-/** A rectangle within the sheet, from 0. */
-export interface Area {
-  row: number
-  column: number
-  rows: number
-  columns: number
 }
 
 /** Named looks, so that both writers and the print stay of one mind. */

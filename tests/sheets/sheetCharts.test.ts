@@ -4,19 +4,13 @@ import { ratioCourses } from '../../src/plan/outlook'
 import { planInventory } from '../../src/plan/planInventory'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRatesIn } from '../../src/price/rates'
-import type { Cell } from '../../shared/cells'
+import type { Area, Cell } from '../../shared/cells'
 import { readInventory } from '../../src/inventory/readInventory'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import { mostCharted } from '../../src/sheets/cut-plan/cutPlanCharts'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import { foremostLimb } from '../../src/drawing/charts/ratioCourse'
-import {
-  isFormula,
-  type Area,
-  type Content,
-  type SheetChart,
-  type SheetDescription
-} from '../../src/sheets/sheet'
+import { isFormula, type Content, type SheetChart, type SheetDescription } from '../../src/sheets/sheet'
 import { madeInventory } from '../../bench/madeInventory'
 import { metricRows, planOf, samplePlan } from './samplePlan'
 

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer, request, type Server } from 'node:http'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { readOptions, workbenchPort } from '../../src/workbench/server/commandLine'
+import { readOptions, workbenchPort } from '../../src/workbench/server/serverArguments'
 import { serveFolders } from '../../src/workbench/server/folders'
 import { listen, StartFault } from '../../src/workbench/server/ports'
 

@@ -1,8 +1,9 @@
+import type { Area } from '../../../shared/cells'
 import { defaultRules } from '../../../shared/rules'
 import type { Plan, TreePlan, Visit } from '../../plan/plan'
 import { foremostLimb, ratioCourse, type RatioCourse } from '../../drawing/charts/ratioCourse'
 import { palette } from '../palette'
-import type { Area, Content, SheetChart } from '../sheet'
+import type { Content, SheetChart } from '../sheet'
 
 /** One row of the figures: a year, what comes off in it, and how thick the limb is then, as planned and left alone. */
 export interface CourseRow {

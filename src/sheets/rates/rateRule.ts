@@ -1,7 +1,8 @@
+import type { Area } from '../../../shared/cells'
 import { allowedRange } from '../../price/readRate'
 import type { RateEntry } from '../../price/rateEntry'
 import { rateKinds } from '../../price/rateKinds'
-import type { Area, CellRule, Content } from '../sheet'
+import type { CellRule, Content } from '../sheet'
 
 /** What stands in the cell of a rate. */
 export function rateContent({ kind }: RateEntry, value: string): Content {

@@ -1,6 +1,6 @@
 /** ChartSeriesCollection and ChartSeries of the Excel API. */
 import type { ChartSeries } from '../book'
-import { numberArgument, numberValue, oneOf, textArgument, textValue } from './arguments'
+import { numberArgument, numberValue, oneOf, textArgument, textValue } from './memberArguments'
 import { changeChart, chartOf, type ChartTarget } from './chartTarget'
 import { colorValue } from './colors'
 import { itemNotFound } from './faults'

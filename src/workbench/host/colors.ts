@@ -1,5 +1,5 @@
 /** Colours as the Excel API takes and gives them: #RRGGBB, and a few of the names of the web. */
-import { textValue } from './arguments'
+import { textValue } from './memberArguments'
 import { invalidArgument } from './faults'
 
 /** Source: CSS Color Module Level 4 (W3C), section 6.1, named colors; from memory. */

@@ -1,6 +1,7 @@
 /** The looks of one sheet's cells, kept as layers in the order in which they were laid: a whole column costs one. */
-import type { Area, CellFormat } from '../book'
-import { intersection, sheetColumns, sheetRows } from '../host/addresses'
+import { type Area, sharedPart } from '../../../shared/cells'
+import type { CellFormat } from '../book'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 
 /** Excel's look of a new cell, from memory. */
 const plain: CellFormat = {
@@ -36,7 +37,7 @@ export class FormatLayers {
 
   /** The look that all cells share; null in each property in which they differ. */
   read(area: Area): CellFormat {
-    const touching = this.layers.filter((layer) => intersection(layer.area, area) !== null)
+    const touching = this.layers.filter((layer) => sharedPart(layer.area, area) !== null)
     const [first = plain, ...others] = distinctCells(area, touching).map((cell) => look(cell, touching))
     const differing = (Object.keys(plain) as (keyof CellFormat)[]).filter((property) =>
       others.some((other) => other[property] !== first[property])
@@ -52,7 +53,7 @@ export class FormatLayers {
 }
 
 function look(cell: Area, layers: Layer[]): CellFormat {
-  const covering = layers.filter((layer) => intersection(layer.area, cell) !== null)
+  const covering = layers.filter((layer) => sharedPart(layer.area, cell) !== null)
   return Object.assign({}, plain, ...covering.map(({ format }) => format)) as CellFormat
 }
 

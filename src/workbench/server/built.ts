@@ -18,7 +18,7 @@ import { join } from 'node:path'
 import { build } from 'esbuild'
 import { buildAddin } from '../../../tools/build'
 
-export const root = join(__dirname, '../../..')
+export const projectRoot = join(__dirname, '../../..')
 
 const sources = [
   'shared',
@@ -36,13 +36,13 @@ function addFiles(hash: ReturnType<typeof createHash>, path: string): void {
   try {
     for (const name of readdirSync(path).sort()) addFiles(hash, join(path, name))
   } catch {
-    hash.update(path.slice(root.length)).update(readFileSync(path))
+    hash.update(path.slice(projectRoot.length)).update(readFileSync(path))
   }
 }
 
 function keyOf(kind: string, variant: string): string {
   const hash = createHash('sha256').update(variant)
-  for (const source of sources) addFiles(hash, join(root, source))
+  for (const source of sources) addFiles(hash, join(projectRoot, source))
   return `${kind}-${hash.digest('hex').slice(0, 16)}`
 }
 
@@ -64,7 +64,7 @@ function clearOlder(home: string, kind: string): void {
 
 /** The folder for this state of the sources, made by `make` where it is not there yet. */
 async function once(kind: string, variant: string, make: (folder: string) => Promise<void>): Promise<string> {
-  const home = join(root, 'build')
+  const home = join(projectRoot, 'build')
   const key = keyOf(kind, variant)
   const folder = join(home, key)
   if (existsSync(folder)) {
@@ -94,7 +94,7 @@ async function buildPage(folder: string): Promise<void> {
     logLevel: 'error',
     define: { 'process.env.NODE_ENV': '"production"' }
   } as const
-  const page = join(root, 'src/workbench/page')
+  const page = join(projectRoot, 'src/workbench/page')
   await build({
     ...common,
     entryPoints: { page: join(page, 'main.ts'), look: join(page, 'page.css') },
@@ -102,7 +102,7 @@ async function buildPage(folder: string): Promise<void> {
     format: 'esm',
     splitting: true
   })
-  const bridge = join(root, 'src/workbench/host/bridge.ts')
+  const bridge = join(projectRoot, 'src/workbench/host/bridge.ts')
   await build({ ...common, entryPoints: { bridge }, outdir: folder, format: 'iife' })
 }
 
