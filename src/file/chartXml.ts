@@ -5,7 +5,7 @@
 import { absoluteArea, sheetPrefix } from '../../shared/cells'
 import { chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
 import { markup } from '../drawing/paint/toSvg'
-import { palette } from '../sheets/palette'
+import { palette } from '../../shared/palette'
 import type { Area, ChartSeries } from '../sheets/sheet'
 import { axisIds, labelAxis, valueAxis } from './chartAxes'
 import { node, solid, title, unitsAPoint, value, type Node } from './chartNodes'

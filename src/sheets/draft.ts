@@ -1,5 +1,5 @@
 import { readSerial } from '../../shared/serialDate'
-import { looks } from './palette'
+import { looks } from './looks'
 import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'
 

@@ -1,7 +1,7 @@
 import type { Box } from '../paper'
 import { placeBoxes, type Wanted } from './placeBoxes'
 import type { Scene, SceneLimb } from '../scene'
-import type { LookName } from '../looks'
+import type { LookName } from '../drawnLooks'
 import type { Point, Shape } from '../shapes'
 import { shortened, textWidth } from './textSize'
 

@@ -1,7 +1,7 @@
 import { defaultRules } from '../../../shared/rules'
 import type { Plan, TreePlan, Visit } from '../../plan/plan'
 import { foremostLimb, ratioCourse, type RatioCourse } from '../../drawing/charts/ratioCourse'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { Area, Content, SheetChart } from '../sheet'
 
 /** One row of the figures: a year, what comes off in it, and how thick the limb is then, as planned and left alone. */

@@ -2,7 +2,7 @@ import { showHeight, type UnitSystem } from '../../../shared/units'
 import type { Cut, Visit } from '../../plan/plan'
 import { numberedCuts } from '../../drawing/form/limbsAtVisit'
 import type { Content } from '../sheet'
-import { foldText } from '../wrapping'
+import { foldText } from '../../../shared/folding'
 
 /** Cuts listed below a drawing at most; a tree with more is an exception, and its cut plan has them all. */
 const mostListed = 12

@@ -7,10 +7,10 @@ import { drawBeforeAfter, notesRoom, widthOfEach } from '../../drawing/beforeAft
 import { onPaperOf, prospect, type Prospect } from '../../drawing/prospect'
 import { visitsIn, type ChosenOffer } from '../offered'
 import { columnPoints, pageRoom, pointsBetween, standardRow } from '../pageBreaks'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import type { PrintedDraft } from '../printedDraft'
 import type { Content, PageSetup, SheetChart, SheetPicture } from '../sheet'
-import { foldText } from '../wrapping'
+import { foldText } from '../../../shared/folding'
 
 /** Trees drawn at most: each takes a page and the time to paint its picture. */
 export const mostDrawn = 60

@@ -4,7 +4,8 @@ import type { TreePlan } from '../../plan/plan'
 import { chartRows } from '../chartRoom'
 import type { SheetDraft } from '../draft'
 import { foremostLimb } from '../../drawing/charts/ratioCourse'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import type { Content, SheetChart } from '../sheet'
 
 /** Trees in the charts; more would not be told apart. */

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../../shared/cells'
 import type { SheetDraft } from '../draft'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { ConditionalLook } from '../sheet'
 
 /** Columns of the table of cuts, from 0. */

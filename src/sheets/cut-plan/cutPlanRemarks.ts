@@ -5,9 +5,10 @@ import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
 import type { Rules } from '../../../shared/rules'
 import type { SheetDraft } from '../draft'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import type { Content } from '../sheet'
-import { fits, foldText } from '../wrapping'
+import { foldText } from '../../../shared/folding'
+import { fits } from '../wrapping'
 
 /** A sentence starts in the one column and its remedy in the other; both run to the right over empty cells. */
 const sentenceColumn = 2

@@ -5,7 +5,8 @@ import { at, cell, down, type EstimateColumn } from './estimateColumns'
 import { formulaRow } from './estimateTotals'
 import { moneyFormat, showMoney } from '../moneyFormat'
 import { isBudget, offerName, type ChosenOffer } from '../offered'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import type { Content, NamedCells } from '../sheet'
 
 /** What stands in the last column of a line that is offered, and beside the choice that is made. */

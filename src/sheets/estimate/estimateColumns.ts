@@ -4,7 +4,7 @@ import { columnLetters } from '../../../shared/cells'
 import { systems } from '../../../shared/units'
 import type { TableColumn } from '../draft'
 import { moneyFormat } from '../moneyFormat'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { Content } from '../sheet'
 
 /** Where the columns of the estimate's table stand, from 0. */

@@ -1,6 +1,6 @@
 import { cellAddress } from '../../../shared/cells'
 import { at, cell } from './estimateColumns'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { ConditionalLook, NamedCells } from '../sheet'
 
 /** Says in words what italics mean among the prices. */

@@ -15,7 +15,7 @@ import { addYears, workingOf } from './estimateYears'
 import { moneyFormat } from '../moneyFormat'
 import { offerName, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { counted } from '../sentences'
 import type { CellRule, Content, NamedCells, PageSetup, SheetDescription } from '../sheet'
 

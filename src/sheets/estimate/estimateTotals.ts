@@ -2,7 +2,7 @@ import type { Estimate, EstimateLine } from '../../price/estimate'
 import type { SheetDraft } from '../draft'
 import { at, cell, down, type EstimateColumn } from './estimateColumns'
 import { moneyFormat } from '../moneyFormat'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import type { Content, Format } from '../sheet'
 
 export { moneyFormat } from '../moneyFormat'

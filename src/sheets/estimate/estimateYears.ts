@@ -2,7 +2,8 @@ import type { Estimate } from '../../price/estimate'
 import type { SheetDraft } from '../draft'
 import { at, cell, down, orderKey, type EstimateColumn, type Working } from './estimateColumns'
 import { moneyFormat } from '../moneyFormat'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import type { Content, NamedCells } from '../sheet'
 
 /** Higher than any order key: nothing is left to give out. */
