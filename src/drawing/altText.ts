@@ -1,4 +1,5 @@
-import { showDiameter, showHeight, type UnitSystem } from '../../shared/units'
+import type { UnitSystem } from '../../shared/units'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
 import type { TreePlan, Visit } from '../plan/plan'
 import { captionOf, cutLines } from './cutLines'
 import { doseWords } from './doseBar'

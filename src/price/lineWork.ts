@@ -1,3 +1,4 @@
+import { counted } from '../../shared/words/counts'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
@@ -40,8 +41,7 @@ export function workOfVisit(tree: TreePlan, visit: Visit, rates: Rates): LineWor
   const weight = Math.round(kilograms / kilogramsPer(rates))
   const brush = weight / rates.brushPerMinute
   const minutes = { setUp: rates.setUpMinutes[access], cutting, brush }
-  const counted = `${visit.cuts.length} ${visit.cuts.length === 1 ? 'cut' : 'cuts'}`
-  const basis = `${counted} by size and height, access ${access}`
+  const basis = `${counted(visit.cuts.length, 'cut')} by size and height, access ${access}`
   return lineOf(
     tree,
     { visit: visit.visit, year: visit.year, cuts: visit.cuts.length, minutes, relief, basis },

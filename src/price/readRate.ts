@@ -1,3 +1,4 @@
+import { quantity } from '../../shared/words/figures'
 import { isBlank, quoted, type Cell } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { rateEntry, type RateEntry, type RateName } from './rateBook'
@@ -37,7 +38,7 @@ export function allowedRange({ kind, low, high, choices }: RateEntry): string {
   if (kind === 'choice') return choices.join(' or ')
   if (kind === 'code') return 'three letters'
   if (kind === 'share') return `${String(low * 100)} % to ${String(high * 100)} %`
-  const range = `${String(low)} to ${high.toLocaleString('en-US')}`
+  const range = `${String(low)} to ${quantity(high)}`
   return kind === 'whole' ? `a whole number, ${range}` : range
 }
 

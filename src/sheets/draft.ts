@@ -1,4 +1,5 @@
 import { readSerial } from '../../shared/serialDate'
+import { cellFormats } from './cellFormats'
 import { looks } from './looks'
 import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'
@@ -109,7 +110,7 @@ export class SheetDraft {
   /** The day the document is made for. */
   dated(isoDate: string): void {
     const row = this.labelled('Made for', { date: readSerial(isoDate) ?? 0 })
-    this.format(row, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
+    this.format(row, 1, 1, 1, cellFormats.date)
   }
 
   blank(): void {

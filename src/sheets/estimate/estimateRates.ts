@@ -5,6 +5,7 @@ import { crewHour } from '../../price/rates'
 import { Money } from '../../../shared/money'
 import { systems } from '../../../shared/units'
 import type { SheetDraft } from '../draft'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
 import { looks } from '../looks'
 import { palette } from '../../../shared/palette'
@@ -36,7 +37,7 @@ const marginRemark: Content = {
 }
 
 const plain = { align: 'right' } as const
-const share = { numberFormat: '0.0%', align: 'right' } as const
+const { share } = cellFormats
 
 function ratesOf(estimate: Estimate): NamedRate[] {
   const { rates, minorDigits, currency } = estimate
@@ -58,7 +59,7 @@ function ratesOf(estimate: Estimate): NamedRate[] {
     content: { formula, value },
     unit,
     remark: name === 'Profit_factor' ? marginRemark : follows,
-    format: name === 'Crew_hour' ? money : { numberFormat: '0.0000', align: 'right' },
+    format: name === 'Crew_hour' ? money : cellFormats.factor,
     input: false
   })
   const sourced = (name: string, label: string, value: number): NamedRate => ({
@@ -67,7 +68,7 @@ function ratesOf(estimate: Estimate): NamedRate[] {
     content: value,
     unit: `${weight} in a ${volume}`,
     remark: `Source: ${brushVolumeSource}`,
-    format: { numberFormat: '0.0', align: 'right' },
+    format: cellFormats.tenth,
     input: true
   })
   const factor =
@@ -107,7 +108,7 @@ function ratesOf(estimate: Estimate): NamedRate[] {
       'factor'
     ),
     own('Least_charge', 'minimumPerTree', Number(rates.minimumPerTree), money),
-    own('Tax_rate', 'taxRate', Number(rates.taxRate), { ...share, numberFormat: '0.00%' }),
+    own('Tax_rate', 'taxRate', Number(rates.taxRate), cellFormats.taxRate),
     own('Money_digits', 'minorDigits', rates.minorDigits, plain)
   ]
 }

@@ -1,0 +1,14 @@
+import { grouped } from './figures'
+import { locale } from './locale'
+
+const rules = new Intl.PluralRules(locale)
+
+/** The word that goes with a number: (1, "tree") gives "tree", (3, "tree") gives "trees". */
+export function plural(number: number, one: string, many = `${one}s`): string {
+  return rules.select(number) === 'one' ? one : many
+}
+
+/** A count with its noun: (1, "tree") gives "1 tree", (3400, "tree") gives "3,400 trees". */
+export function counted(number: number, one: string, many?: string): string {
+  return `${grouped(number)} ${plural(number, one, many)}`
+}
