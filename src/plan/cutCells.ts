@@ -41,15 +41,15 @@ export function exactCell(name: CutColumnName, row: CutRow, system: UnitSystem):
 /** Gives the cells of a column as a sheet prints them: lengths to a tenth, doses so that they add up, limits never passed. */
 export function cellPrinter(name: CutColumnName, system: UnitSystem): (row: CutRow) => Value {
   const { kind, of, limit, shown } = columnOf(name)
-  const number = (print: (value: number) => number) => (row: CutRow) => {
-    const value = known(of(row))
-    return typeof value === 'number' ? print(value) : value
-  }
   if (shown !== undefined) return shown
+  const number = (print: (value: number) => number) => (row: CutRow) => {
+    const value = of(row)
+    return typeof value === 'number' ? known(print(value)) : value
+  }
   if (kind === 'diameter') return number((value) => printedDiameter(value, system, limit))
   if (kind === 'height') return number((value) => printedHeight(value, system, limit))
   if (kind === 'share') return number((value) => rounded(value, 3, limit))
-  return number((value) => value)
+  return (row) => known(of(row))
 }
 
 /** A cell as a text in a column of figures, its unit in the header; blank where there is no value. */

@@ -19,9 +19,7 @@ export function headersOf(columns: readonly Omit<Column<never>, 'width'>[]): Tab
   return columns.map(({ header, format }) => (format === undefined ? { header } : { header, format }))
 }
 
-/** The cells of a row, in the order of the columns. */
+/** The cells of a row, in the order of the columns. An array made at its full length takes no more memory than it needs. */
 export function cellsOf<Row>(columns: readonly Pick<Column<Row>, 'of'>[], row: Row): Content[] {
-  const cells: Content[] = []
-  for (const { of } of columns) cells.push(of(row))
-  return cells
+  return columns.map(({ of }) => of(row))
 }

@@ -12,7 +12,7 @@ const formatters: Record<string, RegExp> = {
   'a percent by hand': /\$\{[^}]*\} ?%[` ,.;)]|\+ ' ?%'|Math\.(round|floor|ceil)\([^()]*\* ?100\)/,
   'thousands by hand': /\\B\(\?=\(\\d\{3\}\)/,
   'a list by hand': /slice\(0, -1\)\.join\(', '\)/,
-  'a plural by hand': /=== 1 \? '(\w+)' : '\1e?s'/,
+  'a plural by hand': /=== 1 \? '(\w+)' : '\1e?s'|=== 1 \? '1 /,
   'a day by hand': /toISOString\(\)\.slice/
 }
 

@@ -70,12 +70,10 @@ const follows = (column: EstimateColumn, { brush }: EstimateLine): boolean =>
 
 /** One line of the table at a row of the sheet: inputs as numbers, everything that follows from them as a formula. */
 export function estimateRow(line: EstimateLine, row: number, working: Working): Content[] {
-  const cells: Content[] = []
-  for (const [column, of] of lineValues) {
+  return lineValues.map(([column, of]) => {
     const value = of(line, working)
     const formula = formulas[column]
     const computed = formula !== undefined && typeof value === 'number' && follows(column, line)
-    cells.push(computed ? new LineFormula(formula, row, value) : value)
-  }
-  return cells
+    return computed ? new LineFormula(formula, row, value) : value
+  })
 }
