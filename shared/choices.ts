@@ -1,3 +1,5 @@
+import { listedChoices } from './words/lists'
+
 /** The words a cell may hold for each choice, with the spellings the trade uses. The first word of a list is ours. */
 const lifeStage = {
   planting: ['planting', 'newly planted', 'new', 'at planting', 'sapling', 'whip'],
@@ -91,6 +93,5 @@ export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<
 
 /** The values a choice has, as a sentence lists them: "good, fair or poor". */
 export function listChoices(name: ChoiceName): string {
-  const values = Object.keys(choices[name])
-  return `${values.slice(0, -1).join(', ')} or ${values.at(-1) ?? ''}`
+  return listedChoices(Object.keys(choices[name]))
 }

@@ -76,22 +76,3 @@ export function unitFromWord(word: string): LengthUnit | null {
   const key = word.trim().toLowerCase().replace(/\.$/, '')
   return Object.hasOwn(unitWords, key) ? (unitWords[key] ?? null) : null
 }
-
-const shownTexts: Record<'in' | 'cm' | 'ft' | 'm', string[]> = { in: [], cm: [], ft: [], m: [] }
-
-/** At most one decimal: 24 gives "24 ft", 7.25 gives "7.3 ft". The texts are kept, as a plan needs the same few often. */
-function shown(value: number, unit: keyof typeof shownTexts): string {
-  const whole = Math.round(value * 10)
-  if (!(whole >= 0 && whole < 10000)) return `${whole / 10} ${unit}`
-  return (shownTexts[unit][whole] ??= `${whole / 10} ${unit}`)
-}
-
-/** A diameter as the trade writes it: 2.5 in, or 6 cm. */
-export function showDiameter(millimetres: number, system: UnitSystem): string {
-  return system === 'in-ft' ? shown(millimetres / 25.4, 'in') : shown(millimetres / 10, 'cm')
-}
-
-/** A height as the trade writes it: 24 ft, or 7.3 m. */
-export function showHeight(metres: number, system: UnitSystem): string {
-  return system === 'in-ft' ? shown(metres / 0.3048, 'ft') : shown(metres, 'm')
-}

@@ -1,4 +1,4 @@
-import type { LookName } from './looks'
+import type { LookName } from './drawnLooks'
 
 /** A place on paper in pixels, or in a tree in metres from the foot of the trunk; in a tree, up is positive. */
 export interface Point {

@@ -1,5 +1,5 @@
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
-import { showHeight } from '../../shared/units'
+import { showHeight } from '../../shared/words/lengths'
 import { columnOf, type Field } from '../../shared/columns'
 import {
   fieldAddress,

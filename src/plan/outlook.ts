@@ -1,3 +1,4 @@
+import { percent } from '../../shared/words/percent'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import { TreeCheck } from './checkTree'
 import type { Limb, UnplannedList } from '../inventory/inventory'
@@ -125,7 +126,7 @@ function firstCuts(plan: TreePlan, rules: Rules, factor: number): PlannedCut[] {
 
 const words = (cut: PlannedCut | undefined): string => {
   if (cut === undefined) return 'kept'
-  return cut.kind === 'remove' ? 'removed' : `shortened by ${Math.round(cut.share * 100)} % of its foliage`
+  return cut.kind === 'remove' ? 'removed' : `shortened by ${percent(cut.share)} of its foliage`
 }
 
 function changesBetween(low: readonly PlannedCut[], high: readonly PlannedCut[]): string[] {

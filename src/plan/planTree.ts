@@ -1,5 +1,7 @@
 import { visitInterval, type Rules } from '../../shared/rules'
-import { showDiameter } from '../../shared/units'
+import { ratio } from '../../shared/words/figures'
+import { showDiameter } from '../../shared/words/lengths'
+import { ceilingPercent, percent } from '../../shared/words/percent'
 import { upperThird } from '../formulas/priority'
 import { allowedRemoval } from '../formulas/allowedRemoval'
 import { TreeCheck } from './checkTree'
@@ -13,7 +15,7 @@ import { inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
 import { chooseForVisit, deadCut, describeVisit, insert, priorityAfter } from './planVisit'
 import { basics, prepareTree, type PreparedTree, type TreeBasics } from './prepareTree'
-import { percent, whatWouldClear } from './reasons'
+import { whatWouldClear } from './reasons'
 import { setShares } from './crown'
 
 /** Plans a tree over its visits. */
@@ -47,9 +49,10 @@ export function planTree(
 function emptyPlan(known: TreeBasics, allowed: number, rules: Rules): TreePlan {
   const { tree, stage, vigor } = known
   const base = allowedRemoval(stage, 'good', 0, 1, rules)
-  let basis = `${stage} ${percent(base)}`
-  if (vigor !== 'good') basis += `, ${vigor} vigor ${percent(allowedRemoval(stage, vigor, 0, 1, rules))}`
-  if (tree.localLimit !== null) basis += `, local limit ${percent(tree.localLimit)}`
+  let basis = `${stage} ${ceilingPercent(base)}`
+  if (vigor !== 'good')
+    basis += `, ${vigor} vigor ${ceilingPercent(allowedRemoval(stage, vigor, 0, 1, rules))}`
+  if (tree.localLimit !== null) basis += `, local limit ${ceilingPercent(tree.localLimit)}`
   if (tree.removed > 0) basis += `, ${percent(tree.removed)} already removed`
   return {
     tree,
@@ -72,7 +75,7 @@ function noteTree(check: TreeCheck, plan: TreePlan, tree: PreparedTree, rules: R
   if (plan.allowedRemoval <= 0 && plan.vigor !== 'poor')
     check.note('nothing-allowed', row, 'removed', { value: plan.allowedBasis })
   if ((plan.liveCrownRatio ?? 1) < rules.crownRatioGoal - 1e-9) {
-    const facts = { value: (plan.liveCrownRatio ?? 0).toFixed(2), limit: rules.crownRatioGoal.toFixed(2) }
+    const facts = { value: ratio(plan.liveCrownRatio ?? 0), limit: ratio(rules.crownRatioGoal) }
     check.note('crown-ratio-low', row, 'crownBase', facts)
   }
   noteSpacing(check, rules)

@@ -1,3 +1,4 @@
+import { ratio } from '../../shared/words/figures'
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
@@ -168,6 +169,6 @@ function unionSquares(tree: Tree, limb: Limb, stem: number): number {
 }
 
 function noteOvertaken(check: TreeCheck, work: Work): void {
-  const value = (work.diameter / work.stem).toFixed(2)
+  const value = ratio(work.diameter / work.stem)
   check.note('thicker-than-stem', work.limb.row, 'diameter', { limb: work.limb.id, value })
 }

@@ -1,27 +1,20 @@
 import { barkScore } from '../../shared/rules'
 import { lowAndHigh } from '../formulas/priority'
 import { standing, type Standing } from '../formulas/standing'
-import { showDiameter, showHeight } from '../../shared/units'
+import { points, ratio as ratioText } from '../../shared/words/figures'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
+import { ceilingPercent, percent } from '../../shared/words/percent'
 import { inClearance, removalReason, type Barrier, type Option } from './options'
 import type { Season, Work } from './work'
-
-/** A percentage as print has it: 0.163 gives "16 %". */
-export function percent(share: number): string {
-  const value = share * 100
-  if (value > 0 && value < 0.95) return `${Math.round(value * 10) / 10} %`
-  return kept(percentTexts, Math.round(value), () => `${Math.round(value)} %`)
-}
 
 /** Texts that a plan needs the same few thousands of times are made once and kept. */
 function kept(texts: string[], key: number, make: () => string): string {
   return (texts[key] ??= make())
 }
 
-const hundredthTexts: string[] = []
 const foliageTexts: string[] = []
 const heavierTexts: string[] = []
 const woundTexts: string[] = []
-const percentTexts: string[] = []
 
 /** Pieces of the sentence being put together: joined at once they make one flat text, which is kind to memory. */
 const pieces: string[] = []
@@ -30,12 +23,6 @@ function sentence(): string {
   const text = pieces.join('')
   pieces.length = 0
   return text
-}
-
-/** Two decimals: 0.8 gives "0.80". */
-function two(value: number): string {
-  const hundredths = Math.round(value * 100)
-  return kept(hundredthTexts, hundredths, () => (hundredths / 100).toFixed(2))
 }
 
 function eighths(share: number): string {
@@ -54,7 +41,7 @@ const places: Record<Standing, string> = {
 function addFindings(work: Work, season: Season): void {
   const { limb, ratio } = work
   const { system } = season
-  pieces.push(places[standing(ratio, limb.bark, season.rules)], ': ', two(ratio), ' of the stem')
+  pieces.push(places[standing(ratio, limb.bark, season.rules)], ': ', ratioText(ratio), ' of the stem')
   if (limb.bark !== 'none') pieces.push(', ', limb.bark, ' bark inclusion')
   if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0) {
     pieces.push(', starts at ', showHeight(work.origin, system), ' and reaches ')
@@ -62,7 +49,7 @@ function addFindings(work: Work, season: Season): void {
   }
   if (inClearance(work, season)) {
     pieces.push(', hangs to ', showHeight(work.lowest, system), ', below the clearance of ')
-    pieces.push(showHeight(season.clearance ?? 0, system))
+    pieces.push(showHeight(season.clearance ?? 0, system, 'at least'))
   }
   if (limb.broken) pieces.push(', broken')
   if (limb.rubbing) pieces.push(', rubbing')
@@ -71,7 +58,7 @@ function addFindings(work: Work, season: Season): void {
 /** Why this cut, in the trade's words with the numbers behind it. */
 export function reasonForCut(work: Work, option: Option, season: Season): string {
   addFindings(work, season)
-  const priority = String(Math.round(work.priority))
+  const priority = points(work.priority)
   if (option.kind === 'remove') {
     pieces.push(
       '. Removed (',
@@ -85,7 +72,7 @@ export function reasonForCut(work: Work, option: Option, season: Season): string
   pieces.push('. Shortened by ', eighths(option.share), ' of its foliage')
   if (option.lateral !== null) pieces.push(', back to limb ', option.lateral.limb.id)
   pieces.push(', ', percent(option.dose), ' of the tree’s: priority ', priority, ' now, ')
-  pieces.push(String(Math.round(option.nextPriority)), ' at the next visit.')
+  pieces.push(points(option.nextPriority), ' at the next visit.')
   return sentence()
 }
 
@@ -106,9 +93,9 @@ export function refusedFor(work: Work, option: Option, season: Season): string[]
 function heavierRefused(heaviest: number, allowed: number): string {
   return kept(
     heavierTexts,
-    Math.round(heaviest * 8) * 1000 + Math.round(allowed * 100),
+    Math.round(heaviest * 8) * 10_000 + Math.floor(allowed * 1000 + 1e-6),
     () =>
-      `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${percent(allowed)} lowers the tree’s priorities more this way`
+      `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${ceilingPercent(allowed)} lowers the tree’s priorities more this way`
   )
 }
 
@@ -119,7 +106,7 @@ function removalRefused(work: Work, option: Option, season: Season): string {
     return kept(
       woundTexts,
       Math.round(ratio * 100),
-      () => `removal refused: ${two(ratio)} of the stem, large wound`
+      () => `removal refused: ${ratioText(ratio)} of the stem, large wound`
     )
   if (work.diameter > rules.removeUpTo)
     return `removal refused: ${showDiameter(work.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
@@ -143,9 +130,9 @@ export function reasonForKeeping(work: Work, season: Season): string {
     return kept(
       foliageTexts,
       Math.round(ratio * 100),
-      () => `${two(ratio)} of the stem: kept for its foliage`
+      () => `${ratioText(ratio)} of the stem: kept for its foliage`
     )
-  return `${two(ratio)} of the stem, priority ${Math.round(priority)}: ${whyUncut(work, season)}`
+  return `${ratioText(ratio)} of the stem, priority ${points(priority)}: ${whyUncut(work, season)}`
 }
 
 function whyUncut(work: Work, season: Season): string {
@@ -173,7 +160,7 @@ export function whatWouldClear(work: Work, season: Season): string {
   if (work.options.length === 0)
     return 'Its tip is below the upper third and no further shortening lowers it enough: keep it there, or decide removal on site.'
   if (bark >= rules.clearedBelow)
-    return `Its included bark alone counts ${Math.round(bark)} points: shortening keeps it in check, only removal on site ends it.`
+    return `Its included bark alone counts ${points(bark)} points: shortening keeps it in check, only removal on site ends it.`
   return 'Shorten it again at each later visit, until it is at most half its stem and may be removed.'
 }
 

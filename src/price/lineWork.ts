@@ -1,3 +1,4 @@
+import { counted } from '../../shared/words/counts'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
@@ -46,8 +47,7 @@ export function workOfVisit(
   const weight = Math.round(kilograms / kilogramsPer({ system }))
   const brush = weight / brushPerMinute
   const minutes = { setUp: setUpMinutes[access], cutting, brush }
-  const counted = `${visit.cuts.length} ${visit.cuts.length === 1 ? 'cut' : 'cuts'}`
-  const basis = `${counted} by size and height, access ${access}`
+  const basis = `${counted(visit.cuts.length, 'cut')} by size and height, access ${access}`
   return lineOf(
     tree,
     { visit: visit.visit, year: visit.year, cuts: visit.cuts.length, minutes, relief, basis },

@@ -1,3 +1,4 @@
+import { quantity } from '../../shared/words/figures'
 import { isBlank, quoted, type Cell } from '../../shared/cells'
 import { digitsIn, type NumberFault, type NumberStyle } from '../../shared/numbers'
 import { problem, type Problem, type ProblemCode } from '../../shared/problems'
@@ -17,7 +18,7 @@ export function allowedRange({ kind, low, high, choices }: RateEntry): string {
   if (kind === 'choice') return choices.join(' or ')
   if (kind === 'code') return 'three letters'
   if (kind === 'share') return `${String(low * 100)} % to ${String(high * 100)} %`
-  const range = `${String(low)} to ${high.toLocaleString('en-US')}`
+  const range = `${String(low)} to ${quantity(high)}`
   return kind === 'whole' ? `a whole number, ${range}` : range
 }
 

@@ -1,6 +1,7 @@
 import type { Area } from '../../shared/cells'
 import { readSerial } from '../../shared/dates'
-import { looks } from './palette'
+import { cellFormats } from './cellFormats'
+import { looks } from './looks'
 import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'
 
@@ -110,7 +111,7 @@ export class SheetDraft {
   /** The day the document is made for. */
   dated(isoDate: string): void {
     const row = this.labelled('Made for', { date: readSerial(isoDate) ?? 0 })
-    this.format(row, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
+    this.format(row, 1, 1, 1, cellFormats.date)
   }
 
   blank(): void {

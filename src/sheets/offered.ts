@@ -1,6 +1,6 @@
 import type { Estimate } from '../price/estimate'
 import type { BudgetOffer, Offer } from '../price/offers'
-import { showMoney } from './moneyFormat'
+import { showMoney } from '../../shared/words/money'
 
 /** One of the three that a client can choose; a budget brings what belongs to it. */
 export type ChosenOffer = Offer | BudgetOffer

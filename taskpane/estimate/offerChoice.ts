@@ -3,7 +3,7 @@ import { thisVisit, wholeProgramme, withinBudget, type BudgetOffer, type Offer }
 import { readBudget } from '../../src/price/readBudget'
 import type { ChosenOffer } from '../../src/sheets/offered'
 import { button, el, freshId } from '../parts/elements'
-import { count } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
 
 type Kind = Offer['kind']
 
@@ -59,7 +59,7 @@ export class OfferChoice {
     if (offer === null || typeof offer === 'string')
       return 'No budget is settled under Estimate, so the documents offer the whole programme.'
     const name = kinds.find(([kind]) => kind === offer.kind)?.[1] ?? ''
-    const visits = `${String(offer.lines.length)} of ${count(estimate.lines.length, 'visit')}`
+    const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
     return `The documents offer, as chosen under Estimate: ${name.toLowerCase()}, ${visits}.`
   }
 

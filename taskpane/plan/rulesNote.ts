@@ -4,7 +4,8 @@ import { disclosure } from '../parts/disclosure'
 import { el } from '../parts/elements'
 import type { Planned } from '../planning'
 import { sheetOffer, type OfferSetting } from '../write/sheetOffer'
-import { count, sentence } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
+import { sentence } from '../../shared/words/sentences'
 
 /** What the note needs to write a Rules sheet where there is none. */
 export interface RulesSetting extends OfferSetting {
@@ -17,7 +18,7 @@ export function rulesNote({ plan, rulesSheet }: Planned, setting: RulesSetting):
   const line =
     changes.length === 0
       ? 'Rules: the defaults'
-      : `Rules: ${count(changes.length, 'changed', 'changed')} from the defaults`
+      : `Rules: ${counted(changes.length, 'changed', 'changed')} from the defaults`
   return disclosure('more', [line], () => {
     const from =
       rulesSheet === null

@@ -9,7 +9,7 @@ import { readInventory } from '../../src/inventory/readInventory'
 import { planInventory } from '../../src/plan/planInventory'
 import { pageScale } from '../../src/sheets/pageBreaks'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
-import { at } from '../../src/sheets/estimate/estimateColumns'
+import { estimateColumn } from '../../src/sheets/estimate/estimateColumns'
 import { rateBook } from '../../src/price/rateBook'
 import { cellAddress } from '../../shared/cells'
 import { startBrowser } from './browser'
@@ -292,7 +292,7 @@ describe('the documents in the grid and in the saved file', () => {
     expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate'])
     const cells = await read(desk, 'Estimate', 'A1:T400')
     const row = cells.findIndex(([label]) => String(label).startsWith('Total ('))
-    const place = cellAddress(row, at.price)
+    const place = cellAddress(row, estimateColumn.price)
     await waitForCell(desk, 'Estimate', place, total)
     // A changed rate has the grid reckon every price again, by names on the sheet that took its place.
     const wage = cells.findIndex(([label]) => label === rateBook.wage.name)
@@ -337,7 +337,7 @@ describe('the documents in the grid and in the saved file', () => {
     await desk.pane.locator('.write-place .done').waitFor()
     const cells = await read(desk, 'Estimate', 'A1:U100')
     const choice = cells.findIndex(([label]) => String(label).startsWith('Most priority relieved within'))
-    await waitForCell(desk, 'Estimate', cellAddress(choice, at.price), fits)
+    await waitForCell(desk, 'Estimate', cellAddress(choice, estimateColumn.price), fits)
   })
 
   test('a sheet of ours is found again after it was renamed', async () => {

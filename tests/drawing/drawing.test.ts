@@ -1,5 +1,5 @@
 import type { TreePlan } from '../../src/plan/plan'
-import { looks, type LookName } from '../../src/drawing/looks'
+import { drawnLooks, type LookName } from '../../src/drawing/drawnLooks'
 import type { Drawing } from '../../src/drawing/shapes'
 import { textWidth } from '../../src/drawing/labels/textSize'
 import { toSvg } from '../../src/drawing/paint/toSvg'
@@ -185,7 +185,7 @@ it('tells its meanings apart without color', () => {
     'clearance'
   ]
   const forms = meanings.map((name) => {
-    const look: Record<string, unknown> = { ...looks[name] }
+    const look: Record<string, unknown> = { ...drawnLooks[name] }
     look['fill'] =
       look['fill'] === undefined || look['fill'] === 'none'
         ? 'empty'

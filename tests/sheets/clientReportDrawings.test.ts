@@ -1,4 +1,5 @@
 import type { Area } from '../../shared/cells'
+import { printedDose } from './printedDose'
 import { byUrgency, type Plan } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeClientReport } from '../../src/sheets/client-report/clientReport'
@@ -82,7 +83,7 @@ test('the charts of a tree show its doses against the ceiling and its foremost l
     expect(doses === undefined).toBe(tree.visits.length < 2)
     if (doses !== undefined) {
       expect(columnOf(doses.labels)).toEqual(tree.visits.map(({ year }) => year))
-      expect(columnOf(doses.series[0]!.values)).toEqual(tree.visits.map(({ dose }) => dose))
+      expect(columnOf(doses.series[0]!.values)).toEqual(tree.visits.map(printedDose))
       expect(columnOf(doses.series[1]!.values)).toEqual(tree.visits.map((visit) => visit.allowedRemoval))
     }
     const limb = foremostLimb(tree)!

@@ -11,7 +11,7 @@ import { estimatePlan } from '../../src/price/estimatePlan'
 import type { Estimate } from '../../src/price/estimate'
 import { thisVisit, withinBudget } from '../../src/price/offers'
 import { inventedRatesIn, type Rates } from '../../src/price/rates'
-import { at } from '../../src/sheets/estimate/estimateColumns'
+import { estimateColumn } from '../../src/sheets/estimate/estimateColumns'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import type { ChosenOffer } from '../../src/sheets/offered'
 import type { SheetDescription } from '../../src/sheets/sheet'
@@ -140,7 +140,7 @@ describe('the estimate, opened in a spreadsheet', () => {
     const rowOf = (name: string) => sheet.names!.find((named) => named.name === name)!.area
     const { row, column } = rowOf('Profit_rate')
     const [line] = sheet.tables
-    const price = cellAddress(line!.area.row + 1, at.price)
+    const price = cellAddress(line!.area.row + 1, estimateColumn.price)
     const remark = cellAddress(rowOf('Profit_factor').row, 9)
     const typed = async (margin: number) => {
       await write(desk, 'Estimate', cellAddress(row, column), [[margin]])

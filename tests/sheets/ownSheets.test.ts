@@ -1,7 +1,9 @@
 import * as fc from 'fast-check'
 import { firstCellOf, freeSheetName, ownName, readOwnName } from '../../src/sheets/ownSheets'
-import { looks, palette } from '../../src/sheets/palette'
-import { foldText, linesNeeded } from '../../src/sheets/wrapping'
+import { looks } from '../../src/sheets/looks'
+import { palette } from '../../shared/palette'
+import { foldText } from '../../shared/folding'
+import { linesNeeded } from '../../src/sheets/wrapping'
 
 describe('the names by which our sheets are found again', () => {
   test('are read back to the document, its number and its sheet', () => {

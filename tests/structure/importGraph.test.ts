@@ -11,7 +11,7 @@ const arrows: Record<string, string[]> = {
   'src/season': ['src/plan', 'src/inventory', 'shared'],
   'src/plan': ['src/season', 'src/inventory', 'src/formulas', 'shared'],
   'src/price': ['src/plan', 'src/formulas', 'shared'],
-  'src/drawing': ['src/sheets', 'src/plan', 'src/inventory', 'src/formulas', 'shared'],
+  'src/drawing': ['src/plan', 'src/inventory', 'src/formulas', 'shared'],
   'src/sheets': [
     'src/drawing',
     'src/price',

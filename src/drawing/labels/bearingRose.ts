@@ -1,7 +1,8 @@
+import { ratio } from '../../../shared/words/figures'
 import type { Box } from '../paper'
 import { placeBoxes, type Wanted } from './placeBoxes'
 import type { Scene, SceneLimb } from '../scene'
-import type { LookName } from '../looks'
+import type { LookName } from '../drawnLooks'
 import type { Point, Shape } from '../shapes'
 import { shortened, textWidth } from './textSize'
 
@@ -129,7 +130,7 @@ export function bearingRose(
     {
       kind: 'text',
       at: { x: center.x, y: box.y + box.height + 4 },
-      text: `aspect ratio, ring ${subordinateUpTo.toFixed(2)}`,
+      text: `aspect ratio, ring ${ratio(subordinateUpTo)}`,
       size,
       anchor: 'middle',
       look: 'note'

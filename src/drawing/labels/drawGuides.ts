@@ -1,4 +1,6 @@
-import { convertLength, showHeight, systems, type UnitSystem } from '../../../shared/units'
+import { convertLength, systems, type UnitSystem } from '../../../shared/units'
+import { hundredth } from '../../../shared/words/figures'
+import { showHeight } from '../../../shared/words/lengths'
 import { upperThird } from '../../formulas/priority'
 import { roundStep, type Box, type Scale } from '../paper'
 import type { Obstacles } from './placeBoxes'
@@ -20,7 +22,7 @@ export function heightScale(scale: Scale, plot: Box, height: number, system: Uni
   const shapes: Shape[] = []
   for (let at = 0; at <= top + 1e-9; at += step) {
     const y = levelOf(scale, convertLength(at, unit, 'm'))
-    const text = String(Math.round(at * 100) / 100)
+    const text = hundredth(at)
     if (at > 0)
       shapes.push({ kind: 'line', from: { x: plot.x, y }, to: { x: plot.x + plot.width, y }, look: 'grid' })
     shapes.push(
@@ -70,7 +72,7 @@ function guidesOf(scene: Scene, when: 'before' | 'after', system: UnitSystem): G
   if (clearance !== null)
     guides.push({
       height: clearance,
-      text: `clearance ${showHeight(clearance, system)}${side}`,
+      text: `clearance ${showHeight(clearance, system, 'at least')}${side}`,
       look: 'clearance'
     })
   return guides.sort((a, b) => b.height - a.height)

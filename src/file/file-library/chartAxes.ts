@@ -1,6 +1,6 @@
 /** The axes of a chart, labels along the foot and values up the side (DrawingML, ECMA-376 part 1, 21.2). */
 import { chartSizes } from '../../sheets/chartMarks'
-import { palette } from '../../sheets/palette'
+import { palette } from '../../../shared/palette'
 import { element, solidFill, titleElement, valueElement, type Node } from './chartNodes'
 
 const axes = { labels: '111111111', values: '222222222' }

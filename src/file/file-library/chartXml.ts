@@ -5,7 +5,7 @@
 import { absoluteArea, type Area, sheetPrefix } from '../../../shared/cells'
 import { chartSizes, needsLegend, type ChartMark } from '../../sheets/chartMarks'
 import { markup } from '../../drawing/paint/toSvg'
-import { palette } from '../../sheets/palette'
+import { palette } from '../../../shared/palette'
 import type { ChartSeries } from '../../sheets/sheet'
 import { axisIds, labelAxis, valueAxis } from './chartAxes'
 import { element, solidFill, titleElement, unitsAPoint, valueElement, type Node } from './chartNodes'

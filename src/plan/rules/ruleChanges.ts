@@ -1,3 +1,4 @@
+import { tenThousandth } from '../../../shared/words/figures'
 import { ruleBook, ruleNames, type RuleName, type Rules } from '../../../shared/rules'
 
 /** Why a rule was changed, in a person's own words. */
@@ -27,5 +28,5 @@ export function ruleChanges(rules: Rules, reasons: RuleReasons = {}): RuleChange
 
 /** A rule's value as print has it: at most four decimals. */
 export function showRule(value: number): string {
-  return String(Math.round(value * 1e4) / 1e4)
+  return tenThousandth(value)
 }

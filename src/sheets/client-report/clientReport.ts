@@ -6,14 +6,15 @@ import { addCosts, addCostWords } from './clientReportCosts'
 import { draftNotice } from '../cautions'
 import { aboutDrawings, addDrawings } from './clientReportDrawings'
 import { addApproval, addClosedWindows, addTerms } from './clientReportTerms'
-import { describeTree } from '../cutTable'
+import { describeTree } from '../../plan/treeTitle'
 import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
 import { pricesAcross, yearSpans } from './clientReportYears'
 import { offeredOf, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { PrintedDraft } from '../printedDraft'
-import { counted } from '../sentences'
+import { counted } from '../../../shared/words/counts'
+import { dateFormat } from '../../../shared/words/dates'
 import type { Content, SheetDescription } from '../sheet'
 
 /** Who the report is for and from. An empty text leaves a line to write on. */
@@ -56,7 +57,7 @@ function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate
   ] as const) {
     const content = dateOrText(text)
     draft.entry(label, content, 3)
-    if (typeof content === 'object') draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
+    if (typeof content === 'object') draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   }
 }
 

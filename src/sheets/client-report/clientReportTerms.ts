@@ -3,13 +3,14 @@ import type { Estimate } from '../../price/estimate'
 import { taxOn } from '../../price/offers'
 import { cautions, draftNotice } from '../cautions'
 import { priceOf } from './clientReportYears'
-import { showMoney } from '../moneyFormat'
 import type { ChosenOffer } from '../offered'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { ruleChangeSentences } from '../planBasis'
 import type { PrintedDraft } from '../printedDraft'
 import { seasonSentences } from '../seasonWords'
-import { counted, listed } from '../sentences'
+import { counted } from '../../../shared/words/counts'
+import { listed } from '../../../shared/words/lists'
+import { showMoney } from '../../../shared/words/money'
 
 const assumptions: readonly string[] = [
   'The measurements in the inventory are taken as they stand; where one was missing or doubtful, what was assumed is listed with the cut plan.',

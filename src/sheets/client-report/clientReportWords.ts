@@ -1,14 +1,18 @@
 import type { Cut, TreePlan } from '../../plan/plan'
-import { showHeight, type UnitSystem } from '../../../shared/units'
+import type { UnitSystem } from '../../../shared/units'
+import { counted } from '../../../shared/words/counts'
+import { showHeight } from '../../../shared/words/lengths'
+import { listed, namedLimbs } from '../../../shared/words/lists'
+import { ceilingPercent, wholePercent } from '../../../shared/words/percent'
+import { capital } from '../../../shared/words/sentences'
 import { byPurpose, type Purpose, type PurposeGroup } from '../purposes'
 import { inOrder } from '../inOrder'
-import { capital, ceilingPercent, listed, namedLimbs } from '../sentences'
 
 const few = 4
 
 /** The limbs of some cuts by name where they are few: "limbs B and C", otherwise "9 limbs". */
 function limbsOf(cuts: readonly Cut[], kind = ''): string {
-  if (cuts.length > few) return `${String(cuts.length)} ${kind}limbs`
+  if (cuts.length > few) return counted(cuts.length, `${kind}limb`)
   return `${kind}${namedLimbs(cuts.map(({ limb }) => limb))}`
 }
 
@@ -46,7 +50,7 @@ export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
   const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
   if (visit === undefined) return 'No cut now.'
   const { clearance } = plan.tree
-  const height = clearance === null ? '' : ` (${showHeight(clearance, system)})`
+  const height = clearance === null ? '' : ` (${showHeight(clearance, system, 'at least')})`
   const acts: string[] = []
   for (const group of byPurpose(plan, visit.cuts))
     acts.push(does(group, 'reduce', height), does(group, 'remove', height))
@@ -63,7 +67,7 @@ function thickness({ limb, aspectRatio }: Cut): string {
       : `, with bark pressed into the joint${limb.bark === 'full' ? ' all the way' : ''}`
   if (aspectRatio === null) return `${name} of a thickness not measured${bark}.`
   if (aspectRatio > 1) return `${name} thicker than the stem beside it${bark}.`
-  return `${name} ${String(Math.round(aspectRatio * 100))} % as thick as the stem beside it${bark}.`
+  return `${name} ${wholePercent(aspectRatio)} as thick as the stem beside it${bark}.`
 }
 
 /** Why a group of cuts is made, one sentence from its most urgent limb. */
@@ -95,7 +99,7 @@ function later({ remaining }: TreePlan): string {
   const limbs = remaining.map(({ limb }) => limb).sort((a, b) => a.row - b.row)
   const [stays, wants] = limbs.length === 1 ? ['is', 'wants'] : ['are', 'want']
   if (limbs.length > few)
-    return `${String(limbs.length)} limbs ${stays} not settled by these visits and ${wants} another look.`
+    return `${counted(limbs.length, 'limb')} ${stays} not settled by these visits and ${wants} another look.`
   return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${wants} another look.`
 }
 

@@ -14,12 +14,13 @@ import {
 } from './cutPlanRemarks'
 import { breaksForBlock } from '../chartRoom'
 import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
-import { addCutRows, cutColumns, cutWidths } from '../cutTable'
+import { headersOf } from '../columns'
+import { addCutRows, cutWidths, planColumns } from '../cutTable'
 import { SheetDraft } from '../draft'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { addRuleChanges, addTiming, closedSentences } from '../planBasis'
-import { counted } from '../sentences'
+import { counted } from '../../../shared/words/counts'
 import type { Content, PageSetup, SheetDescription } from '../sheet'
 
 function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
@@ -57,7 +58,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   let titleRow: number | null = null
   if (body.length === 0) draft.line(['No cut is planned; the reasons stand below.'], looks.body)
   else {
-    titleRow = draft.table(cutColumns(plan.system), body, 3)
+    titleRow = draft.table(headersOf(planColumns(plan.system)), body, 3)
     draft.tables.push({
       name: 'CutPlan',
       area: { row: titleRow, column: 0, rows: body.length + 1, columns: cutWidths.length }

@@ -7,8 +7,10 @@ import { crewHour, rateValues } from '../../price/rates'
 import { Money } from '../../../shared/money'
 import { systems } from '../../../shared/units'
 import type { SheetDraft } from '../draft'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import { rateContent, rateRule } from '../rates/rateRule'
 import type { CellRule, Content, Format, NamedCells } from '../sheet'
 
@@ -42,7 +44,7 @@ const plain: Format = { align: 'right' }
 function formatOf({ kind, fine }: RateEntry, minorDigits: number): Format {
   const formats: Record<RateKind, Format> = {
     money: moneyFormat(fine ? Math.max(4, minorDigits) : minorDigits),
-    share: { numberFormat: fine ? '0.00%' : '0.0%', align: 'right' },
+    share: fine ? cellFormats.taxRate : cellFormats.share,
     number: plain,
     whole: plain,
     diameter: plain,
@@ -82,7 +84,7 @@ function madeRates({ rates, minorDigits, currency }: Estimate): Partial<Record<R
   const sourced = {
     unit: `${weight} in a ${volume}`,
     remark: `Source: ${brushVolumeSource}`,
-    format: { numberFormat: '0.0', align: 'right' },
+    format: cellFormats.tenth,
     input: true
   } as const
   const factor =
@@ -117,7 +119,7 @@ function madeRates({ rates, minorDigits, currency }: Estimate): Partial<Record<R
         },
         unit: 'factor',
         remark: marginRemark,
-        format: { numberFormat: '0.0000', align: 'right' }
+        format: cellFormats.factor
       }
     ]
   }

@@ -7,20 +7,22 @@ import { breaksForBlock, breaksForParts } from '../chartRoom'
 import { SheetDraft } from '../draft'
 import { addPriceChart, type ChartBlock } from './estimateChart'
 import { addChoices, chosenMark } from './estimateChoices'
-import { at, estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
+import { estimateColumn, estimateColumns, estimateWidths } from './estimateColumns'
+import { estimateRow } from './estimateFormulas'
 import { estimateLooks, leastChargeSentence } from './estimateLooks'
 import { addRates } from './estimateRates'
 import { addTotals } from './estimateTotals'
 import { addYears, workingOf } from './estimateYears'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
 import { offerName, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
-import { counted } from '../sentences'
+import { looks } from '../looks'
+import { counted } from '../../../shared/words/counts'
 import type { CellRule, Content, NamedCells, PageSetup, SheetDescription } from '../sheet'
 
 /** Where the amount offered stands in the head: a column wide enough for any. */
-const amountColumn = at.basis
+const amountColumn = estimateColumn.basis
 
 /** Which of the choices is offered and what it comes to, before anything else. */
 function addOffered(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): void {
@@ -43,7 +45,7 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: Chose
   if (estimate.lines.length > 0) addOffered(draft, estimate, offer)
   draft.dated(plan.date)
   const until = draft.labelled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
-  draft.format(until, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
+  draft.format(until, 1, 1, 1, cellFormats.date)
   draft.labelled(
     'Prices',
     `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
@@ -104,7 +106,7 @@ export function describeEstimate(
   plan: Plan,
   offer: ChosenOffer = wholeProgramme(estimate)
 ): SheetDescription {
-  const draft = new SheetDraft(isMarked(offer) ? [...estimateWidths, 11] : estimateWidths)
+  const draft = new SheetDraft(estimateWidths(isMarked(offer)))
   const names: NamedCells[] = []
   const rules: CellRule[] = []
   addHead(draft, estimate, plan, offer)
@@ -134,7 +136,7 @@ export function describeEstimate(
     paper: plan.system === 'in-ft' ? 'letter' : 'a4',
     titleRow,
     // The working columns are for the spreadsheet; the marks of what is offered stand after them.
-    ...(isMarked(offer) ? {} : { columns: at.price + 1 }),
+    ...(isMarked(offer) ? {} : { columns: estimateColumn.price + 1 }),
     footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
   }
   const description = draft.finish({

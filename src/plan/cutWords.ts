@@ -1,4 +1,4 @@
-import type { Cut } from '../plan/plan'
+import type { Cut } from './plan'
 
 const precut = ' Precut so that the bark does not tear.'
 
@@ -20,7 +20,14 @@ export function whatToDo({ kind, live, marked, tipAfter }: Cut): string {
   return tipAfter === null ? texts.reduce : texts.below
 }
 
-/** The tick of a large cut; a text, so that it also reads without colour. */
+/** Short, for large type; what each word asks stands at the head of the work order. */
+export function shortInstruction({ kind, live, marked }: Cut): string {
+  const three = marked ? ', 3 cuts' : ''
+  if (!live) return `Remove dead limb${three}`
+  return kind === 'remove' ? `Remove at collar${three}` : `Reduce to lateral${three}`
+}
+
+/** The tick of a large cut; a text, so that it also reads without color. */
 export function largeCutMark(cut: Cut): string {
   if (cut.needsReason) return '✓ needs a reason'
   return cut.marked ? '✓ large' : ''

@@ -20,7 +20,7 @@ export interface Look {
  * Named looks. Each meaning has a form of its own (solid, hollow, dashed, dotted with ticks, a bar), so that a drawing
  * reads in black and white and in forced colors.
  */
-export const looks = {
+export const drawnLooks = {
   ground: { stroke: 'ink', width: 1 },
   soil: { stroke: 'ink', strokeOpacity: 0.5, width: 0.8 },
   axis: { stroke: 'ink', strokeOpacity: 0.7, width: 0.8 },
@@ -74,4 +74,4 @@ export const looks = {
   threshold: { stroke: 'ink', strokeOpacity: 0.6, width: 0.8, dash: [2, 2] }
 } as const satisfies Record<string, Look>
 
-export type LookName = keyof typeof looks
+export type LookName = keyof typeof drawnLooks
