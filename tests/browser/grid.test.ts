@@ -2,17 +2,7 @@
 import type { Browser } from 'playwright-core'
 import { sampleSheetName } from '../../src/file/sampleInventory'
 import { connectBrowser, workbenchAddress } from './shared'
-import {
-  openDesk,
- 
-  read,
-  select,
-  startAgain,
-  type,
-  waitForCell,
-  write,
-  type Desk
-} from './workbench'
+import { openDesk, read, select, startAgain, type, waitForCell, write, type Desk } from './workbench'
 
 jest.setTimeout(60000)
 
