@@ -12,6 +12,7 @@ const common = {
 
 module.exports = {
   maxWorkers: '100%',
+  testSequencer: '<rootDir>/tools/longest-first.cjs',
   testTimeout: 30000,
   projects: [
     {
