@@ -72,7 +72,7 @@ export type LifeStage = Choice<'lifeStage'>
 export type Vigor = Choice<'vigor'>
 export type Growth = Choice<'growth'>
 export type IncludedBark = Choice<'includedBark'>
-export type Role = Choice<'role'>
+type Role = Choice<'role'>
 export type MeasuredAt = Choice<'measured'>
 export type Access = Choice<'access'>
 

@@ -44,4 +44,7 @@ async function begin(): Promise<Pane | null> {
 }
 
 const ready = begin()
-Office.actions.associate('planSelection', (event: Office.AddinCommands.Event) => planCommand(event, ready))
+Office.actions.associate(
+  'planSelection',
+  (event: Office.AddinCommands.Event) => void planCommand(event, ready)
+)

@@ -22,17 +22,8 @@ import { writeWorkbook } from '../../src/file/writeWorkbook'
 import { cellAddress, type Cell } from '../../shared/cells'
 import { ruleBook, type RuleName } from '../../shared/rules'
 import { samplePlan } from '../sheets/samplePlan'
-import { startBrowser } from './browser'
-import {
-  openDesk,
-  read,
-  reloadedPane,
-  select,
-  startWorkbench,
-  write,
-  type Desk,
-  type Workbench
-} from './workbench'
+import { connectBrowser, workbenchAddress } from './shared'
+import { openDesk, openFile, read, savedFile, select, write, type Desk } from './workbench'
 
 jest.setTimeout(90000)
 
@@ -44,22 +35,15 @@ const rules = describeRules()
 const rates = describeStartRates('cm-m')
 
 let browser: Browser
-let workbench: Workbench
 let desk: Desk
 
 beforeAll(async () => {
-  ;[browser, workbench] = await Promise.all([startBrowser(), startWorkbench()])
-  desk = await openDesk(browser, workbench.address)
+  browser = await connectBrowser()
+  desk = await openDesk(browser, workbenchAddress())
   const buffer = Buffer.from(await writeWorkbook([cutPlan, priced, rules, rates]))
-  await desk.page.locator('#choose').setInputFiles({ name: 'looks.xlsx', mimeType: '', buffer })
-  await desk.page.waitForFunction(() => document.getElementById('file')?.textContent === 'looks.xlsx')
-  await reloadedPane(desk)
+  await openFile(desk, 'looks.xlsx', buffer)
 })
-afterAll(async () => {
-  await desk.close()
-  await browser.close()
-  await workbench.stop()
-})
+afterAll(() => browser.close())
 
 /** The formula as it reads for another row of its area: references to the first row move, fixed ones stay. */
 function forRow({ area, formula }: ConditionalLook, row: number): string {
@@ -282,13 +266,7 @@ test('a look that was made through office.js is shown, follows what is typed, an
   await write(desk, 'Looks', 'B3:B4', [[7], [7]])
   await untilPoints(color, (points) => points === 0)
 
-  const [download] = await Promise.all([
-    desk.page.waitForEvent('download'),
-    desk.page.getByRole('button', { name: /^Save/ }).click()
-  ])
-  const saved = await readXlsx(Buffer.concat(await (await download.createReadStream()).toArray()), {
-    readStyles: true
-  })
+  const saved = await readXlsx((await savedFile(desk)).bytes, { readStyles: true })
   const ruleOf = (name: string) => saved.sheets.find((sheet) => sheet.name === name)!.conditionalRules!
   expect(ruleOf('Looks')).toMatchObject([
     { type: 'expression', formula: '$B3=$C3', range: 'B3:B5', style: { font: { bold: true } } }

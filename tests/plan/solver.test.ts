@@ -15,7 +15,8 @@ import { seasonOf } from '../../src/plan/planTree'
 import { questionOf, type Question } from '../../src/plan/planVisit'
 import { basics, prepareTree } from '../../src/plan/prepareTree'
 
-const trees = 500
+/** Enough in every run to meet each kind of tree; all of them with `npm run fuzz`. */
+const trees = process.env['FUZZ'] === 'full' ? 500 : 100
 const mostLimbs = 40
 
 /** A tree of up to 40 limbs with up to 6 options each, shaped like real ones: more dose, more gain, with noise. */
@@ -102,7 +103,7 @@ function solve(highs: Highs, text: string, whole = true): number {
 
 /** The engine's own question for a made-up tree of up to 40 limbs, in points squared and shares, for the solver. */
 function* questions(): Generator<Question> {
-  const inventory = readInventory(madeInventory(14000, 11, mostLimbs))
+  const inventory = readInventory(madeInventory(28 * trees, 11, mostLimbs))
   for (const tree of inventory.trees) {
     const check = new TreeCheck({ ...inventory, unplanned: [] }, tree, [])
     const prepared = prepareTree(check, basics(check, defaultRules), defaultRules, 2030)
@@ -150,7 +151,7 @@ describe('against an independent solver', () => {
     }
     expect(asked).toBe(trees)
     expect(largest).toBeGreaterThan(25)
-    expect(pressed).toBeGreaterThan(100)
+    expect(pressed).toBeGreaterThan(trees / 5)
   }, 240000)
 
   it(`finds the same gain and the same least dose on ${trees} trees of up to ${mostLimbs} limbs`, async () => {
@@ -177,7 +178,7 @@ describe('against an independent solver', () => {
     }
     // The trees are of the kind that matters: many press against the allowance, and many hold equal options.
     expect(largest).toBe(mostLimbs)
-    expect(bound).toBeGreaterThan(100)
-    expect(ties).toBeGreaterThan(100)
+    expect(bound).toBeGreaterThan(trees / 5)
+    expect(ties).toBeGreaterThan(trees / 5)
   }, 240000)
 })

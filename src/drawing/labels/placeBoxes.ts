@@ -49,17 +49,25 @@ function boxTowards(wanted: Wanted, direction: Point, distance: number): Box {
   return { x: center.x - width / 2, y: center.y - height / 2, width, height }
 }
 
-function costOf(box: Box, obstacles: Obstacles, turn: number, step: number): number {
+/** What a place costs, or anything from `enough` on where it costs that much: a dearer place is not looked at further. */
+function costOf(box: Box, obstacles: Obstacles, turn: number, step: number, enough: number): number {
   let cost = Math.abs(turn) * 0.05 + step * 0.4
   if (!isInside(box, obstacles.inside)) cost += 2000
-  for (const other of obstacles.boxes) cost += overlap(box, other) * 5
-  for (const point of obstacles.wood) if (contains(box, point)) cost += 4
+  for (const other of obstacles.boxes) {
+    if (cost >= enough) return cost
+    cost += overlap(box, other) * 5
+  }
+  for (const point of obstacles.wood) {
+    if (cost >= enough) return cost
+    if (contains(box, point)) cost += 4
+  }
   return cost
 }
 
 /** Finds a box for each wish in turn, near its anchor and clear of what is already there. */
 export function placeBoxes(wishes: readonly Wanted[], obstacles: Obstacles): Box[] {
   const boxes = [...obstacles.boxes]
+  const all = { ...obstacles, boxes }
   return wishes.map((wanted) => {
     let best: Box | null = null
     let least = Infinity
@@ -69,7 +77,7 @@ export function placeBoxes(wishes: readonly Wanted[], obstacles: Obstacles): Box
       const direction = { x: Math.cos(angle), y: Math.sin(angle) }
       for (const step of steps) {
         const box = boxTowards(wanted, direction, wanted.clear + step)
-        const cost = costOf(box, { ...obstacles, boxes }, turn, step)
+        const cost = costOf(box, all, turn, step, least)
         if (cost < least) {
           least = cost
           best = box

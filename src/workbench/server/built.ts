@@ -15,8 +15,6 @@ import {
   utimesSync
 } from 'node:fs'
 import { join } from 'node:path'
-import { build } from 'esbuild'
-import { buildAddin } from '../../../tools/build'
 
 export const projectRoot = join(__dirname, '../../..')
 
@@ -84,8 +82,12 @@ async function once(kind: string, variant: string, make: (folder: string) => Pro
   return folder
 }
 
+/** Loaded where something has to be built, as the tools of a build are slow to load. */
+const addinBuild = () => import('../../../tools/build')
+
 /** The page's own scripts and the grid, and the script that joins the pane to the host. */
 async function buildPage(folder: string): Promise<void> {
+  const { build } = await import('esbuild')
   const common = {
     bundle: true,
     minify: true,
@@ -115,6 +117,7 @@ export interface BuiltWorkbench {
 export async function buildWorkbench(): Promise<BuiltWorkbench> {
   const folder = await once('workbench', '', async (fresh) => {
     const addin = join(fresh, 'addin')
+    const { buildAddin } = await addinBuild()
     await Promise.all([
       buildPage(join(fresh, 'page')),
       buildAddin({
@@ -130,7 +133,8 @@ export async function buildWorkbench(): Promise<BuiltWorkbench> {
 
 /** The add-in as Excel loads it from this machine. */
 export function buildForExcel(base: string): Promise<string> {
-  return once('excel', base, (fresh) =>
-    buildAddin({ out: fresh, base, office: 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js' })
-  )
+  return once('excel', base, async (fresh) => {
+    const { buildAddin, hostedOffice } = await addinBuild()
+    await buildAddin({ out: fresh, base, office: hostedOffice })
+  })
 }

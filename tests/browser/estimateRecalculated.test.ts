@@ -17,19 +17,10 @@ import type { ChosenOffer } from '../../src/sheets/offered'
 import type { SheetDescription } from '../../src/sheets/sheet'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import { writeWorkbook } from '../../src/file/writeWorkbook'
-import { startBrowser } from '../browser/browser'
-import {
-  openDesk,
-  read,
-  reloadedPane,
-  select,
-  startWorkbench,
-  write,
-  type Desk,
-  type Workbench
-} from '../browser/workbench'
-import { samplePlan } from './samplePlan'
-import { formulasOf, spoiled, yenRates } from './sheetFormulas'
+import { samplePlan } from '../sheets/samplePlan'
+import { formulasOf, spoiled, yenRates } from '../sheets/sheetFormulas'
+import { connectBrowser, workbenchAddress } from './shared'
+import { openDesk, openFile, planSelection, read, select, startAgain, write, type Desk } from './workbench'
 
 jest.setTimeout(90000)
 
@@ -46,28 +37,20 @@ const described = (rates: Rates, offerOf: OfferOf = aThird): SheetDescription =>
 const wrong = -1
 
 let browser: Browser
-let workbench: Workbench
 let desk: Desk
 
 beforeAll(async () => {
-  ;[browser, workbench] = await Promise.all([startBrowser(), startWorkbench()])
+  browser = await connectBrowser()
+  desk = await openDesk(browser, workbenchAddress())
 })
-afterAll(async () => {
-  await browser.close()
-  await workbench.stop()
-})
-beforeEach(async () => {
-  desk = await openDesk(browser, workbench.address)
-})
-afterEach(() => desk.close())
+afterAll(() => browser.close())
+beforeEach(() => startAgain(desk))
 
 async function open(descriptions: SheetDescription[]): Promise<void> {
   const buffer = Buffer.from(
     await writeWorkbook(descriptions.map((description) => spoiled(description, wrong)))
   )
-  await desk.page.locator('#choose').setInputFiles({ name: 'estimate.xlsx', mimeType: '', buffer })
-  await desk.page.waitForFunction(() => document.getElementById('file')?.textContent === 'estimate.xlsx')
-  await reloadedPane(desk)
+  await openFile(desk, 'estimate.xlsx', buffer)
 }
 
 /** The cells where the grid and the engine do not agree, and how many formulas were looked at. */
@@ -170,8 +153,7 @@ describe('the estimate, opened in a spreadsheet', () => {
     const planned = planInventory(inventory, { date: today })
     const expected = describeEstimate(estimatePlan(planned), planned)
     await select(desk, sampleSheetName, `A1:V${String(sampleInventory.length)}`)
-    await desk.page.getByRole('button', { name: 'Plan selection' }).click()
-    await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
+    await planSelection(desk)
     await desk.pane.getByRole('tab', { name: /^Write/ }).click()
     await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
     await untilNamed(desk, expected.names!.map(({ name }) => name).sort())

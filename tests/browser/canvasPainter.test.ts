@@ -2,14 +2,14 @@ import { join } from 'node:path'
 import { buildSync } from 'esbuild'
 import type { Browser } from 'playwright-core'
 import type { Picture } from '../../src/drawing/paint/painter'
-import { startBrowser } from '../browser/browser'
-import { samplePlan, treeNamed } from './inventedTrees'
-import { drawn } from './measured'
+import { samplePlan, treeNamed } from '../drawing/inventedTrees'
+import { drawn } from '../drawing/measured'
+import { connectBrowser } from './shared'
 
 let browser: Browser
 
 beforeAll(async () => {
-  browser = await startBrowser()
+  browser = await connectBrowser()
 })
 afterAll(async () => {
   await browser.close()

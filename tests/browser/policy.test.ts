@@ -1,9 +1,9 @@
 /** The deployable page in a real browser: its own policy lets it run, and it asks for nothing from anywhere else. */
-import { existsSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { extname, join } from 'node:path'
 import type { Browser } from 'playwright-core'
-import { startBrowser } from '../browser/browser'
-import { buildForTest, testBase } from './addin'
+import { buildForTest, testBase } from '../build/addin'
+import { connectBrowser } from './shared'
 
 const library = join(__dirname, '../../node_modules/@microsoft/office-js/dist')
 const hosted = 'https://appsforoffice.microsoft.com/lib/1/hosted/'
@@ -13,12 +13,9 @@ let out = ''
 let browser: Browser
 beforeAll(async () => {
   out = await buildForTest()
-  browser = await startBrowser()
+  browser = await connectBrowser()
 }, 120000)
-afterAll(async () => {
-  await browser.close()
-  rmSync(out, { recursive: true, force: true })
-})
+afterAll(() => browser.close())
 
 /** The file that stands for an address: ours from the build, Microsoft's from the development package. */
 function fileFor(address: string): string | null {
@@ -37,7 +34,10 @@ test('the pane runs under its policy and asks for its own files and office.js on
     asked.push(address)
     const file = fileFor(address)
     if (file !== null && existsSync(file))
-      await route.fulfill({ body: readFileSync(file), contentType: types[extname(file)] ?? 'application/octet-stream' })
+      await route.fulfill({
+        body: readFileSync(file),
+        contentType: types[extname(file)] ?? 'application/octet-stream'
+      })
     else await route.fulfill({ status: 404, body: '' })
   })
   await page.goto(`${testBase}/taskpane.html`)
@@ -50,7 +50,9 @@ test('the pane runs under its policy and asks for its own files and office.js on
   expect(failures).toEqual([])
   expect(associated).toContain('ASPECTRATIO')
   expect(asked).toEqual(
-    expect.arrayContaining(['taskpane.html', 'taskpane.css', 'functions.js', 'taskpane.js'].map((name) => `${testBase}/${name}`))
+    expect.arrayContaining(
+      ['taskpane.html', 'taskpane.css', 'functions.js', 'taskpane.js'].map((name) => `${testBase}/${name}`)
+    )
   )
   expect(asked).toContain(`${hosted}office.js`)
   expect(asked.filter((address) => fileFor(address) === null)).toEqual([])
