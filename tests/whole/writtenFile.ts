@@ -110,10 +110,15 @@ const unescaped = (text: string): string =>
     (_all, name: string) => ({ lt: '<', gt: '>', quot: '"', apos: "'", amp: '&' })[name]!
   )
 
-/** Characters that XML 1.0 has no room for (section 2.2), spelled out or by number. */
-// eslint-disable-next-line no-control-regex
-const forbidden =
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|&#(?:x0*(?:[0-8bcef]|1[0-9a-f])|0*(?:[0-8]|1[124-9]|2\d|3[01]));/i
+/** Whether a part holds a character that XML 1.0 has no room for (section 2.2), spelled out or by its number. */
+function holdsForbidden(xml: string): boolean {
+  const barred = (code: number) =>
+    (code < 32 && ![9, 10, 13].includes(code)) || code === 0xfffe || code === 0xffff
+  for (let index = 0; index < xml.length; index++) if (barred(xml.charCodeAt(index))) return true
+  return [...xml.matchAll(/&#(x?)([\da-f]+);/gi)].some(([, hex, digits]) =>
+    barred(Number.parseInt(digits!, hex === '' ? 10 : 16))
+  )
+}
 
 /** What is wrong with the cells of a sheet, seen in its raw text, so that every sheet of every file can be looked at. */
 function faultyCells(name: string, xml: string): string[] {
@@ -190,7 +195,7 @@ export async function readWritten(bytes: Uint8Array): Promise<WrittenFile> {
   const everything: { part: string; value: string }[] = []
   const chartNumbers: string[] = []
   for (const [part, xml] of parts) {
-    if (forbidden.test(xml)) faults.push(`${part} holds a character that XML has no room for`)
+    if (holdsForbidden(xml)) faults.push(`${part} holds a character that XML has no room for`)
     for (const [, value] of xml.matchAll(/>([^<]+)</g)) everything.push({ part, value: unescaped(value!) })
     for (const [, value] of xml.matchAll(/="([^"]*)"/g)) everything.push({ part, value: unescaped(value!) })
     if (!part.startsWith('xl/charts/chart')) continue
