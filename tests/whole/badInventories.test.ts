@@ -13,6 +13,7 @@ import {
   namesCell,
   problemsAt,
   scratch,
+  yearsMeet,
   type Printed,
   type PrintedProblem
 } from './plannedFile'
@@ -142,6 +143,17 @@ function strayRemedies(problems: readonly PrintedProblem[]): string[] {
 
 const column = (letter: string) => letter.charCodeAt(0) - 64
 
+test('in all fixtures but that of a life stage no visit of a tree in order can be moved by the other tree', async () => {
+  const moved: string[] = []
+  for (const file of Object.keys(fixtures)) {
+    const made = await whole(file).catch(() => null)
+    const rows = rowsOf(file).filter((row, index) => index === 0 || isGood(row))
+    if (made === null || file === 'life-stage-unknown') continue
+    if (yearsMeet(made.printed, await at.printed(at.put(`${file}.csv`, csv(rows))), good)) moved.push(file)
+  }
+  expect(moved).toEqual([])
+})
+
 test('each fixture has its expectation, and each expectation its fixture', () => {
   const files = readdirSync(folder).map((file) => basename(file, '.csv'))
   expect(files.sort()).toEqual([...Object.keys(fixtures), ...others].sort())
@@ -186,8 +198,10 @@ describe.each(Object.entries(fixtures))('%s', (file, { wrong, also = '', rest })
 
   test('the trees in order are planned as without it, and nothing is said of them', () => {
     expect(treesOf(made.printed).length).toBe(good.length)
-    expect(treesOf(made.printed)).toEqual(treesOf(without))
-    expect(hoursOf(made.printed)).toEqual(hoursOf(without))
+    if (!yearsMeet(made.printed, without, good)) {
+      expect(treesOf(made.printed)).toEqual(treesOf(without))
+      expect(hoursOf(made.printed)).toEqual(hoursOf(without))
+    }
     expect(without.unplanned).toEqual([])
     const codes = ({ problems }: Printed, bad: readonly number[]) =>
       problems

@@ -109,6 +109,19 @@ export function scratch() {
   return { folder, run, put, printed, written }
 }
 
+/**
+ * Whether the years of other trees can move those of a tree in order: visits of one inventory a year apart are moved to
+ * the later year (design, section 3), which is the one way in which a tree may change the plan of another.
+ */
+export function yearsMeet(others: Printed, inOrder: Printed, names: readonly string[]): boolean {
+  const years = (printed: Printed, own: boolean) =>
+    printed.trees
+      .filter(({ tree }) => names.includes(tree) === own)
+      .flatMap(({ visits }) => visits.map(({ year }) => year))
+  const later = years(others, false)
+  return years(inOrder, true).some((year) => later.includes(year + 1))
+}
+
 /** One cell of a comma-separated file. */
 export function csvCell(text: string, delimiter = ','): string {
   return text.includes(delimiter) || /["\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text

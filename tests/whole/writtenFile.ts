@@ -176,6 +176,7 @@ export async function readWritten(bytes: Uint8Array): Promise<WrittenFile> {
     const xml = parts.get(part) ?? ''
     faults.push(...faultyCells(name, xml))
     let known: WrittenCell[] | null = null
+    let byAddress: Map<string, WrittenCell> | null = null
     const cells = () => (known ??= readCells(part, xml, strings, formats))
     const relations = parts.get(part.replace('worksheets/', 'worksheets/_rels/') + '.rels') ?? ''
     const drawing = /drawings\/drawing\d+\.xml/.exec(relations)?.[0]
@@ -188,7 +189,10 @@ export async function readWritten(bytes: Uint8Array): Promise<WrittenFile> {
       get cells() {
         return cells()
       },
-      at: (address) => cells().find((cell) => cell.address === address),
+      at(address) {
+        byAddress ??= new Map(cells().map((cell) => [cell.address, cell]))
+        return byAddress.get(address)
+      },
       altTexts
     }
   })
