@@ -248,7 +248,7 @@ describe('the same numbers in other writings', () => {
       base: fc.integer({ min: 31, max: 79 }),
       limbs: fc.array(
         fc.record({
-          diameter: fc.integer({ min: 4, max: 15 }),
+          diameter: fc.integer({ min: 1, max: 15 }),
           stem: fc.integer({ min: 16, max: 20 }),
           origin: fc.integer({ min: 80, max: 120 }),
           tip: fc.integer({ min: 140, max: 235 })
@@ -346,6 +346,15 @@ describe('the same numbers in other writings', () => {
         if (!asked) expect(printed.trees).toEqual(usual.printed.trees)
         const cuts = printed.trees.flatMap(({ visits }) => visits.flatMap((visit) => visit.cuts))
         expect(cuts.filter(({ cutDiameterMm }) => (cutDiameterMm ?? 0) > 48 * 25.4)).toEqual([])
+        // Every limb drawn is thinner than its stem.
+        expect(cuts.filter(({ aspectRatio }) => (aspectRatio ?? 0) > 1)).toEqual([])
+        const zero = made.limbs.findIndex(({ diameter }) => diameter < 4)
+        const refused = problemsAt(printed.problems, `fuzz!K${String(zero + 3)}`).filter(
+          ({ code }) => code === 'too-large'
+        )
+        if (zero >= 0) expect(refused).toEqual([])
+        const thicker = printed.problems.filter(({ code }) => code === 'thicker-than-stem')
+        expect(thicker).toEqual([])
       }),
       runs(15)
     )
