@@ -72,7 +72,6 @@ export type LifeStage = Choice<'lifeStage'>
 export type Vigor = Choice<'vigor'>
 export type Growth = Choice<'growth'>
 export type IncludedBark = Choice<'includedBark'>
-type Role = Choice<'role'>
 export type MeasuredAt = Choice<'measured'>
 export type Access = Choice<'access'>
 
