@@ -1,5 +1,5 @@
-import { aspectRatio } from '../src/formulas/aspectRatio'
-import { crownBaseMax, liveCrownRatio } from '../src/formulas/liveCrown'
+import { aspectRatio } from '../src/formulas/diameters'
+import { crownBaseMax, liveCrownRatio } from '../src/formulas/crown'
 import { projectedRatio } from '../src/formulas/growth'
 import { height, length, number, positiveShare, word } from './argument'
 import { eachCell } from './runner'

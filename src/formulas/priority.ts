@@ -1,5 +1,24 @@
 import type { IncludedBark } from '../../shared/choices'
-import { barkScore, defaultRules, type Rules } from '../../shared/rules'
+import { defaultRules, type Rules, barkScore } from '../../shared/rules'
+
+/** Where a limb stands against its stem. */
+export type Standing = 'subordinate' | 'gaining' | 'competing' | 'codominant'
+
+/**
+ * Where a limb stands against its stem, from the aspect ratio.
+ * Codominant from 0.80, or from 0.70 with any included bark; the bands are a house choice between the sources
+ * of trade knowledge named in the rule book.
+ */
+export function standing(
+  aspectRatio: number,
+  bark: IncludedBark = 'none',
+  rules: Rules = defaultRules
+): Standing {
+  const codominantFrom = bark === 'none' ? rules.codominantFrom : rules.codominantIncludedFrom
+  if (aspectRatio >= codominantFrom) return 'codominant'
+  if (aspectRatio <= rules.subordinateUpTo) return 'subordinate'
+  return aspectRatio <= rules.gainingUpTo ? 'gaining' : 'competing'
+}
 
 function clamp(value: number): number {
   return value <= 0 ? 0 : value >= 1 ? 1 : value
@@ -48,4 +67,55 @@ export function priority(
       rules.weightBark * barkScore(rules, bark) +
       rules.weightTip * top)
   )
+}
+
+/** A stem that might be kept as the leader. Lean in degrees from vertical; lengths in one unit each. */
+export interface LeaderCandidate {
+  diameter: number
+  lean: number
+  height: number
+  bark: IncludedBark
+}
+
+/**
+ * How well a stem would lead among the others, higher is better: 0 to 10 by the default rules, a house scale with no
+ * unit. The rules weigh, in this order, how upright it is, its diameter, its height and clear bark.
+ */
+export function leaderMerit(
+  stem: LeaderCandidate,
+  thickest: number,
+  tallest: number,
+  rules: Rules = defaultRules
+): number {
+  return (
+    rules.leaderUpright * (1 - stem.lean / 90) +
+    (rules.leaderDiameter * stem.diameter) / thickest +
+    (rules.leaderHeight * stem.height) / tallest +
+    rules.leaderBark * (1 - barkScore(rules, stem.bark))
+  )
+}
+
+/**
+ * Rank of each stem as the leader to keep, 1 the best. Stems that reach the top quarter of the tallest come first;
+ * among them more upright, thicker, taller and without included bark ranks higher. Ties keep the order given. To be
+ * confirmed on site: no published weights exist.
+ *
+ * Source of the criteria: common practice, no source; their weights are a house rule.
+ */
+export function leaderRank(stems: readonly LeaderCandidate[], rules: Rules = defaultRules): number[] {
+  let thickest = 0
+  let tallest = 0
+  for (const { diameter, height } of stems) {
+    thickest = Math.max(thickest, diameter)
+    tallest = Math.max(tallest, height)
+  }
+  const scored = stems.map((stem, index) => ({
+    index,
+    leads: stem.height >= rules.leaderReach * tallest,
+    merit: leaderMerit(stem, thickest, tallest, rules)
+  }))
+  scored.sort((a, b) => Number(b.leads) - Number(a.leads) || b.merit - a.merit || a.index - b.index)
+  const ranks = new Array<number>(stems.length)
+  scored.forEach(({ index }, place) => (ranks[index] = place + 1))
+  return ranks
 }

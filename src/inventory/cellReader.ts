@@ -4,7 +4,7 @@ import { columnOf, type Field } from '../../shared/columns'
 import { asDoubt, problem, type Facts, type Problem, type ProblemCode } from '../../shared/problems'
 import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../shared/units'
 import type { ColumnMatch } from './inventory'
-import { stemsCombined } from '../formulas/stems'
+import { stemsCombined } from '../formulas/diameters'
 import { compassDegrees, typedLength, typedNumber, yearOf } from '../../shared/numbers'
 
 /** Nothing a tree has is longer than this, in metres: 130 m for heights, 12 m for diameters (house limits). */

@@ -2,7 +2,7 @@ import { problem, type Problem } from '../../shared/problems'
 import { defaultRules, type Rules } from '../../shared/rules'
 import { fieldAddress, type Inventory, type Limb, type Tree } from '../inventory/inventory'
 import type { LeaderChoice } from './plan'
-import { leaderMerit } from '../formulas/leaderRank'
+import { leaderMerit } from '../formulas/priority'
 
 /**
  * Which stem is kept as the leader. A row marked as leader wins, unless it is dead or broken: then the best of the

@@ -1,5 +1,5 @@
 import type { Rules } from '../../shared/rules'
-import { crownSection } from '../formulas/foliageShares'
+import { crownSection } from '../formulas/crown'
 import { foliageFrom, shareBelow, type LowerRule } from './groups'
 import type { PreparedTree } from './prepareTree'
 import { carried, type Work } from './work'

@@ -1,5 +1,5 @@
 import type { Rules } from '../../shared/rules'
-import { standing } from '../formulas/standing'
+import { standing } from '../formulas/priority'
 import { lateralFraction, lateralMin } from '../formulas/cuts'
 import type { Limb } from '../inventory/inventory'
 import { choose, leaveAlone, type Item, type Limits } from './choose'

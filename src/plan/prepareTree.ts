@@ -1,7 +1,7 @@
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
-import { stemAbove } from '../formulas/aspectRatio'
+import { stemAbove } from '../formulas/diameters'
 import type { Limb, Tree } from '../inventory/inventory'
 import { chooseLeader } from './chooseLeader'
 import { checkParents, checkTree, type TreeCheck } from './checkTree'

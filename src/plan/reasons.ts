@@ -1,6 +1,5 @@
 import { barkScore } from '../../shared/rules'
-import { lowAndHigh } from '../formulas/priority'
-import { standing, type Standing } from '../formulas/standing'
+import { lowAndHigh, standing, type Standing } from '../formulas/priority'
 import { showDiameter, showHeight } from '../../shared/units'
 import { inClearance, removalReason, type Barrier, type Option } from './options'
 import type { Season, Work } from './work'

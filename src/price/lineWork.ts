@@ -1,9 +1,8 @@
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
-import { brushKilograms } from '../formulas/brushWeight'
-import { brushVolumes } from '../formulas/brushVolume'
-import { cutMinutes, printedHours } from '../formulas/crewHours'
+import { brushKilograms, brushVolumes } from '../formulas/brush'
+import { cutMinutes, printedHours } from '../formulas/time'
 import type { EstimateLine } from './estimate'
 import type { Rates } from './rates'
 

@@ -6,7 +6,7 @@
 import loadHighs, { type Highs } from 'highs'
 import { madeInventory, numbers } from '../../bench/madeInventory'
 import { defaultRules, visitInterval } from '../../shared/rules'
-import { allowedRemoval } from '../../src/formulas/allowedRemoval'
+import { allowedRemoval } from '../../src/formulas/removal'
 import { TreeCheck } from '../../src/plan/checkTree'
 import { readInventory } from '../../src/inventory/readInventory'
 import { choose, leaveAlone, type Item, type Limits } from '../../src/plan/choose'

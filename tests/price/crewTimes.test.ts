@@ -1,4 +1,4 @@
-import { inventedCrewTimes } from '../../src/formulas/crewHours'
+import { inventedCrewTimes } from '../../src/formulas/time'
 import { inventedRatesIn } from '../../src/price/rates'
 
 describe('the crew times that CREWHOURS computes with', () => {

@@ -1,7 +1,7 @@
 /** Foliage and cuts: bounds, direction in every input, units, order, never NaN. */
 import fc from 'fast-check'
 import { convertLength } from '../../../shared/units'
-import { sharesAmong, sharesWithStems } from '../../../src/formulas/foliageShares'
+import { sharesAmong, sharesWithStems } from '../../../src/formulas/crown'
 import {
   cutDiameter,
   cutDose,

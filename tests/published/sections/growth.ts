@@ -1,7 +1,7 @@
 import { growthTimes } from '../evidence/trunkGrowth'
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
-import { diameterFromGirth } from '../../../src/formulas/girth'
+import { diameterFromGirth } from '../../../src/formulas/diameters'
 import { growthAfterLoss, projectedRatio } from '../../../src/formulas/growth'
 import { orangeDays, orangeGirths } from '../data/orange'
 import { exactly, printed, type Check } from '../check'

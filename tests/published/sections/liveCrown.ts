@@ -1,7 +1,6 @@
 import { crownRatios } from '../evidence/crownRatios'
 import { defaultRules } from '../../../shared/rules'
-import { crownBaseMax, liveCrownRatio } from '../../../src/formulas/liveCrown'
-import { heightForClearance } from '../../../src/formulas/heightForClearance'
+import { crownBaseMax, liveCrownRatio, heightForClearance } from '../../../src/formulas/crown'
 import { shareBelow } from '../../../src/plan/groups'
 import { exactly, printed, type Check } from '../check'
 

@@ -3,7 +3,7 @@ import { removalThresholds } from '../evidence/removalThresholds'
 import { pullForce } from '../evidence/pullForces'
 import { isRefusal } from '../../../shared/refusal'
 import { upperThird } from '../../../src/formulas/priority'
-import { aspectRatio, stemAbove } from '../../../src/formulas/aspectRatio'
+import { aspectRatio, stemAbove } from '../../../src/formulas/diameters'
 import { typedLength } from '../../../shared/numbers'
 import { exactly, printed, type Check } from '../check'
 

@@ -1,3 +1,31 @@
+import { refuse, type Refusal } from '../../shared/refusal'
+
+/**
+ * Live-crown ratio, uncompacted: (height − crown base) / height, 0 to 1. Both heights in the same unit.
+ *
+ * Source: Toney & Reeves 2009, West. J. Appl. For. 24(2):76-82 (uncompacted against compacted).
+ */
+export function liveCrownRatio(height: number, crownBase: number): number | Refusal {
+  return crownBase > height
+    ? refuse('The crown base is above the top of the tree: check both heights.')
+    : (height - crownBase) / height
+}
+
+/** The highest crown base that keeps a live-crown ratio: height × (1 − ratio). */
+export function crownBaseMax(height: number, ratio = 0.6): number {
+  return height * (1 - ratio)
+}
+
+/**
+ * Height a tree must reach before its crown may be raised to a clearance and keep a live-crown ratio: clearance /
+ * (1 − ratio), in the clearance’s unit.
+ *
+ * Source: the live-crown ratio turned round; the ratio 0.60 is Gilman, EDIS EP276, UF/IFAS, strategy 6.
+ */
+export function heightForClearance(clearance: number, ratio = 0.6): number {
+  return clearance / (1 - ratio)
+}
+
 /**
  * Shares of foliage among the rows given: d²/Σd².
  *

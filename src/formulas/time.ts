@@ -1,4 +1,7 @@
-import type { Access } from '../../shared/choices'
+import type { Access, LifeStage } from '../../shared/choices'
+import { refuse, type Refusal } from '../../shared/refusal'
+import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
+import { dayOf, serialOf } from '../../shared/serialDate'
 
 /** What a crew's time is computed from: set-up and access, and the minutes of a cut by its size and height. */
 export interface CrewTimes {
@@ -63,4 +66,24 @@ export function crewHours(
   let minutes = times.setUpMinutes[access]
   for (const { diameter, height } of cuts) minutes += cutMinutes(diameter, height, times)
   return (minutes * times.accessFactor[access]) / 60
+}
+
+/**
+ * The day of the next visit: the last visit's plus the interval of the life stage in years, as date serials. A last
+ * visit on 29 February comes round on 28 February.
+ *
+ * Source: the intervals in the rule book, each with its source.
+ */
+export function nextVisit(
+  lastVisit: number,
+  stage: LifeStage,
+  rules: Rules = defaultRules
+): number | Refusal {
+  const { year, month, day } = dayOf(lastVisit)
+  const next = year + visitInterval(rules, stage)
+  const exact = serialOf(next, month, day)
+  const serial = Number.isNaN(exact) && month === 2 && day === 29 ? serialOf(next, 2, 28) : exact
+  return Number.isNaN(serial)
+    ? refuse('The next visit falls after the last date a spreadsheet knows: check the last visit.')
+    : serial
 }
