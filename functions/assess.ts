@@ -33,8 +33,11 @@ const urgent = eachCell(
     height('crown_base_height'),
     bark
   ],
-  (ratio: number, origin: number, tip: number, top: number, base: number, included: IncludedBark) =>
-    checkHeights(origin, tip, top, base) ?? priority(ratio, origin, tip, top, base, included)
+  (aspectRatio: number, origin: number, tip: number, top: number, base: number, included: IncludedBark) => {
+    const limb = { aspectRatio, origin, tip, bark: included }
+    const tree = { height: top, crownBase: base }
+    return checkHeights(limb, tree) ?? priority(limb, tree)
+  }
 )
 
 /**

@@ -5,10 +5,15 @@ import { refuse, type Refusal } from '../../shared/refusal'
  *
  * Source: Toney & Reeves 2009, West. J. Appl. For. 24(2):76-82 (uncompacted against compacted).
  */
-export function liveCrownRatio(height: number, crownBase: number): number | Refusal {
+export function liveCrownRatio(height: number, crownBase: number): number {
+  return (height - crownBase) / height
+}
+
+/** What is wrong with the height of a crown base, or null where it lies within the tree. */
+export function checkCrownBase(height: number, crownBase: number): Refusal | null {
   return crownBase > height
     ? refuse('The crown base is above the top of the tree: check both heights.')
-    : (height - crownBase) / height
+    : null
 }
 
 /** The highest crown base that keeps a live-crown ratio: height × (1 − ratio). */
@@ -27,15 +32,21 @@ export function heightForClearance(clearance: number, ratio = 0.6): number {
 }
 
 /**
- * Shares of foliage among the rows given: d²/Σd².
+ * Share of the foliage of a crown that a limb carries: d²/S, with S the cross-section that the whole of it is measured
+ * against, in the square of the diameter's unit.
  *
- * Source: Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159-167. A single limb is known to ±30 % only
- * (house reading of open data).
+ * Source: Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159-167 (leaf mass linear in basal area). A single
+ * limb is known to ±30 % only (house reading of open data).
  */
+export function foliageShare(diameter: number, section: number): number {
+  return (diameter * diameter) / section
+}
+
+/** Shares of foliage among the rows given: d²/Σd². */
 export function sharesAmong(diameters: readonly number[]): number[] {
   let squares = 0
   for (const diameter of diameters) squares += diameter * diameter
-  return diameters.map((diameter) => (diameter * diameter) / squares)
+  return diameters.map((diameter) => foliageShare(diameter, squares))
 }
 
 /**
@@ -65,5 +76,13 @@ export function sharesWithStems(
   limbs: readonly { diameter: number; stem: number; origin: number }[]
 ): number[] {
   const section = crownSection(limbs)
-  return limbs.map(({ diameter }) => (diameter * diameter) / section)
+  return limbs.map(({ diameter }) => foliageShare(diameter, section))
+}
+
+/** Share of foliage spread evenly between two heights that lies below a line, 0 to 1; all heights in one unit. */
+export function shareBelow(from: number, to: number, line: number): number {
+  const low = from < to ? from : to
+  const high = from < to ? to : from
+  if (line >= high) return 1
+  return line <= low ? 0 : (line - low) / (high - low)
 }

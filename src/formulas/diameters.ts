@@ -15,10 +15,13 @@ export function stemAbove(stemBelow: number, sumOfLimbSquares: number): number {
 
 /**
  * Aspect ratio: limb diameter over the stem diameter just above the union. Both in the same unit; above 1 where the
- * limb is the thicker, never clamped.
+ * limb is the thicker, never clamped. A stem measured below the union is first brought above it, as though no other limb
+ * left it there; refused where the limb is as thick as that stem.
  *
  * Source: branch-to-stem diameter ratio, University of Florida tree biomechanics lab note, 2026.
  */
+export function aspectRatio(limb: number, stem: number): number
+export function aspectRatio(limb: number, stem: number, measured: MeasuredAt | undefined): number | Refusal
 export function aspectRatio(limb: number, stem: number, measured: MeasuredAt = 'above'): number | Refusal {
   if (measured === 'above') return limb / stem
   const above = stemAbove(stem, limb * limb)

@@ -16,11 +16,26 @@ export function treeHeight(distance: number, topAngle: number, baseAngle: number
     : refuse('The top angle is not above the base angle: give the base angle as negative below the eye.')
 }
 
+/** Where a limb starts on its trunk or its parent, and how high its tip is; the tip of a drooping limb is the lower. */
+export interface LimbHeights {
+  readonly origin: number
+  readonly tip: number
+}
+
+/** How tall a tree is, and where its live crown begins. */
+export interface TreeHeights {
+  readonly height: number
+  readonly crownBase: number
+}
+
 /**
  * What is wrong with the heights of a limb and its tree, or null where they go together. All in one unit. A tip below
  * the origin is a drooping limb and in order.
  */
-export function checkHeights(origin: number, tip: number, height: number, crownBase: number): Refusal | null {
+export function checkHeights(
+  { origin, tip }: LimbHeights,
+  { height, crownBase }: TreeHeights
+): Refusal | null {
   if (crownBase >= height)
     return refuse('The crown base is not below the top of the tree: check both heights.')
   if (origin >= height) return refuse('The limb starts at or above the top of the tree: check both heights.')

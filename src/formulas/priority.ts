@@ -1,5 +1,6 @@
 import type { IncludedBark } from '../../shared/choices'
-import { defaultRules, type Rules, barkScore } from '../../shared/rules'
+import { barkScore, defaultRules, type Rules } from '../../shared/rules'
+import type { LimbHeights, TreeHeights } from './heights'
 
 /** Where a limb stands against its stem. */
 export type Standing = 'subordinate' | 'gaining' | 'competing' | 'codominant'
@@ -36,34 +37,33 @@ export function upperThird(height: number, crownBase: number): number {
  * Source of the rule: Gilman & Black, Circular 853/MG087, Fig. 15 (limbs that originate in the bottom half and grow
  * into the upper third of the canopy); the scale between is a house rule.
  */
-export function lowAndHigh(origin: number, tip: number, height: number, crownBase: number): number {
+export function lowAndHigh({ origin, tip }: LimbHeights, { height, crownBase }: TreeHeights): number {
   const half = height / 2
   const third = upperThird(height, crownBase)
   return Math.sqrt(clamp((half - origin) / half) * clamp((tip - third) / (height - third)))
 }
 
+/** A limb as its priority sees it. The ratio is a fraction, the heights are in the unit of the tree's. */
+export interface LimbToRank extends LimbHeights {
+  readonly aspectRatio: number
+  readonly bark: IncludedBark
+}
+
 /**
  * Subordination priority, 0 to 100 and above where the limb is thicker than its stem:
- * 100·(0.45·A + 0.30·R + 0.15·B + 0.10·T). A house rule, with editable weights. The ratio is a fraction, the four
- * heights are in one unit.
+ * 100·(0.45·A + 0.30·R + 0.15·B + 0.10·T). A house rule, with editable weights. All heights are
+ * in one unit.
  */
-export function priority(
-  aspectRatio: number,
-  origin: number,
-  tip: number,
-  height: number,
-  crownBase: number,
-  bark: IncludedBark = 'none',
-  rules: Rules = defaultRules
-): number {
+export function priority(limb: LimbToRank, tree: TreeHeights, rules: Rules = defaultRules): number {
+  const { aspectRatio, tip, bark } = limb
   const from = rules.ratioScoredFrom
   const ratio = aspectRatio > from ? (aspectRatio - from) / (1 - from) : 0
   const high = rules.tipScoredFrom
-  const top = clamp((tip / height - high) / (1 - high))
+  const top = clamp((tip / tree.height - high) / (1 - high))
   return (
     100 *
     (rules.weightRatio * ratio +
-      rules.weightReach * lowAndHigh(origin, tip, height, crownBase) +
+      rules.weightReach * lowAndHigh(limb, tree) +
       rules.weightBark * barkScore(rules, bark) +
       rules.weightTip * top)
   )

@@ -49,9 +49,14 @@ export function cutMinutes(diameter: number, height: number, times: CrewTimes = 
   return (size?.minutes ?? 0) * (band?.factor ?? 1)
 }
 
+/** Hours of a crew from its minutes at a tree, times the site factor. */
+export function hoursOnSite(minutes: number, accessFactor: number): number {
+  return (minutes * accessFactor) / 60
+}
+
 /** Hours to a hundredth, as they are printed and priced. */
-export function printedHours(minutes: number): number {
-  return Math.round((minutes / 60) * 100 + 1e-9) / 100
+export function printedHours(hours: number): number {
+  return Math.round(hours * 100 + 1e-9) / 100
 }
 
 /**
@@ -65,7 +70,7 @@ export function crewHours(
 ): number {
   let minutes = times.setUpMinutes[access]
   for (const { diameter, height } of cuts) minutes += cutMinutes(diameter, height, times)
-  return (minutes * times.accessFactor[access]) / 60
+  return hoursOnSite(minutes, times.accessFactor[access])
 }
 
 /**

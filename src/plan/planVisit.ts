@@ -1,18 +1,11 @@
 import type { Rules } from '../../shared/rules'
+import { liveCrownRatio, shareBelow } from '../formulas/crown'
 import { standing } from '../formulas/priority'
 import { lateralFraction, lateralMin } from '../formulas/cuts'
-import type { Limb } from '../inventory/inventory'
+import type { Limb, Tree } from '../inventory/inventory'
 import { choose, leaveAlone, type Item, type Limits } from './choose'
 import { crownBaseAfter, crownOf, type Crown } from './crown'
-import {
-  doseUnits,
-  familyItems,
-  foliageFrom,
-  shareBelow,
-  takeChildren,
-  weigh,
-  type FamilyItem
-} from './groups'
+import { doseUnits, familyItems, foliageFrom, takeChildren, weigh, type FamilyItem } from './groups'
 import { inClearance, lookAt, optionPool, type Option } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
@@ -25,6 +18,7 @@ import {
   refusedFor,
   sourceOf
 } from './reasons'
+import { ratioAsSurveyed } from './unionStem'
 import { carried, type Season, type Work } from './work'
 
 /** What a visit's choice leaves: who was chosen stands in each limb's `chosen`. */
@@ -138,7 +132,7 @@ export function describeVisit(
     cuts,
     limbs,
     crownBaseAfter: base,
-    liveCrownRatioAfter: (season.height - base) / season.height,
+    liveCrownRatioAfter: liveCrownRatio(season.height, base),
     lowerFoliageBefore: crown.lowerShare,
     lowerFoliageAfter: lowerAfter(tree, season, crown)
   }
@@ -185,8 +179,8 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
 }
 
 /** A dead limb comes off without costing live foliage. */
-export function deadCut(limb: Limb, rules: Rules): Cut {
-  const ratio = limb.diameter !== null && limb.stem !== null ? limb.diameter / limb.stem : NaN
+export function deadCut(tree: Tree, limb: Limb, rules: Rules): Cut {
+  const ratio = ratioAsSurveyed(tree, limb) ?? NaN
   const diameter = limb.diameter ?? NaN
   return {
     limb,

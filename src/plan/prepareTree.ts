@@ -1,11 +1,12 @@
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
-import { stemAbove } from '../formulas/diameters'
+import { aspectRatio } from '../formulas/diameters'
 import type { Limb, Tree } from '../inventory/inventory'
 import { chooseLeader } from './chooseLeader'
 import { checkParents, checkTree, type TreeCheck } from './checkTree'
 import type { LeaderChoice } from './plan'
+import { stemAtUnion } from './unionStem'
 import { workPool, type Work } from './work'
 
 /** A tree made ready: what is assumed is said, stems stand above their unions, limbs know their parents. */
@@ -107,9 +108,8 @@ function joinParents(works: readonly Work[]): void {
 function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, year: number): Work | null {
   const { diameter, origin, tip } = limb
   if (diameter === null || limb.stem === null || origin === null || tip === null) return null
-  const stem =
-    limb.measured === 'above' ? limb.stem : stemAbove(limb.stem, unionSquares(check.tree, limb, limb.stem))
-  if (!(stem > 0)) {
+  const stem = stemAtUnion(check.tree, limb)
+  if (stem === null) {
     check.refuse(limb, check.note('union-impossible', limb.row, 'stem', { limb: limb.id }).message)
     return null
   }
@@ -133,22 +133,7 @@ function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, 
   return work
 }
 
-/** Σd² of the limbs whose unions are within one stem diameter of this one: they count as one union. */
-function unionSquares(tree: Tree, limb: Limb, stem: number): number {
-  let squares = 0
-  for (const other of tree.limbs) {
-    if (other.role === 'leader' || other.diameter === null || other.parent !== limb.parent) continue
-    const together =
-      other === limb ||
-      (other.measured === 'below' &&
-        other.origin !== null &&
-        Math.abs(other.origin - (limb.origin ?? 0)) * 1000 <= stem)
-    if (together) squares += other.diameter * other.diameter
-  }
-  return squares
-}
-
 function noteOvertaken(check: TreeCheck, work: Work): void {
-  const value = (work.diameter / work.stem).toFixed(2)
+  const value = aspectRatio(work.diameter, work.stem).toFixed(2)
   check.note('thicker-than-stem', work.limb.row, 'diameter', { limb: work.limb.id, value })
 }

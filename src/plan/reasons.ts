@@ -55,7 +55,7 @@ function addFindings(work: Work, season: Season): void {
   const { system } = season
   pieces.push(places[standing(ratio, limb.bark, season.rules)], ': ', two(ratio), ' of the stem')
   if (limb.bark !== 'none') pieces.push(', ', limb.bark, ' bark inclusion')
-  if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0) {
+  if (lowAndHigh(work, season) > 0) {
     pieces.push(', starts at ', showHeight(work.origin, system), ' and reaches ')
     pieces.push(showHeight(work.tip, system), ' of ', showHeight(season.height, system))
   }
@@ -96,7 +96,7 @@ export function reasonForDeadWood(): string {
 export function refusedFor(work: Work, option: Option, season: Season): string[] {
   if (option.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
   const refused = [removalRefused(work, option, season)]
-  const heaviest = season.steps.at(-1)?.share ?? 0
+  const heaviest = season.steps.at(-1) ?? 0
   if (option.share < heaviest - 1e-9 && work.limb.cut === null)
     refused.push(heavierRefused(heaviest, season.allowed))
   return refused

@@ -83,14 +83,14 @@ const numbers: Published[] = [
   {
     what: 'a limb from half the height never counts as starting low',
     printed: '0',
-    of: () => lowAndHigh(20, 40, 40, 10),
+    of: () => lowAndHigh({ origin: 20, tip: 40 }, { height: 40, crownBase: 10 }),
     source: circular853,
     certainty: 'read'
   },
   {
     what: 'a limb whose tip ends at the upper third is not yet in it',
     printed: '0',
-    of: () => lowAndHigh(8, 30, 40, 10),
+    of: () => lowAndHigh({ origin: 8, tip: 30 }, { height: 40, crownBase: 10 }),
     source: circular853,
     certainty: 'read'
   },
