@@ -1,6 +1,6 @@
 import { shareBelow } from '../formulas/crown'
 import { cutAlong } from '../formulas/cuts'
-import type { Item } from './choose'
+import type { Item } from './choice'
 import type { Option } from './options'
 import { alongParent, carried, type Work } from './work'
 

@@ -1,4 +1,4 @@
-import type { Item } from './choose'
+import type { Item } from './choice'
 import {
   cutDiameter,
   cutHeight as heightOfCut,
