@@ -1,7 +1,5 @@
-import { leaderRank } from '../src/formulas/leaderRank'
-import { priority } from '../src/formulas/priority'
-import { standing } from '../src/formulas/standing'
-import { checkHeights } from '../src/formulas/limbHeights'
+import { leaderRank, priority, standing } from '../src/formulas/priority'
+import { checkHeights } from '../src/formulas/heights'
 import type { IncludedBark } from '../shared/choices'
 import { height, length, number, word } from './argument'
 import { eachCell } from './runner'
@@ -35,8 +33,11 @@ const urgent = eachCell(
     height('crown_base_height'),
     bark
   ],
-  (ratio: number, origin: number, tip: number, top: number, base: number, included: IncludedBark) =>
-    checkHeights(origin, tip, top, base) ?? priority(ratio, origin, tip, top, base, included)
+  (aspectRatio: number, origin: number, tip: number, top: number, base: number, included: IncludedBark) => {
+    const limb = { aspectRatio, origin, tip, bark: included }
+    const tree = { height: top, crownBase: base }
+    return checkHeights(limb, tree) ?? priority(limb, tree)
+  }
 )
 
 /**

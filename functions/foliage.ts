@@ -1,4 +1,4 @@
-import { sharesAmong, sharesWithStems } from '../src/formulas/foliageShares'
+import { sharesAmong, sharesWithStems } from '../src/formulas/crown'
 import { refuse } from '../shared/refusal'
 import { length, text, type Argument } from './argument'
 import type { Result } from './row'

@@ -1,5 +1,5 @@
-import { aspectRatio } from '../src/formulas/aspectRatio'
-import { crownBaseMax, liveCrownRatio } from '../src/formulas/liveCrown'
+import { aspectRatio } from '../src/formulas/diameters'
+import { checkCrownBase, crownBaseMax, liveCrownRatio } from '../src/formulas/crown'
 import { projectedRatio } from '../src/formulas/growth'
 import { height, length, number, positiveShare, word } from './argument'
 import { eachCell } from './runner'
@@ -28,7 +28,10 @@ export function ASPECTRATIO(
   return ratio({ limb_diameter, stem_diameter, measured })
 }
 
-const crown = eachCell([length('tree_height'), height('crown_base_height')], liveCrownRatio)
+const crown = eachCell(
+  [length('tree_height'), height('crown_base_height')],
+  (top: number, base: number) => checkCrownBase(top, base) ?? liveCrownRatio(top, base)
+)
 
 /**
  * Live-crown ratio of a tree, uncompacted: the share of its height that carries live crown.

@@ -1,4 +1,4 @@
-import { wireDistance } from '../src/formulas/wireDistance'
+import { wireDistance } from '../src/formulas/wires'
 import { number } from './argument'
 import { eachCell } from './runner'
 

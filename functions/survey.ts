@@ -1,5 +1,5 @@
-import { stemsCombined } from '../src/formulas/stems'
-import { treeHeight } from '../src/formulas/treeHeight'
+import { stemsCombined } from '../src/formulas/diameters'
+import { treeHeight } from '../src/formulas/heights'
 import { length, number } from './argument'
 import { eachCell } from './runner'
 import { oneResult } from './together'

@@ -1,5 +1,5 @@
-import { allowedRemoval } from '../src/formulas/allowedRemoval'
-import { nextVisit, visitsNeeded } from '../src/formulas/visits'
+import { allowedRemoval, visitsNeeded } from '../src/formulas/removal'
+import { nextVisit } from '../src/formulas/time'
 import type { LifeStage, Vigor } from '../shared/choices'
 import { date, share, word } from './argument'
 import { eachCell } from './runner'

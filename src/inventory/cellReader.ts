@@ -8,7 +8,7 @@ import { readLength } from '../../shared/lengths'
 import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../shared/numbers'
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../shared/units'
-import { stemsCombined } from '../formulas/stems'
+import { stemsCombined } from '../formulas/diameters'
 import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
 

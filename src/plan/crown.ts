@@ -1,6 +1,6 @@
 import type { Rules } from '../../shared/rules'
-import { crownSection } from '../formulas/foliageShares'
-import { foliageFrom, shareBelow, type LowerRule } from './groups'
+import { crownSection, foliageShare, shareBelow } from '../formulas/crown'
+import { foliageFrom, type LowerRule } from './groups'
 import type { PreparedTree } from './prepareTree'
 import { carried, type Work } from './work'
 
@@ -28,7 +28,7 @@ export function setShares(tree: PreparedTree, factor = 1): void {
     ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
   ])
   for (const work of roots) {
-    work.share = work.limb.foliageShare ?? Math.min(1, (factor * work.diameter * work.diameter) / section)
+    work.share = work.limb.foliageShare ?? Math.min(1, factor * foliageShare(work.diameter, section))
     if (work.children.length > 0) shareOut(work)
   }
 }
@@ -38,7 +38,7 @@ function shareOut(parent: Work): void {
   if (children.length === 0) return
   const section = crownSection(children)
   for (const child of children) {
-    const own = child.limb.foliageShare ?? (parent.share * child.diameter * child.diameter) / section
+    const own = child.limb.foliageShare ?? parent.share * foliageShare(child.diameter, section)
     child.share = Math.min(own, parent.share)
     shareOut(child)
   }

@@ -1,4 +1,6 @@
-import type { Item } from './choose'
+import { shareBelow } from '../formulas/crown'
+import { cutAlong } from '../formulas/cuts'
+import type { Item } from './choice'
 import type { Option } from './options'
 import { alongParent, carried, type Work } from './work'
 
@@ -34,14 +36,6 @@ export interface LowerRule {
   keep: number
   /** The same goal for the inner two-thirds of a limb that carries limbs. */
   inner: number
-}
-
-/** Share of foliage spread evenly between two heights that lies below the line. */
-export function shareBelow(from: number, to: number, line: number): number {
-  const low = from < to ? from : to
-  const high = from < to ? to : from
-  if (line >= high) return 1
-  return line <= low ? 0 : (line - low) / (high - low)
 }
 
 /** Where a limb's foliage starts when its tip is here: as measured, otherwise at its origin. */
@@ -202,7 +196,7 @@ function goesWith(child: Work, parent: Work, option: Option | null): boolean {
   if (option === null) return false
   if (option.kind === 'remove') return true
   if (parent.tip === parent.origin) return false
-  return alongParent(child, parent) > 1 - Math.sqrt(option.share) + 1e-9
+  return alongParent(child, parent) > cutAlong(option.share) + 1e-9
 }
 
 /** Drops items that another beats or equals in every respect; leaving all alone stays first. */

@@ -1,9 +1,18 @@
-import type { Item } from './choose'
-import { cutHeight as heightOfCut, lateralFraction, tipAfterCut } from '../formulas/cuts'
-import { lowAndHigh, priority } from '../formulas/priority'
+import type { Item } from './choice'
+import {
+  cutDiameter,
+  cutHeight as heightOfCut,
+  cutShare,
+  diameterAlong,
+  lateralFraction,
+  lateralMin,
+  shareDose,
+  tipAfterCut
+} from '../formulas/cuts'
+import { aspectRatio } from '../formulas/diameters'
+import { lowAndHigh, priority, standing, type Standing } from '../formulas/priority'
 import { degreesApart } from './scaffold'
-import { standing, type Standing } from '../formulas/standing'
-import { growthYears, limbGrowth } from '../formulas/growth'
+import { growthAfterLoss, limbGrowth, lossAfterCut, ratioAfterGrowth, type Growing } from '../formulas/growth'
 import { Pool } from './pool'
 import { alongParent, carried, type Season, type Work } from './work'
 
@@ -59,8 +68,7 @@ export function removalReason(work: Work, ratio: number, season: Season): string
     if (limb.broken) return 'broken'
     if (limb.rubbing) return 'rubbing'
     if (limb.bark !== 'none') return 'included bark'
-    if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0)
-      return 'starts low and reaches high'
+    if (lowAndHigh(work, season) > 0) return 'starts low and reaches high'
     const crowding = crowdedBy(work, season)
     if (crowding !== null)
       return `within ${Math.round(rules.crowdedWithin)} mm of the larger limb ${crowding.limb.id}`
@@ -114,7 +122,8 @@ export function unprunedGrowth(work: Work, ratio: number, season: Season): numbe
 }
 
 function priorityOf(ratio: number, work: Work, tip: number, season: Season): number {
-  return priority(ratio, work.origin, tip, season.height, season.crownBase, work.limb.bark, season.rules)
+  const limb = { aspectRatio: ratio, origin: work.origin, tip, bark: work.limb.bark }
+  return priority(limb, season, season.rules)
 }
 
 /** At planting only dead, broken and competing stems are cut. */
@@ -129,13 +138,13 @@ function leftAlone(work: Work, ratio: number, season: Season): boolean {
  * cuts offered. A live cut lowers the next priority by 2 points or more.
  */
 export function lookAt(work: Work, season: Season): void {
-  const ratio = work.diameter / work.stem
+  const ratio = aspectRatio(work.diameter, work.stem)
   const growth = unprunedGrowth(work, ratio, season)
-  const stemNext = work.stem + season.years * season.stemGrowth
+  const stem = { diameter: work.stem, gain: season.years * season.stemGrowth }
   work.ratio = ratio
   work.priority = priorityOf(ratio, work, work.tip, season)
-  work.nextRatio =
-    (work.diameter + growth * growthYears(work.loss, work.lossAge, season.years, work.fade)) / stemNext
+  const gain = growthAfterLoss(growth, work.loss, season.years, work.lossAge, work.fade)
+  work.nextRatio = ratioAfterGrowth({ diameter: work.diameter, gain }, stem)
   work.nextPriority = priorityOf(work.nextRatio, work, work.tip, season)
   work.leads = isCompetingLeader(work, season)
   work.options.length = 0
@@ -146,7 +155,7 @@ export function lookAt(work: Work, season: Season): void {
   const asked = isAsked(work, season)
   const least = asked ? 0 : season.rules.leastGain - 1e-9
   if (work.nextPriority < least) return
-  addReductions(work, season, { growth, stemNext, least, asked })
+  addReductions(work, season, { growth, stem, least, asked })
   if (removalReason(work, ratio, season) !== null) offerRemoval(work, asked)
 }
 
@@ -168,7 +177,7 @@ function offerRemoval(work: Work, asked: boolean): void {
   option.cut = work.diameter
   option.cutHeight = NaN
   option.tipAfter = work.origin
-  option.dose = work.share * carried(work)
+  option.dose = shareDose(1, work.share) * carried(work)
   option.nextRatio = 0
   option.nextPriority = 0
   option.asked = asked ? 2 : 0
@@ -178,7 +187,7 @@ function offerRemoval(work: Work, asked: boolean): void {
 
 interface Outlook {
   growth: number
-  stemNext: number
+  stem: Growing
   /** Points by which a cut has to lower the next priority. */
   least: number
   asked: boolean
@@ -190,27 +199,22 @@ function addReductions(work: Work, season: Season, outlook: Outlook): void {
   let barrier: Barrier | null = null
   let possible = false
   if (measured !== null && measured < work.diameter && work.loss === 0) {
-    const root = measured / work.diameter
+    const share = cutShare(measured, work.diameter)
     const lateral = work.limb.lateral
     const needed = lateralFraction(measured, season.rules)
+    const lateralRatio = Math.min(1, lateral === null ? needed : aspectRatio(lateral, measured))
     barrier =
-      lateral !== null && lateral < needed * measured - 1e-9
+      lateral !== null && lateral < lateralMin(measured, needed) - 1e-9
         ? 'lateral'
-        : addReduction(
-            work,
-            season,
-            outlook,
-            root * root,
-            root,
-            Math.min(1, lateral === null ? needed : lateral / measured)
-          )
+        : addReduction(work, season, outlook, { share, cut: measured, lateralRatio, lateral: null })
     possible = barrier === null
   } else {
     for (const child of work.children) if (addCutToLateral(work, child, season, outlook)) possible = true
-    for (const { share, root } of season.steps) {
+    for (const share of season.steps) {
       if (hasLateralNear(work, share)) continue
-      const lateral = lateralFraction(work.diameter * root, season.rules)
-      const against = addReduction(work, season, outlook, share, root, lateral)
+      const cut = cutDiameter(work.diameter, share)
+      const lateralRatio = lateralFraction(cut, season.rules)
+      const against = addReduction(work, season, outlook, { share, cut, lateralRatio, lateral: null })
       if (against === null) possible = true
       else barrier ??= against
     }
@@ -227,14 +231,27 @@ function hasLateralNear(work: Work, share: number): boolean {
 
 /** A cut back to a listed limb that is thick enough to take over: it becomes the tip. */
 function addCutToLateral(work: Work, child: Work, season: Season, outlook: Outlook): boolean {
-  const root = 1 - alongParent(child, work)
-  if (child.gone || !(root > 0 && root < 1)) return false
-  const share = root * root
+  const along = alongParent(child, work)
+  if (child.gone || !(along > 0 && along < 1)) return false
+  const cut = diameterAlong(work.diameter, along)
+  const share = cutShare(cut, work.diameter)
   const { steps } = season
-  if (share < (steps[0]?.share ?? 0) - 1e-9 || share > (steps.at(-1)?.share ?? 0) + 1e-9) return false
-  const ratio = child.diameter / (work.diameter * root)
-  if (ratio < lateralFraction(work.diameter * root, season.rules) - 1e-9) return false
-  return addReduction(work, season, outlook, share, root, Math.min(1, ratio), child) === null
+  if (share < (steps[0] ?? 0) - 1e-9 || share > (steps.at(-1) ?? 0) + 1e-9) return false
+  const ratio = aspectRatio(child.diameter, cut)
+  if (ratio < lateralFraction(cut, season.rules) - 1e-9) return false
+  return (
+    addReduction(work, season, outlook, { share, cut, lateralRatio: Math.min(1, ratio), lateral: child }) ===
+    null
+  )
+}
+
+/** A reduction to be judged: what it takes, where it is made, and what takes over as the tip. */
+interface Reduction {
+  share: number
+  cut: number
+  /** Lateral over cut. */
+  lateralRatio: number
+  lateral: Work | null
 }
 
 /** Offers one reduction if it can be made and lowers the next priority enough; gives what stands against it. */
@@ -242,31 +259,25 @@ function addReduction(
   work: Work,
   season: Season,
   outlook: Outlook,
-  share: number,
-  root: number,
-  lateralRatio: number,
-  lateral: Work | null = null
+  { share, cut, lateralRatio, lateral }: Reduction
 ): Barrier | null {
-  const cut = work.diameter * root
-  const reach = work.tip - work.origin
-  const cutHeight = heightOfCut(work.origin, work.tip, share)
-  const reckoned = tipAfterCut(work.origin, work.tip, share, lateralRatio)
-  const tipAfter = lateral === null ? reckoned : Math.min(work.tip, Math.max(lateral.tip, cutHeight))
+  const cutHeight = heightOfCut(work, share)
+  const expected = tipAfterCut(work, share, lateralRatio)
+  const tipAfter = lateral === null ? expected : Math.min(work.tip, Math.max(lateral.tip, cutHeight))
   const against = whyNotReduced(work, season, cut, cutHeight, tipAfter)
   if (against !== null) return against
   const present = carried(work)
-  const lost = 1 - present * (1 - share)
-  const nextRatio =
-    (work.diameter + outlook.growth * growthYears(lost, 0, season.years, work.fade)) / outlook.stemNext
+  const gain = growthAfterLoss(outlook.growth, lossAfterCut(present, share), season.years, 0, work.fade)
+  const nextRatio = ratioAfterGrowth({ diameter: work.diameter, gain }, outlook.stem)
   const nextPriority = priorityOf(nextRatio, work, tipAfter, season)
   if (work.nextPriority - nextPriority < outlook.least) return null
   const option = optionPool.take()
   option.kind = 'reduce'
   option.share = share
   option.cut = cut
-  option.cutHeight = reach > 0 ? cutHeight : NaN
+  option.cutHeight = work.tip > work.origin ? cutHeight : NaN
   option.tipAfter = tipAfter
-  option.dose = share * work.share * present
+  option.dose = shareDose(share, work.share) * present
   option.nextRatio = nextRatio
   option.nextPriority = nextPriority
   option.asked = outlook.asked ? 1 : 0

@@ -3,7 +3,7 @@ import type { Problem } from '../../shared/problems'
 import type { UnitSystem } from '../../shared/units'
 import type { Rules } from '../../shared/rules'
 import type { RuleChange } from './rules/ruleChanges'
-import type { Standing } from '../formulas/standing'
+import type { Standing } from '../formulas/priority'
 import type { TimingNote } from '../season/timing'
 import type { Inventory, Limb, Tree, Unplanned } from '../inventory/inventory'
 

@@ -3,13 +3,13 @@ import { ratio } from '../../shared/words/figures'
 import { showDiameter } from '../../shared/words/lengths'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { upperThird } from '../formulas/priority'
-import { allowedRemoval } from '../formulas/allowedRemoval'
+import { allowedRemoval } from '../formulas/removal'
 import { TreeCheck } from './checkTree'
 import { closePairs } from './scaffold'
-import { heightForClearance } from '../formulas/heightForClearance'
+import { heightForClearance, liveCrownRatio } from '../formulas/crown'
 import type { Tree, UnplannedList } from '../inventory/inventory'
 import type { Problem } from '../../shared/problems'
-import { growthYears } from '../formulas/growth'
+import { growthAfterLoss, lossAfterCut } from '../formulas/growth'
 import { carried, reductionSteps, type Season } from './work'
 import { inClearance, isDefective, unprunedGrowth } from './options'
 import type { Remaining, TreePlan, Visit } from './plan'
@@ -35,7 +35,7 @@ export function planTree(
   const prepared = prepareTree(check, known, rules, year)
   if (prepared === null) return plan
   plan.leader = prepared.leader
-  plan.liveCrownRatio = (prepared.height - prepared.crownBase) / prepared.height
+  plan.liveCrownRatio = liveCrownRatio(prepared.height, prepared.crownBase)
   noteTree(check, plan, prepared, rules)
   const leaders = tree.limbs.length > 0 ? runVisits(prepared, plan, rules, year, visits, lookAhead) : 0
   const first = plan.visits[0]
@@ -164,7 +164,7 @@ function runVisits(
     if (number === 1) leaders = choice.leaders
     if (number <= visits) {
       const visit = describeVisit(tree, season, choice, number, year + (number - 1) * years)
-      if (number === 1) for (const limb of tree.dead) visit.cuts.push(deadCut(limb, rules))
+      if (number === 1) for (const limb of tree.dead) visit.cuts.push(deadCut(tree.tree, limb, rules))
       plan.visits.push(visit)
       if (number === visits) plan.remaining = remainingAfter(tree, season)
     } else noteCleared(plan.remaining, number, tree, rules)
@@ -267,12 +267,12 @@ export function advance(tree: PreparedTree, season: Season): void {
     }
     const growth = unprunedGrowth(work, work.ratio, season)
     if (option !== null) {
-      work.loss = 1 - carried(work) * (1 - option.share)
+      work.loss = lossAfterCut(carried(work), option.share)
       work.lossAge = 0
       work.tip = option.tipAfter
       work.mended = true
     }
-    work.diameter += growth * growthYears(work.loss, work.lossAge, season.years, work.fade)
+    work.diameter += growthAfterLoss(growth, work.loss, season.years, work.lossAge, work.fade)
     work.stem += season.years * season.stemGrowth
     work.lossAge += season.years
   }

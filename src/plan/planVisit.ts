@@ -1,17 +1,12 @@
 import type { Rules } from '../../shared/rules'
-import { standing } from '../formulas/standing'
+import { liveCrownRatio, shareBelow } from '../formulas/crown'
+import { standing } from '../formulas/priority'
 import { lateralFraction, lateralMin } from '../formulas/cuts'
-import { choose, leaveAlone, type Item, type Limits } from './choose'
+import type { Tree } from '../inventory/inventory'
+import { leaveAlone, type Item, type Limits } from './choice'
+import { choose } from './choose'
 import { crownBaseAfter, crownOf, type Crown } from './crown'
-import {
-  doseUnits,
-  familyItems,
-  foliageFrom,
-  shareBelow,
-  takeChildren,
-  weigh,
-  type FamilyItem
-} from './groups'
+import { doseUnits, familyItems, foliageFrom, takeChildren, weigh, type FamilyItem } from './groups'
 import { inClearance, lookAt, optionPool, type Option } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { MeasuredDeadwood, PreparedTree } from './prepareTree'
@@ -24,6 +19,7 @@ import {
   refusedFor,
   sourceOf
 } from './reasons'
+import { ratioAsSurveyed } from './unionStem'
 import { carried, type Season, type Work } from './work'
 
 /** What a visit's choice leaves: who was chosen stands in each limb's `chosen`. */
@@ -137,7 +133,7 @@ export function describeVisit(
     cuts,
     limbs,
     crownBaseAfter: base,
-    liveCrownRatioAfter: (season.height - base) / season.height,
+    liveCrownRatioAfter: liveCrownRatio(season.height, base),
     lowerFoliageBefore: crown.lowerShare,
     lowerFoliageAfter: lowerAfter(tree, season, crown)
   }
@@ -184,9 +180,9 @@ function cutOf(work: Work, option: Option, season: Season): Cut {
 }
 
 /** A dead limb comes off without costing live foliage. */
-export function deadCut(limb: MeasuredDeadwood, rules: Rules): Cut {
+export function deadCut(tree: Tree, limb: MeasuredDeadwood, rules: Rules): Cut {
   const { diameter } = limb
-  const ratio = limb.stem === null ? null : diameter / limb.stem
+  const ratio = ratioAsSurveyed(tree, limb)
   return {
     limb,
     kind: 'remove',

@@ -2,11 +2,12 @@ import { ratio } from '../../shared/words/figures'
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
-import { stemAbove } from '../formulas/aspectRatio'
+import { aspectRatio } from '../formulas/diameters'
 import type { Limb, Tree } from '../inventory/inventory'
 import { chooseLeader } from './chooseLeader'
 import { checkParents, checkTree, type TreeCheck } from './checkTree'
 import type { LeaderChoice } from './plan'
+import { stemAtUnion } from './unionStem'
 import { workPool, type Work } from './work'
 
 /** A dead limb of known diameter: all that dead wood needs to be planned. */
@@ -127,9 +128,8 @@ function joinParents(works: readonly Work[]): void {
 function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, year: number): Work | null {
   const { diameter, origin, tip } = limb
   if (diameter === null || limb.stem === null || origin === null || tip === null) return null
-  const stem =
-    limb.measured === 'above' ? limb.stem : stemAbove(limb.stem, unionSquares(check.tree, limb, limb.stem))
-  if (!(stem > 0)) {
+  const stem = stemAtUnion(check.tree, limb)
+  if (stem === null) {
     check.refuse(limb, check.note('union-impossible', limb.row, 'stem', { limb: limb.id }).message)
     return null
   }
@@ -153,22 +153,7 @@ function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, 
   return work
 }
 
-/** Σd² of the limbs whose unions are within one stem diameter of this one: they count as one union. */
-function unionSquares(tree: Tree, limb: Limb, stem: number): number {
-  let squares = 0
-  for (const other of tree.limbs) {
-    if (other.role === 'leader' || other.diameter === null || other.parent !== limb.parent) continue
-    const together =
-      other === limb ||
-      (other.measured === 'below' &&
-        other.origin !== null &&
-        Math.abs(other.origin - (limb.origin ?? 0)) * 1000 <= stem)
-    if (together) squares += other.diameter * other.diameter
-  }
-  return squares
-}
-
 function noteOvertaken(check: TreeCheck, work: Work): void {
-  const value = ratio(work.diameter / work.stem)
+  const value = ratio(aspectRatio(work.diameter, work.stem))
   check.note('thicker-than-stem', work.limb.row, 'diameter', { limb: work.limb.id, value })
 }

@@ -1,6 +1,5 @@
 import { barkScore } from '../../shared/rules'
-import { lowAndHigh } from '../formulas/priority'
-import { standing, type Standing } from '../formulas/standing'
+import { lowAndHigh, standing, type Standing } from '../formulas/priority'
 import { points, ratio as ratioText } from '../../shared/words/figures'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { ceilingPercent, percent } from '../../shared/words/percent'
@@ -43,7 +42,7 @@ function addFindings(work: Work, season: Season): void {
   const { system } = season
   pieces.push(places[standing(ratio, limb.bark, season.rules)], ': ', ratioText(ratio), ' of the stem')
   if (limb.bark !== 'none') pieces.push(', ', limb.bark, ' bark inclusion')
-  if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0) {
+  if (lowAndHigh(work, season) > 0) {
     pieces.push(', starts at ', showHeight(work.origin, system), ' and reaches ')
     pieces.push(showHeight(work.tip, system), ' of ', showHeight(season.height, system))
   }
@@ -84,7 +83,7 @@ export function reasonForDeadWood(): string {
 export function refusedFor(work: Work, option: Option, season: Season): string[] {
   if (option.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
   const refused = [removalRefused(work, option, season)]
-  const heaviest = season.steps.at(-1)?.share ?? 0
+  const heaviest = season.steps.at(-1) ?? 0
   if (option.share < heaviest - 1e-9 && work.limb.cut === null)
     refused.push(heavierRefused(heaviest, season.allowed))
   return refused

@@ -2,7 +2,7 @@ import type { LifeStage } from '../../shared/choices'
 import type { Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
 import type { Limb } from '../inventory/inventory'
-import { effectLeft } from '../formulas/growth'
+import { foliageKept } from '../formulas/growth'
 import { Pool } from './pool'
 import type { Barrier, Option } from './options'
 
@@ -80,29 +80,13 @@ export const workPool = new Pool<Work>(() => ({
   withParent: false
 }))
 
-/** A share of a limb's foliage and its root, the share of its diameter at which the cut is made. */
-export interface Step {
-  share: number
-  root: number
-}
-
-/** Every run of eighths, made once: the first step by the last. */
-const runsOfSteps = new Map<number, readonly Step[]>()
-
-function stepsBetween(first: number, last: number): readonly Step[] {
-  let steps = runsOfSteps.get(first * 8 + last)
-  if (steps === undefined) {
-    steps = Array.from({ length: Math.max(0, last - first + 1) }, (_none, index) => {
-      const share = (first + index) / 8
-      return { share, root: Math.sqrt(share) }
-    })
-    runsOfSteps.set(first * 8 + last, steps)
-  }
-  return steps
+/** The shares of a run of eighths, from the first to the last. */
+function stepsBetween(first: number, last: number): readonly number[] {
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_none, index) => (first + index) / 8)
 }
 
 /** Eighths that a reduction may take: 2/8 up to 6/8 on younger trees, 1/8 or 2/8 on mature and old ones (editable). */
-export function reductionSteps(stage: LifeStage, rules: Rules): readonly Step[] {
+export function reductionSteps(stage: LifeStage, rules: Rules): readonly number[] {
   return stage === 'mature' || stage === 'old'
     ? stepsBetween(1, rules.reduceMatureUpTo)
     : stepsBetween(rules.reduceFrom, rules.reduceUpTo)
@@ -127,15 +111,15 @@ export interface Season {
   clearance: number | null
   /** Degrees from north of the side it is asked for; null where that is every side or none that could be read. */
   clearanceSide: number | null
-  /** Shares a reduction may take, with their roots. */
-  steps: readonly Step[]
+  /** Shares of a limb's foliage that a reduction may take, least first. */
+  steps: readonly number[]
   /** Foliage share of all the live limbs and the leader together is 1; what a limb may carry is `share`. */
   works: Work[]
 }
 
 /** Share of its full foliage that a limb carries now. */
 export function carried(work: Work): number {
-  return work.loss === 0 ? 1 : 1 - work.loss * effectLeft(work.lossAge, work.fade)
+  return foliageKept(work.loss, work.lossAge, work.fade)
 }
 
 /** Where a limb starts along its parent, 0 at the parent's origin and 1 at its tip, by heights. */

@@ -1,10 +1,10 @@
 import { counted } from '../../shared/words/counts'
+import { lengthBeyondCut } from '../formulas/cuts'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
-import { brushKilograms } from '../formulas/brushWeight'
-import { brushVolumes } from '../formulas/brushVolume'
-import { cutMinutes, printedHours } from '../formulas/crewHours'
+import { brushKilograms, brushVolumes } from '../formulas/brush'
+import { cutMinutes, hoursOnSite, printedHours } from '../formulas/time'
 import type { EstimateLine } from './estimate'
 import { noneLeft, type Rates, type RatesFor } from './rates'
 
@@ -92,7 +92,7 @@ function lineOf(
     ...line,
     tree: tree.id,
     accessFactor,
-    crewHours: printedHours((setUp + cutting + brush) * accessFactor),
+    crewHours: printedHours(hoursOnSite(setUp + cutting + brush, accessFactor)),
     brushKilograms: weight * kilogramsPer(rates),
     brush: { weight, looseVolume: loose, chipVolume: chips, byWeight }
   }
@@ -112,7 +112,7 @@ function brushOf(cut: Cut, species: string): number {
 
 /** Length of what comes off in m: the measured length, or the rise and the angle; the share √f of it beyond the cut. */
 function removedLength({ limb, share }: Cut): number {
-  return limbLength(limb) * Math.sqrt(share)
+  return lengthBeyondCut(limbLength(limb), share)
 }
 
 function limbLength(limb: Cut['limb']): number {

@@ -1,14 +1,9 @@
 import { Money, printMoney } from '../../shared/money'
-import { brushVolumes } from '../../src/formulas/brushVolume'
+import { brushVolumes } from '../../src/formulas/brush'
 import type { Estimate } from '../../src/price/estimate'
 import { estimatePlan, priceOf } from '../../src/price/estimatePlan'
 import { thisVisit, wholeProgramme, withinBudget } from '../../src/price/offers'
-import {
-  marginOfMarkup,
-  markupOfMargin,
-  priceWithMargin,
-  priceWithMarkup
-} from '../../src/formulas/priceWithMargin'
+import { marginOfMarkup, markupOfMargin, priceWithMargin, priceWithMarkup } from '../../src/formulas/price'
 import { rateNames } from '../../src/price/rateBook'
 import { crewHour, inventedRatesIn, type Rates } from '../../src/price/rates'
 import { wholeUp } from '../../src/price/yearsOfWork'

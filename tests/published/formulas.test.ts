@@ -7,20 +7,16 @@ import { convertLength, kilogramsPerPound, breastHeightMetres } from '../../shar
 import { densityOf, poundsPerCubicFootAsMetric } from '../../src/formulas/speciesDensities'
 import { Money } from '../../shared/money'
 import { defaultRules, visitInterval } from '../../shared/rules'
-import { allowedRemoval } from '../../src/formulas/allowedRemoval'
-import { sharesAmong } from '../../src/formulas/foliageShares'
-import { lowAndHigh, upperThird } from '../../src/formulas/priority'
-import { standing, type Standing } from '../../src/formulas/standing'
-import { visitsNeeded } from '../../src/formulas/visits'
-import { wireDistance } from '../../src/formulas/wireDistance'
-import { aspectRatio, stemAbove } from '../../src/formulas/aspectRatio'
+import { allowedRemoval, visitsNeeded } from '../../src/formulas/removal'
+import { sharesAmong, crownBaseMax, liveCrownRatio } from '../../src/formulas/crown'
+import { lowAndHigh, upperThird, standing, type Standing } from '../../src/formulas/priority'
+import { wireDistance } from '../../src/formulas/wires'
+import { aspectRatio, stemAbove, stemsCombined } from '../../src/formulas/diameters'
 import { cutDiameter, cutDose, cutShare, lateralMin } from '../../src/formulas/cuts'
-import { crownBaseMax, liveCrownRatio } from '../../src/formulas/liveCrown'
-import { stemsCombined } from '../../src/formulas/stems'
-import { treeHeight } from '../../src/formulas/treeHeight'
+import { treeHeight } from '../../src/formulas/heights'
 import { effectLeft } from '../../src/formulas/growth'
-import { brushWeight, taperedVolume } from '../../src/formulas/brushWeight'
-import { priceWithMargin } from '../../src/formulas/priceWithMargin'
+import { brushWeight, taperedVolume } from '../../src/formulas/brush'
+import { priceWithMargin } from '../../src/formulas/price'
 import { ALLOWEDREMOVAL } from '../../functions/visits'
 import { LIVECROWN } from '../../functions/measure'
 import { WIREDISTANCE } from '../../functions/site'
@@ -87,14 +83,14 @@ const numbers: Published[] = [
   {
     what: 'a limb from half the height never counts as starting low',
     printed: '0',
-    of: () => lowAndHigh(20, 40, 40, 10),
+    of: () => lowAndHigh({ origin: 20, tip: 40 }, { height: 40, crownBase: 10 }),
     source: circular853,
     certainty: 'read'
   },
   {
     what: 'a limb whose tip ends at the upper third is not yet in it',
     printed: '0',
-    of: () => lowAndHigh(8, 30, 40, 10),
+    of: () => lowAndHigh({ origin: 8, tip: 30 }, { height: 40, crownBase: 10 }),
     source: circular853,
     certainty: 'read'
   },

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { printMoney } from '../../shared/money'
-import { cutMinutes } from '../../src/formulas/crewHours'
+import { cutMinutes } from '../../src/formulas/time'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { crewHour, inventedRatesIn } from '../../src/price/rates'
 import { planOf } from './samplePlan'

@@ -1,4 +1,4 @@
-import { brushDensity, brushVolumeSource } from '../../formulas/brushVolume'
+import { brushDensity, brushVolumeSource } from '../../formulas/brush'
 import type { Estimate } from '../../price/estimate'
 import { rateEntry, rateNames, type RateName } from '../../price/rateBook'
 import type { RateEntry } from '../../price/rateEntry'

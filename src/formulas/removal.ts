@@ -1,4 +1,5 @@
 import type { LifeStage, Vigor } from '../../shared/choices'
+import { refuse, type Refusal } from '../../shared/refusal'
 import { baseAllowance, defaultRules, vigorFactor, type Rules } from '../../shared/rules'
 
 /**
@@ -18,4 +19,20 @@ export function allowedRemoval(
 ): number {
   const seasonal = Math.min(baseAllowance(rules, stage) * vigorFactor(rules, vigor), localLimit)
   return Math.max(0, seasonal - removedAlready)
+}
+
+/** What floating point may add to a quotient that is a whole number: 0.9 / 0.3 counts as 3. */
+const hair = 1e-9
+
+/**
+ * Whole visits that a removal takes when each may take no more than the allowance: 42 % at 20 % takes 3. Both are
+ * shares of the live foliage; regrowth between visits is left out.
+ *
+ * Source: arithmetic; spreading a removal over visits as in Gilman, EDIS EP276, UF/IFAS.
+ */
+export function visitsNeeded(needed: number, allowed: number): number | Refusal {
+  if (needed === 0) return 0
+  return allowed > 0
+    ? Math.ceil(needed / allowed - hair)
+    : refuse('Nothing may be removed this season, so no number of visits reaches it: look again next season.')
 }
