@@ -1,15 +1,15 @@
 /** One way to treat a group: its gain and dose in whole units. */
 export interface Item {
-  gain: number
+  readonly gain: number
   /** Dose in whole units. */
-  units: number
-  cuts: number
+  readonly units: number
+  readonly cuts: number
   /** Change of (foliage in the lower two-thirds − the share to keep × all foliage). */
-  lower: number
+  readonly lower: number
   /** Takes away one of the limbs that hold the crown base. */
-  raises: boolean
+  readonly raises: boolean
   /** How many competing leaders it cuts. */
-  leaders: number
+  readonly leaders: number
 }
 
 export type Groups = readonly (readonly Item[])[]

@@ -130,8 +130,7 @@ test('a report on more than 60 trees with cuts draws the 60 most urgent, and say
 test('a plan without cuts has no drawings and no heading for them', () => {
   const [headers = [], first = []] = sampleInventory
   const plan = planOf([headers, first])
-  for (const tree of plan.trees) tree.visits = []
-  const report = drawnReport(plan)
+  const report = drawnReport({ ...plan, trees: plan.trees.map((tree) => ({ ...tree, visits: [] })) })
   expect(report.pictures).toBeUndefined()
   expect(runningText(report)).not.toContain('before and after')
 })

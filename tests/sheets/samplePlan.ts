@@ -12,17 +12,19 @@ export function samplePlan(): Plan {
 /** The sample, its first tree in a window of an invented kind that is closed. */
 export function withClosedWindow(): Plan {
   const plan = samplePlan()
-  plan.timing = [
-    {
-      state: 'closed',
-      concern: 'region',
-      sentence: 'An invented window is closed.',
-      source: 'invented for this test',
-      certainty: 'read',
-      trees: plan.trees.slice(0, 1)
-    }
-  ]
-  return plan
+  return {
+    ...plan,
+    timing: [
+      {
+        state: 'closed',
+        concern: 'region',
+        sentence: 'An invented window is closed.',
+        source: 'invented for this test',
+        certainty: 'read',
+        trees: plan.trees.slice(0, 1)
+      }
+    ]
+  }
 }
 
 /** Any rows planned for a fixed day. */

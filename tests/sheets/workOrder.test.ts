@@ -1,4 +1,4 @@
-import type { Cut } from '../../src/plan/plan'
+import type { Cut, Visit } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { cautions } from '../../src/sheets/cautions'
 import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
@@ -105,11 +105,21 @@ describe('the work order', () => {
   })
 
   test('a limb held for the arborist is named with the tree', () => {
-    const held = samplePlan()
-    const visit = held.trees.find(({ tree }) => tree.id === 'T03')!.visits[0]!
-    const state = visit.limbs.find(({ limb }) => limb.id === 'D')!
-    state.decision = 'hold'
-    state.reason = 'shortened further it would be a stub'
+    const sample = samplePlan()
+    const hold = (visit: Visit): Visit => ({
+      ...visit,
+      limbs: visit.limbs.map((state) =>
+        state.limb.id === 'D'
+          ? { ...state, decision: 'hold', reason: 'shortened further it would be a stub' }
+          : state
+      )
+    })
+    const held = {
+      ...sample,
+      trees: sample.trees.map((tree) =>
+        tree.tree.id === 'T03' ? { ...tree, visits: tree.visits.map(hold) } : tree
+      )
+    }
     expect(runningText(describeWorkOrder(held, estimate))).toContain(
       'On site Limb D: shortened further it would be a stub. The arborist decides.'
     )

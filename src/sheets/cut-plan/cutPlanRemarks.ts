@@ -74,7 +74,7 @@ export function addRemarks(
 }
 
 /** The limb of a tree that most wants work, with what was decided about it. */
-function foremost(states: LimbState[]): LimbState | null {
+function foremost(states: readonly LimbState[]): LimbState | null {
   return states.reduce<LimbState | null>(
     (best, state) => (best === null || state.priority > best.priority ? state : best),
     null
