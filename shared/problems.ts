@@ -1,5 +1,5 @@
 /**
- * The closed catalogue of what can be wrong with an inventory. Failure is a value: every rejected or doubtful
+ * The closed catalog of what can be wrong with an inventory. Failure is a value: every rejected or doubtful
  * value becomes a Problem with the cell's address, a plain sentence and a remedy.
  *
  * stop: nothing can be planned. row: this row is not planned. doubt: planned, with the stated assumption.
@@ -14,7 +14,7 @@ interface Entry {
 }
 
 /** Words in braces are facts: `problem` does not compile without them. {cell} is its address unless it is given. */
-const catalogue = {
+const catalog = {
   'empty-selection': {
     level: 'stop',
     message: 'The selection holds no inventory.',
@@ -28,7 +28,7 @@ const catalogue = {
   'no-headers': {
     level: 'stop',
     message:
-      'The first row at {cell} was not recognised as headers: no tree, limb or diameter column was found.',
+      'The first row at {cell} was not recognized as headers: no tree, limb or diameter column was found.',
     remedy:
       'Give the first row headers such as Tree, Limb, Limb dia (in), Stem dia (in), Origin (ft), Tip (ft).'
   },
@@ -525,7 +525,7 @@ const catalogue = {
   }
 } as const satisfies Record<string, Entry>
 
-export type ProblemCode = keyof typeof catalogue
+export type ProblemCode = keyof typeof catalog
 
 export interface Problem {
   readonly code: ProblemCode
@@ -543,7 +543,7 @@ type FactNames<Sentence extends string> = Sentence extends `${string}{${infer Na
   ? Name | FactNames<Rest>
   : never
 
-type Sentences<Code extends ProblemCode> = (typeof catalogue)[Code]['message' | 'remedy']
+type Sentences<Code extends ProblemCode> = (typeof catalog)[Code]['message' | 'remedy']
 
 /** Every fact that the sentences of a code need; of several codes, what all of them need together. */
 export type FactsOf<Code extends ProblemCode> = Readonly<
@@ -580,13 +580,13 @@ export interface Place {
   readonly typeIn: string
 }
 
-/** A problem from the catalogue, its sentence filled with the facts, at the address of a cell or at a place. */
+/** A problem from the catalog, its sentence filled with the facts, at the address of a cell or at a place. */
 export function problem<Code extends ProblemCode>(
   code: Code,
   at: string | Place,
   ...[facts]: FactsGiven<Code>
 ): Problem {
-  const entry: Entry = catalogue[code]
+  const entry: Entry = catalog[code]
   const [cell, said, typeIn] = typeof at === 'string' ? [at, at, at] : ['', at.said, at.typeIn]
   return {
     code,
@@ -603,4 +603,4 @@ export function asDoubt(found: Problem, instead: string): Problem {
 }
 
 /** Every code, for the tests and the documentation. */
-export const problemCodes = Object.keys(catalogue) as ProblemCode[]
+export const problemCodes = Object.keys(catalog) as ProblemCode[]

@@ -41,7 +41,7 @@ const turn = 30
 
 const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))
 
-/** Plans a block of cells in turns of about 30 ms; null where it was cancelled. */
+/** Plans a block of cells in turns of about 30 ms; null where it was canceled. */
 export async function planBlock(
   engine: Engine,
   block: CellBlock,

@@ -23,7 +23,7 @@ export interface FunctionMetadata {
 }
 
 /**
- * functions.json from the doc comments. The generator reads file by file, drops what it does not recognise and minds
+ * functions.json from the doc comments. The generator reads file by file, drops what it does not recognize and minds
  * no id that two files share, so both are counted here. The two flags it cannot set let error cells reach the
  * functions as values.
  */

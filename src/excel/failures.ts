@@ -21,7 +21,7 @@ export function isAbort(error: unknown): boolean {
 }
 
 /**
- * Runs a batch of Excel. Excel's refusals come back as problems; a cancelled run rejects with the signal's AbortError.
+ * Runs a batch of Excel. Excel's refusals come back as problems; a canceled run rejects with the signal's AbortError.
  * `wait` holds a read back until the person has finished typing in a cell.
  */
 export async function inExcel<T>(

@@ -1,4 +1,4 @@
-import { brushVolumeEvidence, cubicMetresPerCubicYard, poundsPerCubicYard } from './brushVolumes'
+import { brushVolumeEvidence, cubicMetersPerCubicYard, poundsPerCubicYard } from './brushVolumes'
 import { kilogramsPerPound, type UnitSystem } from '../../shared/units'
 
 /** The agency whose figures are used; what others print stands with the evidence. */
@@ -6,7 +6,7 @@ export const brushVolumeSource = brushVolumeEvidence.source.split(' (')[0] ?? ''
 
 /** Weight of brush as it lies, and of green chips: lb in a yd³, or kg in a m³. */
 export function brushDensity(system: UnitSystem): { loose: number; chips: number } {
-  const perUnit = system === 'in-ft' ? 1 : kilogramsPerPound / cubicMetresPerCubicYard
+  const perUnit = system === 'in-ft' ? 1 : kilogramsPerPound / cubicMetersPerCubicYard
   return {
     loose: poundsPerCubicYard['loose brush'] * perUnit,
     chips: poundsPerCubicYard['green chips'] * perUnit

@@ -18,4 +18,4 @@ export const poundsPerCubicYard = {
 } as const
 
 /** Exact by definition (NIST SP 811, from memory). */
-export const cubicMetresPerCubicYard = 0.764554857984
+export const cubicMetersPerCubicYard = 0.764554857984

@@ -19,8 +19,8 @@ export function taperedVolume(butt: number, tip: number, length: number): number
  * Source: densities in shared/speciesDensities.ts; the cone for strongly tapered limbs is common practice, no source.
  */
 export function brushKilograms(
-  cutMillimetres: number,
-  lengthMetres: number,
+  cutMillimeters: number,
+  lengthMeters: number,
   species: string
 ): number | Refusal {
   const density = densityOf(species)
@@ -29,7 +29,7 @@ export function brushKilograms(
       `No green density is listed for “${species}”: give a listed species, or hardwood for the middle of the list.`,
       'missing'
     )
-  return taperedVolume(cutMillimetres / 1000, 0, lengthMetres) * poundsPerCubicFootAsMetric(density.value)
+  return taperedVolume(cutMillimeters / 1000, 0, lengthMeters) * poundsPerCubicFootAsMetric(density.value)
 }
 
 /** The same in lb from a diameter in inches and a length in feet, or in kg from cm and m. */

@@ -5,6 +5,6 @@ const inch = 25.4
  *
  * Source: nursery rule as quoted in the Dallas tree code (read); ANSI Z60.1, from memory.
  */
-export function caliperHeight(caliperMillimetres: number): number {
-  return (caliperMillimetres <= 4 * inch ? 6 : 12) * inch
+export function caliperHeight(caliperMillimeters: number): number {
+  return (caliperMillimeters <= 4 * inch ? 6 : 12) * inch
 }

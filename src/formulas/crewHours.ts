@@ -10,8 +10,8 @@ export function cutMinutes(
   height: number,
   rates: Pick<Rates, 'cutClasses' | 'heightBands'> = inventedRates
 ): number {
-  const size = rates.cutClasses.find(({ upToMillimetres }) => diameter <= upToMillimetres + rim)
-  const band = rates.heightBands.find(({ upToMetres }) => height <= upToMetres + rim)
+  const size = rates.cutClasses.find(({ upToMillimeters }) => diameter <= upToMillimeters + rim)
+  const band = rates.heightBands.find(({ upToMeters }) => height <= upToMeters + rim)
   return (size?.minutes ?? 0) * (band?.factor ?? 1)
 }
 

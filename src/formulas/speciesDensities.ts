@@ -1,5 +1,5 @@
 import type { Sourced } from '../../shared/sourced'
-import { kilogramsPerCubicMetrePerPoundPerCubicFoot } from '../../shared/units'
+import { kilogramsPerCubicMeterPerPoundPerCubicFoot } from '../../shared/units'
 
 /** Green density of a species' wood, and what it is called. */
 export interface SpeciesDensity extends Sourced {
@@ -114,5 +114,5 @@ export function densityOf(species: string): SpeciesDensity | null {
 
 /** lb/ft³ as kg/m³. */
 export function poundsPerCubicFootAsMetric(density: number): number {
-  return density * kilogramsPerCubicMetrePerPoundPerCubicFoot
+  return density * kilogramsPerCubicMeterPerPoundPerCubicFoot
 }

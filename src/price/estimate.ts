@@ -42,7 +42,7 @@ export interface MoneyOfLine {
   /** Crew and equipment for the hours. */
   crew: Money
   disposal: Money
-  /** Its share of the year's mobilisation, travel and loads. */
+  /** Its share of the year's mobilization, travel and loads. */
   shared: Money
   /** The sum of the three. */
   cost: Money
@@ -55,7 +55,7 @@ export interface YearOfWork {
   crewDays: number
   chipVolume: number
   loads: number
-  mobilisation: Money
+  mobilization: Money
   travel: Money
   loadCharges: Money
   /** The sum of the three, and of the shares on the year's lines. */

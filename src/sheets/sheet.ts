@@ -41,7 +41,7 @@ export interface Format {
   vertical?: 'top' | 'middle' | 'bottom'
   wrap?: boolean
   numberFormat?: string
-  /** A thin line in this colour along the bottom edge of the area. */
+  /** A thin line in this color along the bottom edge of the area. */
   underline?: string
 }
 
@@ -104,7 +104,7 @@ export interface ChartSeries {
   name: string
   /** As many cells as the chart has labels. */
   values: Area
-  /** Told apart by their form, never by colour alone; lines and points carry marks of different shapes. */
+  /** Told apart by their form, never by color alone; lines and points carry marks of different shapes. */
   drawn: 'columns' | 'line' | 'dashed-line' | 'points'
   /** #rrggbb */
   color: string

@@ -127,7 +127,7 @@ class WriteFlow {
   }
 
   private stopped(): void {
-    this.setting.announce('Writing was cancelled.')
+    this.setting.announce('Writing was canceled.')
     this.offer(true)
   }
 

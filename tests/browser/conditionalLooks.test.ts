@@ -82,7 +82,7 @@ async function expectSaid(sheet: SheetDescription, which: number, expected: bool
   expect(said).toEqual(expected)
 }
 
-/** How many points of the grid's canvas have this colour. */
+/** How many points of the grid's canvas have this color. */
 function pointsOf(color: string): Promise<number> {
   return desk.page.evaluate((hex) => {
     const canvas = document.querySelector<HTMLCanvasElement>('#grid canvas[id^=univer-sheet]')!

@@ -94,13 +94,13 @@ describe('the estimate, opened in a spreadsheet', () => {
       return cellAddress(area.row, area.column)
     }
     await write(desk, 'Estimate', cellOf('Wage_hour'), [[41.35]])
-    await write(desk, 'Estimate', cellOf('Mobilisation_charge'), [[333.33]])
+    await write(desk, 'Estimate', cellOf('Mobilization_charge'), [[333.33]])
     await write(desk, 'Estimate', cellOf('Profit_kind'), [['markup']])
     await write(desk, 'Estimate', cellOf('Tax_rate'), [[0.07]])
     const changed: Rates = {
       ...dollars,
       wage: '41.35',
-      mobilisation: '333.33',
+      mobilization: '333.33',
       profitKind: 'markup',
       taxRate: '0.07'
     }

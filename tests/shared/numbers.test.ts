@@ -36,11 +36,11 @@ const surfaces = {
   rates(cell: Cell): number | string {
     const rows = [
       ['Rate', 'Value', 'Unit'],
-      [rateEntry('mobilisation').name, cell, 'a year of work']
+      [rateEntry('mobilization').name, cell, 'a year of work']
     ]
     const { rates, problems } = readRates({ rows, sheet: 'Rates', top: 0, left: 0 })
     const fault = problems.find(({ cell: at }) => at === 'Rates!B2')
-    return fault?.code ?? Number(rateValues(rates).mobilisation)
+    return fault?.code ?? Number(rateValues(rates).mobilization)
   },
   budget(cell: Cell): number | string {
     const budget = readBudget(String(cell ?? ''), 2)

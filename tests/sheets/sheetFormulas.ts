@@ -37,7 +37,7 @@ export const yenRates: Rates = {
   profitRate: '0.22',
   wage: '3100',
   equipmentHour: '2800',
-  mobilisation: '10007',
+  mobilization: '10007',
   loadCharge: '5000',
   disposalPerWeight: '7',
   minimumPerTree: '4000'

@@ -71,13 +71,13 @@ describe('planning', () => {
     press(root, 'Cancel')
     answer()
     await settle()
-    expect(announced(root)).toBe('Cancelled. The earlier plan still stands.')
+    expect(announced(root)).toBe('Canceled. The earlier plan still stands.')
     expect(root.querySelector('progress')).toBeNull()
     expect(document.activeElement?.textContent).toBe('Plan again')
     expect(readable(root)).toContain('Plan for 2 trees')
   })
 
-  test('a cancelled reading that rejects is no failure', async () => {
+  test('a canceled reading that rejects is no failure', async () => {
     const { root, surface } = await openPane()
     surface.readBlock = (_address, { signal }) =>
       new Promise((_resolve, reject) => {
@@ -88,7 +88,7 @@ describe('planning', () => {
     press(root, 'Plan selection')
     press(root, 'Cancel')
     await settle()
-    expect(announced(root)).toBe('Cancelled.')
+    expect(announced(root)).toBe('Canceled.')
     expect(root.querySelector('.refusal')).toBeNull()
   })
 

@@ -175,7 +175,7 @@ test('a failure is said with its remedy, and the same button tries again', async
   expect(announced(root)).toBe('Written: the sheets Cut plan and Estimate.')
 })
 
-test('a cancelled writing says so', async () => {
+test('a canceled writing says so', async () => {
   const { root, surface } = await write()
   surface.writeSheets = (_descriptions, _options, { signal }) =>
     new Promise((_resolve, reject) => {
@@ -187,6 +187,6 @@ test('a cancelled writing says so', async () => {
   await settle()
   press(root, 'Cancel')
   await settle()
-  expect(announced(root)).toBe('Writing was cancelled.')
+  expect(announced(root)).toBe('Writing was canceled.')
   expect(document.activeElement?.textContent).toBe('Write sheets')
 })

@@ -3,7 +3,7 @@ import { cutParameter, type LimbForm } from './limbForm'
 import type { Taper } from './taper'
 
 /**
- * The lateral that becomes the tip when a limb is reduced: from the cut, outwards and up to the tip height of the plan.
+ * The lateral that becomes the tip when a limb is reduced: from the cut, outward and up to the tip height of the plan.
  * Its diameter over the cut's is what is left of the rise over what the cut takes, as the plan reckons.
  */
 export function lateralForm(form: LimbForm): Taper | null {

@@ -42,7 +42,7 @@ function isInside(box: Box, outer: Box): boolean {
 }
 
 /** The box whose nearest edge is so far from the anchor in a direction. */
-function boxTowards(wanted: Wanted, direction: Point, distance: number): Box {
+function boxToward(wanted: Wanted, direction: Point, distance: number): Box {
   const { anchor, width, height } = wanted
   const reach = distance + Math.abs(direction.x) * (width / 2) + Math.abs(direction.y) * (height / 2)
   const center = { x: anchor.x + direction.x * reach, y: anchor.y + direction.y * reach }
@@ -76,7 +76,7 @@ export function placeBoxes(wishes: readonly Wanted[], obstacles: Obstacles): Box
       const angle = start + (turn * Math.PI) / 180
       const direction = { x: Math.cos(angle), y: Math.sin(angle) }
       for (const step of steps) {
-        const box = boxTowards(wanted, direction, wanted.clear + step)
+        const box = boxToward(wanted, direction, wanted.clear + step)
         const cost = costOf(box, all, turn, step, least)
         if (cost < least) {
           least = cost
@@ -84,7 +84,7 @@ export function placeBoxes(wishes: readonly Wanted[], obstacles: Obstacles): Box
         }
       }
     }
-    const found = best ?? boxTowards(wanted, wanted.toward, wanted.clear)
+    const found = best ?? boxToward(wanted, wanted.toward, wanted.clear)
     boxes.push(found)
     return found
   })

@@ -1,4 +1,4 @@
-import { cubicMetresPerCubicYard } from '../../../src/formulas/brushVolumes'
+import { cubicMetersPerCubicYard } from '../../../src/formulas/brushVolumes'
 import { huberVolume, newtonVolume, smalianVolume } from '../evidence/logVolume'
 import { logWeights } from '../evidence/logWeights'
 import { densityOf } from '../../../src/formulas/speciesDensities'
@@ -130,7 +130,7 @@ export const weights: Check[] = [
   {
     what: 'm³ of one cubic yard’s weight of loose brush',
     got: () => brushVolumes(250 * kilogramsPerPound, 'cm-m').loose,
-    ...exactly(cubicMetresPerCubicYard),
+    ...exactly(cubicMetersPerCubicYard),
     source: 'NIST SP 811, exact by definition, from memory',
     certainty: 'memory'
   }
