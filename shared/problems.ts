@@ -18,7 +18,7 @@ const catalog = {
   'empty-selection': {
     level: 'stop',
     message: 'The selection holds no inventory.',
-    remedy: 'Select the inventory with its header row: one row a limb or one row a tree.'
+    remedy: 'Select the inventory with its header row: one row per limb or one row per tree.'
   },
   'headers-only': {
     level: 'stop',
@@ -82,7 +82,7 @@ const catalog = {
   'not-finite': {
     level: 'row',
     message: '{column} at {cell} holds the result {text} of a formula, which is not a finite number.',
-    remedy: 'Mend the formula in that cell, or type the measured value.'
+    remedy: 'Correct the formula in that cell, or type the measured value.'
   },
   'date-not-number': {
     level: 'row',
@@ -93,7 +93,7 @@ const catalog = {
   'error-cell': {
     level: 'row',
     message: '{column} at {cell} holds the spreadsheet error {text}.',
-    remedy: 'Mend the formula in that cell, or type the measured value.'
+    remedy: 'Correct the formula in that cell, or type the measured value.'
   },
   'not-positive': {
     level: 'row',
@@ -150,7 +150,7 @@ const catalog = {
     level: 'doubt',
     message:
       'Tree {tree} has two values for {column}: {first} at {other} and {text} at {cell}; the first is used.',
-    remedy: 'Keep one value a tree, or give the second tree an id of its own.'
+    remedy: 'Keep one value per tree, or give the second tree an id of its own.'
   },
   'parent-unknown': {
     level: 'row',
@@ -225,7 +225,7 @@ const catalog = {
     level: 'doubt',
     message:
       'Tree {tree} has more than one row marked as leader; {limb} is kept and the row at {cell} is treated as a limb.',
-    remedy: 'Mark one leader a tree.'
+    remedy: 'Mark one leader per tree.'
   },
   'leader-assumed': {
     level: 'note',
@@ -258,7 +258,7 @@ const catalog = {
   'scaffold-spacing': {
     level: 'note',
     message:
-      'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs want {limit}.',
+      'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs need {limit}.',
     remedy: 'Keep the better one as permanent and the other short, or removed in time.'
   },
   'rule-value': {
@@ -277,7 +277,7 @@ const catalog = {
     level: 'doubt',
     message:
       'The rule “{rule}” at {cell} holds the result {text} of a formula, which is not a finite number; its default {value} is used.',
-    remedy: 'Mend the formula in that cell, or clear the cell to use the default.'
+    remedy: 'Correct the formula in that cell, or clear the cell to use the default.'
   },
   'rule-date': {
     level: 'doubt',
@@ -339,7 +339,7 @@ const catalog = {
   'users-sheet-exists': {
     level: 'stop',
     message: 'There is already a sheet {cell} in this workbook; it is yours and is not replaced.',
-    remedy: 'Change the values there. To start afresh, delete that sheet first.'
+    remedy: 'Change the values there. To start over, delete that sheet first.'
   },
   'timing-answer': {
     level: 'doubt',
@@ -457,7 +457,7 @@ const catalog = {
     level: 'doubt',
     message:
       'The rate “{name}” at {cell} holds the result {text} of a formula, which is not a finite number; {value} is used.',
-    remedy: 'Mend the formula in that cell, or type the number alone.'
+    remedy: 'Correct the formula in that cell, or type the number alone.'
   },
   'rate-date': {
     level: 'doubt',
@@ -521,7 +521,7 @@ const catalog = {
   'spreadsheet-failed': {
     level: 'stop',
     message: 'The spreadsheet did not do what was asked: {text}',
-    remedy: 'Try again. If it happens again, save the workbook, open it anew and try once more.'
+    remedy: 'Try again. If it happens again, save the workbook, open it again and try once more.'
   }
 } as const satisfies Record<string, Entry>
 
@@ -550,7 +550,7 @@ export type FactsOf<Code extends ProblemCode> = Readonly<
   Record<Exclude<FactNames<Sentences<Code>>, 'cell'>, Fact>
 > & { readonly cell?: Fact }
 
-/** The facts as an argument, which may be left out where none is needed; `Known` are those that another hand adds. */
+/** The facts as an argument, which may be left out where none is needed; `Known` are those that the caller adds. */
 export type FactsGiven<Code extends ProblemCode, Known extends string = never> = [
   Exclude<FactNames<Sentences<Code>>, 'cell' | Known>
 ] extends [never]

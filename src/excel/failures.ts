@@ -36,7 +36,7 @@ export async function inExcel<T>(
   }
 }
 
-/** Excel's own errors carry a code; anything else is a mistake of ours and is not dressed up. */
+/** Excel's own errors carry a code; anything else is a bug of ours and is not reworded. */
 function isFromExcel(error: unknown): boolean {
   return error instanceof OfficeExtension.Error
 }

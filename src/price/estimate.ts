@@ -20,7 +20,7 @@ export interface EstimateLine {
   price: Money
   /**
    * Priority relieved: priority now less priority at the next visit, summed over the visit's cuts. Null where the tree
-   * has no limbs listed, so that nothing can be said.
+   * has no limbs listed and there is nothing to sum.
    */
   relief: number | null
   /** How the line came about, in one sentence. */
@@ -71,7 +71,7 @@ export interface Estimate {
   subtotal: Money
   tax: Money
   total: Money
-  /** What it was reckoned with. */
+  /** Rates used. */
   rates: Rates
   /** The last day it holds, ISO. */
   validUntil: string

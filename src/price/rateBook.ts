@@ -137,7 +137,7 @@ export const rateBook = {
     use: 'price',
     cell: 'Overhead_rate'
   }),
-  profitKind: rate(charge, 'Profit is reckoned as', 'choice', 'choice', 'margin', [0, 0], {
+  profitKind: rate(charge, 'Profit is calculated as', 'choice', 'choice', 'margin', [0, 0], {
     use: 'price',
     cell: 'Profit_kind',
     choices: ['margin', 'markup'],

@@ -28,7 +28,7 @@ export type RatePlace =
   | readonly ['cutClasses', number, 'upToMillimeters' | 'minutes']
   | readonly ['heightBands', number, 'upToMeters' | 'factor']
 
-/** What has to be said of a rate beside its words and its range. */
+/** What a rate's entry states beside its words and its range. */
 export interface RateDuties {
   use: RateUse
   /**
@@ -62,7 +62,7 @@ type Both = string | readonly [inches: string, centimeters: string]
 const by = (text: Both): Record<UnitSystem, string> =>
   typeof text === 'string' ? { 'in-ft': text, 'cm-m': text } : { 'in-ft': text[0], 'cm-m': text[1] }
 
-/** Keeps what the compiler goes by, the kind and the duties, as they are written. */
+/** Keeps the literal types that the compiler checks: the kind and the duties. */
 export function rate<const Kind extends RateKind, const Duties extends RateDuties>(
   group: string,
   name: string,

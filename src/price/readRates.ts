@@ -112,7 +112,7 @@ const ladders: readonly (readonly RateName[])[] = (['upToMillimeters', 'upToMete
   rateNames.filter((name) => rateEntry(name).place?.[2] === limit)
 )
 
-/** Limits that do not rise are all put back, as no single one can be said to be the wrong one. */
+/** Limits that do not rise all return to their start values, as nothing tells which of them is wrong. */
 function checkOrder(
   block: CellBlock,
   rows: Map<RateName, number>,

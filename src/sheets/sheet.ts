@@ -8,7 +8,7 @@ import type { DocumentKind } from './documentBook'
 
 export type { DocumentKind } from './documentBook'
 
-/** One cell. A bare text is text even where it begins with "="; formulas and dates are said explicitly. */
+/** One cell. A bare text is text even where it begins with "="; formulas and dates are marked as such. */
 export type Content =
   | string
   | number
@@ -28,7 +28,7 @@ export function isFormula(content: Content | undefined): content is Formula {
   return typeof content === 'object' && content !== null && 'formula' in content
 }
 
-/** Named looks, so that both writers and the print stay of one mind. */
+/** Named looks, so that both writers and the print agree. */
 export interface Format {
   bold?: boolean
   italic?: boolean
@@ -66,7 +66,7 @@ export interface NamedCells {
   area: Area
 }
 
-/** What cells take; the spreadsheet refuses anything else as it is typed, and says the sentence. */
+/** What cells take; the spreadsheet refuses anything else as it is typed, and shows the sentence. */
 export interface CellRule {
   area: Area
   takes:
@@ -133,7 +133,7 @@ export interface PageSetup {
   footer: string
   /** Columns that are printed, from the left; all of them unless given. */
   columns?: number
-  /** Rows, from 0, that begin a page of their own accord. */
+  /** Rows, from 0, that have to begin a page. */
   breaks?: number[]
 }
 

@@ -193,7 +193,7 @@ describe('a file of one’s own', () => {
     ])
   })
 
-  test('an earlier plan of ours is written anew', async () => {
+  test('an earlier plan of ours is replaced', async () => {
     await run('--out', 'again.xlsx', '--date', '2026-01-01')
     const { code } = await run('--out', 'again.xlsx', '--date', '2027-01-01')
     expect(code).toBe(0)

@@ -125,7 +125,7 @@ describe('margin and markup', () => {
     }
   })
 
-  test('the profit of the rates is taken as it is said', () => {
+  test('the profit of the rates is taken as it is given', () => {
     const bare = {
       ...rates,
       contingencyRate: '0',

@@ -196,7 +196,7 @@ describe('a rate that cannot be used', () => {
     expect(marked({ profitRate: 0.2 }, ['profitRate'])).not.toContain('profitRate')
   })
 
-  test('a row given twice, an unknown row and a changed unit are said', () => {
+  test('a row given twice, an unknown row and a changed unit are reported', () => {
     const block = typedOver({})
     block.rows.push(
       ['Wage of one person', 99, 'an hour'],

@@ -65,7 +65,7 @@ describe('the client report', () => {
     )
   })
 
-  test('has one row a tree, most urgent first, with what, why, when and the price', () => {
+  test('has one row per tree, most urgent first, with what, why, when and the price', () => {
     expect(table.map(([id]) => id)).toEqual(byUrgency(plan).map(({ tree }) => tree.id))
     for (const row of table) {
       expect(String(row[at('What and when')])).not.toBe('')

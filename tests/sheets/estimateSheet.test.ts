@@ -43,7 +43,7 @@ const oldFunctions = new Set([
 ])
 
 describe('the estimate as a sheet', () => {
-  test('has one row a tree and visit', () => {
+  test('has one row per tree and visit', () => {
     const body = sheet.rows.slice(table.row + 1, table.row + table.rows)
     expect(body.map((row) => [row[0], row[1], row[2]])).toEqual(
       estimate.lines.map(({ tree, visit, year }) => [tree, visit, year])

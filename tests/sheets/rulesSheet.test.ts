@@ -103,7 +103,7 @@ describe('the rules as a sheet', () => {
         expect(sentence.toLowerCase()).toBe(`${entry.name}: ${problems[0]!.remedy}`.toLowerCase())
       }
       expect(checked('cutsPerVisit').sentence).toBe(
-        'Live cuts a tree a visit, at most: type a whole number from 1 to 30, or clear the cell to use the default.'
+        'Live cuts per tree per visit, at most: type a whole number from 1 to 30, or clear the cell to use the default.'
       )
     })
   })

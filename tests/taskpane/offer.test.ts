@@ -36,7 +36,7 @@ function type(root: Element, text: string): void {
 }
 
 describe('the rates of an estimate', () => {
-  test('are said to be invented, every one, and a Rates sheet can be written', async () => {
+  test('are marked as invented, every one, and a Rates sheet can be written', async () => {
     const { root, surface } = await estimated()
     const { rateCount } = inventedEstimate()
     press(root, `Rates: ${String(rateCount)} of ${String(rateCount)} still invented`)

@@ -116,7 +116,7 @@ describe('planning', () => {
     expect(readable(root)).toContain('The spreadsheet did not do what was asked: the host went away')
   })
 
-  test('a mistake in the engine is said, not swallowed', async () => {
+  test('a mistake in the engine is reported, not swallowed', async () => {
     const engine = fakeEngine(inventedPlan(), () => {
       throw new Error('broken rule')
     })

@@ -14,7 +14,7 @@ import type { Surface } from './writings'
 /** What became of a text. The value is null where none was used, and NaN where one was used that nobody wrote. */
 export interface Outcome {
   readonly value: number | null
-  /** What was said about the cell; empty where nothing was. */
+  /** What was reported about the cell; empty where nothing was. */
   readonly said: readonly string[]
 }
 

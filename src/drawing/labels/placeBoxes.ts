@@ -1,7 +1,7 @@
 import type { Box } from '../paper'
 import type { Point } from '../shapes'
 
-/** A text or mark that wants a place near what it names. */
+/** A text or mark that needs a place near what it names. */
 export interface Wanted {
   anchor: Point
   width: number
@@ -49,7 +49,7 @@ function boxToward(wanted: Wanted, direction: Point, distance: number): Box {
   return { x: center.x - width / 2, y: center.y - height / 2, width, height }
 }
 
-/** What a place costs, or anything from `enough` on where it costs that much: a dearer place is not looked at further. */
+/** What a place costs, or anything from `enough` on where it costs that much: a costlier place is not examined further. */
 function costOf(box: Box, obstacles: Obstacles, turn: number, step: number, enough: number): number {
   let cost = Math.abs(turn) * 0.05 + step * 0.4
   if (!isInside(box, obstacles.inside)) cost += 2000

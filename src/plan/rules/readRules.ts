@@ -100,7 +100,7 @@ class RulesReading {
   /** Which sign stands before the decimals, told from the whole column of values. */
   private readonly style: NumberStyle
 
-  /** The table of rules ends at the first blank row; what stands elsewhere is a person's own business. */
+  /** The table of rules ends at the first blank row; what stands elsewhere belongs to the user. */
   private inTable = false
 
   add(row: number): void {

@@ -108,7 +108,7 @@ function widthsOf(estimate: Estimate): number[] {
 const sizes = { text: 10.5, tables: 10 } as const
 
 /**
- * The client report as a sheet: cover, summary and costs by year, one row a tree with the price of each year across, a page
+ * The client report as a sheet: cover, summary and costs by year, one row per tree with the price of each year across, a page
  * for each tree that is drawn, then assumptions, limits, season, cautions and approval. Values only. Lengths in the units of
  * the plan's system.
  */

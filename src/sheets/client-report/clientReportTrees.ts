@@ -104,7 +104,7 @@ function whatAndWhen({ tree, plan, own }: TreeRow): string {
 }
 
 /**
- * One row a tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
+ * One row per tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
  * holds the lines that are offered.
  */
 export function addTrees(

@@ -97,9 +97,9 @@ function isMarked({ kind }: ChosenOffer): boolean {
 }
 
 /**
- * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row a tree and visit, totals, what
- * the years share, and the rates that the formulas call by name. All formulas are native and older than Excel 2016, so
- * that it reckons without the add-in.
+ * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row per tree and visit,
+ * totals, what the years share, and the rates that the formulas call by name. All formulas are native and older than
+ * Excel 2016, so that it calculates without the add-in.
  */
 export function describeEstimate(
   estimate: Estimate,

@@ -93,7 +93,7 @@ function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number
   addSignOff(draft, number)
 }
 
-/** Rows that could not be planned, a sentence a tree: the limbs are there, though nothing is ordered for them. */
+/** Rows that could not be planned, one sentence per tree: the limbs are there, though nothing is ordered for them. */
 function unreadWords({ unplanned }: Plan): string[] {
   const rows = new Map<string, number[]>()
   for (const { tree, row } of unplanned) rows.set(tree, [...(rows.get(tree) ?? []), row])
