@@ -1,12 +1,17 @@
 import js from '@eslint/js'
 import globals from 'globals'
 import tseslint from 'typescript-eslint'
+import { usEnglish } from './tools/language.mjs'
 
 export default tseslint.config(
   { ignores: ['dist/**', 'build/**', 'node_modules/**', 'coverage/**'] },
   js.configs.recommended,
   ...tseslint.configs.strict,
   ...tseslint.configs.stylistic,
+  {
+    plugins: { language: { rules: { 'us-english': usEnglish } } },
+    rules: { 'language/us-english': 'error' }
+  },
   {
     files: ['**/*.ts'],
     rules: {

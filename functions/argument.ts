@@ -153,7 +153,7 @@ function knownWords<N extends ChoiceName>(choice: N): ReadonlyMap<string, Choice
   return new Map(words.flatMap(([value, spellings]) => spellings.map((word) => [word, value as Choice<N>])))
 }
 
-/** Which lengths a call is in, where that matters: in-ft for inches and feet, cm-m for centimetres and metres. */
+/** Which lengths a call is in, where that matters: in-ft for inches and feet, cm-m for centimeters and meters. */
 export const unitsArgument: Argument<UnitSystem, 'units'> = {
   name: 'units',
   fallback: 'in-ft',

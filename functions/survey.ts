@@ -33,7 +33,7 @@ const tall = eachCell([length('distance'), angle('top_angle'), angle('base_angle
  * @param base_angle Angle from level to the base, in degrees; negative where the base is below the eye.
  * @returns A height in the distance's unit. The top is taken to stand over the base.
  * @example =LIMB.TREEHEIGHT(50, 45, -45) gives 100
- * @source Tangent method, common practice. Leaning or spreading tops err it by 15 to 25 ft (nativetreesociety.org).
+ * @source Tangent method, common practice. Leaning or spreading tops cause errors of 15 to 25 ft (nativetreesociety.org).
  */
 export function TREEHEIGHT(
   distance: unknown[][],

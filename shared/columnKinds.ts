@@ -70,9 +70,9 @@ export function degrees(limit: number): Reads<Known> {
   return { kind: 'degrees', absent: null, unread: leftOut, limit }
 }
 
-/** A limit on what may come off: where it cannot be read, the strictest is taken until it is mended. */
+/** A limit on what may come off: where it cannot be read, the strictest is taken until it is corrected. */
 export function limit<A extends Known>(absent: A, strictest: 0 | 1): Reads<A | number> {
-  const said = `it counts as ${percent(strictest)} until it is mended`
+  const said = `it counts as ${percent(strictest)} until it is corrected`
   return { kind: 'share', absent, unread: { value: strictest, said } }
 }
 

@@ -2,7 +2,7 @@ import type { Cell } from './cells'
 
 /**
  * Spreadsheet date serials: days counted so that 61 is 1 March 1900. Earlier serials are ambiguous (the spreadsheet
- * counts a 29 February 1900 that never was), so they are not dates here. The last is 31 December 9999.
+ * counts a 29 February 1900 that did not exist), so they are not dates here. The last is 31 December 9999.
  */
 export const firstSerial = 61
 export const lastSerial = 2958465

@@ -24,7 +24,7 @@ export type NumberFault = TwoReadings | { readonly why: 'not-finite' | 'date' | 
 
 /** What a number may carry on the surface it is typed on. */
 export interface NumberForms {
-  /** A per cent sign, which divides by a hundred: only where a share is meant. */
+  /** A percent sign, which divides by a hundred: only where a share is meant. */
   readonly percent?: boolean
   /** The sign of a currency before or behind it: only where money is meant. */
   readonly money?: boolean

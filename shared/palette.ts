@@ -1,6 +1,6 @@
 /**
  * Our own few colors. Text on white or on the light fills keeps a contrast of at least 4.5 to 1 (WCAG 2.2, 1.4.3; a
- * test computes it), and nothing is said by color alone, so that a black and white print says the same.
+ * test computes it), and nothing is shown by color alone, so that a black and white print tells the same.
  */
 export const palette = {
   ink: '#1d2722',

@@ -234,7 +234,7 @@ const visits = about('visits', {
 })
 
 const cuts = about('cuts', {
-  cutsPerVisit: rule('Live cuts a tree a visit, at most', 6, 'cuts', 1, 30, house, 'house'),
+  cutsPerVisit: rule('Live cuts per tree per visit, at most', 6, 'cuts', 1, 30, house, 'house'),
   reduceFrom: rule(
     'Lightest reduction of a younger tree',
     2,
@@ -488,7 +488,7 @@ export function weightsOf(what: RuleTies['weighs']): RuleName[] {
 /** The rules in use: plain numbers, so that the engine never looks anything up twice. */
 export type Rules = Readonly<Record<RuleName, number>>
 
-/** The rules as they come, or with a person's own values put in. */
+/** The default rules, or the same with a person's own values. */
 export function rulesWith(own: Partial<Record<RuleName, number>> = {}): Rules {
   const values: Partial<Record<RuleName, number>> = {}
   for (const name of ruleNames) values[name] = own[name] ?? ruleBook[name].value

@@ -20,7 +20,7 @@ export type Drawings = Pick<
 /** What the pane asks of the engine and the documents: read, plan, price, describe, in that order. */
 export interface Engine {
   readInventory(block: CellBlock, choices?: ReadingChoices): Inventory
-  /** Gives one tree after the other, so that the pane can breathe between them; returns the whole plan. */
+  /** Gives one tree after the other, so that the pane can respond between them; returns the whole plan. */
   planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): Omit<PlanOptions, 'date'>

@@ -21,7 +21,7 @@ export function selectionWords(selected: Selected | null): string {
 export function selectionHint(selected: Selected | null): string {
   if (selected === null) return ''
   if (selected.problem !== null) return selected.problem.remedy
-  const how = 'Select the inventory with its header row: one row a limb, or one row a tree.'
+  const how = 'Select the inventory with its header row: one row per limb, or one row per tree.'
   return selected.address === '' || selected.rows <= 1 ? how : selected.remark
 }
 

@@ -1,7 +1,7 @@
 /**
  * Checks the documents in a spreadsheet program that is not ours: LibreOffice opens what the command line would write,
- * reckons every formula anew and prints every document. The values in the file are spoiled on purpose, so that only what
- * LibreOffice reckoned itself can agree with the engine.
+ * recalculates every formula and prints every document. The values in the file are spoiled on purpose, so that only
+ * what LibreOffice computed itself can agree with the engine.
  */
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
@@ -55,7 +55,7 @@ function agrees(wanted: number | string, found: unknown, money: number | null): 
     : near && printMoney(new Money(found), money) === printMoney(new Money(wanted), money)
 }
 
-/** The formulas of a sheet that were reckoned, and a line for each that came to something else. */
+/** The formulas of a sheet that were recalculated, and a line for each that came to something else. */
 function compare(description: SheetDescription, rows: readonly unknown[][], digits: number, name: string) {
   const looks = new SheetLooks(description)
   const moneyLook = moneyFormat(digits).numberFormat
@@ -81,11 +81,11 @@ async function checkFormulas(suite: OfficeSuite): Promise<string[]> {
   const { sheets, minorDigits } = documentsOfSample()
   const path = join(folder, 'sample.xlsx')
   writeFileSync(path, await writeWorkbook(sheets.map((description) => spoiled(description, wrong))))
-  const [made = ''] = suite.convert([path], 'xlsx', join(folder, 'reckoned'))
-  const reckoned = await unpackValues(readFileSync(made))
-  if ('unreadable' in reckoned) return [`LibreOffice wrote a file that cannot be read: ${made}.`]
+  const [made = ''] = suite.convert([path], 'xlsx', join(folder, 'recalculated'))
+  const recalculated = await unpackValues(readFileSync(made))
+  if ('unreadable' in recalculated) return [`LibreOffice wrote a file that cannot be read: ${made}.`]
   const results = sheets.map((sheet, index) => {
-    const { name = sheet.name, rows = [] } = reckoned.sheets[index] ?? {}
+    const { name = sheet.name, rows = [] } = recalculated.sheets[index] ?? {}
     return compare(sheet, rows, minorDigits[index] ?? 2, name)
   })
   const sum = (of: (result: (typeof results)[number]) => number) =>

@@ -11,7 +11,7 @@ export interface FunctionDoc {
   summary: string
   parameters: { name: string; optional: boolean; text: string }[]
   gives: string
-  /** A formula, what it gives, and what may be said of that. */
+  /** A formula, what it gives, and a remark about that. */
   examples: { formula: string; result: string; note: string }[]
   source: string
   /** What a range gives: a result for each cell, one for all of it, or a table. */

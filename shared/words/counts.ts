@@ -2,7 +2,7 @@ import { grouped } from './figures'
 import { locale } from './locale'
 
 const rules = new Intl.PluralRules(locale)
-/** Whether a small number is one: asked of the language once each. */
+/** Whether a small number takes the singular; each is looked up once. */
 const ones: boolean[] = Array.from({ length: 100 }, (_, number) => rules.select(number) === 'one')
 
 /** The word that goes with a number: (1, "tree") gives "tree", (3, "tree") gives "trees". */

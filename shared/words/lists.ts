@@ -2,7 +2,7 @@ import { listLocale } from './locale'
 
 /**
  * How the language joins a list, taken from its own formatter once: documents hold tens of thousands of lists, and
- * joining is much faster than asking it anew.
+ * joining is much faster than asking it each time.
  */
 function joiner(type: 'conjunction' | 'disjunction'): (words: readonly string[]) => string {
   const format = new Intl.ListFormat(listLocale, { type })

@@ -10,7 +10,7 @@
 /** What a number stands for, where it is a limit: the most that may be, or the least that must be. */
 export type Limit = 'at most' | 'at least'
 
-/** What a length loses on its way between units; a value that lies on a digit counts as that digit. */
+/** What a length may lose in a conversion of units; a value that lies on a digit counts as that digit. */
 const slack = 1e-6
 
 /** How many times 1/`perWhole` a value is, rounded by the rule: (0.125, 1000) gives 125. NaN stays NaN. */

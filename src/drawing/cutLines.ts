@@ -27,7 +27,7 @@ export interface CutLine {
   text: string
 }
 
-/** One line a cut: what to do before the visit, what was done after it. */
+/** One line per cut: what to do before the visit, what was done after it. */
 export function cutLines(visit: Visit, when: 'before' | 'after', system: UnitSystem): CutLine[] {
   return numberedCuts(visit).map((each) => ({
     number: each.number,

@@ -94,7 +94,7 @@ function changed(source: CellBlock): Problem {
 /**
  * Writes documents, each on a sheet of its own. Never touches a sheet that is not ours: where one already has the wanted
  * name, the document is called "Cut plan (2)". An earlier sheet is set aside under another name and taken away in one
- * last step; a cancelled or failed run gives it its name back, so that the workbook is as it was. Rejects with the signal's AbortError when cancelled.
+ * last step; a canceled or failed run gives it its name back, so that the workbook is as it was. Rejects with the signal's AbortError when canceled.
  */
 export async function applySheets(
   descriptions: readonly SheetDescription[],

@@ -67,7 +67,7 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   return anythingPlanned(made, estimate) ? 0 : 3
 }
 
-/** What --out writes, a line a sheet. */
+/** What --out writes, one line per sheet. */
 const sheetsOfOut = [
   '--out writes a workbook with these sheets:',
   ...planDocuments.map((kind) => `  ${documentBook[kind].title}: ${documentBook[kind].about}`)

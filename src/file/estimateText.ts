@@ -17,7 +17,7 @@ const layout: readonly (readonly [column: EstimateColumn, width: number])[] = [
 
 const widths = layout.map(([, width]) => width)
 
-/** The estimate in columns: one line a tree and visit, then the totals. */
+/** The estimate in columns: one line per tree and visit, then the totals. */
 export function estimateLines(estimate: Estimate): string[] {
   const sum = (name: string, amount: Estimate['total']) =>
     row([name, '', '', '', '', '', showMoney(amount, estimate.minorDigits)], widths)

@@ -4,7 +4,7 @@ import { refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName, usersSheets } from '../sheets/ownSheets'
 import { unpackValues } from './file-library/unpackValues'
 
-/** True where every sheet of the workbook is one that was written from a plan and is nobody's own: it may be written anew. */
+/** True where every sheet of the workbook was written from a plan and none belongs to a user: it may be replaced. */
 async function holdsOnlyOurs(bytes: Uint8Array): Promise<boolean> {
   const book = await unpackValues(bytes)
   if ('unreadable' in book) return false

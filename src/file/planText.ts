@@ -86,7 +86,7 @@ function problemLines(plan: Plan): string[] {
   return lines
 }
 
-/** Rules that are not the defaults, and windows that the first visit falls in: said before anything else. */
+/** Rules that are not the defaults, and windows that the first visit falls in: shown before anything else. */
 function basisLines(plan: Plan): string[] {
   const changed = (plan.ruleChanges ?? []).map(({ name, from, to, reason }) => {
     const why = reason === '' ? '' : ` (${reason})`

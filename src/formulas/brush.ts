@@ -20,8 +20,8 @@ export function taperedVolume(butt: number, tip: number, length: number): number
  * Source: densities in speciesDensities.ts; the cone for strongly tapered limbs is common practice, no source.
  */
 export function brushKilograms(
-  cutMillimetres: number,
-  lengthMetres: number,
+  cutMillimeters: number,
+  lengthMeters: number,
   species: string
 ): number | Refusal {
   const density = densityOf(species)
@@ -30,7 +30,7 @@ export function brushKilograms(
       `No green density is listed for “${species}”: give a listed species, or hardwood for the middle of the list.`,
       'missing'
     )
-  return taperedVolume(cutMillimetres / 1000, 0, lengthMetres) * poundsPerCubicFootAsMetric(density.value)
+  return taperedVolume(cutMillimeters / 1000, 0, lengthMeters) * poundsPerCubicFootAsMetric(density.value)
 }
 
 /** The same in lb from a diameter in inches and a length in feet, or in kg from cm and m. */
@@ -63,14 +63,14 @@ export const poundsPerCubicYard = {
 } as const
 
 /** Exact by definition (NIST SP 811, from memory). */
-export const cubicMetresPerCubicYard = 0.764554857984
+export const cubicMetersPerCubicYard = 0.764554857984
 
 /** The agency whose figures are used; what others print stands with the evidence. */
 export const brushVolumeSource = brushVolumeEvidence.source.split(' (')[0] ?? ''
 
 /** Weight of brush as it lies, and of green chips: lb in a yd³, or kg in a m³. */
 export function brushDensity(system: UnitSystem): { loose: number; chips: number } {
-  const perUnit = system === 'in-ft' ? 1 : kilogramsPerPound / cubicMetresPerCubicYard
+  const perUnit = system === 'in-ft' ? 1 : kilogramsPerPound / cubicMetersPerCubicYard
   return {
     loose: poundsPerCubicYard['loose brush'] * perUnit,
     chips: poundsPerCubicYard['green chips'] * perUnit

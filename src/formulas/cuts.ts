@@ -37,8 +37,8 @@ export function lateralMin(cut: number, fraction = 1 / 3): number {
 }
 
 /** The share a lateral must have of a cut of this diameter in mm: a third, or half on larger cuts. */
-export function lateralFraction(cutMillimetres: number, rules: Rules = defaultRules): number {
-  return cutMillimetres > rules.largeCut ? rules.lateralFractionLarge : rules.lateralFraction
+export function lateralFraction(cutMillimeters: number, rules: Rules = defaultRules): number {
+  return cutMillimeters > rules.largeCut ? rules.lateralFractionLarge : rules.lateralFraction
 }
 
 /** Diameter of a limb at a place along it, 0 at its base and 1 at its tip: d·(1 − along), an even taper (house rule). */

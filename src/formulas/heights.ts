@@ -7,7 +7,7 @@ const degree = Math.PI / 180
  * eye to the trunk; angles are in degrees from level, the base angle negative where the base is below the eye. Gives
  * the height in the distance's unit. The top is taken to stand over the base.
  *
- * Source: tangent method, common forestry practice; a top that leans or spreads errs it by 15 to 25 ft
+ * Source: tangent method, common forestry practice; a top that leans or spreads causes an error of 15 to 25 ft
  * (nativetreesociety.org).
  */
 export function treeHeight(distance: number, topAngle: number, baseAngle: number): number | Refusal {

@@ -10,9 +10,9 @@ export interface CrewTimes {
   /** Factor on all the minutes. */
   readonly accessFactor: Readonly<Record<Access, number>>
   /** Minutes of one cut at ground level up to a diameter, smallest first. */
-  readonly cutClasses: readonly { readonly upToMillimetres: number; readonly minutes: number }[]
+  readonly cutClasses: readonly { readonly upToMillimeters: number; readonly minutes: number }[]
   /** How much longer a cut takes up to a height, lowest first. */
-  readonly heightBands: readonly { readonly upToMetres: number; readonly factor: number }[]
+  readonly heightBands: readonly { readonly upToMeters: number; readonly factor: number }[]
 }
 
 /**
@@ -25,17 +25,17 @@ export const inventedCrewTimes: CrewTimes = {
   setUpMinutes: { open: 8, fenced: 12, 'no machine': 18 },
   accessFactor: { open: 1, fenced: 1.15, 'no machine': 1.35 },
   cutClasses: [
-    { upToMillimetres: 25, minutes: 1.5 },
-    { upToMillimetres: 50, minutes: 3 },
-    { upToMillimetres: 100, minutes: 7 },
-    { upToMillimetres: 150, minutes: 14 },
-    { upToMillimetres: Infinity, minutes: 25 }
+    { upToMillimeters: 25, minutes: 1.5 },
+    { upToMillimeters: 50, minutes: 3 },
+    { upToMillimeters: 100, minutes: 7 },
+    { upToMillimeters: 150, minutes: 14 },
+    { upToMillimeters: Infinity, minutes: 25 }
   ],
   heightBands: [
-    { upToMetres: 3, factor: 1 },
-    { upToMetres: 6, factor: 1.3 },
-    { upToMetres: 12, factor: 1.7 },
-    { upToMetres: Infinity, factor: 2.2 }
+    { upToMeters: 3, factor: 1 },
+    { upToMeters: 6, factor: 1.3 },
+    { upToMeters: 12, factor: 1.7 },
+    { upToMeters: Infinity, factor: 2.2 }
   ]
 }
 
@@ -48,8 +48,8 @@ export function cutMinutes(
   height: number,
   times: Pick<CrewTimes, 'cutClasses' | 'heightBands'> = inventedCrewTimes
 ): number {
-  const size = times.cutClasses.find(({ upToMillimetres }) => diameter <= upToMillimetres + rim)
-  const band = times.heightBands.find(({ upToMetres }) => height <= upToMetres + rim)
+  const size = times.cutClasses.find(({ upToMillimeters }) => diameter <= upToMillimeters + rim)
+  const band = times.heightBands.find(({ upToMeters }) => height <= upToMeters + rim)
   return (size?.minutes ?? 0) * (band?.factor ?? 1)
 }
 

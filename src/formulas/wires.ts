@@ -1,5 +1,5 @@
 /**
- * Least distance in feet between an unqualified worker, or anything the worker holds, and an energised overhead line:
+ * Least distance in feet between an unqualified worker, or anything the worker holds, and an energized overhead line:
  * 10 ft up to 50 kV to ground, and 4 in more for every 10 kV above. Lower voltages do not lower it. Where only the
  * voltage between lines is known, using it errs on the safe side.
  *

@@ -7,12 +7,12 @@ import { looksLikeDate, readYear } from '../../shared/dates'
 import { readLength } from '../../shared/lengths'
 import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../shared/numbers'
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
-import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../shared/units'
+import { convertLength, millimetersPer, unitNames, type LengthUnit } from '../../shared/units'
 import { stemsCombined } from '../formulas/diameters'
 import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
 
-/** Nothing a tree has is longer than this, in millimetres: 130 m for heights, 12 m for diameters (house limits). */
+/** Nothing a tree has is longer than this, in millimeters: 130 m for heights, 12 m for diameters (house limits). */
 const tallest = 130_000
 const thickest = 12_000
 
@@ -22,7 +22,7 @@ const everySide = /^(all|any|every|both)( sides?)?( round)?$/i
 export class CellReader {
   readonly column: Column
   private readonly unit: LengthUnit
-  private readonly millimetres: number
+  private readonly millimeters: number
 
   constructor(
     private readonly block: CellBlock,
@@ -31,7 +31,7 @@ export class CellReader {
   ) {
     this.column = columnOf(field)
     this.unit = match.unit ?? 'mm'
-    this.millimetres = millimetresPer[this.unit]
+    this.millimeters = millimetersPer[this.unit]
   }
 
   /** The cell as it stands. */
@@ -125,17 +125,17 @@ export class CellReader {
     }
   }
 
-  /** Millimetres, any sign; not yet held to the limits of a tree. */
+  /** Millimeters, any sign; not yet held to the limits of a tree. */
   private length(cell: string | number | boolean, row: number): number | Noted<number> | Problem {
-    if (typeof cell === 'number') return cell * this.millimetres + 0
+    if (typeof cell === 'number') return cell * this.millimeters + 0
     if (typeof cell === 'boolean') return this.problem('not-a-number', row)
     const typed = readLength(cell, this.style)
     if (typed === null) return this.fault({ why: looksLikeDate(cell) ? 'date' : 'no-number' }, row)
     if ('why' in typed) return this.fault(typed, row)
     if (!Number.isFinite(typed.value)) return this.problem('not-a-number', row)
-    if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimetres + 0
+    if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimeters + 0
     const value = Number(convertLength(typed.value, typed.unit, this.unit).toFixed(3))
-    return new Noted(typed.value * millimetresPer[typed.unit], this.problem('mixed-units', row, { value }))
+    return new Noted(typed.value * millimetersPer[typed.unit], this.problem('mixed-units', row, { value }))
   }
 
   private diameter(cell: string | number | boolean, row: number): Reading<number> {
@@ -157,13 +157,13 @@ export class CellReader {
       inUnit.push(convertLength(typed.value, typed.unit ?? this.unit, this.unit))
     }
     const combined = stemsCombined(inUnit)
-    const value = combined * this.millimetres
+    const value = combined * this.millimeters
     if (!(value <= thickest)) return this.tooLarge(row, thickest)
     const facts = { count: inUnit.length, value: Number(combined.toFixed(2)) }
     return new Noted(value, this.problem('stems-combined', row, facts))
   }
 
-  /** Metres. */
+  /** Meters. */
   private height(cell: string | number | boolean, row: number): Reading<number> {
     const length = this.length(cell, row)
     const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
@@ -183,7 +183,7 @@ export class CellReader {
 
   private tooLarge(row: number, limit: number): Problem {
     return this.problem('too-large', row, {
-      limit: `${Math.round(limit / this.millimetres)} ${unitNames[this.unit]}`
+      limit: `${Math.round(limit / this.millimeters)} ${unitNames[this.unit]}`
     })
   }
 

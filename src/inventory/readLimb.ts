@@ -19,7 +19,7 @@ type Measurement = (typeof measurements)[number]
 
 const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
 
-/** Sentences already said of a block: a column that is missing is said once and not with every limb. */
+/** Sentences already reported for a block: a missing column is reported once and not with every limb. */
 export type SaidOfColumns = Map<Measurement, Problem>
 
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
@@ -113,7 +113,7 @@ export class LimbReader {
     return reading.value
   }
 
-  /** A blank cell is said with its address; a column that is not there is said once for the whole block. */
+  /** A blank cell is reported with its address; a missing column is reported once for the whole block. */
   private missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, field: Measurement): Problem {
     const { problems } = this.inventory
     const { name } = columnOf(field)

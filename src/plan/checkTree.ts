@@ -50,8 +50,8 @@ export class TreeCheck {
     leaveUnplanned(this.inventory, this.tree.id, limb.row, reason)
   }
 
-  show(metres: number): string {
-    return showHeight(metres, this.inventory.system)
+  show(meters: number): string {
+    return showHeight(meters, this.inventory.system)
   }
 }
 

@@ -12,7 +12,7 @@ import {
 import { Remembered } from './remembered'
 
 /**
- * The exact choice of a visit: one item a group so that the sum of gains is greatest under the tree's allowance, the
+ * The exact choice of a visit: one item per group so that the sum of gains is greatest under the tree's allowance, the
  * number of cuts, the competing leaders cut at once, the foliage that has to stay low, and the crown base that has to
  * stay where it is.
  *

@@ -91,7 +91,7 @@ function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[], r
   return { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }
 }
 
-/** What speaks for the best, and the honest word where the next is close. */
+/** What speaks for the best, and a plain statement where the next is close. */
 function whyBest(ranked: readonly Limb[], rules: Rules): string {
   const [best, next] = ranked
   if (best === undefined) return ''

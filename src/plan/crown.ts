@@ -74,7 +74,7 @@ export function crownOf(tree: PreparedTree, crownBase: number, third: number, ru
   }
 }
 
-/** Foliage within this of the crown base counts as holding it, in metres. */
+/** Foliage within this of the crown base counts as holding it, in meters. */
 function holding(rules: Rules): number {
   return rules.crownHolding / 1000
 }

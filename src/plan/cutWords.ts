@@ -33,7 +33,7 @@ export function largeCutMark(cut: Cut): string {
   return cut.marked ? '✓ large' : ''
 }
 
-/** Where the cut is made, in metres; a removal is made where the limb starts. */
+/** Where the cut is made, in meters; a removal is made where the limb starts. */
 export function heightOfCut({ cutHeight, limb }: Cut): number | null {
   return cutHeight ?? limb.origin
 }

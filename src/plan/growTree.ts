@@ -20,7 +20,7 @@ export function growTree(
       limb.loss = lossAfterCut(carried(limb), cut.share)
       limb.lossAge = 0
       limb.tip = cut.tipAfter
-      limb.mended = true
+      limb.corrected = true
     }
     limb.diameter += growthAfterLoss(growth, limb.loss, years, limb.lossAge, limb.fade)
     limb.stem += years * stemGrowth

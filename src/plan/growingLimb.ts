@@ -27,7 +27,7 @@ export interface GrowingLimb {
   parent: GrowingLimb | null
   readonly children: GrowingLimb[]
   /** Its broken or rubbing part came off at an earlier visit. */
-  mended: boolean
+  corrected: boolean
   /** Removed, or gone with its parent. */
   gone: boolean
 }
@@ -49,6 +49,6 @@ export function foliageFrom(limb: GrowingLimb, tip: number): number {
 }
 
 /** Broken or rubbing, and not yet dealt with. */
-export function isDefective({ surveyed, mended }: GrowingLimb): boolean {
-  return (surveyed.broken || surveyed.rubbing) && !mended
+export function isDefective({ surveyed, corrected }: GrowingLimb): boolean {
+  return (surveyed.broken || surveyed.rubbing) && !corrected
 }

@@ -76,7 +76,7 @@ function prunedRatios(plan: TreePlan, limb: Limb): (number | null)[] {
 }
 
 /**
- * Plans the first visit again with every reckoned foliage share lower and higher by its usual error, and says which
+ * Plans the first visit again with every computed foliage share lower and higher by its usual error, and says which
  * cuts change. Observed shares stay as they are.
  *
  * Source of the error: ±30 % for a single limb, a house reading of open data (USFS Urban Tree Database, BAAD).
@@ -112,6 +112,6 @@ function changesBetween(low: readonly PlannedCut[], high: readonly PlannedCut[])
     const other = words(high.find((cut) => cut.limb === limb))
     return one === other
       ? []
-      : [`Limb ${limb.id}: ${one} if it carries less foliage than reckoned, ${other} if more.`]
+      : [`Limb ${limb.id}: ${one} if it carries less foliage than estimated, ${other} if more.`]
   })
 }

@@ -22,7 +22,7 @@ export interface Cut {
   readonly lateralMin: number | null
   /** Height of the cut above ground, or null where it was not judged (drooping limbs) and for removals. */
   readonly cutHeight: number | null
-  /** Tip height of the limb afterwards; null for a removal. */
+  /** Tip height of the limb afterward; null for a removal. */
   readonly tipAfter: number | null
   /** Share of the whole tree's live foliage; 0 for dead wood. */
   readonly dose: number

@@ -13,7 +13,7 @@ import { stemAtUnion } from './unionStem'
 /** A dead limb of known diameter: all that dead wood needs to be planned. */
 export type MeasuredDeadwood = Limb & { readonly diameter: number }
 
-/** A tree made ready: what is assumed is said, stems stand above their unions, limbs know their parents. */
+/** A tree made ready: what is assumed is reported, stems stand above their unions, limbs know their parents. */
 export interface PreparedTree {
   readonly tree: Tree
   readonly stage: LifeStage
@@ -147,7 +147,7 @@ function growingLimb(
     fade,
     parent: null,
     children: [],
-    mended: false,
+    corrected: false,
     gone: false
   }
 }

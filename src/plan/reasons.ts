@@ -119,7 +119,7 @@ function removalRefused(assessed: AssessedLimb, cut: PossibleCut, conditions: Vi
   if (limb.diameter > rules.removeUpTo)
     return `removal refused: ${showDiameter(limb.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
   if (removalReason(limb, ratio, conditions) === null)
-    return 'removal refused: nothing asks for the limb to go'
+    return 'removal refused: there is no reason to remove the limb'
   return `removal refused: it would take ${percent(cut.dose / cut.share)} of the tree’s foliage or break another limit`
 }
 

@@ -60,7 +60,7 @@ function lastDay(date: string, days: number): string {
 
 /**
  * What each visit to each tree takes and costs. Every printed amount is rounded half up to the currency's minor unit and
- * totals are sums of printed amounts; the shares of a year's mobilisation, travel and loads add up to them exactly.
+ * totals are sums of printed amounts; the shares of a year's mobilization, travel and loads add up to them exactly.
  */
 export function estimatePlan(plan: Plan, rates: Rates = inventedRatesIn[plan.system]): Estimate {
   const { currency, taxRate, validityDays, minorDigits, ...more }: RatesFor<'estimate' | 'rounding'> = rates

@@ -8,7 +8,7 @@ import { cutMinutes, hoursOnSite, printedHours } from '../formulas/time'
 import type { EstimateLine } from './estimate'
 import { noneLeft, type Rates, type RatesFor } from './rates'
 
-/** Minutes of pruning and of stacking a inch of trunk, and brush a minute of pruning. */
+/** Minutes of pruning and of stacking per inch of trunk, and brush per minute of pruning. */
 const published = {
   source: 'Churack, Miller, Ottman & Koval 1994, J. Arboric. 20(4):231-236 (slopes; 4 to 16 in trunks)',
   pruningPerInch: 6,

@@ -24,11 +24,11 @@ const step = <const Place extends RatePlace>(...place: Place) =>
   ({ use: 'minutes', cell: null, place }) as const
 
 const cutLimit = (at: number, name: string, start: [string, string]) =>
-  rate(cuts, name, 'diameter', length, start, [0.1, 200], step('cutClasses', at, 'upToMillimetres'))
+  rate(cuts, name, 'diameter', length, start, [0.1, 200], step('cutClasses', at, 'upToMillimeters'))
 const cutTime = (at: number, name: string, start: string) =>
   rate(cuts, name, 'number', 'minutes', start, [0, 600], step('cutClasses', at, 'minutes'))
 const heightLimit = (at: number, name: string, start: [string, string]) =>
-  rate(heights, name, 'height', height, start, [0.1, 400], step('heightBands', at, 'upToMetres'))
+  rate(heights, name, 'height', height, start, [0.1, 400], step('heightBands', at, 'upToMeters'))
 const heightFactor = (at: number, name: string, start: string) =>
   rate(heights, name, 'number', 'factor', start, [0.1, 20], step('heightBands', at, 'factor'))
 const setUp = <const At extends Access>(access: At, name: string, start: string) =>
@@ -113,9 +113,9 @@ export const rateBook = {
     note: 'Whole loads of each year of work, shared over its trees.'
   }),
 
-  mobilisation: rate(trips, 'Mobilisation', money, 'a year of work', '90.00', any, {
+  mobilization: rate(trips, 'Mobilization', money, 'a year of work', '90.00', any, {
     use: 'year',
-    cell: 'Mobilisation_charge',
+    cell: 'Mobilization_charge',
     note: 'Shared over the trees worked on in that year, by crew-hours.'
   }),
   travelHours: rate(
@@ -125,7 +125,7 @@ export const rateBook = {
     'hours a crew day',
     '0.75',
     [0, 12],
-    { use: 'year', cell: 'Travel_hours', note: 'Paid as crew time; shared as mobilisation is.' }
+    { use: 'year', cell: 'Travel_hours', note: 'Paid as crew time; shared as mobilization is.' }
   ),
 
   contingencyRate: rate(charge, 'Contingency', 'share', 'of the cost', '0.05', [0, 1], {
@@ -137,7 +137,7 @@ export const rateBook = {
     use: 'price',
     cell: 'Overhead_rate'
   }),
-  profitKind: rate(charge, 'Profit is reckoned as', 'choice', 'choice', 'margin', [0, 0], {
+  profitKind: rate(charge, 'Profit is calculated as', 'choice', 'choice', 'margin', [0, 0], {
     use: 'price',
     cell: 'Profit_kind',
     choices: ['margin', 'markup'],

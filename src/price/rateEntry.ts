@@ -25,10 +25,10 @@ export type RateUse =
 /** Where a rate stands in `Rates`, if not under its own name. Steps count from 0. */
 export type RatePlace =
   | readonly ['setUpMinutes' | 'accessFactor', Access]
-  | readonly ['cutClasses', number, 'upToMillimetres' | 'minutes']
-  | readonly ['heightBands', number, 'upToMetres' | 'factor']
+  | readonly ['cutClasses', number, 'upToMillimeters' | 'minutes']
+  | readonly ['heightBands', number, 'upToMeters' | 'factor']
 
-/** What has to be said of a rate beside its words and its range. */
+/** What a rate's entry states beside its words and its range. */
 export interface RateDuties {
   use: RateUse
   /**
@@ -57,12 +57,12 @@ export interface RateEntry extends RateDuties {
   note: string
 }
 
-type Both = string | readonly [inches: string, centimetres: string]
+type Both = string | readonly [inches: string, centimeters: string]
 
 const by = (text: Both): Record<UnitSystem, string> =>
   typeof text === 'string' ? { 'in-ft': text, 'cm-m': text } : { 'in-ft': text[0], 'cm-m': text[1] }
 
-/** Keeps what the compiler goes by, the kind and the duties, as they are written. */
+/** Keeps the literal types that the compiler checks: the kind and the duties. */
 export function rate<const Kind extends RateKind, const Duties extends RateDuties>(
   group: string,
   name: string,

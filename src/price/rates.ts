@@ -6,13 +6,13 @@ import { rateKinds, type DecodedKind, type RateKind } from './rateKinds'
 
 /** Minutes for one cut up to a diameter, at ground level. */
 export interface CutClass {
-  upToMillimetres: number
+  upToMillimeters: number
   minutes: number
 }
 
 /** How much longer a cut takes up to a height. */
 export interface HeightBand {
-  upToMetres: number
+  upToMeters: number
   factor: number
 }
 
@@ -99,8 +99,8 @@ export function ratesFrom(values: RateValues, system: UnitSystem, invented: read
   const rates = whole as unknown as Rates
   return {
     ...rates,
-    cutClasses: unlimited(rates.cutClasses, 'upToMillimetres'),
-    heightBands: unlimited(rates.heightBands, 'upToMetres')
+    cutClasses: unlimited(rates.cutClasses, 'upToMillimeters'),
+    heightBands: unlimited(rates.heightBands, 'upToMeters')
   }
 }
 
@@ -125,7 +125,7 @@ export const inventedRatesIn: Record<UnitSystem, Rates> = {
   'cm-m': ratesFrom(startValues('cm-m'), 'cm-m', rateNames)
 }
 
-/** The invented rates in centimetres, metres and kilograms. */
+/** The invented rates in centimeters, meters and kilograms. */
 export const inventedRates: Rates = inventedRatesIn['cm-m']
 
 /** Cost of the whole crew with its equipment for an hour, as it is printed: persons × wage × (1 + burden) + equipment. */

@@ -6,7 +6,7 @@ const mostMoney = new Money('1e12')
 
 /**
  * A budget as a person types it, cut to the currency's minor unit, or a sentence that says what is wrong. One number has
- * no others beside it that would tell what its comma means, so "1,450" is asked back.
+ * no others beside it that would tell what its comma means, so "1,450" is refused with both readings.
  */
 export function readBudget(text: string, minorDigits: number): Money | string {
   if (text.trim() === '') return 'No budget is typed: type an amount, tax included.'

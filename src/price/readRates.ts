@@ -66,7 +66,7 @@ function rowsOf(block: CellBlock, columns: Columns, problems: Problem[]): Map<Ra
   return rows
 }
 
-/** Rates whose unit tells the system, in inches and feet or in centimetres and metres. */
+/** Rates whose unit tells the system, in inches and feet or in centimeters and meters. */
 const measured = rateNames.filter((name) => {
   const { unit } = rateEntry(name)
   return unit['in-ft'] !== unit['cm-m']
@@ -108,11 +108,11 @@ function checkUnits(
 }
 
 /** The limits of the classes of cut and of the height bands, each in the order in which they have to rise. */
-const ladders: readonly (readonly RateName[])[] = (['upToMillimetres', 'upToMetres'] as const).map((limit) =>
+const ladders: readonly (readonly RateName[])[] = (['upToMillimeters', 'upToMeters'] as const).map((limit) =>
   rateNames.filter((name) => rateEntry(name).place?.[2] === limit)
 )
 
-/** Limits that do not rise are all put back, as no single one can be said to be the wrong one. */
+/** Limits that do not rise all return to their start values, as nothing tells which of them is wrong. */
 function checkOrder(
   block: CellBlock,
   rows: Map<RateName, number>,

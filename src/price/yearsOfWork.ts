@@ -10,14 +10,14 @@ export interface Worked {
   brush: { chipVolume: number }
 }
 
-/** Whole units upwards, without a further one for what floating point leaves over. */
+/** Whole units upward, without a further one for what floating point leaves over. */
 export function wholeUp(value: number): number {
   return Math.ceil(Math.round(value * 1e6) / 1e6)
 }
 
 const hundredths = (hours: number): number => Math.round(hours * 100)
 
-/** Mobilisation, travel and loads of each year of work. */
+/** Mobilization, travel and loads of each year of work. */
 export function yearsOfWork(
   lines: readonly Worked[],
   rates: RatesFor<'year' | 'crew hour' | 'rounding'>
@@ -26,7 +26,7 @@ export function yearsOfWork(
     dayHours,
     loadVolume,
     loadCharge,
-    mobilisation,
+    mobilization,
     travelHours,
     minorDigits,
     ...more
@@ -41,11 +41,11 @@ export function yearsOfWork(
     const chipVolume = own.reduce((sum, { brush }) => sum + brush.chipVolume, 0)
     const crewDays = wholeUp(crewHours / dayHours)
     const loads = wholeUp(chipVolume / loadVolume)
-    const trip = rounded(new Money(mobilisation))
+    const trip = rounded(new Money(mobilization))
     const travel = rounded(hour.times(travelHours).times(crewDays))
     const loadCharges = rounded(new Money(loadCharge).times(loads))
     const shared = trip.plus(travel).plus(loadCharges)
-    return { year, crewHours, crewDays, chipVolume, loads, mobilisation: trip, travel, loadCharges, shared }
+    return { year, crewHours, crewDays, chipVolume, loads, mobilization: trip, travel, loadCharges, shared }
   })
 }
 

@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import type { UnitSystem } from '../../shared/units'
-import { wholeProgramme } from '../price/offers'
+import { wholeProgram } from '../price/offers'
 import { describeClientReport, type Cover } from './client-report/clientReport'
 import { describeCutPlan } from './cut-plan/cutPlan'
 import { planDocuments, type NeedsOf, type PlanDocument, type UsersDocument } from './documentBook'
@@ -46,14 +46,14 @@ export function plainCover(plan: Plan, estimate: Estimate): Cover {
 
 /**
  * The documents wanted, each as a sheet, in the order of `planDocuments`. What is offered to the client, all of the
- * programme unless given, is what the estimate marks, the report prices and the work order sends the crew to.
+ * program unless given, is what the estimate marks, the report prices and the work order sends the crew to.
  */
 export function describeDocuments(
   wanted: Iterable<PlanDocument>,
   plan: Plan,
   estimate: Estimate,
   cover: Cover = plainCover(plan, estimate),
-  offer: ChosenOffer = wholeProgramme(estimate)
+  offer: ChosenOffer = wholeProgram(estimate)
 ): SheetDescription[] {
   const job: Job = { plan, estimate, cover, offer }
   const chosen = new Set(wanted)

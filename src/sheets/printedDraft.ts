@@ -57,7 +57,7 @@ export class PrintedDraft extends SheetDraft {
   /** The look of the whole sheet, which everything else is laid over. */
   private readonly base: Format
 
-  /** `size` is that of the body text in points; headings have a colour of their own. */
+  /** `size` is that of the body text in points; headings have a color of their own. */
   constructor(
     widths: number[],
     public size: number,

@@ -8,7 +8,7 @@ import type { DocumentKind } from './documentBook'
 
 export type { DocumentKind } from './documentBook'
 
-/** One cell. A bare text is text even where it begins with "="; formulas and dates are said explicitly. */
+/** One cell. A bare text is text even where it begins with "="; formulas and dates are marked as such. */
 export type Content =
   | string
   | number
@@ -28,7 +28,7 @@ export function isFormula(content: Content | undefined): content is Formula {
   return typeof content === 'object' && content !== null && 'formula' in content
 }
 
-/** Named looks, so that both writers and the print stay of one mind. */
+/** Named looks, so that both writers and the print agree. */
 export interface Format {
   bold?: boolean
   italic?: boolean
@@ -41,7 +41,7 @@ export interface Format {
   vertical?: 'top' | 'middle' | 'bottom'
   wrap?: boolean
   numberFormat?: string
-  /** A thin line in this colour along the bottom edge of the area. */
+  /** A thin line in this color along the bottom edge of the area. */
   underline?: string
 }
 
@@ -66,7 +66,7 @@ export interface NamedCells {
   area: Area
 }
 
-/** What cells take; the spreadsheet refuses anything else as it is typed, and says the sentence. */
+/** What cells take; the spreadsheet refuses anything else as it is typed, and shows the sentence. */
 export interface CellRule {
   area: Area
   takes:
@@ -104,7 +104,7 @@ export interface ChartSeries {
   name: string
   /** As many cells as the chart has labels. */
   values: Area
-  /** Told apart by their form, never by colour alone; lines and points carry marks of different shapes. */
+  /** Told apart by their form, never by color alone; lines and points carry marks of different shapes. */
   drawn: 'columns' | 'line' | 'dashed-line' | 'points'
   /** #rrggbb */
   color: string
@@ -133,7 +133,7 @@ export interface PageSetup {
   footer: string
   /** Columns that are printed, from the left; all of them unless given. */
   columns?: number
-  /** Rows, from 0, that begin a page of their own accord. */
+  /** Rows, from 0, that have to begin a page. */
   breaks?: number[]
 }
 

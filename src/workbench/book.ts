@@ -21,7 +21,7 @@ export interface CellFormat {
   horizontal: 'General' | 'Left' | 'Center' | 'Right' | null
   vertical: 'Top' | 'Center' | 'Bottom' | null
   wrap: boolean | null
-  /** A thin bottom edge in this colour, or null. */
+  /** A thin bottom edge in this color, or null. */
   bottomEdge: string | null
 }
 

@@ -6,7 +6,7 @@ import { counted } from '../../shared/words/counts'
 
 const systemNames: Record<UnitSystem, string> = {
   'in-ft': 'inches and feet',
-  'cm-m': 'centimetres and metres'
+  'cm-m': 'centimeters and meters'
 }
 
 /** Columns whose meaning or unit the header did not settle. */
@@ -47,7 +47,7 @@ export function columnsSection(
       'p',
       {},
       uncertain.length === 0
-        ? `All ${counted(named.length, 'column')} were recognised, with their units.`
+        ? `All ${counted(named.length, 'column')} were recognized, with their units.`
         : `${counted(uncertain.length, 'column')} of ${named.length} left a doubt. Correct what is wrong and plan again.`
     ),
     systemField(wanted),

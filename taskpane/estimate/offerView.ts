@@ -45,7 +45,7 @@ function whatFits(offer: BudgetOffer, estimate: Estimate): HTMLElement {
   const sentences = [
     `Within ${within}: ${fits}. They relieve ${relief}, the most that this budget buys at these prices.`,
     offer.uncovered.greaterThan(0) &&
-      `At cost, ${showMoney(offer.uncovered, minorDigits)} of the mobilisation, travel and loads of those years would not be brought in: reckon them anew when fewer trees are ordered.`,
+      `At cost, ${showMoney(offer.uncovered, minorDigits)} of the mobilization, travel and loads of those years would not be covered: recalculate them when fewer trees are ordered.`,
     offer.unranked.length > 0 &&
       `No limbs are listed for ${listed([...new Set(offer.unranked)])}, so they could not be ranked and are left out.`,
     'Dead wood has no priority of its own, so no budget ranks it: decide about it on site.',

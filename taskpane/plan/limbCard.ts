@@ -75,7 +75,7 @@ export function limbCard(
   return part.element
 }
 
-/** Title, the tree whose card can be opened, and what is said. */
+/** Title, the tree whose card can be opened, and the text. */
 function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: string; body: Child[] } {
   if (finding.kind === 'unplanned') {
     const title = finding.tree === '' ? 'Not planned' : `Tree ${finding.tree}, not planned`

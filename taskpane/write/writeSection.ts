@@ -72,7 +72,7 @@ class WriteFlow {
     }
   }
 
-  /** Sheets of ours exist: replaced only after saying so. */
+  /** Sheets of ours exist: replaced only after asking. */
   private ask(earlier: readonly OwnSheet[]): void {
     const names = listed(earlier.map(({ sheetName }) => sheetName))
     const [there, them] = earlier.length === 1 ? ['is the sheet', 'it'] : ['are the sheets', 'them']
@@ -127,7 +127,7 @@ class WriteFlow {
   }
 
   private stopped(): void {
-    this.setting.announce('Writing was cancelled.')
+    this.setting.announce('Writing was canceled.')
     this.offer(true)
   }
 

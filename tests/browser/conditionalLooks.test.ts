@@ -1,5 +1,5 @@
 /**
- * Looks that follow the cells, reckoned and shown by a spreadsheet that is not ours: the documents are opened in the grid
+ * Looks that follow the cells, calculated and shown by a spreadsheet that is not ours: the documents are opened in the grid
  * of the workbench, every formula of a look is put beside every row that it is about, and what it says is compared with
  * the engine. That the grid shows them is seen on its canvas.
  */
@@ -51,7 +51,7 @@ function forRow({ area, formula }: ConditionalLook, row: number): string {
   return formula.replace(first, `$1${String(row + 1)}`)
 }
 
-/** What the formula of a look says of each row of its area, as the grid reckons it in a column far to the right. */
+/** What the formula of a look says of each row of its area, as the grid calculates it in a column far to the right. */
 async function saysOf(sheet: SheetDescription, which: number): Promise<unknown[]> {
   const look = sheet.conditionalLooks![which]!
   const { row, rows } = look.area
@@ -71,7 +71,7 @@ async function saysOf(sheet: SheetDescription, which: number): Promise<unknown[]
   }
 }
 
-/** The same until it is as expected, since reckoning anew takes the grid a moment. */
+/** The same until it is as expected, since recalculating takes the grid a moment. */
 async function expectSaid(sheet: SheetDescription, which: number, expected: boolean[]): Promise<void> {
   const end = Date.now() + 10000
   let said = await saysOf(sheet, which)
@@ -82,7 +82,7 @@ async function expectSaid(sheet: SheetDescription, which: number, expected: bool
   expect(said).toEqual(expected)
 }
 
-/** How many points of the grid's canvas have this colour. */
+/** How many points of the grid's canvas have this color. */
 function pointsOf(color: string): Promise<number> {
   return desk.page.evaluate((hex) => {
     const canvas = document.querySelector<HTMLCanvasElement>('#grid canvas[id^=univer-sheet]')!
@@ -137,7 +137,7 @@ describe('the Rates sheet', () => {
       const number = Number(start['cm-m'])
       const other = number + 1 <= high ? number + 1 : low
       const typed = kind === 'choice' ? 'markup' : kind === 'code' ? 'NZD' : other
-      // The last one is left alone, and one is said to be right as it is.
+      // The last one is left alone, and one is marked as right as it is.
       if (name === 'taxRate') await write(desk, rates.name, cellAddress(rowOf(name), 4), [['yes']])
       else if (name !== 'validityDays') await write(desk, rates.name, cellAddress(rowOf(name), 1), [[typed]])
     }

@@ -63,7 +63,7 @@ describe('the documents in the grid', () => {
     const row = cells.findIndex(([label]) => String(label).startsWith('Total ('))
     const place = cellAddress(row, estimateColumn.price)
     await waitForCell(desk, 'Estimate', place, total)
-    // A changed rate has the grid reckon every price again, by names on the sheet that took its place.
+    // A changed rate has the grid recalculate every price, by names on the sheet that took its place.
     const wage = cells.findIndex(([label]) => label === rateBook.wage.name)
     await write(desk, 'Estimate', cellAddress(wage, 5), [[56]])
     const end = Date.now() + 10000

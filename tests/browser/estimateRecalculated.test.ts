@@ -1,6 +1,6 @@
 /**
- * Every formula of the written estimate, reckoned by a spreadsheet that is not ours: the file is opened in the grid of the
- * workbench with wrong values in store, so that only what the grid reckoned itself can agree with the engine.
+ * Every formula of the written estimate, calculated by a spreadsheet that is not ours: the file is opened in the grid of the
+ * workbench with wrong values in store, so that only what the grid computed itself can agree with the engine.
  */
 import type { Browser } from 'playwright-core'
 import { cellAddress } from '../../shared/cells'
@@ -68,7 +68,7 @@ async function compared(sheet: string, description: SheetDescription) {
           : found === value
       return near ? [] : [{ address, formula, value, found }]
     })
-    // Reckoning takes the grid a moment.
+    // Calculating takes the grid a moment.
     if (differing.length === 0 || Date.now() > end) return { differing, count: formulas.length }
     await desk.page.waitForTimeout(100)
   }
@@ -94,13 +94,13 @@ describe('the estimate, opened in a spreadsheet', () => {
       return cellAddress(area.row, area.column)
     }
     await write(desk, 'Estimate', cellOf('Wage_hour'), [[41.35]])
-    await write(desk, 'Estimate', cellOf('Mobilisation_charge'), [[333.33]])
+    await write(desk, 'Estimate', cellOf('Mobilization_charge'), [[333.33]])
     await write(desk, 'Estimate', cellOf('Profit_kind'), [['markup']])
     await write(desk, 'Estimate', cellOf('Tax_rate'), [[0.07]])
     const changed: Rates = {
       ...dollars,
       wage: '41.35',
-      mobilisation: '333.33',
+      mobilization: '333.33',
       profitKind: 'markup',
       taxRate: '0.07'
     }
@@ -143,7 +143,7 @@ describe('the estimate, opened in a spreadsheet', () => {
     expect(await typed(0.2)).toEqual({ refused: false, charged: expect.any(Number) })
   })
 
-  test('is reckoned when the pane wrote it', async () => {
+  test('is calculated when the pane wrote it', async () => {
     const today = await desk.pane.evaluate(() => {
       const now = new Date()
       const two = (part: number) => String(part).padStart(2, '0')

@@ -29,7 +29,7 @@ test('the script with the drawings is fetched when the first card is opened, and
   expect(fetched()).toBe(1)
 })
 
-test('a drawing is as wide as the pane, and is drawn anew when the pane gets another width', async () => {
+test('a drawing is as wide as the pane, and is drawn again when the pane gets another width', async () => {
   const widths = () =>
     desk.pane
       .locator('.tree-drawing')

@@ -7,7 +7,7 @@ export type When = 'before' | 'after'
 
 const made = new WeakMap<TreePlan, Map<string, Drawing>>()
 
-/** A tree drawn as high as it wants to be; drawn once for all the tests of a file that look at it. */
+/** A tree drawn at its own height; drawn once for all the tests of a file that look at it. */
 export function drawn(
   plan: TreePlan,
   visit: Visit | null,

@@ -39,7 +39,7 @@ describe('a crown base that cannot be read', () => {
     ['crown-base-low', '“low”, which is not a number; it was left out'],
     ['crown-base-negative', 'is -8; it cannot be below 0; it was left out'],
     ['crown-base-error', 'the spreadsheet error #N/A; it was left out']
-  ])('%s: is said once, and the lowest of the limbs stands for it', (name, says) => {
+  ])('%s: is reported once, and the lowest of the limbs stands for it', (name, says) => {
     const path = pathOf(name)
     const messages = messagesOf(path, 'Survey!C2')
     expect(messages.filter((message) => message.includes(says))).toHaveLength(1)
@@ -82,7 +82,7 @@ test('a point in a column of decimal commas parts thousands, and a comma does no
   expect([limb!.diameter, limb!.stem]).toEqual([1016, 1.234])
 })
 
-test('dates and numbers that can be two are said with their cells', () => {
+test('dates and numbers that can be two are reported with their cells', () => {
   const { plan } = pathOf('dates-and-two-ways')
   expect(plan.unplanned.map(({ row }) => row)).toEqual([3, 4, 5])
   const [date, typed, two] = plan.unplanned.map(({ reason }) => reason)
@@ -92,7 +92,7 @@ test('dates and numbers that can be two are said with their cells', () => {
 })
 
 test.each([NaN, Infinity, -Infinity])(
-  'the result %d of a formula is said and never planned with',
+  'the result %d of a formula is reported and never planned with',
   (result) => {
     for (const header of [
       'Height (ft)',

@@ -25,7 +25,7 @@ function tree(id: string, whole: Row, ...limbs: Row[]): Row[] {
   return [{ tree: id, ...whole, ...first }, ...rest.map((limb) => ({ tree: id, ...limb }))]
 }
 
-/** Invented trees in millimetres and metres, made so that each column has something to move. */
+/** Invented trees in millimeters and meters, made so that each column has something to move. */
 const rows: Row[] = [
   ...tree(
     'grown',

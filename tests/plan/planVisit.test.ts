@@ -61,7 +61,7 @@ describe('one visit', () => {
     )
   })
 
-  it('gives the same plan in inches and feet as in millimetres and metres', () => {
+  it('gives the same plan in inches and feet as in millimeters and meters', () => {
     const imperial = limbHeaders.replaceAll('(mm)', '(in)').replaceAll('(m)', '(ft)')
     fc.assert(
       fc.property(handTree, (tree) => {

@@ -1,6 +1,6 @@
 /**
  * The choice of a visit against an independent solver: HiGHS (a mixed-integer solver compiled to WebAssembly), asked
- * the same question as an integer programme. First for the greatest gain, then for the least dose among the plans that
+ * the same question as an integer program. First for the greatest gain, then for the least dose among the plans that
  * reach it, so that the rule for ties is checked too.
  */
 import loadHighs, { type Highs } from 'highs'
@@ -54,7 +54,7 @@ interface Named {
 const sum = (terms: string[]): string =>
   terms.length === 0 ? '0 x' : terms.join(' + ').replaceAll('+ -', '- ')
 
-function programme(groups: Item[][], limits: Limits, leastGain: number | null): string {
+function program(groups: Item[][], limits: Limits, leastGain: number | null): string {
   const all: Named[][] = groups.map((items, at) =>
     items.map((item, index) => ({ name: `x${at}_${index}`, item }))
   )
@@ -134,7 +134,7 @@ describe('against an independent solver', () => {
       expect(dose).toBeLessThanOrEqual(problem.limits.units)
       if (problem.limits.units - dose < 0.02 * problem.limits.units) pressed++
       const { groups, limits } = inSolverUnits(problem)
-      const best = solve(highs, programme(groups, limits, null), false)
+      const best = solve(highs, program(groups, limits, null), false)
       // The solver keeps its limits to a tolerance and may gain by it; the engine keeps them to the last unit.
       expect([asked, Math.abs(gain - best) <= 0.01 + best * 1e-5]).toEqual([asked, true])
     }
@@ -156,9 +156,9 @@ describe('against an independent solver', () => {
       const items = groups.flatMap((group, at) => (chosen[at] === leaveAlone ? [] : [group[chosen[at]!]!]))
       const gain = items.reduce((all, item) => all + item.gain, 0)
       const dose = items.reduce((all, item) => all + item.units, 0)
-      const best = solve(highs, programme(groups, limits, null))
+      const best = solve(highs, program(groups, limits, null))
       expect([tree, gain]).toEqual([tree, best])
-      const least = solve(highs, programme(groups, limits, best))
+      const least = solve(highs, program(groups, limits, best))
       expect([tree, dose]).toEqual([tree, least])
       largest = Math.max(largest, groups.length)
       if (limits.units - dose < limits.units * 0.02) bound++

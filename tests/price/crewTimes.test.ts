@@ -8,7 +8,7 @@ describe('the crew times that CREWHOURS computes with', () => {
     expect({
       setUpMinutes,
       accessFactor,
-      cutClasses: cutClasses.map((each) => ({ ...each, upToMillimetres: rounded(each.upToMillimetres) })),
+      cutClasses: cutClasses.map((each) => ({ ...each, upToMillimeters: rounded(each.upToMillimeters) })),
       heightBands
     }).toEqual(inventedCrewTimes)
   })

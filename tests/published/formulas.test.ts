@@ -3,7 +3,7 @@
  * unit of its last digit is the tolerance, unless a wider one is given with its reason. `certainty` says how the
  * number came here: read in the source, quoted by another (second-hand), recalled (from memory), or common practice.
  */
-import { convertLength, kilogramsPerPound, breastHeightMetres } from '../../shared/units'
+import { convertLength, kilogramsPerPound, breastHeightMeters } from '../../shared/units'
 import { densityOf, poundsPerCubicFootAsMetric } from '../../src/formulas/speciesDensities'
 import { Money } from '../../shared/money'
 import { defaultRules, visitInterval } from '../../shared/rules'
@@ -284,7 +284,7 @@ const numbers: Published[] = [
     certainty: 'read'
   },
   {
-    what: 'the same in metres',
+    what: 'the same in meters',
     printed: '3.05',
     of: () => convertLength(wireDistance(50), 'ft', 'm'),
     source: osha,
@@ -412,14 +412,14 @@ const numbers: Published[] = [
     certainty: 'second-hand'
   },
   {
-    what: 'centimetres in an inch',
+    what: 'centimeters in an inch',
     printed: '2.54',
     of: () => convertLength(1, 'in', 'cm'),
     source: nist,
     certainty: 'from memory'
   },
   {
-    what: 'metres in a foot',
+    what: 'meters in a foot',
     printed: '0.3048',
     of: () => convertLength(1, 'ft', 'm'),
     source: nist,
@@ -433,9 +433,9 @@ const numbers: Published[] = [
     certainty: 'from memory'
   },
   {
-    what: 'breast height in metres',
+    what: 'breast height in meters',
     printed: '1.3716',
-    of: () => breastHeightMetres,
+    of: () => breastHeightMeters,
     source: 'diameter at breast height at 4.5 ft, US forestry use',
     certainty: 'read'
   },

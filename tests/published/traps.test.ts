@@ -27,7 +27,7 @@ function claimsWindFromLionTailing(text: string): boolean {
 
 describe('the traps of the trade', () => {
   it('keeps three percents apart: half of the diameter is a quarter of the section and of the limb’s foliage', () => {
-    // Loyd, Smiley & Fite 2024 cut by diameter, Gilman & Grabosky 2009 by foliage: both centre near 0.7 of the diameter.
+    // Loyd, Smiley & Fite 2024 cut by diameter, Gilman & Grabosky 2009 by foliage: both center near 0.7 of the diameter.
     expect(cutShare(0.5, 1)).toBe(0.25)
     expect(cutShare(Math.SQRT1_2, 1)).toBeCloseTo(0.5, 12)
     expect(cutShare(0.5, 1) * 0.35).toBeCloseTo(0.0875, 12)

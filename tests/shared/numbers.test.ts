@@ -36,11 +36,11 @@ const surfaces = {
   rates(cell: Cell): number | string {
     const rows = [
       ['Rate', 'Value', 'Unit'],
-      [rateEntry('mobilisation').name, cell, 'a year of work']
+      [rateEntry('mobilization').name, cell, 'a year of work']
     ]
     const { rates, problems } = readRates({ rows, sheet: 'Rates', top: 0, left: 0 })
     const fault = problems.find(({ cell: at }) => at === 'Rates!B2')
-    return fault?.code ?? Number(rateValues(rates).mobilisation)
+    return fault?.code ?? Number(rateValues(rates).mobilization)
   },
   budget(cell: Cell): number | string {
     const budget = readBudget(String(cell ?? ''), 2)
@@ -109,7 +109,7 @@ describe('one text is one number on every surface', () => {
   })
 
   test.each(['2026-03-01', '3-Feb', '31.03.2024', '3 Feb 2026'])(
-    '%j is a date, and is said to be one',
+    '%j is a date, and is reported as one',
     (text) => {
       expect(surfaces.inventory(text)).toBe('date-not-number')
       expect(surfaces.rules(text)).toBe('rule-date')
@@ -138,7 +138,7 @@ describe('one text is one number on every surface', () => {
     expect(numberIn('0,030', '.')).toBe(0.03)
   })
 
-  test('a per cent sign belongs to a share, and the sign of a currency to money', () => {
+  test('a percent sign belongs to a share, and the sign of a currency to money', () => {
     expect(numberIn('25,5 %', null, { percent: true })).toBe(0.255)
     expect(numberIn('25,5 %', null)).toEqual({ why: 'no-number' })
     expect(surfaces.rates('$ 1,250.00')).toBe(1250)

@@ -96,7 +96,7 @@ test('the charts of a tree show its doses against the ceiling and its foremost l
     for (const { area, series } of charts) {
       expect(pointsOf(area.row, area.row + area.rows)).toBeGreaterThan(120)
       expect(area.row + area.rows).toBeLessThanOrEqual(ratios.labels.row - 2)
-      // Told apart without colour.
+      // Told apart without color.
       expect(new Set(series.map(({ drawn }) => drawn)).size).toBe(series.length)
     }
     expect(pointsOf(page.row, next)).toBeLessThanOrEqual(room)

@@ -166,7 +166,7 @@ describe('the cut plan as a sheet', () => {
 })
 
 describe('the cut plan of a metric inventory', () => {
-  test('is in centimetres and metres, on A4', () => {
+  test('is in centimeters and meters, on A4', () => {
     const metric = describeCutPlan(planOf(metricRows()))
     const area = metric.tables[0]!.area
     const named = metric.rows[area.row]!.map(String)

@@ -48,7 +48,7 @@ test('costs, with the shared costs to the cent', () => {
   expect(cents(crewHour(rates))).toBe(said('151.60'))
   const year = estimate.years[0]!
   expect([year.crewHours, year.crewDays, year.loads]).toEqual([3.01, 1, 1])
-  expect([year.mobilisation, year.travel, year.loadCharges, year.shared].map(cents)).toEqual(
+  expect([year.mobilization, year.travel, year.loadCharges, year.shared].map(cents)).toEqual(
     ['90.00', '113.70', '40.00', '243.70'].map(said)
   )
   const parts = ({ money }: typeof a) => [money.crew, money.disposal, money.shared, money.cost].map(cents)

@@ -20,7 +20,7 @@ const table = sheet.tables[0]!.area
 
 type Formula = Extract<Content, { formula: string }>
 
-function labelled(description: SheetDescription, label: string): Content[] {
+function labeled(description: SheetDescription, label: string): Content[] {
   return description.rows.find((row) => row[0] === label)!
 }
 
@@ -43,7 +43,7 @@ const oldFunctions = new Set([
 ])
 
 describe('the estimate as a sheet', () => {
-  test('has one row a tree and visit', () => {
+  test('has one row per tree and visit', () => {
     const body = sheet.rows.slice(table.row + 1, table.row + table.rows)
     expect(body.map((row) => [row[0], row[1], row[2]])).toEqual(
       estimate.lines.map(({ tree, visit, year }) => [tree, visit, year])
@@ -51,7 +51,7 @@ describe('the estimate as a sheet', () => {
     expect(body.length).toBeGreaterThan(20)
   })
 
-  test('weighs brush in pounds for an inventory in feet and kilograms for one in metres', () => {
+  test('weighs brush in pounds for an inventory in feet and kilograms for one in meters', () => {
     expect(sheet.rows[table.row]).toContain('Brush (lb)')
     expect(sheet.rows[table.row + 1]![estimateColumn.weight]).toBeCloseTo(
       estimate.lines[0]!.brushKilograms / 0.45359237,
@@ -86,7 +86,7 @@ describe('the estimate as a sheet', () => {
   })
 
   test('sums exactly the printed prices, with the engine’s value in store', () => {
-    const { formula, value } = formulaIn(labelled(sheet, 'Subtotal'), 'price')
+    const { formula, value } = formulaIn(labeled(sheet, 'Subtotal'), 'price')
     const [from, to] = [table.row + 2, table.row + table.rows]
     expect(formula).toBe(`=SUM($R$${String(from)}:$R$${String(to)})`)
     expect(value).toBe(estimate.subtotal.toNumber())
@@ -166,7 +166,7 @@ describe('the estimate as a sheet', () => {
     const marks = chosen.rows.filter((row) => row[estimateColumn.chosen] === '✓')
     expect(marks.map((row) => [row[0], row[1]])).toEqual(offer.lines.map(({ tree, visit }) => [tree, visit]))
     expect(offer.lines.length).toBeGreaterThan(3)
-    const row = labelled(chosen, 'Most priority relieved within 2,000.00 with tax')
+    const row = labeled(chosen, 'Most priority relieved within 2,000.00 with tax')
     expect(formulaIn(row, 'price').value).toBe(offer.total.toNumber())
     expect(circle(chosen)).toBeNull()
   })

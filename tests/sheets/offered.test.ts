@@ -1,6 +1,6 @@
 /** What the client was offered, in every document that says or uses it. */
 import { Money } from '../../shared/money'
-import { thisVisit, wholeProgramme, withinBudget } from '../../src/price/offers'
+import { thisVisit, wholeProgram, withinBudget } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRatesIn } from '../../src/price/rates'
 import { showMoney } from '../../shared/words/money'
@@ -28,13 +28,13 @@ function documentsOf(offer: ChosenOffer): Record<string, SheetDescription> {
 }
 
 const documents = {
-  whole: documentsOf(wholeProgramme(estimate)),
+  whole: documentsOf(wholeProgram(estimate)),
   first: documentsOf(first),
   budget: documentsOf(budget)
 }
 type Case = keyof typeof documents
 const cases: [Case, ChosenOffer][] = [
-  ['whole', wholeProgramme(estimate)],
+  ['whole', wholeProgram(estimate)],
   ['first', first],
   ['budget', budget]
 ]
@@ -67,7 +67,7 @@ describe.each(cases)('the estimate that offers %s', (name, offer) => {
   })
 
   test('still lists what else can be chosen', () => {
-    for (const label of ['The first visit to every tree only', 'Every visit of the programme'])
+    for (const label of ['The first visit to every tree only', 'Every visit of the program'])
       expect(stored(rowOf(sheet, label)[estimateColumn.price]).value).toBeGreaterThan(0)
   })
 })

@@ -16,7 +16,7 @@ import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
 import { shownText } from '../../src/workbench/memory/shownText'
 import { offerView } from '../../taskpane/estimate/offerView'
 import { treeCard } from '../../taskpane/plan/treeCard'
-import { wholeProgramme } from '../../src/price/offers'
+import { wholeProgram } from '../../src/price/offers'
 import { planOf, samplePlan } from './samplePlan'
 import { formatAt } from './sheetTexts'
 
@@ -136,7 +136,7 @@ describe('one share, one length, one money, one date, one list, one count', () =
     const dear = estimatePlan(plan)
     const line = { ...dear.lines[0]!, price: new Money('12345.6') }
     const estimate = { ...dear, lines: [line], subtotal: line.price, total: line.price }
-    const offer = wholeProgramme(estimate)
+    const offer = wholeProgram(estimate)
     const pane = document.createElement('div')
     pane.append(...offerView(offer, estimate).filter((child) => child instanceof Node))
     expect(pane.textContent).toContain('12,345.60')

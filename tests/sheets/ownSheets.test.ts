@@ -57,7 +57,7 @@ describe('folded text', () => {
   })
 })
 
-/** Contrast of two colours. Source: WCAG 2.2, W3C, relative luminance and contrast ratio. */
+/** Contrast of two colors. Source: WCAG 2.2, W3C, relative luminance and contrast ratio. */
 function contrast(a: string, b: string): number {
   const luminance = (color: string) => {
     const [red = 0, green = 0, blue = 0] = [1, 3, 5]

@@ -32,7 +32,7 @@ export function planOf(rows: Cell[][], sheet = 'Trees'): Plan {
   return planInventory(readInventory({ rows, sheet, top: 0, left: 0 }), { date: '2026-03-02' })
 }
 
-/** One invented tree in centimetres and metres: a leader and one limb that competes with it. */
+/** One invented tree in centimeters and meters: a leader and one limb that competes with it. */
 export function metricRows(limb: Cell[] = ['B', null, 11, 14, 2, 8]): Cell[][] {
   return [
     [

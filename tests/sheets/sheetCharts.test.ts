@@ -146,7 +146,7 @@ describe('aspect ratios with and without pruning', () => {
     expect(new Set(alone).size).toBeGreaterThan(5)
   })
 
-  test('are said to be a forecast, beside the figures, in the legend and in the words', () => {
+  test('are called a forecast, beside the figures, in the legend and in the words', () => {
     const above = cutPlan.rows.slice(0, ratio.area.row).flat()
     expect(above.filter((cell) => typeof cell === 'string').join(' ')).toContain(
       'a forecast by the growth rules, not a promise'
@@ -155,7 +155,7 @@ describe('aspect ratios with and without pruning', () => {
     expect(ratio.alt).toContain('A forecast by the growth rules, not a promise.')
   })
 
-  test('a limb that is removed has no ratio to come, and the year is said', () => {
+  test('a limb that is removed has no ratio to come, and the year is given', () => {
     const goes = (tree: TreePlan) =>
       tree.visits.find(({ limbs }) =>
         limbs.some(({ limb, decision }) => limb === foremostLimb(tree) && decision === 'remove')

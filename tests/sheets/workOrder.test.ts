@@ -155,7 +155,7 @@ describe('the work order', () => {
     expect(() => describeWorkOrder(plan, estimate, { productiveHours: NaN })).toThrow(/above 0/)
   })
 
-  test('is in centimetres and metres for a metric inventory', () => {
+  test('is in centimeters and meters for a metric inventory', () => {
     const metric = planOf(metricRows())
     const order = describeWorkOrder(metric, estimatePlan(metric))
     expect(order.rows.find((row) => row[0] === 'Done')).toContain('Cut size (cm)')

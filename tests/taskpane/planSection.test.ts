@@ -52,7 +52,7 @@ test('what was weighed and later visits are folded until asked for', async () =>
   expect(readable(card)).toContain('A forecast: measure again at that visit.')
 })
 
-test('limbs that are left alone have their reason, and what remains is said', async () => {
+test('limbs that are left alone have their reason, and what remains is stated', async () => {
   const { root, pane } = await openPane()
   await pane.planSelection()
   press(root, 'Tree K1')

@@ -196,7 +196,7 @@ describe.each(Object.entries(fixtures))('%s', (file, { wrong, also = '', rest })
       expect([reason, namesCell(reason, `'${file}'!${wrong!}`)]).toEqual([reason, true])
   })
 
-  test('the trees in order are planned as without it, and nothing is said of them', () => {
+  test('the trees in order are planned as without it, and nothing is reported about them', () => {
     expect(treesOf(made.printed).length).toBe(good.length)
     if (!yearsMeet(made.printed, without, good)) {
       expect(treesOf(made.printed)).toEqual(treesOf(without))
@@ -324,7 +324,7 @@ describe('a column that is not there', () => {
     ['no-life-stage-column', /life stage/i],
     ['no-stem-column', /stem diameter/i]
   ]
-  test.each(columns)('%s: it is said, and at no cell of another column', async (file, about) => {
+  test.each(columns)('%s: it is reported, and at no cell of another column', async (file, about) => {
     const { code, printed, text, file: written } = await whole(file)
     expect([0, 3]).toContain(code)
     const said = printed.problems.filter(({ message }) => about.test(message))
@@ -342,7 +342,7 @@ describe('a column that is not there', () => {
     if (code === 0) expect(machineWordsInFile(written!)).toEqual([])
   })
 
-  test('one sentence a cause: a missing column is said once, not once a tree', async () => {
+  test('one sentence per cause: a missing column is reported once, not once per tree', async () => {
     const { printed } = await whole('no-crown-base-column')
     expect(printed.problems.filter(({ message }) => /crown base/i.test(message))).toHaveLength(1)
   })

@@ -360,7 +360,7 @@ describe('the same numbers in other writings', () => {
     )
   })
 
-  /** Heights in centimetres run over a thousand; a column that also holds a decimal tells what the other sign is. */
+  /** Heights in centimeters run over a thousand; a column that also holds a decimal tells what the other sign is. */
   const grouped = (value: number, mark: string, sign: string): string => {
     const [whole, part] = String(value / 10).split('.')
     return whole!.replace(/(?=(?:\d{3})+$)(?!^)/g, mark) + (part === undefined ? '' : `${sign}${part}`)

@@ -261,7 +261,7 @@ describe('a date, an error or a truth value that a workbook holds as such', () =
     ['an error', '#DIV/0!'],
     ['a truth value', true]
   ]
-  test.each(cells)('%s in a rate cell is not a rate, and is said', async (_what, value) => {
+  test.each(cells)('%s in a rate cell is not a rate, and is reported', async (_what, value) => {
     const plain = await at.printed(await workbook(at, {}))
     const path = await workbook(at, { Rates: { [probedRate]: value as never } })
     const { estimate, problems } = await at.printed(path)
@@ -269,7 +269,7 @@ describe('a date, an error or a truth value that a workbook holds as such', () =
     expect(problems.map(({ cell }) => cell)).toContain(valueCell('Rates', probedRate))
   })
 
-  test.each(cells)('%s in a rule cell is not a rule, and is said', async (_what, value) => {
+  test.each(cells)('%s in a rule cell is not a rule, and is reported', async (_what, value) => {
     const path = await workbook(at, { Rules: { [probedRule]: value as never } })
     expect((await at.run(path)).out).not.toContain('Rule changed')
     expect((await at.printed(path)).problems.map(({ cell }) => cell)).toContain(
@@ -277,7 +277,7 @@ describe('a date, an error or a truth value that a workbook holds as such', () =
     )
   })
 
-  test.each(cells)('%s in a limb column is not a diameter, and is said', async (_what, value) => {
+  test.each(cells)('%s in a limb column is not a diameter, and is reported', async (_what, value) => {
     const outcome = await limbCellProbe(at, [40])(value as never, [])
     expect(complaint('limb', refused, outcome)).toBeNull()
   })

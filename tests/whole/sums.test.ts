@@ -69,7 +69,7 @@ function oddRates(): Cell[][] {
     Tax: '8.25 %',
     'Wage of one person': 31.37,
     'Disposal by weight': 0.037,
-    Mobilisation: 133.33
+    Mobilization: 133.33
   }
   return describeStartRates('in-ft').rows.map((row) =>
     row.map((cell, place): Cell => {

@@ -14,7 +14,7 @@ import type { Surface } from './writings'
 /** What became of a text. The value is null where none was used, and NaN where one was used that nobody wrote. */
 export interface Outcome {
   readonly value: number | null
-  /** What was said about the cell; empty where nothing was. */
+  /** What was reported about the cell; empty where nothing was. */
   readonly said: readonly string[]
 }
 
@@ -125,7 +125,7 @@ export async function workbook(at: Scratch, typed: Typed): Promise<string> {
 
 /** A rate that every price depends on, whatever its size. */
 export const probedRate = 'Disposal by weight'
-/** A rule in millimetres, from 0 to 1000, whose change is printed. */
+/** A rule in millimeters, from 0 to 1000, whose change is printed. */
 export const probedRule = 'Foliage holds the crown base within'
 const besideRate = 'Travel of the crew, there and back'
 const besideRule = 'Trunk growth, medium'

@@ -45,7 +45,7 @@ const somewhere = (text: string, where: Partial<Record<Surface, Meaning>>): Writ
   plain: false
 })
 
-/** A length in millimetres: for a limb and for a rule in millimetres; a bare fraction may also be read elsewhere. */
+/** A length in millimeters: for a limb and for a rule in millimeters; a bare fraction may also be read elsewhere. */
 const length = (text: string, meaning: Meaning): Writing => somewhere(text, { limb: meaning, rule: meaning })
 
 const none = (...texts: string[]): Writing[] => plainly(refused, ...texts)

@@ -105,7 +105,7 @@ describe('serving folders', () => {
     expect(await ask('/', 'POST')).toMatchObject({ status: 405 })
   })
 
-  test('a taken port is said in a sentence that names the next one', async () => {
+  test('a taken port is reported in a sentence that names the next one', async () => {
     const second = createServer()
     await expect(listen(second, port)).rejects.toThrow(`--port ${port + 1}`)
   })

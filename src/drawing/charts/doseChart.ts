@@ -5,7 +5,7 @@ import { percent } from '../../../shared/words/percent'
 import { doseOfAllowed, doseWords } from '../doseBar'
 import type { Drawing } from '../shapes'
 
-/** Dose against allowance, a column a visit: filled by the dose, framed by the allowance, which is a ceiling. */
+/** Dose against allowance, one column per visit: filled by the dose, framed by the allowance, which is a ceiling. */
 export function doseChart(plan: TreePlan, options: ChartOptions): Drawing {
   const title = `Tree ${plan.tree.id}: dose against allowance by visit`
   if (plan.visits.length === 0) return emptyChart(options, title, 'No visit is planned for this tree.')

@@ -59,7 +59,7 @@ function oval(scene: Scene): Point[] {
   })
 }
 
-/** A sketch of the crown's outline in metres: around the live limbs and the leader, above the crown base. */
+/** A sketch of the crown's outline in meters: around the live limbs and the leader, above the crown base. */
 export function crownOutline(scene: Scene, when: 'before' | 'after'): Point[] {
   const live = scene.limbs.filter(({ form }) => !form.present.limb.dead)
   if (live.length === 0) return oval(scene)

@@ -11,14 +11,14 @@ import { textWidth } from './textSize'
 const size = 9.5
 
 function levelOf(scale: Scale, height: number): number {
-  return scale.foot.y - height * scale.perMetre
+  return scale.foot.y - height * scale.perMeter
 }
 
 /** The scale of heights along the left edge, with light lines across. */
 export function heightScale(scale: Scale, plot: Box, height: number, system: UnitSystem): Shape[] {
   const unit = systems[system].height
   const top = convertLength(height, 'm', unit)
-  const step = roundStep(top, Math.max(3, Math.min(9, Math.floor((height * scale.perMetre) / 28))))
+  const step = roundStep(top, Math.max(3, Math.min(9, Math.floor((height * scale.perMeter) / 28))))
   const shapes: Shape[] = []
   for (let at = 0; at <= top + 1e-9; at += step) {
     const y = levelOf(scale, convertLength(at, unit, 'm'))

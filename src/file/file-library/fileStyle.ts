@@ -1,7 +1,7 @@
 /** How a cell looks, in the words of an .xlsx (ECMA-376 part 1, 18.8). */
 
 export interface FileColor {
-  /** RRGGBB, or AARRGGBB in a file that was opened; absent where the colour is one of the file's theme. */
+  /** RRGGBB, or AARRGGBB in a file that was opened; absent where the color is one of the file's theme. */
   rgb?: string
 }
 
@@ -66,5 +66,5 @@ export interface FileStyle {
   numFmt?: string
 }
 
-/** A colour #rrggbb as a file has it. */
+/** A color #rrggbb as a file has it. */
 export const fileRgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })

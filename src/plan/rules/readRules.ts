@@ -11,7 +11,7 @@ import {
 } from '../../../shared/rules'
 import { readLength } from '../../../shared/lengths'
 import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../../shared/numbers'
-import { millimetresPer } from '../../../shared/units'
+import { millimetersPer } from '../../../shared/units'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
 import { showRule, type RuleReasons } from './ruleChanges'
 import { isCounted, isLength, ruleFacts } from './ruleRange'
@@ -100,7 +100,7 @@ class RulesReading {
   /** Which sign stands before the decimals, told from the whole column of values. */
   private readonly style: NumberStyle
 
-  /** The table of rules ends at the first blank row; what stands elsewhere is a person's own business. */
+  /** The table of rules ends at the first blank row; what stands elsewhere belongs to the user. */
   private inTable = false
 
   add(row: number): void {
@@ -205,7 +205,7 @@ const faultCodes = {
 function numberOf(cell: Cell, ofLength: boolean, style: NumberStyle): number | NumberFault {
   const length = ofLength && typeof cell === 'string' ? readLength(cell, style) : null
   if (length !== null && 'unit' in length && length.unit !== null)
-    return length.value * millimetresPer[length.unit]
+    return length.value * millimetersPer[length.unit]
   if (length !== null && 'why' in length) return length
   return numberIn(cell, style, { percent: !ofLength })
 }

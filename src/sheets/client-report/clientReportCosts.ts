@@ -42,7 +42,7 @@ function offeredWords(offer: ChosenOffer, all: Estimate): string {
   }
   return offer.kind === 'this visit'
     ? 'Offered is the first visit to each tree. The later visits are recommended below and are not in this price.'
-    : 'Offered is the whole programme: every visit that is planned.'
+    : 'Offered is the whole program: every visit that is planned.'
 }
 
 const namesOf = (lines: readonly EstimateLine[]): string => {
@@ -131,7 +131,7 @@ export function addCosts(
     const trees = new Set(lines.map(({ tree }) => tree)).size
     put([year, counted(trees, 'tree')], priceOf(lines, estimate.minorDigits).toNumber(), {})
   }
-  const these = kind === 'whole programme' ? 'All visits' : 'All that is offered'
+  const these = kind === 'whole program' ? 'All visits' : 'All that is offered'
   put([`${these} before tax`], estimate.subtotal.toNumber(), { bold: true })
   put([`Tax, ${ratePercent(estimate.taxRate)}`], estimate.tax.toNumber(), {})
   put([`${these} with tax`], estimate.total.toNumber(), looks.total)

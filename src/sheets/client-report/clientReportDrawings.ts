@@ -168,7 +168,7 @@ export function aboutDrawings(plan: Plan, offer: ChosenOffer): string[] {
   ]
 }
 
-/** A page a tree that is offered: before and after its first visit, its cuts, and how it goes on. */
+/** One page per tree that is offered: before and after its first visit, its cuts, and how it goes on. */
 export function addDrawings(
   draft: PrintedDraft,
   plan: Plan,

@@ -104,7 +104,7 @@ function whatAndWhen({ tree, plan, own }: TreeRow): string {
 }
 
 /**
- * One row a tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
+ * One row per tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
  * holds the lines that are offered.
  */
 export function addTrees(
@@ -117,11 +117,7 @@ export function addTrees(
   const start = draft.next
   const spans = yearSpans(estimate)
   const lines = byTree(estimate.lines)
-  const priced = priceHeaders(
-    spans,
-    estimate,
-    offer.kind === 'whole programme' ? 'All visits' : 'All offered'
-  )
+  const priced = priceHeaders(spans, estimate, offer.kind === 'whole program' ? 'All visits' : 'All offered')
   const told = [...wordColumns, ...factsOf(plan).slice(0, numberColumns - priced.length)]
   const body = byUrgency(plan).map((tree): Content[] => {
     const own = lines.get(tree.tree.id) ?? []
@@ -129,7 +125,7 @@ export function addTrees(
   })
   draft.heading('Tree by tree: what, why, when, and the price')
   const without =
-    offer.kind === 'whole programme'
+    offer.kind === 'whole program'
       ? 'A year without a price is a year without a visit.'
       : 'What has no price is not in this offer.'
   draft.prose(`Prices in ${estimate.currency} before tax, most urgent trees first. ${without}`)

@@ -84,7 +84,7 @@ function because({ purpose, cuts }: PurposeGroup): string {
     case 'end-weight':
       return 'Long limbs carry most of their leaves far out; a little is taken from the ends.'
     case 'dead':
-      return 'Dead wood feeds the tree no more.'
+      return 'Dead wood no longer feeds the tree.'
     case 'hurt':
       return 'A broken or rubbing limb stays an open wound while it is left as it is.'
     case 'temporary':
@@ -97,10 +97,10 @@ function because({ purpose, cuts }: PurposeGroup): string {
 function later({ remaining }: TreePlan): string {
   if (remaining.length === 0) return ''
   const limbs = remaining.map(({ limb }) => limb).sort((a, b) => a.row - b.row)
-  const [stays, wants] = limbs.length === 1 ? ['is', 'wants'] : ['are', 'want']
+  const [stays, needs] = limbs.length === 1 ? ['is', 'needs'] : ['are', 'need']
   if (limbs.length > few)
-    return `${counted(limbs.length, 'limb')} ${stays} not settled by these visits and ${wants} another look.`
-  return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${wants} another look.`
+    return `${counted(limbs.length, 'limb')} ${stays} not settled by these visits and ${needs} another look.`
+  return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${needs} another look.`
 }
 
 /** Why a tree is pruned, or why it is not. */
@@ -110,7 +110,7 @@ export function whyItNeeds(plan: TreePlan): string {
     return [...byPurpose(plan, visit.cuts).map(because), later(plan)].filter((text) => text !== '').join(' ')
   if (plan.tree.limbs.length === 0) return 'Its limbs have not been measured yet, so no cut can be chosen.'
   if (plan.allowedRemoval <= 0) return 'It has no living leaves to spare this season.'
-  return later(plan) || 'None of its limbs asks for a cut now.'
+  return later(plan) || 'None of its limbs needs a cut now.'
 }
 
 /** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */

@@ -28,15 +28,15 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   const read = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')}`
   draft.title(titles['cut-plan'])
   draft.dated(plan.date)
-  draft.labelled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
-  draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
-  draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
+  draft.labeled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
+  draft.labeled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
+  draft.labeled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
   if (cuts > 0) sayCutPlanLooks(draft)
   if (hasCharts(byUrgency(plan)))
-    draft.labelled('Charts', 'Of the most urgent trees, below the table of cuts.')
-  for (const sentence of howToRead) draft.labelled('How to read', sentence)
-  for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
-  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+    draft.labeled('Charts', 'Of the most urgent trees, below the table of cuts.')
+  for (const sentence of howToRead) draft.labeled('How to read', sentence)
+  for (const sentence of closedSentences(plan)) draft.labeled('Closed window', sentence, looks.caution)
+  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
 }
 
 /**

@@ -124,7 +124,7 @@ function doseChart(figures: readonly Figures[], area: SheetChart['area'], top: n
 }
 
 function ratioChart(figures: readonly Figures[], area: SheetChart['area'], top: number): SheetChart {
-  const title = 'Aspect ratio of each tree’s foremost limb, now and after the programme'
+  const title = 'Aspect ratio of each tree’s foremost limb, now and after the program'
   const of = (column: number) => ({ row: top, column, rows: figures.length, columns: 1 })
   const words = figures.map(
     ({ tree, limb, now, planned, alone }) =>

@@ -16,7 +16,7 @@ const reached = 0.95
 
 /** Says in words what bold means below. */
 export function sayCutPlanLooks(draft: SheetDraft): void {
-  draft.labelled(
+  draft.labeled(
     'Bold',
     'A large cut, on a tint where it needs a reason; a dose of the visit that takes 95 % or more of the allowed removal.'
   )

@@ -73,7 +73,7 @@ export function addRemarks(
   draft.format(top + 1, sentenceColumn, rows, 1, { ...cellFormats.whole, align: 'left' })
 }
 
-/** The limb of a tree that most wants work, with what was decided about it. */
+/** The limb of a tree that most needs work, with what was decided about it. */
 function foremost(states: readonly LimbState[]): LimbState | null {
   return states.reduce<LimbState | null>(
     (best, state) => (best === null || state.priority > best.priority ? state : best),
@@ -154,7 +154,7 @@ export function addConfidence(draft: SheetDraft, trees: readonly TreePlan[], rul
     }))
   )
   const which = examined.length < trees.length ? `, of the ${String(examined.length)} most urgent trees` : ''
-  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than reckoned${which}`
+  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than estimated${which}`
   addRemarks(draft, title, ['Tree', 'Species', 'What changes', 'What to do'], remarks)
 }
 

@@ -43,7 +43,7 @@ export function addPriceChart(draft: SheetDraft, estimate: Estimate, first: numb
   const chart: SheetChart = {
     area: { ...chartRows(draft, 240), column: estimateColumn.tree, columns: estimateColumn.hours },
     title,
-    alt: `${title}, a column a visit. When it was written: ${words.join('; ')}.`,
+    alt: `${title}, one column per visit. When it was written: ${words.join('; ')}.`,
     labels: { row: top, column: estimateColumn.tree, rows, columns: 1 },
     series: [
       {

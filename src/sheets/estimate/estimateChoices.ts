@@ -1,5 +1,5 @@
 import type { Estimate } from '../../price/estimate'
-import { thisVisit, wholeProgramme, type BudgetOffer } from '../../price/offers'
+import { thisVisit, wholeProgram, type BudgetOffer } from '../../price/offers'
 import type { SheetDraft } from '../draft'
 import { estimateColumn, type EstimateColumn } from './estimateColumns'
 import { cell, down } from './estimateFormulas'
@@ -76,7 +76,7 @@ export function addChoices(
   const start = draft.next
   const choices: ChosenOffer[] = [
     chosen.kind === 'this visit' ? chosen : thisVisit(estimate),
-    chosen.kind === 'whole programme' ? chosen : wholeProgramme(estimate),
+    chosen.kind === 'whole program' ? chosen : wholeProgram(estimate),
     ...(isBudget(chosen) ? [chosen] : [])
   ]
   for (const choice of choices) addChoice(draft, choice, estimate, range)
@@ -86,7 +86,7 @@ export function addChoices(
   const offered = start + choices.indexOf(chosen)
   markOffered(draft, offered)
   draft.line(
-    ['Shared costs are those of all the work: reckon them anew when fewer trees are ordered.'],
+    ['Shared costs are those of all the work: recalculate them when fewer trees are ordered.'],
     looks.lead
   )
   if (isBudget(chosen))
@@ -106,7 +106,7 @@ function aboutBudget(offer: BudgetOffer, estimate: Estimate): string[] {
   const uncovered = showMoney(offer.uncovered, estimate.minorDigits)
   const sentences = [
     `Marked ${chosenMark} in the last column: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits, which relieve ${fixedTenth(offer.relief)} of ${fixedTenth(offer.reliefOfAll)} points of priority, the most that this budget buys at these prices. The visits of a tree are bought in order. The marks were set when the sheet was written and do not follow a change; their sum does.`,
-    `At cost, ${uncovered} ${estimate.currency} of the mobilisation, travel and loads of those years would not be brought in by these lines.`,
+    `At cost, ${uncovered} ${estimate.currency} of the mobilization, travel and loads of those years would not be covered by these lines.`,
     'Dead wood has no priority of its own, so no budget ranks it: decide about it on site.'
   ]
   if (offer.unranked.length > 0)

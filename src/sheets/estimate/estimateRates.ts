@@ -32,7 +32,7 @@ interface NamedRate {
 
 const follows = 'follows from the rows above'
 
-/** A margin typed here that no price can hold is said beside the factor, which then is an error and no wrong price. */
+/** A margin typed here that no price can hold is reported beside the factor, which then shows an error and no wrong price. */
 const marginRemark: Content = {
   formula: `=IF(AND(Profit_kind<>"markup",Profit_rate>=1),"A margin stays below 100 %: at 100 % or more no price covers the cost.","${follows}")`,
   value: follows
@@ -131,14 +131,14 @@ function ratesOf(estimate: Estimate): NamedRate[] {
 }
 
 /**
- * The rates that the formulas call by name. Changing a yellow cell reckons the estimate anew, with or without the add-in; the
+ * The rates that the formulas call by name. Changing a yellow cell recalculates the estimate, with or without the add-in; the
  * cell takes what the Rates sheet takes.
  */
 export function addRates(draft: SheetDraft, estimate: Estimate): { names: NamedCells[]; rules: CellRule[] } {
-  draft.section('What it was reckoned with')
+  draft.section('Rates used')
   draft.line(
     [
-      'Yellow cells may be changed here: the sheet reckons anew. Minutes of the cuts were taken from the rates when it was written.'
+      'Yellow cells may be changed here: the sheet recalculates. Minutes of the cuts were taken from the rates when it was written.'
     ],
     looks.lead
   )

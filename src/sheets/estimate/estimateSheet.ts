@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
-import { wholeProgramme } from '../../price/offers'
+import { wholeProgram } from '../../price/offers'
 import { readSerial } from '../../../shared/dates'
 import { cautions, inventedRatesNotice } from '../cautions'
 import { breaksForBlock, breaksForParts } from '../chartRoom'
@@ -27,7 +27,7 @@ const amountColumn = estimateColumn.basis
 /** Which of the choices is offered and what it comes to, before anything else. */
 function addOffered(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): void {
   const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
-  draft.labelled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
+  draft.labeled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
     ...looks.body,
     size: 12,
     bold: true
@@ -44,20 +44,20 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: Chose
   draft.title(titles.estimate)
   if (estimate.lines.length > 0) addOffered(draft, estimate, offer)
   draft.dated(plan.date)
-  const until = draft.labelled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
+  const until = draft.labeled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
   draft.format(until, 1, 1, 1, cellFormats.date)
-  draft.labelled(
+  draft.labeled(
     'Prices',
     `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
   )
   if (estimate.inventedRates) {
     const left = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
-    draft.labelled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
-    draft.labelled('', left, { ...looks.caution, bold: true })
+    draft.labeled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
+    draft.labeled('', left, { ...looks.caution, bold: true })
   }
   for (const { cell, message, remedy } of estimate.rateProblems ?? [])
-    draft.labelled('Rates', `${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, looks.caution)
-  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+    draft.labeled('Rates', `${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, looks.caution)
+  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
 }
 
 /** Lines of text in the headers of the table. */
@@ -93,18 +93,18 @@ function firstLine(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): n
 
 /** Where everything is offered, marks would say nothing. */
 function isMarked({ kind }: ChosenOffer): boolean {
-  return kind !== 'whole programme'
+  return kind !== 'whole program'
 }
 
 /**
- * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row a tree and visit, totals, what
- * the years share, and the rates that the formulas call by name. All formulas are native and older than Excel 2016, so
- * that it reckons without the add-in.
+ * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row per tree and visit,
+ * totals, what the years share, and the rates that the formulas call by name. All formulas are native and older than
+ * Excel 2016, so that it calculates without the add-in.
  */
 export function describeEstimate(
   estimate: Estimate,
   plan: Plan,
-  offer: ChosenOffer = wholeProgramme(estimate)
+  offer: ChosenOffer = wholeProgram(estimate)
 ): SheetDescription {
   const draft = new SheetDraft(estimateWidths(isMarked(offer)))
   const names: NamedCells[] = []

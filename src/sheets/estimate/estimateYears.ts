@@ -51,7 +51,7 @@ const headers: Partial<Record<EstimateColumn, string>> = {
   weight: 'Crew days',
   loose: 'Loads',
   chips: 'Chips',
-  crew: 'Mobilisation',
+  crew: 'Mobilization',
   disposal: 'Travel',
   shared: 'Disposal by load',
   cost: 'To share',
@@ -61,7 +61,7 @@ const headers: Partial<Record<EstimateColumn, string>> = {
 }
 
 /**
- * Mobilisation, travel and loads of each year, which the lines share by crew-hours. Gives the columns that are looked up by
+ * Mobilization, travel and loads of each year, which the lines share by crew-hours. Gives the columns that are looked up by
  * year, each by itself, since a formula may not depend on a block that it stands in.
  */
 export function addYears(draft: SheetDraft, estimate: Estimate, first: number): NamedCells[] {
@@ -114,7 +114,7 @@ function yearRow(
     ['weight', `ROUNDUP(ROUND(${of('hours')}/Day_hours,6),0)`, year.crewDays],
     ['loose', `ROUNDUP(ROUND(${of('chips')}/Load_volume,6),0)`, year.loads],
     ['chips', sumOf('chips'), year.chipVolume],
-    ['crew', `ROUND(Mobilisation_charge,Money_digits)`, year.mobilisation.toNumber()],
+    ['crew', `ROUND(Mobilization_charge,Money_digits)`, year.mobilization.toNumber()],
     ['disposal', `ROUND(${of('weight')}*Travel_hours*Crew_hour,Money_digits)`, year.travel.toNumber()],
     ['shared', `ROUND(${of('loose')}*Load_charge,Money_digits)`, year.loadCharges.toNumber()],
     ['cost', `ROUND(${of('crew')}+${of('disposal')}+${of('shared')},Money_digits)`, year.shared.toNumber()],

@@ -104,8 +104,8 @@ export function describeRates(rates: Rates): SheetDescription {
   const values = rateValues(rates)
   const start = startValues(rates.system)
   draft.title(titles.rates)
-  for (const [label, sentence] of lead) draft.labelled(label, sentence)
-  draft.labelled(
+  for (const [label, sentence] of lead) draft.labeled(label, sentence)
+  draft.labeled(
     'Still invented',
     `${String(rates.invented.length)} of ${String(rateNames.length)} rates when this sheet was written.`,
     { ...looks.caution, bold: true }

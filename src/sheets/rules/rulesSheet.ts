@@ -96,8 +96,8 @@ function addQuestions(draft: SheetDraft): CellRule[] {
 export function describeRules(): SheetDescription {
   const draft = new SheetDraft(widths)
   draft.title(titles.rules)
-  for (const [label, sentence] of lead) draft.labelled(label, sentence)
-  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+  for (const [label, sentence] of lead) draft.labeled(label, sentence)
+  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
   const answers = addQuestions(draft)
   draft.section('Rules of the plan')
   const top = draft.table(

@@ -25,7 +25,7 @@ function objective({ purpose, cuts }: PurposeGroup, { tree, leader }: TreePlan, 
       return `keep ${leader.limb === null ? 'the trunk' : `limb ${leader.limb.id}`} as the one leader by subordinating ${limbs}`
     case 'clearance':
       // A limb that is shortened still hangs where it hung: its removal is staged.
-      return `${cuts.some(({ kind }) => kind === 'reduce') ? 'work in stages towards' : 'gain'} the clearance of ${showHeight(tree.clearance ?? 0, system, 'at least')} at ${limbs}`
+      return `${cuts.some(({ kind }) => kind === 'reduce') ? 'work in stages toward' : 'gain'} the clearance of ${showHeight(tree.clearance ?? 0, system, 'at least')} at ${limbs}`
     case 'reach':
       return `hold back ${limbs}, which ${cuts.length === 1 ? 'starts low and reaches' : 'start low and reach'} high`
     case 'end-weight':
@@ -100,7 +100,7 @@ function leaderOf({ leader }: TreePlan): string {
 /** What the rest of the crown keeps: where its live foliage starts, and where that stands in the tree's height. */
 function crownAfter(visit: Visit, system: UnitSystem): string {
   const base = showHeight(visit.crownBaseAfter, system)
-  return `the live crown still starts at ${base} and makes up ${wholePercent(visit.liveCrownRatioAfter)} of the tree’s height afterwards.`
+  return `the live crown still starts at ${base} and makes up ${wholePercent(visit.liveCrownRatioAfter)} of the tree’s height afterward.`
 }
 
 /** The most live foliage that may go; where the cuts named are of dead wood only, none may, as the work order says. */

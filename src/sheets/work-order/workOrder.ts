@@ -22,14 +22,14 @@ export interface WorkOrderOptions {
   year?: number
   /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
   productiveHours?: number
-  /** Whose visits the crew is sent to; those of the whole programme unless given. */
+  /** Whose visits the crew is sent to; those of the whole program unless given. */
   offer?: ChosenOffer
   /** Whose job it is, and where. */
   cover?: Pick<Cover, 'client' | 'site'>
 }
 
 const inOffer: Record<ChosenOffer['kind'], string> = {
-  'whole programme': '',
+  'whole program': '',
   'this visit': ' Ordered is the first visit to each tree.',
   'within budget': ' Ordered is what a budget buys; trees that wait are named at the end.'
 }
@@ -56,7 +56,7 @@ function addHead(
   draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   draft.entry(
     'Work',
-    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole programme']}`,
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole program']}`,
     3
   )
   draft.entry(
@@ -93,7 +93,7 @@ function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number
   addSignOff(draft, number)
 }
 
-/** Rows that could not be planned, a sentence a tree: the limbs are there, though nothing is ordered for them. */
+/** Rows that could not be planned, one sentence per tree: the limbs are there, though nothing is ordered for them. */
 function unreadWords({ unplanned }: Plan): string[] {
   const rows = new Map<string, number[]>()
   for (const { tree, row } of unplanned) rows.set(tree, [...(rows.get(tree) ?? []), row])

@@ -84,7 +84,7 @@ function about({ tree, visit, hours }: Stop, system: UnitSystem): string {
   ].join(', ')
 }
 
-/** The ceiling, and what the cuts are reckoned to take. */
+/** The ceiling, and what the cuts are computed to take. */
 function dose({ visit }: Stop): string {
   if (!visit.cuts.some(({ live }) => live)) return 'Dead wood only. No live wood is cut at this visit.'
   const { allowed, visit: taken } = shownDoses(visit)

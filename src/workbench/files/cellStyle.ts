@@ -33,7 +33,7 @@ const sides = { t: 'top', r: 'right', b: 'bottom', l: 'left' } as const
 const toRgb = (color: FileColor | undefined) =>
   color?.rgb === undefined ? undefined : { rgb: `#${color.rgb.slice(-6)}` }
 
-/** Colours of the grid are #rrggbb or rgb(r,g,b). */
+/** Colors of the grid are #rrggbb or rgb(r,g,b). */
 export function fileColor(color: Nullable<string>): FileColor | undefined {
   if (!color) return undefined
   const parts = /^rgba?\((\d+)\s*,\s*(\d+)\s*,\s*(\d+)/.exec(color)

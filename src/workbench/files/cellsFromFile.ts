@@ -46,7 +46,7 @@ function keptOf({ hyperlink, comment }: FoundCell): Pick<ICellData, 'custom'> {
   return { custom: { kept: { ...(hyperlink ? { hyperlink } : {}), ...(comment ? { comment } : {}) } } }
 }
 
-/** Spilled values stand in the file for readers that do not calculate; the grid spills them anew. */
+/** Spilled values stand in the file for readers that do not calculate; the grid spills them again. */
 export function readCells(sheet: UnpackedSheet, styles: Styles): CellMatrix {
   const cells: CellMatrix = {}
   const spilled = new Set<string>()

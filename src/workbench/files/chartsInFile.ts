@@ -11,7 +11,7 @@ const drawn = { Continuous: 'line', Dash: 'dashed-line', None: 'points' } as con
 const marks = { Circle: 'circle', Square: 'square', Diamond: 'diamond', Triangle: 'triangle' } as const
 const isMark = (marker: string): marker is keyof typeof marks => Object.hasOwn(marks, marker)
 
-/** What a series without a colour of its own gets. */
+/** What a series without a color of its own gets. */
 const plain = '#4F5C54'
 
 function fileSeries({

@@ -1,6 +1,6 @@
 /**
  * Conditional formats, from a file's words to the book's and back. The book has those that go by a formula and
- * change nothing but bold, italic, colour and fill; any other stays with the file as it came.
+ * change nothing but bold, italic, color and fill; any other stays with the file as it came.
  */
 import type { AddedLook, ConditionalFormat } from '../book'
 import { areaAddress, parseAddress } from '../../../shared/a1Notation'

@@ -1,6 +1,6 @@
 /**
  * What every part of the grid's book needs: the open workbook, its sheets by id, and a way to run the grid's mutations.
- * A mutation writes a whole range in one step where the grid's own commands take a step a cell.
+ * A mutation writes a whole range in one step where the grid's own commands take one step per cell.
  */
 import {
   ICommandService,

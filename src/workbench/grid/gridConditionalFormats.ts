@@ -61,7 +61,7 @@ export function showConditionalFormat(
   context.mutate(AddConditionalRuleMutation.id, sheetId, { rule: gridRule(format) })
 }
 
-/** The grid would go on reckoning those of a sheet that is gone. */
+/** The grid would keep calculating those of a deleted sheet. */
 export function forgetConditionalFormats(context: GridContext, sheetId: string): void {
   for (const { cfId } of [...rulesOf(context, sheetId)])
     context.mutate(DeleteConditionalRuleMutation.id, sheetId, { cfId })

@@ -47,7 +47,7 @@ function checkName(context: GridContext, name: string, but: string | null): void
 /**
  * The grid keeps every formula of a workbook as it once understood it, names looked up. After a sheet got another name,
  * those with names in them would still look for the old one, so they are forgotten here. This helps a sheet of a few
- * formulas; the several hundred of an Estimate still come to #VALUE! when they are reckoned after a renaming, which is why
+ * formulas; the several hundred of an Estimate still come to #VALUE! when they are recalculated after a renaming, which is why
  * the add-in writes a sheet under the name that it keeps.
  */
 function forgetFormulas({ injector, workbook }: GridContext): void {

@@ -64,7 +64,7 @@ const lineObject = hostType<SeriesTarget>({
     weight: (target) => seriesOf(target).lineWeight
   },
   writes: {
-    /** A line that was not drawn is drawn again in its new colour. */
+    /** A line that was not drawn is drawn again in its new color. */
     color: (target, to) => {
       const { lineStyle } = seriesOf(target)
       change(target, {

@@ -1,4 +1,4 @@
-/** Colours as the Excel API takes and gives them: #RRGGBB, and a few of the names of the web. */
+/** Colors as the Excel API takes and gives them: #RRGGBB, and a few of the names of the web. */
 import { textValue } from './memberArguments'
 import { invalidArgument } from './faults'
 
@@ -15,9 +15,9 @@ const named: Record<string, string> = {
 }
 
 export function colorValue(value: unknown): string {
-  const text = textValue(value, 'The colour')
+  const text = textValue(value, 'The color')
   const color = named[text.toLowerCase()] ?? text.toUpperCase()
-  if (!/^#[0-9A-F]{6}$/.test(color)) throw invalidArgument(`"${text}" is not a colour like #1A2B3C.`)
+  if (!/^#[0-9A-F]{6}$/.test(color)) throw invalidArgument(`"${text}" is not a color like #1A2B3C.`)
   return color
 }
 

@@ -101,7 +101,7 @@ export function createHost(book: Book, options: HostOptions = {}): Host {
   }
 }
 
-/** A batch refused as a whole; anything but a fault is a mistake of ours and goes on up. */
+/** A batch refused as a whole; anything but a fault is a bug of ours and is thrown on. */
 function refused(fault: unknown): ResponseBody {
   if (!(fault instanceof BookFault)) throw fault
   return {

@@ -70,7 +70,7 @@ export const workbookObject = hostType<Session>({
     _RemoveAllReferences: (session) => {
       session.kept.clear()
     },
-    /** The client says that its runtime for custom functions stands. */
+    /** The client says that its runtime for custom functions is ready. */
     _SetOsfControlContainerReadyForCustomFunctions: () => undefined
   }
 })

@@ -44,7 +44,7 @@ function keyOf(kind: string, variant: string): string {
   return `${kind}-${hash.digest('hex').slice(0, 16)}`
 }
 
-/** How many results are left standing: one that another server is handing out must not go from under it. */
+/** How many results are left standing: one that another server is handing out must not be deleted while in use. */
 const kept = 6
 /** A build that has taken this long, in milliseconds, was broken off. */
 const abandoned = 600_000

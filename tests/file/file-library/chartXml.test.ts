@@ -65,7 +65,7 @@ const order: Record<string, string> = {
   'a:ln': 'noFill solidFill prstDash round'
 }
 
-test('every element stands where its schema wants it', () => {
+test('every element stands where its schema expects it', () => {
   let checked = 0
   for (const [name, wanted] of Object.entries(order)) {
     const places = wanted.split(' ')

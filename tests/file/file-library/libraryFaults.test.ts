@@ -1,6 +1,6 @@
 /**
  * What the file library cannot do, one test each, beside what is done instead. A first part that fails is good news: the
- * library has learnt it, and the workaround named there can go.
+ * library has learned it, and the workaround named there can go.
  */
 import JSZip from 'jszip'
 import { readXlsx, writeXlsx, type WriteSheet } from 'hucre/xlsx'
@@ -142,7 +142,7 @@ describe('looks that follow the cells', () => {
     expect(addedStyle({ bold: true, italic: null }, undefined, undefined)).toEqual({ font: { bold: true } })
   })
 
-  test('the library writes the colour of a fill where it is not read, unless it is told both', async () => {
+  test('the library writes the color of a fill where it is not read, unless it is told both', async () => {
     const red = { rgb: 'FF0000' }
     const fill = { type: 'pattern', pattern: 'solid', fgColor: red } as const
     const file = await theirs({ conditionalRules: [rule({ fill })] })

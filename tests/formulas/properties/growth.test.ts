@@ -24,7 +24,7 @@ describe('PROJECTEDRATIO and growth', () => {
     })
   })
 
-  it('goes towards 1 where both grow alike, and never past it', () => {
+  it('goes toward 1 where both grow alike, and never past it', () => {
     always(fc.tuple(diameter, diameter, years, yearly), (limb, stem, after, both) => {
       const now = limb / stem
       const then = valueOf(projectedRatio(limb, stem, after, both, both))

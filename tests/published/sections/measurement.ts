@@ -1,5 +1,5 @@
 import { isRefusal } from '../../../shared/refusal'
-import { breastHeightMetres, convertLength, millimetresPer } from '../../../shared/units'
+import { breastHeightMeters, convertLength, millimetersPer } from '../../../shared/units'
 import { diameterFromGirth, stemsCombined } from '../../../src/formulas/diameters'
 import { readInventory } from '../../../src/inventory/readInventory'
 import { treeHeight } from '../../../src/formulas/heights'
@@ -16,7 +16,7 @@ const native = 'nativetreesociety.org: tops average 13 ft off the base, which er
 const radians = (degrees: number): number => (degrees * Math.PI) / 180
 const degrees = (percent: number): number => (Math.atan(percent / 100) * 180) / Math.PI
 
-/** Mean height in feet at an age, the heights read as an inventory in feet and kept in metres. */
+/** Mean height in feet at an age, the heights read as an inventory in feet and kept in meters. */
 function meanHeight(age: (typeof loblollyAges)[number]): number {
   const at = loblollyAges.indexOf(age)
   const rows = Object.entries(loblollyHeights).map(([seed, heights]) => [seed, heights[at]!])
@@ -77,7 +77,7 @@ export const measurement: Check[] = [
   },
   {
     what: 'feet by which breast height in most of the world is below the US one',
-    got: () => convertLength(breastHeightMetres - 1.3, 'm', 'ft'),
+    got: () => convertLength(breastHeightMeters - 1.3, 'm', 'ft'),
     ...printed('0.23'),
     source: 'breast height 4.5 ft in the US, 1.30 m in most of the world; arithmetic ours',
     certainty: 'read'
@@ -101,7 +101,7 @@ export const measurement: Check[] = [
   },
   {
     what: 'mm in a yard',
-    got: () => millimetresPer.yd,
+    got: () => millimetersPer.yd,
     ...exactly(914.4),
     source: nist,
     certainty: 'memory'

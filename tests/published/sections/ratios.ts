@@ -92,7 +92,7 @@ export const ratios: Check[] = [
     certainty: 'read'
   },
   {
-    what: 'live oak ratio above which removal discoloured the trunk',
+    what: 'live oak ratio above which removal discolored the trunk',
     got: () => removalThresholds.find(({ species }) => species === 'live oak')!.ratio,
     ...printed('0.39'),
     source: eisner,

@@ -1,5 +1,5 @@
 import {
-  cubicMetresPerCubicYard,
+  cubicMetersPerCubicYard,
   brushVolumes,
   brushKilograms,
   brushWeight,
@@ -134,7 +134,7 @@ export const weights: Check[] = [
   {
     what: 'm³ of one cubic yard’s weight of loose brush',
     got: () => brushVolumes(250 * kilogramsPerPound, 'cm-m').loose,
-    ...exactly(cubicMetresPerCubicYard),
+    ...exactly(cubicMetersPerCubicYard),
     source: 'NIST SP 811, exact by definition, from memory',
     certainty: 'memory'
   }

@@ -20,7 +20,7 @@ export const wires: Check[] = [
     certainty: 'read'
   },
   {
-    what: 'the same in metres',
+    what: 'the same in meters',
     got: () => convertLength(wireDistance(60) - wireDistance(50), 'ft', 'm'),
     ...printed('0.10'),
     source: osha,
