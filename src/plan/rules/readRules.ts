@@ -14,7 +14,7 @@ import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../../
 import { millimetresPer } from '../../../shared/units'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
 import { showRule, type RuleReasons } from './ruleChanges'
-import { isCounted, isLength, ruleFacts } from './ruleRange'
+import { isCounted, isLength, isProportion, ruleFacts } from './ruleRange'
 import { checkTogether, type PlacedRules } from './rulesTogether'
 import type { TimingAnswers } from '../../season/timing'
 
@@ -160,7 +160,7 @@ class RulesReading {
   private valueOf(entry: Rule, row: number, cell: string): number | null {
     const typed = this.at(row, this.columns.value)
     if (isBlank(typed)) return null
-    const value = numberOf(typed ?? null, isLength(entry), this.style)
+    const value = numberOf(typed ?? null, entry, this.style)
     if (typeof value !== 'number') {
       const facts = ruleFacts(entry, typed)
       this.problems.push(
@@ -201,11 +201,11 @@ const faultCodes = {
   'no-number': 'rule-value'
 } as const satisfies Record<Exclude<NumberFault['why'], 'two-ways'>, ProblemCode>
 
-/** A number, a percentage, or for lengths a number with its unit, such as "2 in"; or why there is none. */
-function numberOf(cell: Cell, ofLength: boolean, style: NumberStyle): number | NumberFault {
-  const length = ofLength && typeof cell === 'string' ? readLength(cell, style) : null
+/** A number, for a proportion in percent too, for a length with its unit, such as "2 in"; or why there is none. */
+function numberOf(cell: Cell, rule: Rule, style: NumberStyle): number | NumberFault {
+  const length = isLength(rule) && typeof cell === 'string' ? readLength(cell, style) : null
   if (length !== null && 'unit' in length && length.unit !== null)
     return length.value * millimetresPer[length.unit]
   if (length !== null && 'why' in length) return length
-  return numberIn(cell, style, { percent: !ofLength })
+  return numberIn(cell, style, { percent: isProportion(rule) })
 }
