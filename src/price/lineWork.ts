@@ -1,4 +1,5 @@
 import { counted } from '../../shared/words/counts'
+import { rounded } from '../../shared/words/rounding'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
@@ -94,7 +95,7 @@ function lineOf(
     accessFactor,
     crewHours: printedHours((setUp + cutting + brush) * accessFactor),
     brushKilograms: weight * kilogramsPer(rates),
-    brush: { weight, looseVolume: loose, chipVolume: chips, byWeight }
+    brush: { weight, looseVolume: rounded(loose, 2), chipVolume: rounded(chips, 2), byWeight }
   }
 }
 
