@@ -155,7 +155,7 @@ test('in all fixtures but that of a life stage no visit of a tree in order can b
     if (yearsMeet(made.printed, await at.printed(at.put(`${file}.csv`, csv(rows))), good)) moved.push(file)
   }
   expect(moved).toEqual([])
-})
+}, 120_000)
 
 test('each fixture has its expectation, and each expectation its fixture', () => {
   const files = readdirSync(folder).map((file) => basename(file, '.csv'))
