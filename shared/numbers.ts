@@ -1,5 +1,6 @@
 import type { Cell } from './cells'
 import { looksLikeDate } from './dates'
+import { unitFromWord } from './units'
 
 export type DecimalSign = '.' | ','
 
@@ -141,10 +142,20 @@ function evidenceOf(token: string): NumberStyle {
 /** Digits with something between or before them that may be a decimal sign or part thousands. */
 const twoParted = new RegExp(`[.,]\\d|\\d${gap}\\d`)
 
-/** The numbers in a text, which may have a unit or a second reading; none in a date. */
+/** What may stand between and beside the numbers of a cell: marks of units, of a second reading, of money, of a share. */
+const besideNumbers = /[\s+×&;/%°$€£¥"″”]+|['′’]-?/
+
+/**
+ * The numbers of a cell that holds nothing but numbers, which may have a unit or a second reading. A date, a guess or a
+ * remark tells nothing: the comma of "limbs 3,4" stands before no decimals.
+ */
 function tokensOf(text: string): readonly string[] {
   if (oneSign.test(text)) return [text]
-  return looksLikeDate(text) ? [] : (text.match(numberToken) ?? [])
+  if (looksLikeDate(text)) return []
+  const tokens = text.match(numberToken) ?? []
+  const rest = text.trim().replace(/^[-−]/, '').replace(numberToken, ' ').split(besideNumbers)
+  const known = rest.every((word) => /^(|x|and)$/i.test(word) || unitFromWord(word) !== null)
+  return known ? tokens : []
 }
 
 /** The style of the numbers in these cells; null also where they contradict each other. */

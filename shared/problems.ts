@@ -172,6 +172,18 @@ const catalog = {
     message: 'No column gives {column}, and limbs cannot be planned without it.',
     remedy: 'Add a column headed “{name}”, or choose the column that holds it.'
   },
+  'assumed-column': {
+    level: 'doubt',
+    message: 'No column gives the {column}; every tree was planned as {value}.',
+    remedy: 'Add a column headed “{name}” if that is not right, or choose the column that holds it.'
+  },
+  'no-crown-base-column': {
+    level: 'doubt',
+    message:
+      'No column gives the crown base height; the lowest foliage or origin among the limbs of each tree was taken, and a tree without either cannot be judged.',
+    remedy:
+      'Measure the height of the lowest live foliage of each tree and add it in a column headed “Crown base height”.'
+  },
   'missing-tree-value': {
     level: 'row',
     message: 'Tree {tree} has no {column} ({cell}), and its limbs cannot be judged without it.',

@@ -1,14 +1,17 @@
 import type { Growth, IncludedBark, LifeStage, Vigor } from './choices'
 import type { Sourced } from './sourced'
 
-/** What the units of rules measure: a length may be typed with a unit of its own, a count is a whole number. */
+/**
+ * What the units of rules measure: a proportion may be typed in percent, a length with a unit of its own, a count is a
+ * whole number.
+ */
 export const ruleUnits = {
   ratio: 'proportion',
   share: 'proportion',
   factor: 'proportion',
-  weight: 'proportion',
-  merit: 'proportion',
-  points: 'proportion',
+  weight: 'score',
+  merit: 'score',
+  points: 'score',
   degrees: 'angle',
   years: 'count',
   visits: 'count',

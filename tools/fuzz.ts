@@ -1,6 +1,7 @@
 /**
- * Runs every check that draws its cases at random for long, from a seed of its own: `npm run fuzz`. It prints the seed;
- * PROPERTY_SEED=that number runs the same cases again.
+ * Runs every check that draws its cases at random for long, from a seed of its own: `npm run fuzz`, or only those whose
+ * path holds one of the words behind it: `npm run fuzz -- whole solver`. It prints the seed; PROPERTY_SEED=that number
+ * runs the same cases again.
  */
 import { spawnSync } from 'node:child_process'
 import { readdirSync, readFileSync } from 'node:fs'
@@ -11,14 +12,23 @@ const root = join(__dirname, '..')
 /** The checks that read the seed, or that do more where FUZZ is full. */
 const drawing = /PROPERTY_SEED|\bFUZZ\b|from 'fast-check'/
 
+const wanted = process.argv.slice(2)
+
 const files = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.test.ts'))
   .map((name) => join('tests', name))
+  .filter((file) => wanted.length === 0 || wanted.some((word) => file.includes(word)))
   .filter((file) => drawing.test(readFileSync(join(root, file), 'utf8')))
 
+if (files.length === 0) {
+  console.log(`No check that draws its cases has ${wanted.join(' or ')} in its path.`)
+  process.exit(1)
+}
+
 const seed = process.env.PROPERTY_SEED ?? String(Math.floor(Math.random() * 2 ** 31))
-const again = `PROPERTY_SEED=${seed} npm run fuzz`
-console.log(`${files.length} files, seed ${seed}; run the same again with ${again}`)
+const part = wanted.length === 0 ? '' : ` -- ${wanted.join(' ')}`
+const again = `PROPERTY_SEED=${seed} npm run fuzz${part}`
+console.log(`${files.join('\n')}\n${files.length} files, seed ${seed}; run the same again with ${again}`)
 
 const jest = join(root, 'node_modules', 'jest', 'bin', 'jest.js')
 const { status } = spawnSync(

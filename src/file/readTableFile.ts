@@ -99,7 +99,7 @@ export async function readPlannedFile(from: string | NamedBytes): Promise<Planne
 
 /**
  * The inventory in an .xlsx or .csv file as a block of cells, found by its headers (see `findInventory`). Dates come as
- * serials, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
+ * texts, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
  */
 export async function readTableFile(from: string | NamedBytes): Promise<CellBlock | Refusal> {
   const file = await readPlannedFile(from)

@@ -36,6 +36,22 @@ export class TreeCheck {
     return found
   }
 
+  /** Says once for all trees what a missing column means for them; null where the inventory has the column. */
+  noteColumn(field: Field, found: Problem): Problem | null {
+    if (this.inventory.matches.some((match) => match.field === field)) return null
+    const said = this.problems.find(({ message }) => message === found.message)
+    if (said === undefined) this.problems.push(found)
+    return said ?? found
+  }
+
+  /** Says what the tree is planned as where a value is missing. */
+  assume(field: 'stage' | 'vigor', value: string): void {
+    const { name } = columnOf(field)
+    const facts = { column: name.toLowerCase(), value }
+    if (this.noteColumn(field, problem('assumed-column', '', { ...facts, name })) === null)
+      this.note('assumed-value', this.tree.row, field, facts)
+  }
+
   /** Limbs taken out while planning; the inventory itself stays as it was read. */
   private out: Set<Limb> | null = null
 
@@ -78,9 +94,11 @@ function refuseAll(check: TreeCheck, reason: string): null {
 function neededHeight(check: TreeCheck): number | null {
   const { height, row } = check.tree
   if (height !== null) return height
-  const missing = check.note('missing-tree-value', row, 'height', {
-    column: columnOf('height').name.toLowerCase()
-  })
+  const { name } = columnOf('height')
+  const column = name.toLowerCase()
+  const missing =
+    check.noteColumn('height', problem('needed-column', '', { column: `the ${column}`, name })) ??
+    check.note('missing-tree-value', row, 'height', { column })
   return refuseAll(check, missing.message)
 }
 
@@ -94,12 +112,14 @@ function neededCrownBase(check: TreeCheck, height: number): number | null {
     )
   }
   const known = limbs.flatMap((limb) => (limb.dead ? [] : (limb.lowestFoliage ?? limb.origin ?? [])))
+  const noColumn = check.noteColumn('crownBase', problem('no-crown-base-column', ''))
   if (known.length === 0) {
-    const missing = check.note('missing-tree-value', row, 'crownBase', { column: 'crown base height' })
+    const missing =
+      noColumn ?? check.note('missing-tree-value', row, 'crownBase', { column: 'crown base height' })
     return refuseAll(check, missing.message)
   }
   const lowest = Math.min(...known)
-  check.note('crown-base-assumed', row, 'crownBase', { value: check.show(lowest) })
+  if (noColumn === null) check.note('crown-base-assumed', row, 'crownBase', { value: check.show(lowest) })
   return lowest < height
     ? lowest
     : refuseAll(

@@ -40,9 +40,8 @@ export function basics(check: TreeCheck, rules: Rules): TreeBasics {
   const { tree } = check
   const stage = tree.stage ?? 'mature'
   const vigor = tree.vigor ?? 'fair'
-  if (tree.stage === null)
-    check.note('assumed-value', tree.row, 'stage', { column: 'life stage', value: stage })
-  if (tree.vigor === null) check.note('assumed-value', tree.row, 'vigor', { column: 'vigor', value: vigor })
+  if (tree.stage === null) check.assume('stage', stage)
+  if (tree.vigor === null) check.assume('vigor', vigor)
   if (vigor === 'poor') check.note('poor-vigor', tree.row, 'vigor')
   const { growth } = tree
   const stemGrowth =

@@ -31,6 +31,7 @@ export interface EstimateLine {
 export interface BrushOfLine {
   /** Whole units, as printed. */
   weight: number
+  /** To a hundredth, as printed, so that the lines add up to what stands below them. */
   looseVolume: number
   chipVolume: number
   /** The brush minutes follow from this weight; otherwise from the trunk. */

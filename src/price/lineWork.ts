@@ -1,4 +1,5 @@
 import { counted } from '../../shared/words/counts'
+import { rounded } from '../../shared/words/rounding'
 import { lengthBeyondCut } from '../formulas/cuts'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
@@ -94,7 +95,7 @@ function lineOf(
     accessFactor,
     crewHours: printedHours(hoursOnSite(setUp + cutting + brush, accessFactor)),
     brushKilograms: weight * kilogramsPer(rates),
-    brush: { weight, looseVolume: loose, chipVolume: chips, byWeight }
+    brush: { weight, looseVolume: rounded(loose, 2), chipVolume: rounded(chips, 2), byWeight }
   }
 }
 

@@ -55,7 +55,7 @@ export function readRate(
   const value = shownRate(name, start)
   if (isBlank(cell)) return problem('rate-missing', address, { name: entry.name, value })
   if (rateKinds[entry.kind].holds === 'word') return readWord(name, cell, address, start)
-  const digits = digitsIn(cell, style, { percent: true, money: true })
+  const digits = digitsIn(cell, style, { percent: entry.kind === 'share', money: entry.kind === 'money' })
   if (typeof digits !== 'string') {
     const facts = { name: entry.name, text: quoted(cell), value }
     return digits.why === 'two-ways'

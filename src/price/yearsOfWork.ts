@@ -15,7 +15,8 @@ export function wholeUp(value: number): number {
   return Math.ceil(Math.round(value * 1e6) / 1e6)
 }
 
-const hundredths = (hours: number): number => Math.round(hours * 100)
+/** Hours and volumes are printed to a hundredth, and added in whole ones. */
+const hundredths = (printed: number): number => Math.round(printed * 100)
 
 /** Mobilization, travel and loads of each year of work. */
 export function yearsOfWork(
@@ -38,7 +39,7 @@ export function yearsOfWork(
   return years.map((year) => {
     const own = lines.filter((line) => line.year === year)
     const crewHours = own.reduce((sum, line) => sum + hundredths(line.crewHours), 0) / 100
-    const chipVolume = own.reduce((sum, { brush }) => sum + brush.chipVolume, 0)
+    const chipVolume = own.reduce((sum, { brush }) => sum + hundredths(brush.chipVolume), 0) / 100
     const crewDays = wholeUp(crewHours / dayHours)
     const loads = wholeUp(chipVolume / loadVolume)
     const trip = rounded(new Money(mobilization))

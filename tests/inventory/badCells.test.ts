@@ -112,23 +112,27 @@ test.each([NaN, Infinity, -Infinity])(
   }
 )
 
-test('a value whose column is missing names the row and the header, and no cell of another column', () => {
+test('a column that is missing is reported once for all trees and limbs, and at no cell of another column', () => {
   const rows = [
     ['Tree', 'Height (m)', 'Limb', 'Limb dia (mm)', 'Origin (m)', 'Tip (m)'],
     ['T1', 10, 'A', 60, 3, 8],
-    ['T1', 10, 'B', 50, 4, 7]
+    ['T1', 10, 'B', 50, 4, 7],
+    ['T2', 12, 'A', 60, 3, 8]
   ]
   const { plan } = wholePath(rows)
   const needed = plan.problems.filter(({ code }) => code === 'needed-column')
   expect(needed.map(({ cell, message }) => [cell, message])).toEqual([
     ['', 'No column gives the stem diameter at the union, and limbs cannot be planned without it.']
   ])
-  expect(plan.unplanned.map(({ reason }) => reason)).toEqual([needed[0]!.message, needed[0]!.message])
-  const vigor = plan.problems.find(
-    ({ code, message }) => code === 'assumed-value' && message.includes('vigor')
-  )!
-  expect(vigor.message).toBe('Tree T1 has no vigor (row 2, no column “Vigor”); it was planned as fair.')
-  expect(vigor.remedy).toBe('Type it in row 2 of a new column headed “Vigor” if that is not right.')
+  expect(plan.unplanned.map(({ reason }) => reason)).toEqual(Array(3).fill(needed[0]!.message))
+  expect(plan.problems.filter(({ message }) => /crown base/.test(message))).toHaveLength(1)
+  const vigor = plan.problems.filter(({ message }) => message.includes('vigor'))
+  expect(vigor.map(({ code, cell, message }) => [code, cell, message])).toEqual([
+    ['assumed-column', '', 'No column gives the vigor; every tree was planned as fair.']
+  ])
+  expect(vigor[0]!.remedy).toBe(
+    'Add a column headed “Vigor” if that is not right, or choose the column that holds it.'
+  )
   for (const { remedy } of plan.problems) expect(remedy).not.toMatch(/in Survey!A\d/)
 })
 

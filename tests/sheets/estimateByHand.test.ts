@@ -30,13 +30,13 @@ test('hours and brush', () => {
     said('1.38 h')
   ])
   expect([a, b].map(({ brush }) => `${String(brush.weight)} lb`)).toEqual([said('216 lb'), said('144 lb')])
-  expect([a, b].map(({ brush }) => `${brush.looseVolume.toFixed(3)} yd³ loose`)).toEqual([
-    said('0.864 yd³ loose'),
-    said('0.576 yd³ loose')
+  expect([a, b].map(({ brush }) => `${brush.looseVolume.toFixed(2)} yd³ loose`)).toEqual([
+    said('0.86 yd³ loose'),
+    said('0.58 yd³ loose')
   ])
-  expect([a, b].map(({ brush }) => `${brush.chipVolume.toFixed(3)} yd³ of chips`)).toEqual([
-    said('0.457 yd³ of chips'),
-    said('0.304 yd³ of chips')
+  expect([a, b].map(({ brush }) => `${brush.chipVolume.toFixed(2)} yd³ of chips`)).toEqual([
+    said('0.46 yd³ of chips'),
+    said('0.30 yd³ of chips')
   ])
 })
 

@@ -100,7 +100,7 @@ describe('what may be ordered', () => {
     const { root } = await estimated()
     choose(root, 'Within a budget')
     expect(readable(root)).toContain('Type a budget to see which trees and visits fit it.')
-    type(root, '1 450')
+    type(root, '1,450')
     press(root, 'Show what fits')
     // 1,335.50 and 7 % are 1,428.99; with the third line it would be 1,760.95.
     expect(readable(root)).toContain('Within 1,450.00 XTS: 2 of 3 visits, to 2 of 2 trees.')
@@ -112,7 +112,6 @@ describe('what may be ordered', () => {
   test.each([
     ['', 'No budget is typed'],
     ['plenty', '“plenty” is not an amount'],
-    ['1,450', '“1,450” can be 1450 or 1.450: type 1450 without the comma'],
     ['-5', 'A budget is more than 0'],
     ['9e99', '“9e99” is not an amount'],
     ['9999999999999999', 'at most a million million']

@@ -28,6 +28,8 @@ interface Fixture {
   readonly wrong: string | null
   /** Further columns that a problem of the wrong tree may stand at. */
   readonly also?: string
+  /** The cell that keeps a row out of the plan, where it is another than the wrong one. */
+  readonly missing?: string
   /** Whether the rest of the wrong tree is planned: its limbs that are cut or judged all the same. */
   readonly rest: 'planned' | 'not planned'
 }
@@ -44,7 +46,8 @@ const fixtures: Record<string, Fixture> = {
   'crown-base-missing': planned('E5'),
   'crown-base-negative': planned('E5'),
   'crown-base-with-question-mark': planned('E5'),
-  'dead-leader-without-diameter': planned('P5', 'K'),
+  // Its death asks for another leader; what keeps its own row out of the plan is the diameter that no cut can do without.
+  'dead-leader-without-diameter': { ...planned('P5', 'K'), missing: 'K5' },
   'dead-wood-with-unreadable-stem': planned('L6'),
   'dead-wood-without-stem': planned(null),
   'height-a-date': notPlanned('D5'),
@@ -152,7 +155,7 @@ test('in all fixtures but that of a life stage no visit of a tree in order can b
     if (yearsMeet(made.printed, await at.printed(at.put(`${file}.csv`, csv(rows))), good)) moved.push(file)
   }
   expect(moved).toEqual([])
-})
+}, 120_000)
 
 test('each fixture has its expectation, and each expectation its fixture', () => {
   const files = readdirSync(folder).map((file) => basename(file, '.csv'))
@@ -160,7 +163,7 @@ test('each fixture has its expectation, and each expectation its fixture', () =>
   expect(files.length).toBeGreaterThan(25)
 })
 
-describe.each(Object.entries(fixtures))('%s', (file, { wrong, also = '', rest }) => {
+describe.each(Object.entries(fixtures))('%s', (file, { wrong, also = '', missing = wrong, rest }) => {
   const rows = rowsOf(file)
   const badRows = rows.flatMap((row, index) => (index > 0 && !isGood(row) ? [index + 1] : []))
   let made: Awaited<ReturnType<typeof whole>>
@@ -193,7 +196,7 @@ describe.each(Object.entries(fixtures))('%s', (file, { wrong, also = '', rest })
     expect(stray).toEqual([])
     expect(strayRemedies(problems)).toEqual([])
     for (const { reason } of unplanned)
-      expect([reason, namesCell(reason, `'${file}'!${wrong!}`)]).toEqual([reason, true])
+      expect([reason, namesCell(reason, `'${file}'!${missing!}`)]).toEqual([reason, true])
   })
 
   test('the trees in order are planned as without it, and nothing is reported about them', () => {
@@ -292,7 +295,9 @@ test('the reason of an unplanned limb is that of its own value, not of the last 
   const { printed } = await whole('stem-in-words-and-measured-sideways')
   const [unplanned] = printed.unplanned
   expect(unplanned!.reason).toContain('“thick”')
-  expect(unplanned!.reason).not.toContain('sideways')
+  // The file's own name stands in every address; what its other cell reads stands in quotation marks.
+  expect(unplanned!.reason).not.toContain('“sideways”')
+  expect(unplanned!.reason.replaceAll("'stem-in-words-and-measured-sideways'!", '')).not.toContain('sideways')
   expect(problemsAt(printed.problems, "'stem-in-words-and-measured-sideways'!R6").length).toBeGreaterThan(0)
 })
 

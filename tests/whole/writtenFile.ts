@@ -3,7 +3,7 @@
  * person who opens the file would see. The places in the file are those of ECMA-376 part 1 (SpreadsheetML).
  */
 import JSZip from 'jszip'
-import { JSDOM } from 'jsdom'
+import type * as jsdom from 'jsdom'
 
 /** One cell that holds something. */
 export interface WrittenCell {
@@ -37,16 +37,31 @@ export interface WrittenFile {
   readonly faults: readonly string[]
 }
 
-const parser = new new JSDOM('').window.DOMParser()
+let known: DOMParser | null = null
+
+/** The parser, loaded when the first file is read: it takes a second, and not every test opens a file. */
+function parser(): DOMParser {
+  if (known !== null) return known
+  const { JSDOM } = jest.requireActual<typeof jsdom>('jsdom')
+  return (known = new new JSDOM('').window.DOMParser())
+}
 
 function parse(part: string, xml: string): Document {
-  const document = parser.parseFromString(xml, 'application/xml')
+  const document = parser().parseFromString(xml, 'application/xml')
   const fault = document.getElementsByTagName('parsererror')[0]
   if (fault !== undefined) throw new Error(`${part} is not well-formed XML: ${String(fault.textContent)}`)
   return document
 }
 
-const all = (from: Document | Element, name: string): Element[] => [...from.getElementsByTagName(name)]
+/** Every element of a name below another, in the order of the document. */
+function all(from: Document | Element, name: string): Element[] {
+  const found: Element[] = []
+  for (let each = from.firstElementChild; each !== null; each = each.nextElementSibling) {
+    if (each.localName === name) found.push(each)
+    found.push(...all(each, name))
+  }
+  return found
+}
 const children = (from: Element, name: string): Element[] =>
   [...from.children].filter(({ localName }) => localName === name)
 
@@ -133,7 +148,12 @@ function faultyCells(name: string, xml: string): string[] {
   })
 }
 
-function readCells(part: string, xml: string, strings: string[], formats: string[]): WrittenCell[] {
+function readCells(
+  part: string,
+  xml: string,
+  strings: readonly string[],
+  formats: readonly string[]
+): WrittenCell[] {
   return all(parse(part, xml), 'c').flatMap((cell): WrittenCell[] => {
     const address = cell.getAttribute('r') ?? ''
     const kind = cell.getAttribute('t')
@@ -161,7 +181,8 @@ export async function readWritten(bytes: Uint8Array): Promise<WrittenFile> {
   const strings = parts.has('xl/sharedStrings.xml')
     ? all(read('xl/sharedStrings.xml'), 'si').map((each) => each.textContent ?? '')
     : []
-  const formats = formatsOf(read('xl/styles.xml'))
+  let styles: readonly string[] | null = null
+  const formats = () => (styles ??= formatsOf(read('xl/styles.xml')))
   const targets = new Map(
     all(read('xl/_rels/workbook.xml.rels'), 'Relationship').map((each) => [
       each.getAttribute('Id'),
@@ -177,7 +198,7 @@ export async function readWritten(bytes: Uint8Array): Promise<WrittenFile> {
     faults.push(...faultyCells(name, xml))
     let known: WrittenCell[] | null = null
     let byAddress: Map<string, WrittenCell> | null = null
-    const cells = () => (known ??= readCells(part, xml, strings, formats))
+    const cells = () => (known ??= readCells(part, xml, strings, formats()))
     const relations = parts.get(part.replace('worksheets/', 'worksheets/_rels/') + '.rels') ?? ''
     const drawing = /drawings\/drawing\d+\.xml/.exec(relations)?.[0]
     const xmlDrawing = drawing === undefined ? '' : (parts.get(`xl/${drawing}`) ?? '')

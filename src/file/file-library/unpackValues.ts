@@ -2,6 +2,7 @@
 import { dateToSerial, HucreError, type CellValue, type NamedRange } from 'hucre'
 import { readXlsx } from 'hucre/xlsx'
 import type { Cell } from '../../../shared/cells'
+import { showDate } from '../../../shared/words/dates'
 import type { FileName } from './fileBook'
 import { isReservedName } from './printNames'
 
@@ -27,6 +28,13 @@ export function serialOf(value: CellValue): Cell {
   return value instanceof Date ? dateToSerial(value) : value
 }
 
+/** A date is handed on as a text, "2026-03-01": as a number it would be read as an amount or a length. */
+function cellOf(value: CellValue): Cell {
+  if (value === '') return null
+  const isDay = value instanceof Date && !Number.isNaN(value.getTime())
+  return isDay ? showDate(value) : serialOf(value)
+}
+
 /** Names of the workbook as its author gave them; those of the file format are left out. */
 export function namesIn(ranges: readonly NamedRange[] = []): FileName[] {
   return ranges
@@ -41,7 +49,7 @@ export async function unpackValues(bytes: Uint8Array): Promise<BookValues | Unre
       sheets: sheets.map(({ name, hidden, veryHidden, rows }) => ({
         name,
         hidden: hidden === true || veryHidden === true,
-        rows: rows.map((row) => row.map((value) => (value === '' ? null : serialOf(value))))
+        rows: rows.map((row) => row.map(cellOf))
       })),
       names: namesIn(namedRanges)
     }

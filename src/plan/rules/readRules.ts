@@ -1,20 +1,10 @@
 import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../../shared/cells'
-import { problem, type Problem, type ProblemCode } from '../../../shared/problems'
-import {
-  ruleBook,
-  ruleEntry,
-  ruleNames,
-  rulesWith,
-  type Rule,
-  type RuleName,
-  type Rules
-} from '../../../shared/rules'
-import { readLength } from '../../../shared/lengths'
-import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../../shared/numbers'
-import { millimetersPer } from '../../../shared/units'
+import { problem, type Problem } from '../../../shared/problems'
+import { ruleBook, ruleEntry, ruleNames, rulesWith, type RuleName, type Rules } from '../../../shared/rules'
+import { styleOf, type NumberStyle } from '../../../shared/numbers'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
+import { readRule } from './readRule'
 import { showRule, type RuleReasons } from './ruleChanges'
-import { isCounted, isLength, ruleFacts } from './ruleRange'
 import { checkTogether, type PlacedRules } from './rulesTogether'
 import type { TimingAnswers } from '../../season/timing'
 
@@ -140,8 +130,12 @@ class RulesReading {
       return
     }
     this.seen.set(rule, cell)
-    const value = this.valueOf(entry, row, cell)
+    const value = readRule(entry, this.at(row, this.columns.value), cell, this.style)
     if (value === null) return
+    if (typeof value !== 'number') {
+      this.problems.push(value)
+      return
+    }
     const reason = this.columns.reason < 0 ? '' : textOf(this.at(row, this.columns.reason))
     if (isAllowance(rule) && value > entry.value && reason === '') {
       const other =
@@ -156,31 +150,6 @@ class RulesReading {
     if (reason !== '') this.reasons[rule] = reason
   }
 
-  /** The number in the row's value cell, in the rule's unit; null where it is blank or cannot be used. */
-  private valueOf(entry: Rule, row: number, cell: string): number | null {
-    const typed = this.at(row, this.columns.value)
-    if (isBlank(typed)) return null
-    const value = numberOf(typed ?? null, isLength(entry), this.style)
-    if (typeof value !== 'number') {
-      const facts = ruleFacts(entry, typed)
-      this.problems.push(
-        value.why === 'two-ways'
-          ? problem('rule-two-ways', cell, { ...facts, ...value })
-          : problem(faultCodes[value.why], cell, facts)
-      )
-      return null
-    }
-    const code =
-      value < entry.low - 1e-12 || value > entry.high + 1e-12
-        ? 'rule-range'
-        : isCounted(entry) && !Number.isInteger(value)
-          ? 'rule-not-whole'
-          : null
-    if (code === null) return value
-    this.problems.push(problem(code, cell, ruleFacts(entry, typed)))
-    return null
-  }
-
   private readQuestion(key: QuestionKey, row: number): void {
     const typed = this.at(row, this.columns.value)
     if (isBlank(typed)) return
@@ -193,19 +162,4 @@ class RulesReading {
 
 function textOf(cell: Cell | undefined): string {
   return cell === null || cell === undefined ? '' : String(cell).trim()
-}
-
-const faultCodes = {
-  'not-finite': 'rule-not-finite',
-  date: 'rule-date',
-  'no-number': 'rule-value'
-} as const satisfies Record<Exclude<NumberFault['why'], 'two-ways'>, ProblemCode>
-
-/** A number, a percentage, or for lengths a number with its unit, such as "2 in"; or why there is none. */
-function numberOf(cell: Cell, ofLength: boolean, style: NumberStyle): number | NumberFault {
-  const length = ofLength && typeof cell === 'string' ? readLength(cell, style) : null
-  if (length !== null && 'unit' in length && length.unit !== null)
-    return length.value * millimetersPer[length.unit]
-  if (length !== null && 'why' in length) return length
-  return numberIn(cell, style, { percent: !ofLength })
 }

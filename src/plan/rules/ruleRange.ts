@@ -13,6 +13,11 @@ export function isLength({ unit }: Rule): boolean {
   return ruleUnits[unit] === 'length'
 }
 
+/** A part of a whole, which may be typed in percent, such as "25 %". */
+export function isProportion({ unit }: Rule): boolean {
+  return ruleUnits[unit] === 'proportion'
+}
+
 /** What a sentence about a value of this rule says. */
 export function ruleFacts(
   { name, value, low, high, unit }: Rule,

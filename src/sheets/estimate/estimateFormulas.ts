@@ -37,8 +37,8 @@ function rowFormulas() {
   return {
     brush: onRow(`${of('weight')}/Brush_a_minute`),
     hours: onRow(`ROUND((${beforeFactor})*${of('factor')}/60,2)`),
-    loose: onRow(`${of('weight')}/Loose_density`),
-    chips: onRow(`${of('weight')}/Chip_density`),
+    loose: onRow(`ROUND(${of('weight')}/Loose_density,2)`),
+    chips: onRow(`ROUND(${of('weight')}/Chip_density,2)`),
     crew: onRow(`ROUND(${of('hours')}*Crew_hour,Money_digits)`),
     disposal: onRow(`ROUND(${of('weight')}*Disposal_rate,Money_digits)`),
     shared: onRow(`(${of('units')}+IF(${of('order')}>=${ofYear('Year_order')},1,0))/10^Money_digits`),

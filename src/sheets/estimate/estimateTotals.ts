@@ -41,6 +41,7 @@ function printedSum(
   return units / unit
 }
 
+/** A quantity of a line as it is printed, to a hundredth at most. */
 type Amount = (line: EstimateLine) => number
 
 const summed: [EstimateColumn, Amount, Format][] = [
@@ -71,7 +72,7 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, 
     allOffered ? 'Subtotal' : 'Subtotal of all visits',
     [
       ...summed.map(([column, amount]): Entry => {
-        const value = lines.reduce((sum, line) => sum + amount(line), 0)
+        const value = lines.reduce((sum, line) => sum + Math.round(amount(line) * 100), 0) / 100
         return [column, `SUM(${range(column)})`, value]
       }),
       ...moneys.map((column): Entry => [

@@ -1,5 +1,5 @@
 import { allowedRange } from '../../price/readRate'
-import { rateHeaders } from '../../price/readRates'
+import { rateHeaders } from '../../price/ratesTable'
 import { rateEntry, rateNames, startValues, type RateName } from '../../price/rateBook'
 import type { RateEntry } from '../../price/rateEntry'
 import { inventedRatesIn, rateValues, type Rates } from '../../price/rates'
