@@ -115,7 +115,8 @@ const written: Record<Field, readonly string[]> = {
     '.62 parent diameter|girth',
     '.88 trunk diameter limb at|origin|above +union',
     '.85 stem diameter limb at|origin|above +union',
-    '.7 diameter union +at'
+    '.7 diameter union +at',
+    '.75 limb stem +origin'
   ],
   stemBelow: [
     '1 stem diameter below +union parent at measured trunk limb origin',
