@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { readChoice, type ChoiceName } from '../../../shared/choices'
-import { columnOf, type Field, type Measure } from '../../../shared/columns'
+import type { Reads } from '../../../shared/columnKinds'
+import { columnOf, type Field } from '../../../shared/columns'
 import { millimetresPer, type LengthUnit } from '../../../shared/units'
 import { fold } from './headerText'
 
@@ -99,31 +100,43 @@ function fitsChoice(values: ColumnValues, choice: ChoiceName): number {
   return values.wordy > 0.5 || read > 0 ? 0.7 : 0.45
 }
 
-function fits(values: ColumnValues, field: Field, measure: Measure, unit: LengthUnit | null): number {
-  switch (measure.kind) {
+function fits(values: ColumnValues, field: Field, reads: Reads<unknown>, unit: LengthUnit | null): number {
+  switch (reads.kind) {
     case 'diameter':
+    case 'stems':
     case 'height':
+    case 'positive height':
       return fitsLength(values, field, unit)
     case 'growth':
       return Math.max(fitsChoice(values, 'growth'), values.numeric > 0.6 ? 0.95 : 0)
     case 'share':
       return values.numeric < 0.4 || (values.high ?? 0) > 100 ? 0.3 : 1
     case 'degrees':
-      if (values.texts.every((text) => /^[nesw]{1,3}$|^(north|south|east|west)/.test(text))) return measure.limit === 360 ? 1.2 : 0.2
-      return values.numeric > 0.6 && (values.high ?? 0) <= measure.limit ? 1 : 0.4
-    case 'date':
+      return fitsDegrees(values, reads.limit ?? 360)
+    case 'bearing':
+      return values.texts.every((text) => compassPoint.test(text)) ? 1.2 : fitsDegrees(values, 360)
+    case 'side':
+      return values.numeric > 0.8 && (values.high ?? 0) <= 45 ? 0.5 : 1
+    case 'year':
       return values.texts.filter((text) => /\d{4}|\d[./-]\d/.test(text)).length >= values.filled * 0.6 ? 1.05 : 0.35
     case 'choice':
-      return fitsChoice(values, measure.choice)
+    case 'flag':
+    case 'dead':
+      return fitsChoice(values, reads.choice ?? 'flag')
     case 'text':
       return fitsText(values, field)
   }
 }
 
+const compassPoint = /^[neswo]{1,3}$|^(?:north|south|east|west)/
+
+function fitsDegrees(values: ColumnValues, limit: number): number {
+  return values.numeric > 0.6 && (values.high ?? 0) <= limit ? 1 : 0.4
+}
+
 function fitsText(values: ColumnValues, field: Field): number {
   if (field === 'species') return values.wordy > 0.6 ? 1.05 : 0.3
   if (field === 'site' || field === 'notes' || field === 'treeNotes') return values.numeric > 0.95 && field !== 'site' ? 0.6 : 1
-  if (field === 'clearanceSide') return values.numeric > 0.8 && (values.high ?? 0) <= 45 ? 0.5 : 1
   if (field === 'tree' || field === 'limb') {
     if (values.longest > 40) return 0.5
     const decimals = values.numeric > 0.6 && values.integers < 0.7
@@ -135,5 +148,5 @@ function fitsText(values: ColumnValues, field: Field): number {
 /** How well what stands below a header fits a field: above 1 where it speaks for it, below 1 where against. */
 export function fitOf(values: ColumnValues, field: Field, unit: LengthUnit | null): number {
   if (values.filled === 0) return 0.9
-  return fits(values, field, columnOf(field).measure, unit)
+  return fits(values, field, columnOf(field).reads, unit)
 }
