@@ -33,7 +33,6 @@ T2,31,20,5,young,good,B,3.1,6,7.5,16`),
         limb('B', 3.1, 6, 7.5, 16)
       )
     ],
-    ratios: 0,
     told: [
       ['D2', 'crown base above origin'],
       ['C4', 'height for trunk']

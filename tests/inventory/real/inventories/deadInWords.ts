@@ -2,7 +2,7 @@ import { csv } from '../csvFile'
 import { limb, tree, type RealInventory } from '../expected'
 
 export const deadInWords: RealInventory = {
-  shape: 'live and dead in words under “Status”, dead wood with nothing but its diameter',
+  shape: 'live and dead in words under “Limb status”, dead wood with nothing but its diameter',
   file: csv(`
 Tree,Height (ft),Crown base (ft),Life stage,Vigor,Limb,Limb status,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft)
 T1,30,6,young,good,A,alive,4.1,5,7,28

@@ -161,7 +161,7 @@ import { wideExport } from './wideExport'
  * 67. wideExport: sixty columns of an asset register, twelve of which are the inventory, scattered among them
  * 68. thousandLimbsOneQuestion: 1,000 limbs whose stem column, if it is one, has a name that says nothing
  * 69. thousandLimbsSeveralFaults: 1,000 limbs with four faults, each of them in hundreds of rows
- * 70. deadInWords: live and dead in words under “Status”, dead wood with nothing but its diameter
+ * 70. deadInWords: live and dead in words under “Limb status”, dead wood with nothing but its diameter
  * 71. missingCodes: codes for what was not measured: n/a, -, NM, -9999
  * 72. streetDecoys: a street survey full of what is near the trees: kerb, sign, wires, pavement, distances
  * 73. legendBeside: a legend in the columns to the right, with words that look like headers

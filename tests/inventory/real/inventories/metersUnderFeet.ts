@@ -35,7 +35,6 @@ T3,8.5,10.2,2.2,young,good,A,4.6,5.8,2.6,9.4`),
       ),
       tree('T3', 10.2, 2.2, { stage: 'young', vigor: 'good', trunk: 8.5 }, limb('A', 4.6, 5.8, 2.6, 9.4))
     ],
-    ratios: 0,
     asked: ['C1|C2'],
     mayAsk: ['D1', 'J1', 'K1'],
     told: [['', 'unit']]

@@ -33,7 +33,6 @@ plot,treatment,tree_no,h_tot_m,h_crown_base_m,dbh_mm,branch_no,d_branch_mm,d_ste
         limb('2', 7.7, 13.8, 2.2, 8.4, 'none')
       )
     ],
-    ratios: 0,
     mayAsk: ['L1'],
     told: [['', 'assumed']]
   }

@@ -32,7 +32,6 @@ T2,33,7,young,good,B,3.1,6,7.5,26`),
         limb('B', 6, 3.1, 7.5, 26)
       )
     ],
-    ratios: 0,
     asked: ['G1|H1|G2|H2'],
     told: [['', 'thicker']]
   }

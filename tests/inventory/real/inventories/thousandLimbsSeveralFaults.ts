@@ -20,7 +20,6 @@ export const thousandLimbsSeveralFaults: RealInventory = {
         limb('B', 2.7, 5.4, 6.5, 24)
       )
     ),
-    ratios: 0,
     told: [
       ['G4', 'missing'],
       ['D2', 'choice'],
