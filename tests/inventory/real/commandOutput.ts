@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { commandRun } from '../../file/commandRun'
 import { csvBytes, type CsvFile } from './csvFile'
-import { workbookBytes, type Workbook } from './workbookFile'
+import { workbookBytes } from './workbookBytes'
+import type { Workbook } from './workbookFile'
 
 /** The parts of design section 5 that the checks of the reader look at. */
 export interface Printed {

@@ -1,4 +1,8 @@
+// Pending: a measure for the reader that is to come. Run by `npx jest --testMatch '**/*.pending.ts'`; it becomes inventories.test.ts
+// when it passes.
 import { canonicalFile } from './canonicalFile'
+import { checkColumns } from './checkColumns'
+import { checkRatios, checkTree, mostRatios, sameId } from './checkPlan'
 import {
   askedAt,
   planFile,
@@ -6,109 +10,12 @@ import {
   removeFolder,
   splitAddress,
   unquoted,
-  type Printed,
-  type PrintedTree
+  type Printed
 } from './commandOutput'
-import type { Expected, ExpectedTree } from './expected'
 import { inventories } from './inventories'
 import { isLeftOutAloud, isTold, strayRemedies } from './spokenOf'
 
 afterAll(removeFolder)
-
-/** Ids compare as people read them: `Limb 1|1` allows both, `*` any. */
-const sameId = (wanted: string, got: string) =>
-  wanted === '*' || wanted.split('|').some((each) => each.trim().toLowerCase() === got.trim().toLowerCase())
-
-interface Wanted {
-  column: string
-  fields: string[]
-  unit: string | null
-  girth: boolean
-}
-
-/** `C trunk cm girth` taken apart; a last part `...` allows columns that are not named. */
-function wantedColumns(list: string): { wanted: Wanted[]; others: boolean } {
-  const parts = list.split(';').map((part) => part.trim())
-  const wanted = parts
-    .filter((part) => part !== '...' && part !== '')
-    .map((part) => {
-      const [column = '', fields = '', ...rest] = part.split(' ')
-      const girth = rest.includes('girth')
-      return { column, fields: fields.split('|'), unit: rest.find((word) => word !== 'girth') ?? null, girth }
-    })
-  return { wanted, others: parts.includes('...') }
-}
-
-function checkColumns({ columns }: Printed, sheet: string, list: string): void {
-  const { wanted, others } = wantedColumns(list)
-  const printed = (columns ?? []).filter((each) => sheet === '' || each.sheet === sheet)
-  const meant = printed.map((each) => {
-    const girth = /^(trunk|limb|stem)Girth$/.exec(each.field ?? '')?.[1]
-    const field = girth === undefined ? (each.field ?? '-') : girth === 'limb' ? 'diameter' : girth
-    return { ...each, field, girth: girth !== undefined || each.measure === 'girth' }
-  })
-  for (const { column, fields, unit, girth } of wanted) {
-    const here = meant.filter((each) => each.column === column)
-    const found = here.find(({ field }) => fields.includes(field))
-    if (found === undefined && fields.includes('-') && here.every(({ field }) => field === '-')) continue
-    expect({ column, fields: here.map(({ field }) => field) }).toEqual({
-      column,
-      fields: expect.arrayContaining([
-        expect.stringMatching(new RegExp(`^(${fields.join('|')})$`))
-      ]) as unknown
-    })
-    expect({ column, girth: found?.girth }).toEqual({ column, girth })
-    if (unit !== null) expect({ column, unit: found?.unit }).toEqual({ column, unit })
-  }
-  const allowed = (column: string, field: string) =>
-    field === '-' || wanted.some((each) => each.column === column && each.fields.includes(field))
-  const strangers = others ? [] : meant.filter(({ column, field }) => !allowed(column, field))
-  expect(strangers.map(({ column, header, field }) => ({ column, header, field }))).toEqual([])
-}
-
-function expectClose(got: unknown, wanted: unknown): void {
-  if (typeof wanted === 'number' && typeof got === 'number')
-    expect(Math.abs(got - wanted)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(wanted)))
-  else expect(got).toEqual(wanted)
-}
-
-/** The plan of one tree is the one that its canonical row gives. */
-function checkTree(got: PrintedTree, wanted: PrintedTree, meant: ExpectedTree): void {
-  expectClose(got.liveCrownRatio, wanted.liveCrownRatio)
-  expectClose(got.allowedRemoval, wanted.allowedRemoval)
-  expect(got.visits.map(({ cuts }) => cuts.length)).toEqual(wanted.visits.map(({ cuts }) => cuts.length))
-  got.visits.forEach(({ cuts }, visit) => {
-    cuts.forEach((cut, at) => {
-      const other = wanted.visits[visit]!.cuts[at]!
-      const limb = meant.limbs.find(({ id }) => (id.split('|')[0] ?? '') === other.limb)
-      expect(sameId(limb?.id ?? other.limb, cut.limb) || other.limb.startsWith('any ')).toBe(true)
-      expect(cut.kind).toBe(other.kind)
-      for (const key of ['share', 'cutDiameterMm', 'aspectRatio', 'priority'] as const)
-        expectClose(cut[key], other[key])
-    })
-  })
-}
-
-/** The ratios that the first visit's cuts show, by the plain division of what was measured; how many there were. */
-function checkRatios(plan: Printed, trees: readonly ExpectedTree[]): number {
-  let seen = 0
-  plan.trees.forEach(({ visits }, at) => {
-    for (const cut of visits.find(({ visit }) => visit === 1)?.cuts ?? []) {
-      const limb = trees[at]?.limbs.find(({ id }) => sameId(id, cut.limb))
-      if (limb === undefined || limb.diameter === null || limb.stem === null) continue
-      expectClose(cut.aspectRatio, limb.diameter / limb.stem)
-      seen++
-    }
-  })
-  return seen
-}
-
-function mostRatios({ trees, ratios }: Expected): number {
-  const full = trees.flatMap(({ limbs }) =>
-    limbs.filter(({ diameter, stem }) => diameter !== null && stem !== null)
-  )
-  return ratios ?? Math.min(2, full.length)
-}
 
 const named = inventories.map((each, at) => [`${String(at + 1)}: ${each.shape}`, each] as const)
 

@@ -22,9 +22,11 @@ export const kinds = {
   thicker: /thicker|larger|wider|swapped|exceeds/i,
   'tip above tree': /above the tree|higher than|taller|swapped|above its height/i,
   'origin above tip': /below its origin|above its tip|swapped|above the tip|under its origin/i,
-  'crown base above origin': /crown base/i,
-  'height for trunk': /height|trunk/i,
+  'crown base above origin':
+    /crown base[^]*(union|origin|starts|limb)|(union|origin|starts|limb)[^]*crown base/i,
+  'height for trunk': /trunk|diameter/i,
   duplicate: /twice|already|duplicate|same|again/i,
+  'two values': /two values|several values|differ|contradict|more than one/i,
   'several trees': /several trees|two trees|separate trees|different trees|kept apart/i,
   'same id': /same|case|space|invisible|zero|compared|written/i,
   'no limbs': /no limbs|without limbs/i,

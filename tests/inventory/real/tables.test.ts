@@ -8,7 +8,8 @@ import { decoys } from './decoys'
 import { headers } from './headers'
 import { inventories } from './inventories'
 import { areas, isLeftOutAloud, isTold, strayRemedies } from './spokenOf'
-import { sheetSources, workbookBytes } from './workbookFile'
+import { workbookBytes } from './workbookBytes'
+import { sheetSources } from './workbookFile'
 
 const fields = new Set<string>(columns.map(({ field }) => field))
 const folded = (header: string) => header.toLowerCase().replace(/\s+/g, ' ').trim()

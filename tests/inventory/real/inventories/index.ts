@@ -4,12 +4,15 @@ import { brokenHeaderLines } from './brokenHeaderLines'
 import { cachedFormulas } from './cachedFormulas'
 import { camelCaseMetric } from './camelCaseMetric'
 import { carriageReturns } from './carriageReturns'
+import { centimetersInCells } from './centimetersInCells'
 import { chosenSheet } from './chosenSheet'
 import { consultantAppendix } from './consultantAppendix'
 import { coverAndLookups } from './coverAndLookups'
 import { crownBaseAboveLimbs } from './crownBaseAboveLimbs'
 import { dateInDiameter } from './dateInDiameter'
+import { datesInManyWritings } from './datesInManyWritings'
 import { deadInWords } from './deadInWords'
+import { diametersWithoutUnit } from './diametersWithoutUnit'
 import { dittoMarks } from './dittoMarks'
 import { duplicateRows } from './duplicateRows'
 import { estimatesAndRanges } from './estimatesAndRanges'
@@ -18,11 +21,13 @@ import { formAboveTable } from './formAboveTable'
 import { formsStacked } from './formsStacked'
 import { fractions } from './fractions'
 import { frenchGirths } from './frenchGirths'
+import { frenchLetters } from './frenchLetters'
 import { frenchTabsUtf16 } from './frenchTabsUtf16'
 import { frenchTwoSheets } from './frenchTwoSheets'
 import { germanStreetTrees } from './germanStreetTrees'
 import { germanTitledSemicolons } from './germanTitledSemicolons'
 import { germanWithUmlautsSpelledOut } from './germanWithUmlautsSpelledOut'
+import { headerAcrossTwoColumns } from './headerAcrossTwoColumns'
 import { headerFarBelow } from './headerFarBelow'
 import { headersOnEveryPage } from './headersOnEveryPage'
 import { hiddenRows } from './hiddenRows'
@@ -33,6 +38,7 @@ import { legendBeside } from './legendBeside'
 import { lettersForClasses } from './lettersForClasses'
 import { limbGirthStemDiameter } from './limbGirthStemDiameter'
 import { limbRowsAboveUnion } from './limbRowsAboveUnion'
+import { limbsWithoutIds } from './limbsWithoutIds'
 import { metersUnderFeet } from './metersUnderFeet'
 import { missingCodes } from './missingCodes'
 import { mixedMetricUnits } from './mixedMetricUnits'
@@ -44,6 +50,7 @@ import { numberedChoices } from './numberedChoices'
 import { numberedGroups } from './numberedGroups'
 import { numbersByStreet } from './numbersByStreet'
 import { nurseryStock } from './nurseryStock'
+import { oneHeightMistyped } from './oneHeightMistyped'
 import { paddedIds } from './paddedIds'
 import { parentTrunk } from './parentTrunk'
 import { percentFormats } from './percentFormats'
@@ -54,6 +61,7 @@ import { severalStems } from './severalStems'
 import { sheetATree } from './sheetATree'
 import { sheetAZone } from './sheetAZone'
 import { smallPercents } from './smallPercents'
+import { sortedByDiameter } from './sortedByDiameter'
 import { spanishBars } from './spanishBars'
 import { spanishNurserySample } from './spanishNurserySample'
 import { spanishZonesSameNumbers } from './spanishZonesSameNumbers'
@@ -74,10 +82,12 @@ import { thousandLimbsOneQuestion } from './thousandLimbsOneQuestion'
 import { thousandLimbsSeveralFaults } from './thousandLimbsSeveralFaults'
 import { thousandsInMillimeters } from './thousandsInMillimeters'
 import { threeHeaderRows } from './threeHeaderRows'
+import { threeHundredColumns } from './threeHundredColumns'
 import { ticksForBark } from './ticksForBark'
 import { tipAboveTree } from './tipAboveTree'
 import { titledGroups } from './titledGroups'
 import { totalsAndAverages } from './totalsAndAverages'
+import { totalWithoutWord } from './totalWithoutWord'
 import { treesOnlyOneMissing } from './treesOnlyOneMissing'
 import { treesWithHiddenColumns } from './treesWithHiddenColumns'
 import { twoReadings } from './twoReadings'
@@ -180,6 +190,16 @@ import { wideExport } from './wideExport'
  * 86. germanWithUmlautsSpelledOut: German headers in ASCII with underscores, ja and nein, semicolons with decimal points
  * 87. treesOnlyOneMissing: a list of trees with limbs for some only, one row a tree where there are none
  * 88. nothingToRead: a price list and nothing else: no inventory at all
+ * 89. totalWithoutWord: sums in a row without a word for it: a blank id, no limb, numbers that add up
+ * 90. oneHeightMistyped: one tree whose height differs in one of its rows: still one tree, and said
+ * 91. sortedByDiameter: rows sorted by limb diameter, so that the rows of one tree lie apart
+ * 92. limbsWithoutIds: limbs as rows without any name or number of their own
+ * 93. centimetersInCells: a column of inches in which half the cells say “cm” themselves
+ * 94. frenchLetters: French letters for yes and no, O and N, and for living or dead wood V and M
+ * 95. threeHundredColumns: three hundred columns, most of them numbered readings of an instrument
+ * 96. datesInManyWritings: the last pruning as a day, a year, a month in words; planting and inspection dates beside it
+ * 97. headerAcrossTwoColumns: a header merged over two columns for two readings, others merged down over the row of sub-headers
+ * 98. diametersWithoutUnit: diameters without a unit beside heights in feet: taken as inches, and said
  */
 export const inventories: readonly RealInventory[] = [
   limbRowsAboveUnion,
@@ -269,5 +289,15 @@ export const inventories: readonly RealInventory[] = [
   readsAcross,
   germanWithUmlautsSpelledOut,
   treesOnlyOneMissing,
-  nothingToRead
+  nothingToRead,
+  totalWithoutWord,
+  oneHeightMistyped,
+  sortedByDiameter,
+  limbsWithoutIds,
+  centimetersInCells,
+  frenchLetters,
+  threeHundredColumns,
+  datesInManyWritings,
+  headerAcrossTwoColumns,
+  diametersWithoutUnit
 ]

@@ -99,3 +99,12 @@ export const thousandFaultsText = [
     `${id},30,6,zz,qq,B,2.7,5.4,6.5,24,ww`
   ])
 ].join('\n')
+
+/** The sixty columns and two hundred and forty numbered readings. */
+const readings = (of: (reading: number) => string) =>
+  Array.from({ length: 240 }, (_none, at) => of(at + 1)).join(',')
+
+export const threeHundredText = [
+  `${scattered(ours, 0)},${readings((reading) => `Reading ${String(reading)}`)}`,
+  ...four.map((row) => `${scattered(row, 1)},${readings((reading) => String((reading * 37) % 100))}`)
+].join('\n')
