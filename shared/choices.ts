@@ -1,64 +1,600 @@
 /** The words a cell may hold for each choice, with the spellings the trade uses. The first word of a list is ours. */
 const lifeStage = {
-  planting: ['planting', 'newly planted', 'new', 'at planting', 'sapling', 'whip'],
-  young: ['young', 'juvenile', 'establishing', 'training'],
-  medium: ['medium', 'medium-aged', 'middle-aged', 'semi-mature', 'semimature', 'maturing'],
-  mature: ['mature', 'adult'],
-  old: ['old', 'overmature', 'over-mature', 'veteran', 'ancient', 'senescent']
+  planting: [
+    ...['planting', 'newly planted', 'new', 'new planting', 'at planting', 'sapling', 'whip'],
+    ...[
+      'neupflanzung',
+      'gepflanzt',
+      'jungpflanze',
+      'nouvelle plantation',
+      'jeune plant',
+      'plantation',
+      'recién plantado',
+      'plantón'
+    ]
+  ],
+  young: [
+    ...['young', 'juvenile', 'establishing', 'training', 'y', 'yg', 'young tree', 'immature'],
+    ...[
+      'jung',
+      'jungbaum',
+      'jugendphase',
+      'jugend',
+      'jeune',
+      'jeune arbre',
+      'juvénile',
+      'joven',
+      'juvenil',
+      'árbol joven'
+    ]
+  ],
+  medium: [
+    ...[
+      'medium',
+      'medium-aged',
+      'middle-aged',
+      'middle aged',
+      'mid-aged',
+      'semi-mature',
+      'semi mature',
+      'semimature',
+      'sm'
+    ],
+    ...[
+      'maturing',
+      'mittel',
+      'mittelalt',
+      'reifend',
+      'reifephase',
+      'heranwachsend',
+      'semi-adulte',
+      'jeune adulte',
+      'intermédiaire'
+    ],
+    ...['semi-mûr', 'semimaduro', 'semi-maduro', 'adulto joven', 'mediano', 'intermedio']
+  ],
+  mature: [
+    ...[
+      'mature',
+      'adult',
+      'm',
+      'fully mature',
+      'reif',
+      'ausgewachsen',
+      'adulte',
+      'mûr',
+      'mûre',
+      'adulto',
+      'adulta',
+      'maduro',
+      'madura'
+    ]
+  ],
+  old: [
+    ...[
+      'old',
+      'overmature',
+      'over-mature',
+      'over mature',
+      'om',
+      'veteran',
+      'v',
+      'ancient',
+      'senescent',
+      'late mature'
+    ],
+    ...[
+      'alt',
+      'altbaum',
+      'überreif',
+      'ueberreif',
+      'seneszent',
+      'alterungsphase',
+      'vieux',
+      'vieille',
+      'âgé',
+      'sénescent',
+      'vétéran'
+    ],
+    ...['viejo', 'vieja', 'senescente', 'sobremaduro', 'veterano', 'anciano']
+  ]
 } as const
 
 const vigor = {
-  good: ['good', 'high', 'normal', 'vigorous', 'healthy', 'excellent'],
-  fair: ['fair', 'moderate', 'average', 'medium', 'reduced'],
-  poor: ['poor', 'low', 'declining', 'stressed', 'very poor', 'drought']
+  good: [
+    ...[
+      'good',
+      'high',
+      'normal',
+      'vigorous',
+      'healthy',
+      'excellent',
+      'very good',
+      'g',
+      'vg',
+      'gut',
+      'sehr gut',
+      'vital',
+      'gesund'
+    ],
+    ...[
+      'hoch',
+      'bon',
+      'bonne',
+      'très bon',
+      'très bonne',
+      'excellente',
+      'vigoureux',
+      'élevée',
+      'sain',
+      'bueno',
+      'buena',
+      'muy bueno'
+    ],
+    ...['muy buena', 'excelente', 'vigoroso', 'sano', 'sana']
+  ],
+  fair: [
+    ...[
+      'fair',
+      'moderate',
+      'average',
+      'medium',
+      'reduced',
+      'f',
+      'mittel',
+      'mäßig',
+      'maessig',
+      'befriedigend',
+      'vermindert',
+      'geschwächt'
+    ],
+    ...[
+      'moyen',
+      'moyenne',
+      'passable',
+      'modéré',
+      'modérée',
+      'regular',
+      'medio',
+      'media',
+      'moderado',
+      'moderada',
+      'aceptable'
+    ]
+  ],
+  poor: [
+    ...[
+      'poor',
+      'low',
+      'declining',
+      'stressed',
+      'very poor',
+      'drought',
+      'p',
+      'vp',
+      'bad',
+      'schlecht',
+      'gering',
+      'schwach',
+      'sehr schlecht'
+    ],
+    ...[
+      'absterbend',
+      'mauvais',
+      'mauvaise',
+      'faible',
+      'dépérissant',
+      'médiocre',
+      'malo',
+      'mala',
+      'bajo',
+      'baja',
+      'débil',
+      'pobre'
+    ],
+    ...['decadente', 'deficiente']
+  ]
 } as const
 
 const growth = {
-  slow: ['slow', 'low'],
-  medium: ['medium', 'moderate', 'average', 'normal'],
-  fast: ['fast', 'rapid', 'high', 'vigorous']
+  slow: [
+    'slow',
+    'low',
+    'langsam',
+    'gering',
+    'schwach',
+    'lent',
+    'lente',
+    'faible',
+    'lento',
+    'lenta',
+    'bajo',
+    'baja'
+  ],
+  medium: [
+    ...[
+      'medium',
+      'moderate',
+      'average',
+      'normal',
+      'mittel',
+      'mäßig',
+      'moyen',
+      'moyenne',
+      'modéré',
+      'modérée',
+      'medio',
+      'media'
+    ],
+    ...['moderado', 'moderada']
+  ],
+  fast: [
+    ...[
+      'fast',
+      'rapid',
+      'high',
+      'vigorous',
+      'quick',
+      'schnell',
+      'stark',
+      'rasch',
+      'rapide',
+      'forte',
+      'fort',
+      'rápido',
+      'rápida',
+      'alto',
+      'alta'
+    ]
+  ]
 } as const
 
 const includedBark = {
-  none: ['none', 'no', 'n', 'absent', '0', 'false'],
-  partial: ['partial', 'part', 'partly', 'some', 'p'],
-  full: ['full', 'yes', 'y', 'complete', 'included', 'present', 'true', '1']
+  none: [
+    'none',
+    'no',
+    'n',
+    'absent',
+    '0',
+    'false',
+    '-',
+    'nein',
+    'keine',
+    'kein',
+    'non',
+    'aucune',
+    'ninguna',
+    'sin',
+    'absente',
+    'ausente'
+  ],
+  partial: [
+    'partial',
+    'part',
+    'partly',
+    'some',
+    'p',
+    'teilweise',
+    'teils',
+    'partielle',
+    'partiel',
+    'partiellement',
+    'parcial',
+    'en parte'
+  ],
+  full: [
+    ...[
+      'full',
+      'yes',
+      'y',
+      'complete',
+      'included',
+      'present',
+      'true',
+      '1',
+      'x',
+      '✓',
+      '✔',
+      '☑',
+      'ja',
+      'j',
+      'voll',
+      'vollständig'
+    ],
+    ...[
+      'eingewachsen',
+      'vorhanden',
+      'oui',
+      'o',
+      'complète',
+      'incluse',
+      'présente',
+      'sí',
+      's',
+      'total',
+      'incluida',
+      'completa'
+    ]
+  ]
 } as const
 
 const role = {
-  leader: ['leader', 'main leader', 'trunk', 'main trunk', 'main stem', 'central leader', 'dominant'],
-  limb: ['limb', 'branch', 'lateral', 'scaffold', 'permanent', 'stem', 'codominant', 'codom', 'competing'],
-  temporary: ['temporary', 'temp', 'temporary branch', 'nurse']
+  leader: [
+    ...[
+      'leader',
+      'main leader',
+      'trunk',
+      'main trunk',
+      'main stem',
+      'central leader',
+      'dominant',
+      'leittrieb',
+      'stamm',
+      'hauptstamm'
+    ],
+    ...[
+      'terminaltrieb',
+      'flèche',
+      'axe principal',
+      'tronc',
+      'guía',
+      'guía principal',
+      'eje principal',
+      'tronco',
+      'líder'
+    ]
+  ],
+  limb: [
+    ...[
+      'limb',
+      'branch',
+      'lateral',
+      'scaffold',
+      'permanent',
+      'stem',
+      'codominant',
+      'codom',
+      'competing',
+      'ast',
+      'leitast',
+      'starkast'
+    ],
+    ...[
+      'seitenast',
+      'dauerast',
+      'stämmling',
+      'staemmling',
+      'branche',
+      'charpentière',
+      'tige',
+      'permanente',
+      'rama',
+      'rama principal',
+      'codominante'
+    ]
+  ],
+  temporary: [
+    ...[
+      'temporary',
+      'temp',
+      'temporary branch',
+      'nurse',
+      'temporär',
+      'temporaer',
+      'zeitweilig',
+      'temporaire',
+      'temporal',
+      'provisional',
+      'provisoire'
+    ]
+  ]
 } as const
 
 const live = {
-  live: ['live', 'living', 'alive', 'l', 'yes', 'true', '1'],
-  dead: ['dead', 'd', 'deadwood', 'dead wood', 'no', 'false', '0']
+  live: [
+    ...[
+      'live',
+      'living',
+      'alive',
+      'l',
+      'yes',
+      'true',
+      '1',
+      'lebend',
+      'lebendig',
+      'grün',
+      'ja',
+      'vivant',
+      'vivante',
+      'vif',
+      'v',
+      'oui'
+    ],
+    ...['vivo', 'viva', 'sí']
+  ],
+  dead: [
+    ...[
+      'dead',
+      'd',
+      'deadwood',
+      'dead wood',
+      'no',
+      'false',
+      '0',
+      'tot',
+      'abgestorben',
+      'totholz',
+      'nein',
+      'mort',
+      'morte',
+      'm'
+    ],
+    ...['bois mort', 'sec', 'sèche', 'non', 'muerto', 'muerta', 'seco', 'seca']
+  ]
 } as const
 
 const measured = {
-  above: ['above', 'above union', 'just above', 'a'],
-  below: ['below', 'below union', 'just below', 'b']
+  above: [
+    ...[
+      'above',
+      'above union',
+      'just above',
+      'a',
+      'over',
+      'über',
+      'oberhalb',
+      'ueber',
+      'dessus',
+      'au-dessus',
+      'au dessus',
+      'encima'
+    ],
+    ...['por encima', 'arriba', 'sobre']
+  ],
+  below: [
+    ...[
+      'below',
+      'below union',
+      'just below',
+      'b',
+      'under',
+      'unter',
+      'unterhalb',
+      'dessous',
+      'au-dessous',
+      'en dessous',
+      'sous'
+    ],
+    ...['debajo', 'por debajo', 'abajo', 'bajo']
+  ]
 } as const
 
 const access = {
-  open: ['open', 'easy', 'street', 'roadside', 'drive', 'driveway'],
-  fenced: ['fenced', 'fenced yard', 'yard', 'gate', 'moderate', 'narrow'],
+  open: [
+    ...[
+      'open',
+      'easy',
+      'street',
+      'roadside',
+      'drive',
+      'driveway',
+      'good',
+      'offen',
+      'frei',
+      'leicht',
+      'straße',
+      'ouvert',
+      'ouverte',
+      'libre'
+    ],
+    ...['facile', 'rue', 'abierto', 'abierta', 'fácil', 'calle']
+  ],
+  fenced: [
+    ...[
+      'fenced',
+      'fenced yard',
+      'yard',
+      'gate',
+      'moderate',
+      'narrow',
+      'eingezäunt',
+      'eingezaeunt',
+      'garten',
+      'tor',
+      'clôturé',
+      'clôturée'
+    ],
+    ...['jardin', 'portail', 'étroit', 'vallado', 'vallada', 'jardín', 'cercado', 'portón', 'estrecho']
+  ],
   'no machine': [
-    'no machine',
-    'climb',
-    'climb only',
-    'hand carry',
-    'hard',
-    'difficult',
-    'back yard',
-    'backyard'
+    ...[
+      'no machine',
+      'climb',
+      'climb only',
+      'hand carry',
+      'hard',
+      'difficult',
+      'back yard',
+      'backyard',
+      'keine maschine',
+      'nur klettern'
+    ],
+    ...[
+      'schwer',
+      'schwierig',
+      'hinterhof',
+      'sans machine',
+      'grimpe',
+      'difficile',
+      'sin máquina',
+      'trepa',
+      'difícil',
+      'patio trasero'
+    ]
   ]
 } as const
 
 const flag = {
-  yes: ['yes', 'y', 'true', 'x', '1', '✓', '✔', 'broken', 'rubbing', 'crack', 'decay', 'cracked', 'hanging'],
-  no: ['no', 'n', 'false', '0', 'none', '-']
+  yes: [
+    ...[
+      'yes',
+      'y',
+      'true',
+      'x',
+      '1',
+      '✓',
+      '✔',
+      '☑',
+      '☒',
+      '•',
+      '+',
+      'broken',
+      'rubbing',
+      'crack',
+      'decay',
+      'cracked',
+      'hanging',
+      'present'
+    ],
+    ...[
+      'ja',
+      'j',
+      'wahr',
+      'gebrochen',
+      'reibend',
+      'fäule',
+      'riss',
+      'vorhanden',
+      'oui',
+      'o',
+      'vrai',
+      'cassée',
+      'fissure',
+      'pourriture'
+    ],
+    ...['sí', 's', 'verdadero', 'rota', 'grieta', 'pudrición']
+  ],
+  no: [
+    'no',
+    'n',
+    'false',
+    '0',
+    'none',
+    '-',
+    '☐',
+    'absent',
+    'nein',
+    'falsch',
+    'keine',
+    'kein',
+    'non',
+    'faux',
+    'aucun',
+    'aucune',
+    'falso',
+    'ninguno',
+    'ninguna'
+  ]
 } as const
 
 export const choices = { lifeStage, vigor, growth, includedBark, role, live, measured, access, flag } as const
@@ -78,15 +614,47 @@ const lookups = new Map<ChoiceName, Map<string, string>>()
 for (const name of Object.keys(choices) as ChoiceName[]) {
   const lookup = new Map<string, string>()
   for (const [value, words] of Object.entries(choices[name]))
-    for (const word of words) lookup.set(word, value)
+    for (const word of words) {
+      lookup.set(word, value)
+      lookup.set(plain(word), value)
+    }
   lookups.set(name, lookup)
 }
 
-/** The choice a cell's text names, or null: readChoice("vigor", "Healthy") gives "good". */
+/** Without case, accents and stray spaces. */
+function plain(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}+/gu, '')
+    .trim()
+    .toLowerCase()
+    .replace(/\s+/g, ' ')
+}
+
+/** A code before its word ("2 - fair", "1 = good", "G: good"), or after it ("fair (2)"). */
+const codeFirst = /^\(?(\d{1,2}|\p{L}{1,2})\)?\s?(?:[-–—=:.)/]|\s-)\s?(\p{L}.*)$/u
+const codeLast = /^(\p{L}.*?)\s?[([](\d{1,2}|\p{L}{1,2})[)\]]$/u
+
+/** The word of a text that gives it with a code; null without a code. */
+function withoutCode(text: string): { readonly word: string; readonly code: string } | null {
+  const [, code, word] = codeFirst.exec(text) ?? []
+  if (code !== undefined && word !== undefined) return { word, code }
+  const [, before, after] = codeLast.exec(text) ?? []
+  return before === undefined || after === undefined ? null : { word: before, code: after }
+}
+
+/**
+ * The choice a cell's text names, or null: readChoice("vigor", "Healthy") gives "good", and so does "1 - good". Two values in
+ * one cell ("good/fair") name none.
+ */
 export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<N> | null {
   const lookup = lookups.get(name)
-  const found = lookup?.get(text) ?? lookup?.get(text.trim().toLowerCase().replace(/\s+/g, ' '))
-  return (found as Choice<N> | undefined) ?? null
+  const own = lookup?.get(text) ?? lookup?.get(plain(text))
+  if (own !== undefined) return own as Choice<N>
+  const coded = withoutCode(plain(text))
+  const found = coded === null ? undefined : lookup?.get(coded.word)
+  const other = coded === null || /\d/.test(coded.code) ? undefined : lookup?.get(coded.code)
+  return found === undefined || (other !== undefined && other !== found) ? null : (found as Choice<N>)
 }
 
 /** The values a choice has, as a sentence lists them: "good, fair or poor". */

@@ -1,9 +1,11 @@
 import { munkres } from 'munkres'
-import { columnOf, type Field } from '../../../shared/columns'
+import type { Field } from '../../../shared/columns'
 import type { LengthUnit } from '../../../shared/units'
-import { fitOf, type ColumnValues } from './columnValues'
+import type { ColumnValues } from './columnValues'
+import { fitOf } from './fit'
 import { readHeaderText, type HeaderText } from './headerText'
 import { likelihoods } from './likelihood'
+import { neighbors, placedScore } from './placing'
 
 /** How far a column's meaning can be relied on. */
 export type Confidence = 'sure' | 'likely' | 'unsure'
@@ -28,72 +30,91 @@ export interface HeadedColumn {
   readonly values: ColumnValues
 }
 
-/** Scores from which a meaning is used without a question, and from which it is used and asked once (house judgment). */
+/** Scores from which a meaning is used without a question, and from which it is used and asked once. House judgment. */
 const sureFrom = 0.8
 const likelyFrom = 0.55
-/** A runner-up this close makes the best one a question. */
+/** A runner-up this close makes the best one a question, and another column this close for the same field. House judgment. */
 const clearBy = 0.12
-
-/** Headers of fewer notions than this say too little alone; where they stand decides. */
-const bare = 0.72
+const contestedBy = 0.04
+/** What an `asked` reading reaches at most, and how well the values have to fit it. House judgment. */
+const askedMost = 0.78
+const askedFit = 0.9
 
 interface Candidate {
   readonly field: Field
   readonly score: number
+  readonly girth: boolean
 }
 
-/** Whether a field that a bare header may mean belongs where the header stands: right of the limb's id is the limb's. */
-function placed(candidate: Candidate, at: number, limbsFrom: number): number {
-  if (candidate.score >= bare) return candidate.score
-  const ofLimb = columnOf(candidate.field).of === 'limb'
-  if (limbsFrom === Infinity) return ofLimb ? candidate.score * 0.5 : Math.min(0.86, candidate.score * 1.35)
-  return at >= limbsFrom === ofLimb ? Math.min(0.86, candidate.score * 1.3) : candidate.score * 0.7
-}
-
-/** The first column that speaks of a limb; from there on a bare "diameter" is the limb's. Infinity without limbs. */
-function firstLimbColumn(all: readonly (readonly Candidate[])[]): number {
-  const limbs = all.map((each) => each[0] !== undefined && each[0].score >= bare && columnOf(each[0].field).of === 'limb')
-  const id = all.findIndex((each) => each[0]?.field === 'limb' && each[0].score >= 0.6)
-  const count = limbs.filter(Boolean).length
-  if (count < 2) return id >= 0 && count > 0 ? id : Infinity
-  return id >= 0 ? id : limbs.indexOf(true)
+/** The candidates of every column, by words, place and values, likeliest first, one a field. */
+function candidatesOf(columns: readonly HeadedColumn[], texts: readonly HeaderText[]): Candidate[][] {
+  const worded = texts.map((text) => (text.words.length === 0 ? [] : likelihoods(text)))
+  const places = neighbors(worded)
+  return columns.map((column, at) => {
+    const unit = column.unit ?? texts[at]?.unit ?? null
+    const best = new Map<Field, Candidate>()
+    for (const likely of worded[at] ?? []) {
+      const { field, girth, standing } = likely
+      const fit = fitOf(column.values, field, unit)
+      const score = Math.min(1, placedScore(likely, at, places) * fit)
+      const kept = standing !== 'asked' ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
+      if (kept > (best.get(field)?.score ?? 0)) best.set(field, { field, score: kept, girth })
+    }
+    return [...best.values()].sort((a, b) => b.score - a.score)
+  })
 }
 
 /** Assigns all columns at once: the best total, one column a field and one field a column. */
 export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[] {
   const texts = columns.map(({ header }) => readHeaderText(header))
-  const worded = columns.map((column, at) => {
-    const text = texts[at]
-    return text === undefined || column.header === '' ? [] : likelihoods(text)
-  })
-  const limbsFrom = firstLimbColumn(worded)
-  const candidates = worded.map((likely, at) =>
-    likely
-      .map(({ field, score }) => {
-        const column = columns[at]
-        const unit = column?.unit ?? texts[at]?.unit ?? null
-        const fit = column === undefined ? 1 : fitOf(column.values, field, unit)
-        return { field, score: Math.min(1, placed({ field, score }, at, limbsFrom) * fit) }
-      })
-      .sort((a, b) => b.score - a.score)
-  )
+  const candidates = candidatesOf(columns, texts)
   const chosen = bestTotal(candidates)
+  const taken = new Set(chosen)
   return columns.map((column, at): ColumnMeaning => {
     const text = texts[at] ?? readHeaderText('')
     const field = chosen[at] ?? null
-    const score = candidates[at]?.find((each) => each.field === field)?.score ?? 0
+    const own = candidates[at]?.find((each) => each.field === field)
+    const score = own?.score ?? 0
     const rivals = (candidates[at] ?? []).filter((each) => each.field !== field)
-    const free = rivals.find((each) => !chosen.includes(each.field)) ?? null
+    const free = rivals.find((each) => !taken.has(each.field)) ?? null
     const near = free !== null && free.score > score - clearBy && free.score >= 0.4
-    const confidence = field === null ? 'unsure' : score >= sureFrom && !near ? 'sure' : 'likely'
+    const contested = candidates.some(
+      (others, other) =>
+        other !== at &&
+        (chosen[other] ?? null) === null &&
+        others.some((each) => each.field === field && each.score > score - contestedBy)
+    )
+    const confidence =
+      field === null ? 'unsure' : score >= sureFrom && !near && !contested ? 'sure' : 'likely'
     const runnerUp = free?.field ?? rivals[0]?.field ?? null
-    return { field, score, confidence, runnerUp, text, unit: column.unit ?? text.unit, girth: text.notions.has('girth') }
+    return {
+      field,
+      score,
+      confidence,
+      runnerUp,
+      text,
+      unit: column.unit ?? text.unit,
+      girth: own?.girth ?? text.notions.has('girth')
+    }
   })
 }
 
+/** Columns that contend for one field at most; the likeliest do. */
+const contenders = 8
+
+/** The field of each column so that the scores add up to the most. */
 function bestTotal(candidates: readonly (readonly Candidate[])[]): (Field | null)[] {
-  const usable = candidates.map((each) => each.filter(({ score }) => score >= likelyFrom))
-  const fields = [...new Set(usable.flatMap((each) => each.map(({ field }) => field)))]
+  const scores = new Map<Field, number[]>()
+  for (const each of candidates)
+    for (const { field, score } of each)
+      if (score >= likelyFrom) scores.set(field, [...(scores.get(field) ?? []), score])
+  const least = new Map(
+    [...scores].map(([field, list]) => [field, list.sort((a, b) => b - a)[contenders - 1] ?? 0])
+  )
+  const usable = candidates.map((each) =>
+    each.filter(({ field, score }) => score >= likelyFrom && score >= (least.get(field) ?? 0))
+  )
+  const fields = [...least.keys()]
   const rows = usable.flatMap((each, at) => (each.length > 0 ? [at] : []))
   const chosen: (Field | null)[] = candidates.map(() => null)
   if (rows.length === 0) return chosen

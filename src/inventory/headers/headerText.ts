@@ -1,8 +1,24 @@
-import { unitFromWord, type LengthUnit } from '../../../shared/units'
-import { decoyWords, noiseWords, notionWords, type Notion } from './notions'
+import { readChoice, choices, type ChoiceName } from '../../../shared/choices'
+import type { LengthUnit } from '../../../shared/units'
+import { fold } from './fold'
+import { longestPhrase, meaningsOf, recognize, type Meaning, type Spelling } from './lexicon'
+import { markMeasuringHeights, unitAnywhere, unitInBrackets, unitOf } from './measures'
+import { foreignNotions, type Notion } from './words/notion'
+
+export { fold }
+export { isSlipOf } from './slips'
+
+/** A word of a header and what it may stand for; nothing where no language here knows it. */
+export interface HeaderWord {
+  readonly text: string
+  readonly meanings: readonly Meaning[]
+  readonly spelling: Spelling | 'unknown'
+}
 
 /** A header taken apart: what it speaks of, and the unit it names. */
 export interface HeaderText {
+  readonly words: readonly HeaderWord[]
+  /** Every notion that a word of the header may stand for. */
   readonly notions: ReadonlySet<Notion>
   /** Words that none of the languages here knows, as folded. */
   readonly unknown: readonly string[]
@@ -13,155 +29,173 @@ export interface HeaderText {
   readonly unit: LengthUnit | null
   readonly percent: boolean
   readonly degrees: boolean
+  /** The header asks for yes or no: "(y/n)", "(x)". */
+  readonly tick: boolean
 }
 
-type Word = { readonly notion: Notion } | 'noise' | 'decoy'
+/** Letters of a header that are looked at; more is a sentence, not a name. */
+export const longestHeader = 120
 
-/** Folded for comparison: lower case, no accents, "ß" as "ss". */
-export function fold(text: string): string {
-  return text
-    .normalize('NFKD')
-    .replace(/\p{M}+/gu, '')
-    .replace(/ß/g, 'ss')
-    .replace(/[\u200b-\u200d\u2060\ufeff\u00ad]/g, '')
-    .toLowerCase()
-}
+const foreign = new Set<Meaning>(foreignNotions)
 
-const words = new Map<string, Word[]>()
-function learn(word: string, meaning: Word): void {
-  const key = fold(word.replaceAll('.', ' '))
-  const known = words.get(key)
-  if (known === undefined) words.set(key, [meaning])
-  else if (!known.includes(meaning)) known.push(meaning)
-}
-for (const [notion, list] of Object.entries(notionWords) as [Notion, string][]) {
-  const meaning = { notion }
-  for (const word of list.split(/[ |]+/)) if (word !== '') learn(word, meaning)
-}
-for (const word of noiseWords) learn(word, 'noise')
-for (const word of decoyWords) learn(word, 'decoy')
-
-const longest = Math.max(...[...words.keys()].map((word) => word.split(' ').length))
-
-/** Words that may stand inside a compound ("Stammdurchmesser", "crownbase"): known, and long enough not to be chance. */
-const compoundParts = [...words.keys()]
-  .filter((word) => !word.includes(' ') && word.length >= 3 && !words.get(word)?.includes('noise'))
-  .sort((a, b) => b.length - a.length)
-
-const perYear = /\s*(?:\/|per|a|je|pro|par|por)?\s*(?:yr|year|jahr|an|ano|annum|y)\.?$/
-
-/** Units written in brackets, after a comma or slash, or as the last word; what is left is the header's words. */
-function takeUnit(text: string): { rest: string; unit: LengthUnit | null; percent: boolean; degrees: boolean } {
-  let unit: LengthUnit | null = null
-  let rest = text
-  const percent = /%|\b(?:percent|percentage|pct|prozent|pourcentage|porcentaje)\b/.test(rest)
-  const degrees = /°|\bdeg(?:rees|s)?\b|\bgrad\b|\bdegres\b|\bgrados\b/.test(rest)
-  rest = rest.replace(/[([{<]([^()[\]{}<>]*)[)\]}>]/g, (_whole, inner: string) => {
-    const found = unitFromWord(inner.trim().replace(perYear, '')) ?? unitFromWord(inner.trim().split(/[\s,;/]+/)[0] ?? '')
-    if (found !== null && inner.trim().length <= 14) {
-      unit ??= found
-      return ' '
-    }
-    return ` ${inner} `
-  })
-  rest = rest.replace(/%|°/g, ' ')
-  const last = /^(.*?)[\s,;:/\-_.]+(?:in\s+)?([a-z"'″′”’]+)\.?\s*$/.exec(rest)
-  if (unit === null && last?.[1] !== undefined && last[2] !== undefined && last[1].trim() !== '') {
-    const found = unitFromWord(last[2])
-    if (found !== null) {
-      unit = found
-      rest = last[1]
-    }
-  }
-  return { rest, unit, percent, degrees }
-}
-
+/** Parts words written together: "treeId", "limbDiaIn", "H2"; a word known as it stands ("StU", "D130") stays. */
 function spaced(header: string): string {
   return header
-    .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
-    .replace(/(\p{Lu})(\p{Lu}\p{Ll})/gu, '$1 $2')
+    .replace(/[²³]/g, (power) => (power === '²' ? '2' : '3'))
+    .replace(/½/g, '.5')
+    .replace(/\p{L}[\p{L}\p{M}]+/gu, (word) =>
+      meaningsOf(fold(word)) !== null
+        ? word
+        : word.replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2').replace(/(\p{Lu})(\p{Lu}\p{Ll})/gu, '$1 $2')
+    )
     .replace(/([øØ⌀])/g, ' ø ')
+    .replace(/_/g, ' ')
 }
 
-/** The parts of a compound of known words, or null. */
-function parted(word: string): string[] | null {
-  if (word.length < 5) return null
-  for (const part of compoundParts) {
-    if (!word.startsWith(part) || part.length === word.length) continue
-    const rest = word.slice(part.length)
-    for (const tail of [rest, rest.replace(/^(?:s|n|en|es|e)(?=...)/, '')]) {
-      if (words.has(tail)) return [part, tail]
-      const further = parted(tail)
-      if (further !== null) return [part, ...further]
-    }
+/** "N°", "Nº", "N.º", "No." as one word; "d’arbre" and "l'union" without what is elided. */
+function plain(folded: string): string {
+  return folded
+    .replace(/(?<!\p{L})n\s?\.?\s?(?:°|o(?!\p{L}))\.?/gu, ' no ')
+    .replace(/(?<!\p{L})(?:d|l|s|n|c|qu|jusqu)['’′](?=\p{L})/gu, ' ')
+    .replace(/\s+/g, ' ')
+}
+
+const ticks =
+  /[([]?(?<![\p{L}\d])(?:y|yes|j|ja|o|oui|s|si)\s*\/\s*(?:n|no|nein|non)(?![\p{L}\d])[)\]]?|[([]\s*[x✓✔]\s*[)\]]|[([]0\/1[)\]]/gu
+
+const codeList = /^\p{L}{0,3}\d{0,3}\s*(?:[/,|;–=-]\s*[\p{L}\d.]{0,4}\s*)+$/u
+const choiceNames = Object.keys(choices) as ChoiceName[]
+
+/** A list of codes or of the words of a choice says what the cells hold, not what the column is: "(Y/SM/M)", "(good/fair)". */
+function withoutValues(inner: string): string {
+  if (codeList.test(inner.trim()) || /^[\d\s.,–-]+$/.test(inner)) return ' '
+  return inner
+    .split(/[\s/,|;=]+/)
+    .filter(
+      (word) => meaningsOf(word) !== null || !choiceNames.some((name) => readChoice(name, word) !== null)
+    )
+    .join(' ')
+}
+
+interface Taken {
+  readonly rest: string
+  readonly unit: LengthUnit | null
+}
+
+function takeBrackets(text: string): Taken {
+  let unit: LengthUnit | null = null
+  const rest = text.replace(/[([{<]([^()[\]{}<>]*)[)\]}>]/g, (_whole, inner: string) => {
+    const found = unitInBrackets(inner)
+    unit ??= found
+    if (found === null) return ` ${withoutValues(inner)} `
+    const more = inner.replace(/^\s*(?:in\s+)?[^\s,;/]+/, '')
+    return /^[\s,;]+\p{L}/u.test(more) ? ` ${more} ` : ' '
+  })
+  return { rest, unit }
+}
+
+const degreeWord = /°|\b(?:deg|degs|degrees?|grad|degres?|grados?)\b\.?/g
+
+/** Takes the unit out of the tokens: the last one, or one that is no other word wherever it stands. */
+function takeUnit(tokens: string[], given: LengthUnit | null): { tokens: string[]; unit: LengthUnit | null } {
+  let unit = given
+  const last = tokens.at(-1)
+  const rest = [...tokens]
+  if (unit === null && last !== undefined && tokens.length > 1) {
+    unit = unitOf(last)
+    if (unit !== null) rest.pop()
   }
-  return null
+  const kept = rest.filter((token) => {
+    const found = unitAnywhere(token)
+    if (found === null || rest.length === 1) return true
+    unit ??= found
+    return false
+  })
+  return { tokens: kept, unit }
 }
 
-/** Whether one word is the other with one letter changed, left out, put in, or two neighbors exchanged. */
-export function isSlipOf(a: string, b: string): boolean {
-  if (Math.abs(a.length - b.length) > 1 || a === b) return false
-  let at = 0
-  while (at < a.length && a[at] === b[at]) at++
-  if (a.length === b.length) {
-    if (a.slice(at + 1) === b.slice(at + 1)) return true
-    return a[at] === b[at + 1] && a[at + 1] === b[at] && a.slice(at + 2) === b.slice(at + 2)
+const tokenPattern = /[\p{L}\p{N}ø#%@$€£"″”]+(?:'(?=\s|$))?\.?/gu
+
+function tokensOf(text: string): string[] {
+  return [...text.replace(/(\d)(?:nd|rd|th|st|e|a)\b/g, '$1').matchAll(tokenPattern)].flatMap(([token]) => {
+    const bare = token.replace(/\.$/, '')
+    if (meaningsOf(bare) !== null || !/\d/.test(bare)) return [token]
+    return token.match(/\d+|[^\d.]+/g) ?? []
+  })
+}
+
+/** Plurals of what is counted: "number of limbs" is a count, "limb number" is a name. */
+const counted = new Set(
+  'limbs branches scaffolds stems trunks trees leaders laterals cuts forks cavities aste aeste asten aesten stammlinge staemmlinge baume baeume stamme staemme arbres tiges troncs charpentieres rameaux coupes ramas arboles troncos tallos ejes cortes brazos ejemplares'.split(
+    ' '
+  )
+)
+
+function isCount(meanings: readonly Meaning[], following: readonly string[]): boolean {
+  if (!meanings.includes('id') && !meanings.includes('name')) return false
+  const next = following.find((token) => !(meaningsOf(token) ?? []).includes('noise'))
+  return next !== undefined && counted.has(next)
+}
+
+/** The words of a header, phrases first. */
+function wordsOf(tokens: readonly string[]): HeaderWord[] {
+  const bare = tokens.map((token) => token.replace(/\.$/, ''))
+  const words: HeaderWord[] = []
+  for (let at = 0; at < bare.length;) {
+    let length = Math.min(longestPhrase, bare.length - at)
+    while (length > 1 && meaningsOf(bare.slice(at, at + length).join(' ')) === null) length--
+    const text = bare.slice(at, at + length).join(' ')
+    const found = length > 1 ? null : recognize(text, tokens[at]?.endsWith('.') === true)
+    const meanings = length > 1 ? meaningsOf(text) : null
+    if (meanings !== null) words.push({ text, meanings, spelling: 'known' })
+    else if (found !== null)
+      for (const each of found)
+        words.push({
+          text,
+          ...(isCount(each.meanings, bare.slice(at + 1)) ? { meanings: ['count'], spelling: 'known' } : each)
+        })
+    else if (!/^\d+$/.test(text) && text.length > 1) words.push({ text, meanings: [], spelling: 'unknown' })
+    at += length
   }
-  return a.length > b.length ? a.slice(at + 1) === b.slice(at) : a.slice(at) === b.slice(at + 1)
+  return words
 }
 
-const slippable = [...words.keys()].filter((word) => word.length >= 5 && !word.includes(' '))
-
-function nearly(word: string): string | null {
-  if (word.length < 5) return null
-  const found = slippable.filter((known) => isSlipOf(word, known))
-  return found.length > 0 && new Set(found.map((known) => words.get(known)?.[0])).size === 1 ? (found[0] ?? null) : null
-}
+const said = (text: string, meaning: Meaning): HeaderWord => ({
+  text,
+  meanings: [meaning],
+  spelling: 'known'
+})
 
 /**
  * Takes a header apart. A word may stand for more than one notion ("top", "base"); the reading of a field takes the one
  * it needs, so all are given.
  */
 export function readHeaderText(header: string): HeaderText {
-  const { rest, unit, percent, degrees } = takeUnit(fold(spaced(header)))
-  const tokens = rest
-    .replace(/(\d)(?:nd|rd|th|st)\b/g, '$1')
-    .split(/[^\p{L}\p{N}#ø]+/u)
-    .filter((token) => token !== '')
-  const notions = new Set<Notion>()
-  const unknown: string[] = []
-  let decoy: string | null = null
-  let guessed = false
-  const take = (meanings: readonly Word[], word: string): void => {
-    for (const meaning of meanings)
-      if (meaning === 'decoy') decoy ??= word
-      else if (meaning !== 'noise') notions.add(meaning.notion)
+  const folded = plain(fold(spaced(header.slice(0, longestHeader))))
+  const asked = folded.replace(ticks, ' ')
+  const marked = markMeasuringHeights(asked)
+  const percent = marked.includes('%')
+  const degrees = marked.search(degreeWord) >= 0
+  const bracketed = takeBrackets(marked.replace(degreeWord, ' ').replaceAll('%', ' '))
+  const { tokens, unit } = takeUnit(tokensOf(bracketed.rest), bracketed.unit)
+  const words = wordsOf(tokens)
+  if (percent) words.push(said('%', 'share'))
+  if (degrees) words.push(said('°', 'angle'))
+  if (unit !== null) words.push(said(unit, unit === 'ft' || unit === 'm' || unit === 'yd' ? 'tall' : 'small'))
+  const decoy = words.find(
+    ({ meanings }) => meanings.length > 0 && meanings.every((each) => foreign.has(each))
+  )
+  return {
+    words,
+    notions: new Set(
+      words.flatMap(({ meanings }) => meanings.filter((each): each is Notion => each !== 'noise'))
+    ),
+    unknown: words.filter(({ spelling }) => spelling === 'unknown').map(({ text }) => text),
+    decoy: decoy?.text ?? null,
+    guessed: words.some(({ spelling }) => spelling === 'slip'),
+    unit,
+    percent,
+    degrees,
+    tick: asked !== folded
   }
-  const takeOne = (token: string): void => {
-    const known = words.get(token)
-    if (known !== undefined) {
-      take(known, token)
-      return
-    }
-    const parts = parted(token)
-    if (parts !== null) {
-      for (const part of parts) take(words.get(part) ?? [], part)
-      return
-    }
-    const near = nearly(token)
-    if (near !== null) {
-      guessed = true
-      take(words.get(near) ?? [], near)
-    } else if (!/^\d+$/.test(token) && token.length > 1) unknown.push(token)
-  }
-  for (let at = 0; at < tokens.length; ) {
-    let length = Math.min(longest, tokens.length - at)
-    while (length > 1 && !words.has(tokens.slice(at, at + length).join(' '))) length--
-    if (length > 1) take(words.get(tokens.slice(at, at + length).join(' ')) ?? [], tokens[at] ?? '')
-    else takeOne(tokens[at] ?? '')
-    at += length
-  }
-  if (percent) notions.add('share')
-  if (degrees) notions.add('angle')
-  return { notions, unknown, decoy, guessed, unit, percent, degrees }
 }
