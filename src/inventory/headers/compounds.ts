@@ -37,7 +37,8 @@ export function partsOf(
         const next = to + joint.length
         if (next > word.length || (next === word.length && !last) || !word.startsWith(joint, to)) continue
         const there = steps[next]
-        if (there === null || there === undefined || there.parts > before + 1) steps[next] = { from, part, parts: before + 1 }
+        if (there === null || there === undefined || there.parts > before + 1)
+          steps[next] = { from, part, parts: before + 1 }
       }
     }
   }

@@ -75,8 +75,8 @@ function fitsDegrees(values: ColumnValues, limit: number): number {
   return values.numeric > 0.6 && (values.high ?? 0) <= limit ? 1 : 0.5
 }
 
-const compassPoint =
-  /^(?:[neswo]{1,3}|(?:north|south|east|west|nord|sud|ost|est|ouest|norte|sur|este|oeste)[a-z -]*)$/
+const compassWord = '(?:north|south|east|west|nord|sud|ost|est|ouest|norte|sur|este|oeste)'
+const compassPoint = new RegExp(`^(?:[neswo]{1,3}|${compassWord}(?:[ -]?${compassWord})*)$`)
 
 function fitsBearing(values: ColumnValues): number {
   const points = values.texts.filter((text) => compassPoint.test(text)).length / values.filled
@@ -110,7 +110,7 @@ function fitsId(values: ColumnValues, field: Field): number {
 
 function fitsText(values: ColumnValues, field: Field): number {
   if (field === 'species') return fitsSpecies(values)
-  if (field === 'tree' || field === 'limb') return fitsId(values, field)
+  if (field === 'tree' || field === 'limb' || field === 'parent') return fitsId(values, field)
   if (field === 'notes' || field === 'treeNotes') return values.numeric > 0.95 ? 0.6 : 1
   return field === 'site' && values.numeric > 0.95 && values.integers < 0.5 ? 0.5 : 1
 }

@@ -1,7 +1,7 @@
 import { readChoice, choices, type ChoiceName } from '../../../shared/choices'
 import type { LengthUnit } from '../../../shared/units'
 import { fold } from './fold'
-import { longestPhrase, meaningsOf, recognize, type Meaning, type Spelling } from './lexicon'
+import { articles, longestPhrase, meaningsOf, recognize, type Meaning, type Spelling } from './lexicon'
 import { markMeasuringHeights, unitAnywhere, unitInBrackets, unitOf } from './measures'
 import { foreignNotions, type Notion } from './words/notion'
 
@@ -12,7 +12,8 @@ export { isSlipOf } from './slips'
 export interface HeaderWord {
   readonly text: string
   readonly meanings: readonly Meaning[]
-  readonly spelling: Spelling | 'unknown'
+  /** `mark` is a unit or a sign, no word. */
+  readonly spelling: Spelling | 'mark' | 'unknown'
 }
 
 /** A header taken apart: what it speaks of, and the unit it names. */
@@ -63,12 +64,12 @@ function plain(folded: string): string {
 const ticks =
   /[([]?(?<![\p{L}\d])(?:y|yes|j|ja|o|oui|s|si)\s*\/\s*(?:n|no|nein|non)(?![\p{L}\d])[)\]]?|[([]\s*[x✓✔]\s*[)\]]|[([]0\/1[)\]]/gu
 
-const codeList = /^\p{L}{0,3}\d{0,3}\s*(?:[/,|;–=-]\s*[\p{L}\d.]{0,4}\s*)+$/u
+const codeList = /^\p{L}{0,3}\d{0,3}\s*(?:[/,|;–=-]\s*[\p{L}\d.]{0,6}\s*)+$/u
 const choiceNames = Object.keys(choices) as ChoiceName[]
 
 /** A list of codes or of the words of a choice says what the cells hold, not what the column is: "(Y/SM/M)", "(good/fair)". */
 function withoutValues(inner: string): string {
-  if (codeList.test(inner.trim()) || /^[\d\s.,–-]+$/.test(inner)) return ' '
+  if (codeList.test(inner.trim()) || /^\d[\d\s.,–-]+$/.test(inner)) return ' '
   return inner
     .split(/[\s/,|;=]+/)
     .filter(
@@ -119,8 +120,8 @@ const tokenPattern = /[\p{L}\p{N}ø#%@$€£"″”]+(?:'(?=\s|$))?\.?/gu
 function tokensOf(text: string): string[] {
   return [...text.replace(/(\d)(?:nd|rd|th|st|e|a)\b/g, '$1').matchAll(tokenPattern)].flatMap(([token]) => {
     const bare = token.replace(/\.$/, '')
-    if (meaningsOf(bare) !== null || !/\d/.test(bare)) return [token]
-    return token.match(/\d+|[^\d.]+/g) ?? []
+    if (meaningsOf(bare) !== null || !/[\d#]/.test(bare)) return [token]
+    return token.match(/\d+|#|[^\d.#]+/g) ?? []
   })
 }
 
@@ -138,7 +139,8 @@ function isCount(meanings: readonly Meaning[], following: readonly string[]): bo
 }
 
 /** The words of a header, phrases first. */
-function wordsOf(tokens: readonly string[]): HeaderWord[] {
+function wordsOf(all: readonly string[]): HeaderWord[] {
+  const tokens = all.filter((token) => !articles.has(token))
   const bare = tokens.map((token) => token.replace(/\.$/, ''))
   const words: HeaderWord[] = []
   for (let at = 0; at < bare.length;) {

@@ -39,8 +39,15 @@ function learn(into: Map<string, Meaning[]>, word: string, meaning: Meaning): vo
   else if (!known.includes(meaning)) known.push(meaning)
 }
 
+/** Articles, which phrases are compared without: "à la hauteur", "leaves the trunk". */
+export const articles = new Set('the la le les el los las der das dem den'.split(' '))
+
 function each(list: string, take: (word: string) => void): void {
-  for (const word of list.split(' ')) if (word !== '') take(fold(word.replaceAll('.', ' ')))
+  for (const word of list.split(' ')) {
+    const parts = word === '' ? [] : fold(word).split('.')
+    if (parts.length > 0)
+      take(parts.length === 1 ? (parts[0] ?? '') : parts.filter((part) => !articles.has(part)).join(' '))
+  }
 }
 
 for (const { words: list, endings, from } of languages)

@@ -31,7 +31,7 @@ const light = new Set<Meaning>([
   'second'
 ])
 /** What explains nothing beside an unknown word. */
-const hardly = new Set<Meaning>([...light, 'small', 'tall', 'noise'])
+const hardly = new Set<Meaning>([...light, 'noise'])
 const alien = new Set<Meaning>(foreignNotions)
 
 /** "Size" and "thickness" mostly stand for a diameter. House judgment. */
@@ -44,7 +44,7 @@ const sizeForDiameter = 0.78
 const unknownWord = [0, 0.45, 0.76, 0.86, 0.92] as const
 
 /** What it costs that a word is spelled nearly or shortened. House judgment. */
-const spellings = { known: 1, unknown: 1, abbreviated: 0.96, slip: 0.92 } as const
+const spellings = { known: 1, mark: 1, unknown: 1, abbreviated: 0.96, slip: 0.92 } as const
 
 function has(words: readonly HeaderWord[], either: readonly Notion[]): boolean {
   return words.some(({ meanings }) => either.some((notion) => meanings.includes(notion)))
@@ -84,7 +84,7 @@ function scoreOf({ words }: HeaderText, reading: Reading, first: 'limb' | 'axis'
     }
     const fits = word.meanings.some((meaning) => meaning !== 'noise' && reading.may.has(meaning))
     if (fits || (sized && word.meanings.includes('size'))) {
-      if (word.meanings.some((meaning) => !hardly.has(meaning))) explained++
+      if (word.spelling !== 'mark' && word.meanings.some((meaning) => !hardly.has(meaning))) explained++
       score *= spellings[word.spelling]
     } else if (!word.meanings.includes('noise')) score *= costOf(word)
   }

@@ -60,7 +60,7 @@ const measuredAt = new RegExp(
   'u'
 )
 const bareBreastHeight = new RegExp(
-  `(?:@\\s*|\\b(?:at|a|in|en)\\s+)(?:1[.,]3\\d?|1[.,]4|4[.,]5)(?![\\d.,])${afterIt}`
+  `(?:@\\s*|\\b(?:at|a|in|en)\\s+)(?:1[.,]3\\d?|1[.,]4|4[.,]5)(?![\\d.,]|\\s*(?:mm|cm|m|ft|feet|in|['′’"″”]))${afterIt}`
 )
 
 /** Bounds in mm of what counts as breast height (1.30 m, 4.5 ft, 1 m for girths) and as a nursery's (6 and 12 in, 1 m not). */

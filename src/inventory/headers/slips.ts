@@ -52,7 +52,7 @@ export class Slips {
     const found = new Set<string>()
     for (const key of [token, ...shortened(token)])
       for (const word of this.byShort.get(key) ?? [])
-        if (word.length > short && token.length >= short ? isSlipOf(token, word) : lostVowel(token, word))
+        if (word.length > short && token.length > short ? isSlipOf(token, word) : lostVowel(token, word))
           found.add(word)
     return [...found]
   }

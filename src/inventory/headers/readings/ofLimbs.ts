@@ -43,6 +43,7 @@ export const ofLimbs: Readings<LimbField> = {
     '~.68 stem|leader dia +parent measured limb',
     '~.6 trunk dia +measured limb',
     '~.62 axis small',
+    '~.6 parent stem',
     '~.58 stem',
     '~.44 trunk',
     '?.62 dia union',
@@ -58,6 +59,7 @@ export const ofLimbs: Readings<LimbField> = {
     '1 axis measured +above below union diameter on',
     '1 measured above|below +axis union diameter',
     '.92 above below +union axis measured',
+    '.85 measured at',
     '?.72 measured'
   ],
   origin: [
@@ -70,6 +72,7 @@ export const ofLimbs: Readings<LimbField> = {
     '.86 limb height at|on axis|origin|union',
     '.72 limb from +tall',
     '.93 union tall +on',
+    '.92 union|origin elevation +limb',
     '~.63 from tall',
     '~.52 base tall +height',
     '~.6 base height'
@@ -78,7 +81,9 @@ export const ofLimbs: Readings<LimbField> = {
     '1 tip height +limb highest to on',
     '1 limb tip +height highest to on',
     '.9 limb highest +height tip to tall',
+    '.9 limb height limit',
     '~.68 tip +highest to on tall',
+    '.92 limb|tip elevation +tip highest',
     '.78 limb height',
     '.72 limb to +tall',
     '~.63 to tall',
@@ -88,12 +93,13 @@ export const ofLimbs: Readings<LimbField> = {
   parent: [
     '1 parent limb +id name on axis',
     '.95 parentOn +limb parent axis id',
-    '.92 parent +id name axis',
+    '.92 parent +id name',
+    '.72 parent axis +id name',
     '1 on limb',
     '.72 origin|at|on to limb'
   ],
   role: [
-    '.96 role +limb leader axis',
+    '.96 role +limb leader axis crown',
     '.9 leader limb +temporary',
     '.85 limb kind',
     '.85 limb temporary',
@@ -110,7 +116,13 @@ export const ofLimbs: Readings<LimbField> = {
     '1 angle vertical +limb union lean from on origin',
     '.85 lean +angle limb vertical from'
   ],
-  bearing: ['.95 bearing +limb angle growth', '.85 limb side|aspect +bearing', '?.62 aspect +angle'],
+  bearing: [
+    '.96 limb bearing +angle growth',
+    '~.7 bearing +angle growth',
+    '.7 bearing angle|growth',
+    '.85 limb side|aspect +bearing',
+    '?.62 aspect +angle'
+  ],
   live: [
     '1 live dead +limb status',
     '.95 limb live|dead +status',
@@ -124,10 +136,12 @@ export const ofLimbs: Readings<LimbField> = {
   decay: ['.95 decay +limb union observed'],
   length: ['1 limb length +total', '~.66 length +total'],
   lowestFoliage: [
-    '1 lowest foliage +height limb live on base',
-    '1 foliage origin|base|from +height limb live lowest on to',
-    '.95 foliage height limb|lowest +live on',
-    '.95 foliage below +height limb',
+    '1 lowest foliage limb +height live on base',
+    '1 foliage origin|base|from limb +height live lowest on to',
+    '~.74 lowest foliage +height live base',
+    '~.74 foliage origin|base|from +height live lowest',
+    '.95 foliage height limb +live on',
+    '~.7 foliage below +height',
     '.9 hangs +limb to foliage'
   ],
   lateralHeight: [

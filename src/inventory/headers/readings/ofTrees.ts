@@ -40,7 +40,7 @@ export const ofTrees: Readings<TreeField> = {
   height: [
     '1 tree height +total highest tip observed',
     '1 height total +highest tip',
-    '~.63 height +observed',
+    '~.64 height +observed',
     '.9 tree tip|highest +height',
     '.85 tree length +total',
     '.7 tree tall',
@@ -50,14 +50,16 @@ export const ofTrees: Readings<TreeField> = {
     '.97 crownBase +height',
     '1 crown base|lowest|below|origin|from +height live tree to lowest limb foliage above',
     '1 lowest live limb +height crown foliage tree base above to union',
-    '1 lowest foliage tree|crown +height live base',
+    '1 lowest|base foliage tree|crown +height live lowest base',
     '.96 lowest limb +height live tree base to union above',
     '.95 live crown +height base lowest to at from',
+    '.95 live union +height lowest',
     '.7 crown clear|clearance +height',
     '.72 trunk height +crown clear to',
     '.7 crown height to',
     '?.62 crown height above',
     '?.58 crown height',
+    '~.66 lowest|base foliage +height live',
     '~.46 union height'
   ],
   spread: [
@@ -98,11 +100,13 @@ export const ofTrees: Readings<TreeField> = {
   clearance: [
     '1 clearance needed +height area above vertical clear tree',
     '1 clearance height +needed area above vertical clear tree',
-    '.92 clearance +area above vertical total tall',
+    '.92 clearance needed below|limb +limb below height',
+    '.92 clearance +area above vertical total tall clear',
     '.92 clear height +needed area above',
+    '.92 clear height needed below|limb +limb below',
     '.7 clearance thing +needed height above vertical from to'
   ],
-  clearanceSide: ['1 clearance side|bearing +needed area on', '?.62 side +needed'],
+  clearanceSide: ['1 clearance|clear side|bearing +needed area on', '?.62 side +needed'],
   dieback: [
     '1 dieback +crown share tree',
     '.92 crown dead share|limb +tree limb',
@@ -115,16 +119,21 @@ export const ofTrees: Readings<TreeField> = {
   ],
   caliperHeight: ['1 caliper height +measured tree diameter', '1 caliper measured +height tree'],
   access: ['.96 access +spot area tree person thing rating rate', '.85 access work|kind +spot'],
-  site: ['.92 area|spot +tree name on', '1 area|spot name +tree', '.95 tree area|spot +name'],
+  site: [
+    '.92 area|spot +tree name on',
+    '1 area|spot name +tree',
+    '.95 tree area|spot +name',
+    '.7 planting spot'
+  ],
   lastPruned: [
-    '1 last pruned +date tree year cut on',
+    '1 last pruned +date tree year cut on visit',
     '.9 pruned date|year +tree on cut',
     '~.66 last cut +date year tree on',
     '?.75 last visit +date year',
     '?.72 pruned +on tree'
   ],
   matureHeight: [
-    '1 mature height +tree total needed observed',
+    '1 mature height +tree total needed observed limit age',
     '.92 mature tall +tree total',
     '.85 mature tip|length|size +tree height',
     '?.72 mature'

@@ -23,9 +23,10 @@ export const german: Words = {
   breast: 'brusthohe brusthoehe bh',
   caliper: 'kaliber baumschulmass',
   height: 'hohe hoehe hohen hoehen h ho wuchshohe wuchshoehe',
+  elevation: '',
   width: 'breite ausladung',
   length: 'lange laenge lang',
-  crownBase: 'ka kah kronenansatz',
+  crownBase: 'ka kah kronenansatz grunastansatz gruenastansatz',
   above: 'oberhalb uber ueber ob ober uberhalb obere',
   below: 'unterhalb unter untere',
   lowest: 'unterster tiefster erster niedrigster unterste tiefste erste',
@@ -39,7 +40,7 @@ export const german: Words = {
   to: 'bis bis.zu',
   at: 'bei an am in auf auf.hohe auf.hoehe wo in.hohe in.hoehe',
   on: 'an auf am',
-  id: 'nummer nr kennung kennzeichen lfd laufende schild.nr bezeichner kurzel kuerzel nrn num kennziffer buchstabe marke',
+  id: 'inventar nummer nr kennung kennzeichen lfd laufende schild.nr bezeichner kurzel kuerzel nrn num kennziffer buchstabe marke',
   tag: 'plakette plaketten baumplakette marke',
   name: 'name bezeichnung namen benennung',
   naming:
@@ -54,7 +55,7 @@ export const german: Words = {
   age: 'alter alters baumalter',
   vigor:
     'vitalitat vitalitaet vitalitats vitalitaets zustand gesundheit gesundheits baumzustand vital kondition',
-  rating: 'stufe note bewertung noten klasse beurteilung einstufung grad.der wertung',
+  rating: 'kategorie stufe note bewertung noten klasse beurteilung einstufung grad.der wertung',
   growth: 'zuwachs wachstum wuchs dickenzuwachs wuchskraft triebzuwachs wachstums wuchsleistung',
   rate: 'rate klasse stufe jahrlich jaehrlich jahrlicher jaehrlicher geschwindigkeit leistung pro.jahr je.jahr',
   live: 'lebend lebendig gruner gruen grun grunast gruenast',
@@ -62,7 +63,7 @@ export const german: Words = {
   status: 'status stand',
   dieback: 'absterben zurucksterben zuruecksterben totholzanteil verlichtung kronenverlichtung absterbe',
   mature:
-    'endhohe endhoehe endgrosse endgroesse ausgewachsen ausgewachsener end endgultig reif erreichbare zu.erwartende erwartete erwachsen',
+    'endhohe endhoehe endgrosse endgroesse ausgewachsen ausgewachsener endgultig reif erreichbare zu.erwartende erwartete erwachsen',
   clearance:
     'lichtraum lichtraumprofil durchfahrtshohe durchfahrtshoehe durchgangshohe durchgangshoehe lichtraumhohe lichtraumhoehe freiraum aufastung aufastungshohe',
   clear: 'lichte licht frei freie',
@@ -88,7 +89,7 @@ export const german: Words = {
   pruned:
     'geschnitten schnittmassnahme pflege gepflegt schnitt pflegeschnitt baumschnitt kronenpflege beschnitten baumpflege',
   last: 'letzter letzte letztes zuletzt vorheriger vorige letztmals letztmalig',
-  date: 'datum wann tag dat',
+  date: 'datum tag dat',
   year: 'jahr jahre',
   share: 'anteil prozent proz anteile',
   removed: 'entnommen entfernt entnahme weggenommen abgenommen entnommene',
@@ -108,7 +109,7 @@ export const german: Words = {
   small: '',
   tall: '',
   thing:
-    'bordstein gehweg schild mast laterne gebaude gebaeude haus wand zaun leitung freileitung pfahl stubben wurzel rohr baumrost rost mulch baumscheibe hecke baumgrube pflanzgrube topf ballen wurzelballen seil wunde leiter nest kabel stutze auto parkplatz fahrbahn fahrrad bank brucke tor treppe dach fenster kanal schacht gully hydrant ampel poller mauer kronensicherung gurt anker schraube wunde hohlraum gestell geruest oberleitung lampe leuchte verkehrszeichen stumpf hausnummer hausnr hsnr schacht pflock stamm.schutz rasen teich carport garage',
+    'maschine gerat geraet hubsteiger hebebuhne bordstein gehweg schild mast laterne gebaude gebaeude haus wand zaun leitung freileitung pfahl stubben wurzel rohr baumrost rost mulch baumscheibe hecke baumgrube pflanzgrube topf ballen wurzelballen seil wunde leiter nest kabel stutze auto parkplatz fahrbahn fahrrad bank brucke tor treppe dach fenster kanal schacht gully hydrant ampel poller mauer kronensicherung gurt anker schraube wunde hohlraum gestell geruest oberleitung lampe leuchte verkehrszeichen stumpf hausnummer hausnr hsnr schacht pflock stamm.schutz rasen teich carport garage',
   money: 'preis kosten betrag wert gehalt rechnungsbetrag honorar gebuhr gebuehr budget euro mwst',
   person:
     'kunde eigentumer eigentuemer prufer pruefer kontrolleur bearbeiter telefon email erfasser gutachter auftraggeber aufgenommen.von erfasst.von kolonne team ansprechpartner handy fax besitzer firma',
@@ -126,5 +127,5 @@ export const german: Words = {
   ground: 'boden bodenart belag untergrund nutzung bodentyp bodenbelag substrat',
   count: 'anzahl stuckzahl stueckzahl wieviele zahl.der',
   noise:
-    'der die das den dem des ein eine einer eines einem einen und oder mit zu zum zur vom im je pro ca etwa circa mittlere mittlerer mittel durchschnittliche aktuell aktuelle derzeit vorhanden genau ja nein wert.in angabe angaben daten feld ist wird wie welche welcher diese dieser dieses zz zum.zeitpunkt sich es punkt hauptsachlich allgemeiner allgemein nur jeweils jetzt mm.in des.jeweiligen messwert werte stelle'
+    'wann wo der uber.boden ueber.boden vom.boden uber.gelande uber.erdboden vorhandensein dt die das den dem des ein eine einer eines einem einen und oder mit zu zum zur vom im je pro ca etwa circa mittlere mittlerer mittel durchschnittliche aktuell aktuelle derzeit vorhanden genau ja nein wert.in angabe angaben daten feld ist wird wie welche welcher diese dieser dieses zz zum.zeitpunkt sich es punkt hauptsachlich allgemeiner allgemein nur jeweils jetzt mm.in des.jeweiligen messwert werte stelle'
 }

@@ -22,6 +22,7 @@ export type OwnNotion =
   | 'breast'
   | 'caliper'
   | 'height'
+  | 'elevation'
   | 'width'
   | 'length'
   | 'crownBase'

@@ -20,6 +20,7 @@ export const spanish: Words = {
   breast: 'altura.de.pecho altura.del.pecho pecho altura.pecho',
   caliper: 'calibre',
   height: 'altura alt alto h',
+  elevation: '',
   width: 'ancho anchura amplitud',
   length: 'longitud largo long',
   crownBase: 'hbc',
@@ -27,7 +28,7 @@ export const spanish: Words = {
   below: 'debajo bajo por.debajo abajo inferior debajo.de',
   lowest: 'baja bajo mas.baja mas.bajo mas.bajas mas.bajos primera primer inferior primeras 1a',
   highest: 'alta alto mas.alta superior mas.alto parte.alta punto.mas.alto',
-  base: 'base inicio pie parte.baja comienzo',
+  base: 'basal base inicio pie parte.baja comienzo',
   tip: 'punta extremo alcanza llega apice cima termina final sube parte.alta punto.mas.alto fin',
   hangs: 'cuelga baja.hasta',
   origin: 'origen inicio nace arranque comienza nacimiento empieza insercion sale inserta parte arranca',
@@ -45,10 +46,10 @@ export const spanish: Words = {
   area: 'ubicacion calle direccion.postal lugar emplazamiento barrio zona direccion localizacion parque plaza avenida sector distrito localidad domicilio avda tramo municipio',
   notes: 'nota observacion observaciones comentario anotacion obs',
   stage:
-    'etapa fase clase.de.edad madurez etapa.de.vida estado.de.desarrollo fase.de.desarrollo grupo.de.edad estadio desarrollo',
+    'etapa fase clase.de.edad madurez etapa.de.vida estado.de.desarrollo estado.de.madurez fase.vital fase.de.desarrollo grupo.de.edad estadio desarrollo',
   age: 'edad',
   vigor: 'vigor vitalidad estado salud condicion estado.sanitario',
-  rating: 'calificacion puntuacion valoracion nota grado.de nivel',
+  rating: 'categoria calificacion puntuacion valoracion nota grado.de nivel',
   growth: 'crecimiento incremento',
   rate: 'tasa clase anual velocidad ritmo al.ano',
   live: 'vivo viva verde',
@@ -77,7 +78,7 @@ export const spanish: Words = {
   cut: 'corte cortes',
   pruned: 'poda podado podada',
   last: 'ultimo ultima anterior reciente',
-  date: 'fecha cuando dia',
+  date: 'fecha dia',
   year: 'ano anos',
   share: 'porcentaje proporcion parte cuota porcion fraccion por.ciento',
   removed: 'retirado retirada eliminado eliminada quitado quitada extraido',
@@ -113,5 +114,5 @@ export const spanish: Words = {
   ground: 'suelo pavimento tipo.de.suelo sustrato',
   count: 'cantidad cuantas cuantos n.de',
   noise:
-    'el la los las del de un una y e o u con por para en al a que se lo su sus es cual este esta medio media aprox aproximado aproximada actual presente punto si no.si desde respecto promedio general sanitario sanitaria fisiologico fisiologica vida dato campo principal mas nivel sobre.el.suelo del.suelo cada estimado'
+    'sobre.suelo desde.suelo sobre.el.suelo presencia tiene arborea arboreo fitosanitario fitosanitaria cuando donde el la los las del de un una y e o u con por para en al a que se lo su sus es cual este esta medio media aprox aproximado aproximada actual presente punto si no.si desde respecto promedio general sanitario sanitaria fisiologico fisiologica vida dato campo principal mas nivel cada estimado'
 }
