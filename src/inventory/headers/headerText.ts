@@ -165,7 +165,7 @@ function wordsOf(all: readonly string[]): HeaderWord[] {
 const said = (text: string, meaning: Meaning): HeaderWord => ({
   text,
   meanings: [meaning],
-  spelling: 'known'
+  spelling: 'mark'
 })
 
 /**
