@@ -156,6 +156,7 @@ function wordsOf(all: readonly string[]): HeaderWord[] {
           text,
           ...(isCount(each.meanings, bare.slice(at + 1)) ? { meanings: ['count'], spelling: 'known' } : each)
         })
+    else if (/^(?:19|20)\d{2}$/.test(text)) words.push({ text, meanings: ['inYear'], spelling: 'mark' })
     else if (!/^\d+$/.test(text) && text.length > 1) words.push({ text, meanings: [], spelling: 'unknown' })
     at += length
   }

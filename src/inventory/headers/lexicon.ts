@@ -43,7 +43,7 @@ function learn(into: Map<string, Meaning[]>, word: string, meaning: Meaning): vo
 export const articles = new Set('the la le les el los las der das dem den'.split(' '))
 
 function each(list: string, take: (word: string) => void): void {
-  for (const word of list.split(' ')) {
+  for (const word of list.split(/\s+/)) {
     const parts = word === '' ? [] : fold(word).split('.')
     if (parts.length > 0)
       take(parts.length === 1 ? (parts[0] ?? '') : parts.filter((part) => !articles.has(part)).join(' '))
@@ -73,7 +73,7 @@ export function meaningsOf(word: string): readonly Meaning[] | null {
   return words.get(word) ?? inflected.get(word) ?? null
 }
 
-const ofGerman = new Set(Object.values(german).flatMap((list) => list.split(' ')))
+const ofGerman = new Set(Object.values(german).flatMap((list) => list.split(/\s+/)))
 function isGerman(word: string): boolean {
   return ofGerman.has(word)
 }

@@ -22,17 +22,20 @@ const light = new Set<Meaning>([
   'name',
   'total',
   'observed',
-  'rate',
-  'rating',
   'year',
   'on',
   'from',
   'to',
-  'second'
+  'second',
+  'existing',
+  'aboveGround'
 ])
 /** What explains nothing beside an unknown word. */
 const hardly = new Set<Meaning>([...light, 'noise'])
 const alien = new Set<Meaning>(foreignNotions)
+
+/** What it costs that a header names a year ("DBH 2019"): it may be an older survey's. House judgment. */
+const otherYear = 0.72
 
 /** "Size" and "thickness" mostly stand for a diameter. House judgment. */
 const sizeForDiameter = 0.78
@@ -61,12 +64,14 @@ function firstNamed(words: readonly HeaderWord[]): 'limb' | 'axis' | null {
 }
 
 function costOf({ meanings }: HeaderWord): number {
+  if (meanings.includes('inYear')) return otherYear
   if (meanings.some((meaning) => alien.has(meaning))) return 0
   return meanings.every((meaning) => light.has(meaning)) ? lightNotion : foreignNotion
 }
 
 function scoreOf({ words }: HeaderText, reading: Reading, first: 'limb' | 'axis' | null): number {
   if (reading.first !== null && reading.first !== first) return 0
+  if (reading.not.size > 0 && has(words, [...reading.not])) return 0
   let score = reading.trust
   let sized = false
   for (const either of reading.needs) {

@@ -57,18 +57,11 @@ export const ofTrees: Readings<TreeField> = {
     '.7 crown clear|clearance +height',
     '.72 trunk height +crown clear to',
     '.7 crown height to',
-    '?.62 crown height above',
-    '?.58 crown height',
+    '?.62 crown height aboveGround',
     '~.66 lowest|base foliage +height live',
     '~.46 union height'
   ],
-  spread: [
-    '1 crown width|diameter +tree total',
-    '.9 width +tree total',
-    '.95 tree width',
-    '.7 crown length',
-    '?.56 crown tall'
-  ],
+  spread: ['1 crown width|diameter +tree total', '.9 width +tree total', '.95 tree width', '?.56 crown tall'],
   stage: [
     '.97 stage +tree rate rating kind growth age',
     '1 age rate|rating|kind +tree stage',
@@ -77,11 +70,11 @@ export const ofTrees: Readings<TreeField> = {
   ],
   vigor: [
     '.97 vigor +tree rating rate kind total status',
-    '.8 vigor crown|foliage +tree rating rate kind total',
+    '.74 vigor crown|foliage +tree rating rate kind total',
     '?.6 rating +tree'
   ],
   growth: [
-    '.97 growth +rate tree trunk diameter stem year kind rating',
+    '.97 growth +rate tree trunk diameter stem kind rating',
     '1 trunk|diameter growth +rate tree trunk diameter stem year'
   ],
   removed: [
@@ -99,10 +92,10 @@ export const ofTrees: Readings<TreeField> = {
   ],
   clearance: [
     '1 clearance needed +height area above vertical clear tree',
-    '1 clearance height +needed area above vertical clear tree',
+    '1 clearance height !existing +needed area above vertical clear tree',
     '.92 clearance needed below|limb +limb below height',
-    '.92 clearance +area above vertical total tall clear',
-    '.92 clear height +needed area above',
+    '.92 clearance !existing +area above vertical total tall clear',
+    '.92 clear height !existing +needed area above',
     '.92 clear height needed below|limb +limb below',
     '.7 clearance thing +needed height above vertical from to'
   ],
@@ -138,5 +131,5 @@ export const ofTrees: Readings<TreeField> = {
     '.85 mature tip|length|size +tree height',
     '?.72 mature'
   ],
-  treeNotes: ['1 tree notes +on', '.85 notes area|spot', '~.63 notes']
+  treeNotes: ['1 tree notes +on', '.7 notes area|spot', '~.63 notes']
 }

@@ -11,6 +11,8 @@ export type Standing = 'itself' | 'placed' | 'asked'
 export interface Reading {
   readonly needs: readonly (readonly Notion[])[]
   readonly may: ReadonlySet<Notion>
+  /** What must not stand beside them, though it hardly counts elsewhere: a clearance that is there is not the one needed. */
+  readonly not: ReadonlySet<Notion>
   /** Whether limb and stem are both named, and which of them first: "Limb diameter at trunk", "Trunk diameter at limb". */
   readonly first: 'limb' | 'axis' | null
   /** How far such words alone can be trusted, 0 to 1. House judgment. */
@@ -33,18 +35,19 @@ function notions(word: string): Notion[] {
 
 /**
  * Reads a line such as "~.62 dia at|on +measured": placed, trust 0.62, a diameter or girth and "at" or "on", and "measured"
- * may stand too.
+ * may stand too. "!existing" must not stand there.
  */
 export function readingOf(line: string): Reading {
   const [figure = '', ...rest] = line.split(' ')
   const plus = rest.findIndex((word) => word.startsWith('+'))
   const needed = plus < 0 ? rest : rest.slice(0, plus)
   const first = needed.includes('limbFirst') ? 'limb' : needed.includes('axisFirst') ? 'axis' : null
-  const needs = needed.filter((word) => !word.endsWith('First')).map(notions)
+  const needs = needed.filter((word) => !word.endsWith('First') && !word.startsWith('!')).map(notions)
   const may = plus < 0 ? [] : rest.slice(plus).flatMap((word) => notions(word.replace('+', '')))
   return {
     needs,
     may: new Set([...may, ...needs.flat(), 'at', 'small', 'tall']),
+    not: new Set(needed.filter((word) => word.startsWith('!')).flatMap((word) => notions(word.slice(1)))),
     first,
     trust: Number(figure.replace(/^[~?]/, '')),
     standing: standings[figure.charAt(0)] ?? 'itself'

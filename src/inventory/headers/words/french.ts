@@ -8,11 +8,12 @@ export const french: Words = {
   trunk: 'tronc fut',
   parent: 'porteur porteuse mere support portant',
   crown: 'houppier couronne cime ramure',
-  lateral:
-    'lateral laterale rameau ramification tire.seve branche.secondaire rameau.lateral branche.laterale',
+  lateral: `
+    lateral laterale rameau ramification tire.seve branche.secondaire rameau.lateral branche.laterale`,
   foliage: 'feuillage feuille feuillaison masse.foliaire foliaire',
-  union:
-    'fourche insertion enfourchement union jonction embranchement bifurcation attache collet.de.branche point.d.attache',
+  union: `
+    fourche insertion enfourchement union jonction embranchement bifurcation attache collet.de.branche
+    point.d.attache`,
   bark: 'ecorce',
   diameter: 'diametre diam epaisseur diamtre diametr',
   size: 'grosseur taille dimension section grosseurs',
@@ -27,6 +28,7 @@ export const french: Words = {
   length: 'longueur long longr',
   crownBase: 'hbh hph hbhv',
   above: 'dessus au.dessus au.dessus.de par.dessus sur sup',
+  aboveGround: 'au.dessus.du.sol dessus.du.sol',
   below: 'dessous au.dessous en.dessous sous inf',
   lowest: 'basse bas plus.basse plus.bas premiere premier 1re 1ere 1er inferieur inferieure',
   highest: 'haute haut plus.haut plus.haute superieur superieure',
@@ -45,10 +47,13 @@ export const french: Words = {
   species: 'essence espece genre variete cultivar taxon nom.latin',
   kind: 'type sorte genre',
   spot: 'site',
-  area: 'emplacement rue adresse lieu.dit lieu quartier secteur localisation avenue boulevard parc commune place zone voie situation ilot arrondissement troncon',
+  area: `
+    emplacement rue adresse lieu.dit lieu quartier secteur localisation avenue boulevard parc commune
+    place zone voie situation ilot arrondissement troncon`,
   notes: 'remarque note commentaire observation annotation rem obs',
-  stage:
-    'stade classe.dage classe.d.age classe.age stade.de.developpement phase etape stade.de.vie developpement maturite stade.evolutif stade.d.evolution evolution age.class',
+  stage: `
+    stade classe.dage classe.d.age classe.age stade.de.developpement phase etape stade.de.vie
+    developpement maturite stade.evolutif stade.d.evolution evolution age.class`,
   age: 'age',
   vigor: 'vigueur vitalite etat sante condition etat.sanitaire etat.physiologique',
   rating: 'categorie note cote indice.de cotation classement',
@@ -71,8 +76,9 @@ export const french: Words = {
   access: 'acces accessibilite accessible',
   included: 'incluse inclus inclusion entre incl inclue',
   includedBark: 'ecorce.incluse inclusion.d.ecorce inclusion.ecorce entre.ecorce',
-  parentOn:
-    'issue.de issu.de attachee.a attache.a portee.par inseree.sur pousse.sur part.de.la.branche nait.de rattachee.a',
+  parentOn: `
+    issue.de issu.de attachee.a attache.a portee.par inseree.sur pousse.sur part.de.la.branche nait.de
+    rattachee.a`,
   role: 'role fonction rang',
   temporary: 'temporaire permanente permanent provisoire',
   broken: 'casse cassee rompu rompue rupture brise brisee arrache bris',
@@ -90,6 +96,8 @@ export const french: Words = {
   limit: 'limite maximum plafond max maximal maximale autorise autorisee admis',
   local: 'local locale reglement municipal communal arrete',
   visit: 'visite passage intervention',
+  existing: 'actuel actuelle existant existante',
+  inYear: '',
   second: 'deuxieme second seconde 2e 2eme',
   total: 'total totale complet complete globale',
   observed: 'observe estime visuel',
@@ -99,22 +107,35 @@ export const french: Words = {
   elsewhere: '',
   small: '',
   tall: '',
-  thing:
-    'engin vehicule machine nacelle trottoir bordure panneau poteau lampadaire batiment maison mur cloture ligne grille tuteur souche tuyau paillis paillage racine motte pot bac fosse haie corde cable echelle nid plaie cavite.de banc pont toit fenetre porte voiture stationnement chaussee abri borne regard egout hauban vis boulon ancrage barriere portail muret lampe luminaire feu cuve fil reseau store auvent pelouse terrasse balcon garage',
+  thing: `
+    engin vehicule machine nacelle trottoir bordure panneau poteau lampadaire batiment maison mur
+    cloture ligne grille tuteur souche tuyau paillis paillage racine motte pot bac fosse haie corde
+    cable echelle nid plaie cavite.de banc pont toit fenetre porte voiture stationnement chaussee abri
+    borne regard egout hauban vis boulon ancrage barriere portail muret lampe luminaire feu cuve fil
+    reseau store auvent pelouse terrasse balcon garage voisin voisine`,
   money: 'prix cout montant facture valeur tarif budget euro tva cout.estime devis frais',
-  person:
-    'client proprietaire inspecteur releve.par telephone email courriel mesure.par saisi.par technicien agent equipe contact elagueur gestionnaire responsable par auteur',
+  person: `
+    client proprietaire inspecteur releve.par telephone email courriel mesure.par saisi.par technicien
+    agent equipe contact elagueur gestionnaire responsable par auteur`,
   geo: 'latitude longitude altitude coordonnee coord ngf cote.ngf lambert',
   planting: 'plantation plante.le annee.de.plantation plantee plante.en',
   nursery: 'pepiniere',
   inspection: 'inspection releve controle prochaine prochain diagnostic saisie mise.a.jour expertise',
-  record:
-    'photo image parcelle cadastre commande bon.de.commande fichier lien dossier bon plan permis contrat piece video',
-  quantity:
-    'distance espacement profondeur poids volume surface rayon rapport pente eloignement recul vitesse.du.vent vitesse.limite heures duree ecart',
-  work: 'travaux priorite urgence risque danger cible arrosage maladie ravageur champignon traitement protection remarquable classe.de.risque ouvrage chantier degat',
+  record: `
+    photo image parcelle cadastre commande bon.de.commande fichier lien dossier bon plan permis contrat
+    piece video`,
+  quantity: `
+    distance espacement profondeur poids volume surface rayon rapport pente eloignement recul
+    vitesse.du.vent vitesse.limite heures duree ecart`,
+  work: `
+    travaux priorite urgence risque danger cible arrosage maladie ravageur champignon traitement
+    protection remarquable classe.de.risque ouvrage chantier degat`,
   ground: 'sol revetement type.de.sol substrat couvert couverture',
   count: 'nombre nb nbre combien quantite',
-  noise:
-    'dessus.du.sol au.dessus.du.sol par.rapport.au.sol presence phytosanitaire evolution quand ou le la les l d un une des du de et ou avec par rapport pour en au aux a que qui quel quelle dans son sa ses leur est se moyen moyenne env environ approx approximatif actuel actuelle present presente point vers oui non par.rapport sanitaire physiologique general generale dont plus niveau vie hauteur.du.sol estimee champ donnee donnees total.e au.niveau principale principal'
+  noise: `
+    dessus.du.sol au.dessus.du.sol par.rapport.au.sol presence phytosanitaire evolution quand ou le la
+    les l d un une des du de et avec par rapport pour en au aux a que qui quel quelle dans son sa ses
+    leur est se moyen moyenne env environ approx approximatif actuel actuelle present presente point
+    vers oui non par.rapport sanitaire physiologique general generale dont plus niveau vie
+    hauteur.du.sol estimee champ donnee donnees total.e au.niveau principale principal`
 }

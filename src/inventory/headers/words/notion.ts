@@ -27,6 +27,7 @@ export type OwnNotion =
   | 'length'
   | 'crownBase'
   | 'above'
+  | 'aboveGround'
   | 'below'
   | 'lowest'
   | 'highest'
@@ -89,6 +90,8 @@ export type OwnNotion =
   | 'local'
   | 'visit'
   | 'second'
+  | 'existing'
+  | 'inYear'
   | 'total'
   | 'observed'
   | 'measured'
@@ -122,7 +125,7 @@ export type ForeignNotion = (typeof foreignNotions)[number]
 export type Notion = OwnNotion | ForeignNotion
 
 /**
- * The words of one language: notion by notion, parted by spaces, folded (lower case, no accents, "ß" as "ss"); a "." joins
+ * The words of one language: notion by notion, parted by spaces or lines, folded (lower case, no accents, "ß" as "ss"); a "." joins
  * the parts of a phrase. Regular plurals, cases and genders need no entry. `noise` says nothing about a column. Common
  * trade use, no source.
  */

@@ -25,6 +25,7 @@ export const spanish: Words = {
   length: 'longitud largo long',
   crownBase: 'hbc',
   above: 'encima arriba sobre por.encima superior encima.de',
+  aboveGround: 'sobre.el.suelo desde.el.suelo',
   below: 'debajo bajo por.debajo abajo inferior debajo.de',
   lowest: 'baja bajo mas.baja mas.bajo mas.bajas mas.bajos primera primer inferior primeras 1a',
   highest: 'alta alto mas.alta superior mas.alto parte.alta punto.mas.alto',
@@ -43,10 +44,13 @@ export const spanish: Words = {
   species: 'especie variedad genero cultivar taxon',
   kind: 'tipo clase',
   spot: 'sitio',
-  area: 'ubicacion calle direccion.postal lugar emplazamiento barrio zona direccion localizacion parque plaza avenida sector distrito localidad domicilio avda tramo municipio',
+  area: `
+    ubicacion calle direccion.postal lugar emplazamiento barrio zona direccion localizacion parque plaza
+    avenida sector distrito localidad domicilio avda tramo municipio`,
   notes: 'nota observacion observaciones comentario anotacion obs',
-  stage:
-    'etapa fase clase.de.edad madurez etapa.de.vida estado.de.desarrollo estado.de.madurez fase.vital fase.de.desarrollo grupo.de.edad estadio desarrollo',
+  stage: `
+    etapa fase clase.de.edad madurez etapa.de.vida estado.de.desarrollo estado.de.madurez fase.vital
+    fase.de.desarrollo grupo.de.edad estadio desarrollo`,
   age: 'edad',
   vigor: 'vigor vitalidad estado salud condicion estado.sanitario',
   rating: 'categoria calificacion puntuacion valoracion nota grado.de nivel',
@@ -87,6 +91,8 @@ export const spanish: Words = {
   limit: 'limite maximo maxima max tope permitido permitida admisible',
   local: 'local ordenanza municipal',
   visit: 'visita',
+  existing: 'actual existente',
+  inYear: '',
   second: 'segunda segundo 2a',
   total: 'total completa',
   observed: 'observada observado estimada visual',
@@ -96,23 +102,36 @@ export const spanish: Words = {
   elsewhere: '',
   small: '',
   tall: '',
-  thing:
-    'maquina vehiculo bordillo acera senal poste farola edificio casa muro valla linea alcorque tutor tocon tuberia mantillo raiz maceta contenedor hoyo seto cuerda cable escalera nido herida banco puente techo tejado ventana puerta coche aparcamiento calzada hidrante alcantarilla perno tornillo ancla pared reja rejilla cepellon toldo barandilla semaforo luz lampara acolchado cesped garaje terraza balcon',
+  thing: `
+    maquina vehiculo bordillo acera senal poste farola edificio casa muro valla linea alcorque tutor
+    tocon tuberia mantillo raiz maceta contenedor hoyo seto cuerda cable escalera nido herida banco
+    puente techo tejado ventana puerta coche aparcamiento calzada hidrante alcantarilla perno tornillo
+    ancla pared reja rejilla cepellon toldo barandilla semaforo luz lampara acolchado cesped garaje
+    terraza balcon vecino vecina`,
   money: 'precio coste costo importe valor factura tarifa presupuesto euro iva',
-  person:
-    'cliente propietario inspector medido.por telefono email correo tecnico equipo contacto operario levantado.por dueno responsable por encargado',
+  person: `
+    cliente propietario inspector medido.por telefono email correo tecnico equipo contacto operario
+    levantado.por dueno responsable por encargado`,
   geo: 'latitud longitud.geografica altitud coordenada coord msnm cota',
   planting: 'plantado plantada plantacion ano.de.plantacion',
   nursery: 'vivero',
-  inspection:
-    'inspeccion revision control proxima proximo levantamiento toma.de.datos actualizacion registro',
-  record:
-    'foto imagen factura parcela catastro pedido archivo enlace expediente plano permiso contrato referencia.catastral video',
-  quantity:
-    'distancia separacion espaciamiento profundidad peso volumen superficie radio pendiente relacion horas duracion retranqueo velocidad.del.viento',
-  work: 'obra trabajo prioridad urgencia riesgo peligro diana riego plaga enfermedad hongo tratamiento proteccion dano tarea',
+  inspection: `
+    inspeccion revision control proxima proximo levantamiento toma.de.datos actualizacion registro`,
+  record: `
+    foto imagen factura parcela catastro pedido archivo enlace expediente plano permiso contrato
+    referencia.catastral video`,
+  quantity: `
+    distancia separacion espaciamiento profundidad peso volumen superficie radio pendiente relacion
+    horas duracion retranqueo velocidad.del.viento`,
+  work: `
+    obra trabajo prioridad urgencia riesgo peligro diana riego plaga enfermedad hongo tratamiento
+    proteccion dano tarea`,
   ground: 'suelo pavimento tipo.de.suelo sustrato',
   count: 'cantidad cuantas cuantos n.de',
-  noise:
-    'sobre.suelo desde.suelo sobre.el.suelo presencia tiene arborea arboreo fitosanitario fitosanitaria cuando donde el la los las del de un una y e o u con por para en al a que se lo su sus es cual este esta medio media aprox aproximado aproximada actual presente punto si no.si desde respecto promedio general sanitario sanitaria fisiologico fisiologica vida dato campo principal mas nivel cada estimado'
+  noise: `
+    sobre.suelo desde.suelo sobre.el.suelo presencia tiene arborea arboreo fitosanitario fitosanitaria
+    cuando donde el la los las del de un una y e o u con por para en al a que se lo su sus es cual este
+    esta medio media aprox aproximado aproximada actual presente punto si no.si desde respecto promedio
+    general sanitario sanitaria fisiologico fisiologica vida dato campo principal mas nivel cada
+    estimado`
 }
