@@ -1,7 +1,7 @@
 import { readChoice, choices, type ChoiceName } from '../../../shared/choices'
 import type { LengthUnit } from '../../../shared/units'
 import { fold } from './fold'
-import { articles, longestPhrase, meaningsOf, recognize, type Meaning, type Spelling } from './lexicon'
+import { articles, meaningsOf, phraseLength, recognize, type Meaning, type Spelling } from './lexicon'
 import { markMeasuringHeights, unitAnywhere, unitInBrackets, unitOf } from './measures'
 import { foreignNotions, type Notion } from './words/notion'
 
@@ -13,7 +13,7 @@ export interface HeaderWord {
   readonly text: string
   readonly meanings: readonly Meaning[]
   /** `mark` is a unit or a sign, no word. */
-  readonly spelling: Spelling | 'mark' | 'unknown'
+  readonly spelling: Spelling | 'mark'
 }
 
 /** A header taken apart: what it speaks of, and the unit it names. */
@@ -144,7 +144,7 @@ function wordsOf(all: readonly string[]): HeaderWord[] {
   const bare = tokens.map((token) => token.replace(/\.$/, ''))
   const words: HeaderWord[] = []
   for (let at = 0; at < bare.length;) {
-    let length = Math.min(longestPhrase, bare.length - at)
+    let length = Math.min(phraseLength(bare[at] ?? ''), bare.length - at)
     while (length > 1 && meaningsOf(bare.slice(at, at + length).join(' ')) === null) length--
     const text = bare.slice(at, at + length).join(' ')
     const found = length > 1 ? null : recognize(text, tokens[at]?.endsWith('.') === true)

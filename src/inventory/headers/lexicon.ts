@@ -11,7 +11,7 @@ import { spanish } from './words/spanish'
 export type Meaning = Notion | 'noise'
 
 /** How a word was recognized; the further from the word as listed, the less it counts. */
-export type Spelling = 'known' | 'abbreviated' | 'slip'
+export type Spelling = 'known' | 'abbreviated' | 'slip' | 'unknown'
 
 export interface Recognized {
   readonly meanings: readonly Meaning[]
@@ -65,8 +65,17 @@ const slips = new Slips(
   simple.filter((word) => !(words.get(word) ?? []).some((meaning) => foreign.has(meaning)))
 )
 
-/** The most words that a phrase of the lists has. */
-export const longestPhrase = Math.max(...[...words.keys()].map((word) => word.split(' ').length))
+/** The most words of the phrases that begin with a word. */
+const phrases = new Map<string, number>()
+for (const word of words.keys()) {
+  const [start = '', ...rest] = word.split(' ')
+  if (rest.length > 0) phrases.set(start, Math.max(phrases.get(start) ?? 0, rest.length + 1))
+}
+
+/** How many words, from this one on, a phrase may have: 1 where none begins with it. */
+export function phraseLength(start: string): number {
+  return phrases.get(start) ?? 1
+}
 
 /** What a word or a phrase stands for as listed or in a regular form of it, or null. */
 export function meaningsOf(word: string): readonly Meaning[] | null {
@@ -118,6 +127,19 @@ function abbreviated(token: string, point: boolean): readonly Meaning[] | null {
   return null
 }
 
+/** A German compound of which only the last word is known, which says what the thing is: "Alleebaum" is some tree. */
+function headed(token: string): readonly Recognized[] | null {
+  for (let at = 3; at <= token.length - 4; at++) {
+    const meanings = isGerman(token.slice(at)) ? meaningsOf(token.slice(at)) : null
+    if (meanings === null) continue
+    return [
+      { meanings: [], spelling: 'unknown' },
+      { meanings, spelling: 'known' }
+    ]
+  }
+  return null
+}
+
 /**
  * What a token of a header stands for: one word, the parts of a compound, what it abbreviates or what it is one slip from.
  * Null where no language here knows it.
@@ -132,7 +154,7 @@ export function recognize(token: string, point = false): readonly Recognized[] |
   const near = slips.near(token)
   if (near.length > 0) return [{ meanings: allMeanings(near), spelling: 'slip' }]
   const slipped = slippedParts(token, isPart, (part) => slips.near(part))
-  if (slipped === null) return null
+  if (slipped === null) return headed(token)
   const sound: Recognized = { meanings: meaningsOf(slipped.part) ?? [], spelling: 'known' }
   const mended: Recognized = { meanings: allMeanings(slipped.slip), spelling: 'slip' }
   return slipped.first ? [sound, mended] : [mended, sound]

@@ -3,7 +3,7 @@ import { columnOf, type Field } from '../../../shared/columns'
 import { readHeaderText, type HeaderText, type HeaderWord } from './headerText'
 import type { Meaning } from './lexicon'
 import { readings, type Reading, type Standing } from './readings'
-import { foreignNotions, type Notion } from './words/notion'
+import { foreignNotions } from './words/notion'
 
 /** How likely a header's words mean a field, 0 to 1. */
 export interface Likely {
@@ -49,10 +49,6 @@ const unknownWord = [0, 0.45, 0.76, 0.86, 0.92] as const
 /** What it costs that a word is spelled nearly or shortened. House judgment. */
 const spellings = { known: 1, mark: 1, unknown: 1, abbreviated: 0.96, slip: 0.92 } as const
 
-function has(words: readonly HeaderWord[], either: readonly Notion[]): boolean {
-  return words.some(({ meanings }) => either.some((notion) => meanings.includes(notion)))
-}
-
 /** Which of limb and stem a header names first; null where it does not name both. */
 function firstNamed(words: readonly HeaderWord[]): 'limb' | 'axis' | null {
   const limb = words.findIndex(({ meanings }) => meanings.includes('limb'))
@@ -69,14 +65,14 @@ function costOf({ meanings }: HeaderWord): number {
   return meanings.every((meaning) => light.has(meaning)) ? lightNotion : foreignNotion
 }
 
-function scoreOf({ words }: HeaderText, reading: Reading, first: 'limb' | 'axis' | null): number {
+function scoreOf({ words, notions }: HeaderText, reading: Reading, first: 'limb' | 'axis' | null): number {
   if (reading.first !== null && reading.first !== first) return 0
-  if (reading.not.size > 0 && has(words, [...reading.not])) return 0
+  if (reading.not.some((notion) => notions.has(notion))) return 0
   let score = reading.trust
   let sized = false
   for (const either of reading.needs) {
-    if (has(words, either)) continue
-    if (!either.includes('diameter') || !has(words, ['size'])) return 0
+    if (either.some((notion) => notions.has(notion))) continue
+    if (!either.includes('diameter') || !notions.has('size')) return 0
     sized = true
     score *= sizeForDiameter
   }

@@ -12,7 +12,7 @@ export interface Reading {
   readonly needs: readonly (readonly Notion[])[]
   readonly may: ReadonlySet<Notion>
   /** What must not stand beside them, though it hardly counts elsewhere: a clearance that is there is not the one needed. */
-  readonly not: ReadonlySet<Notion>
+  readonly not: readonly Notion[]
   /** Whether limb and stem are both named, and which of them first: "Limb diameter at trunk", "Trunk diameter at limb". */
   readonly first: 'limb' | 'axis' | null
   /** How far such words alone can be trusted, 0 to 1. House judgment. */
@@ -47,7 +47,7 @@ export function readingOf(line: string): Reading {
   return {
     needs,
     may: new Set([...may, ...needs.flat(), 'at', 'small', 'tall']),
-    not: new Set(needed.filter((word) => word.startsWith('!')).flatMap((word) => notions(word.slice(1)))),
+    not: needed.filter((word) => word.startsWith('!')).flatMap((word) => notions(word.slice(1))),
     first,
     trust: Number(figure.replace(/^[~?]/, '')),
     standing: standings[figure.charAt(0)] ?? 'itself'
