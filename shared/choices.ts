@@ -9,7 +9,7 @@ function listed(...lines: readonly string[]): readonly string[] {
 const lifeStage = {
   planting: listed(
     'planting, newly planted, new, new planting, at planting, sapling, whip, neupflanzung, gepflanzt',
-    'jungpflanze, nouvelle plantation, jeune plant, plantation, recién plantado, plantón'
+    'jungpflanze, nouvelle plantation, jeune plant, plantation, recién plantado, plantón, plantación'
   ),
   young: listed(
     'young, juvenile, establishing, training, y, yg, young tree, immature, jung, jungbaum',

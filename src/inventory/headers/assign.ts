@@ -1,5 +1,5 @@
 import { munkres } from 'munkres'
-import type { Field } from '../../../shared/columns'
+import { columnOf, type Field } from '../../../shared/columns'
 import type { LengthUnit } from '../../../shared/units'
 import type { ColumnValues } from './columnValues'
 import { fitOf } from './fit'
@@ -78,12 +78,15 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
     const rivals = (candidates[at] ?? []).filter((each) => each.field !== field)
     const free = rivals.find((each) => !taken.has(each.field)) ?? null
     const near = free !== null && free.score > score - clearBy && free.score >= 0.4
-    const contested = candidates.some(
-      (others, other) =>
-        other !== at &&
-        (chosen[other] ?? null) === null &&
-        others.some((each) => each.field === field && each.score > score - contestedBy)
-    )
+    const printed = field !== null && columnOf(field).use === 'document'
+    const contested =
+      !printed &&
+      candidates.some(
+        (others, other) =>
+          other !== at &&
+          (chosen[other] ?? null) === null &&
+          others.some((each) => each.field === field && each.score > score - contestedBy)
+      )
     const confidence =
       field === null ? 'unsure' : score >= sureFrom && !near && !contested ? 'sure' : 'likely'
     const runnerUp = free?.field ?? rivals[0]?.field ?? null

@@ -37,9 +37,12 @@ function numberOf(cell: Cell): number | null {
   return Number.isFinite(value) ? value : null
 }
 
+/** Stands for a value that is the same as above, or that was not measured. */
+const nothing = /^(?:["″”'’]{1,2}|,,|do\.?|ditto|dito|idem|↓|n\/?[am]\.?|nm|null|-+|-9+|\?+)$/i
+
 export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues {
   const kept = cells.slice(0, sample)
-  const filled = kept.filter((cell): cell is Cell => !isBlank(cell))
+  const filled = kept.filter((cell): cell is Cell => !isBlank(cell) && !nothing.test(String(cell).trim()))
   const numbers = filled.map(numberOf).filter((value) => value !== null)
   const sorted = [...numbers].sort((a, b) => a - b)
   const texts = filled.map((cell) => fold(String(cell)).trim())

@@ -52,7 +52,7 @@ function fitsChoice(values: ColumnValues, choice: ChoiceName): number {
   if (read >= 0.4) return 0.95
   const classes = values.distinct <= fewWords && values.longest <= 24
   return classes && (read > 0 || values.wordy > 0.5 || choice === 'vigor' || choice === 'lifeStage')
-    ? 0.78
+    ? 0.84
     : 0.5
 }
 
@@ -99,7 +99,7 @@ function fitsSpecies(values: ColumnValues): number {
 }
 
 function fitsId(values: ColumnValues, field: Field): number {
-  if (values.longest > 40) return 0.5
+  if (values.texts.filter((text) => text.length > 40).length > values.filled * 0.3) return 0.7
   if (values.numeric > 0.6 && values.integers < 0.7) return 0.4
   const several = values.texts.filter(
     (text) => /\p{L}{2,}[\s-]+\p{L}{2,}/u.test(text) && !/\d/.test(text)

@@ -169,6 +169,16 @@ const said = (text: string, meaning: Meaning): HeaderWord => ({
   spelling: 'mark'
 })
 
+/** What is given in a unit: thick things, tall ones, or either. */
+const sizes: Readonly<Record<LengthUnit, readonly Meaning[]>> = {
+  in: ['small'],
+  mm: ['small', 'tall'],
+  cm: ['small', 'tall'],
+  m: ['tall'],
+  ft: ['tall'],
+  yd: ['tall']
+}
+
 /**
  * Takes a header apart. A word may stand for more than one notion ("top", "base"); the reading of a field takes the one
  * it needs, so all are given.
@@ -184,7 +194,7 @@ export function readHeaderText(header: string): HeaderText {
   const words = wordsOf(tokens)
   if (percent) words.push(said('%', 'share'))
   if (degrees) words.push(said('°', 'angle'))
-  if (unit !== null) words.push(said(unit, unit === 'ft' || unit === 'm' || unit === 'yd' ? 'tall' : 'small'))
+  if (unit !== null) words.push({ text: unit, meanings: sizes[unit], spelling: 'mark' })
   const decoy = words.find(
     ({ meanings }) => meanings.length > 0 && meanings.every((each) => foreign.has(each))
   )

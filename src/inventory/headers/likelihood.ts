@@ -107,7 +107,8 @@ function unitSuits(header: HeaderText, field: Field): number {
   const thick = kind === 'diameter' || kind === 'stems'
   if (header.unit === 'ft' || header.unit === 'yd') return thick ? 0.55 : 1
   if (header.unit === 'm') return thick ? 0.85 : 1
-  return thick || field === 'caliperHeight' || kind === 'growth' || header.unit === 'cm' ? 1 : 0.8
+  if (thick || field === 'caliperHeight' || kind === 'growth' || header.unit === 'cm') return 1
+  return header.unit === 'mm' ? 0.95 : 0.88
 }
 
 /** The best reading of each standing of each field that a header may mean, likeliest first. */

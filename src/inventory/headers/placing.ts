@@ -62,5 +62,6 @@ export function placedScore(
   if (treesOnly && of === 'limb') return score * (standing === 'placed' ? outOfPlace : withoutLimbs)
   if (standing !== 'placed') return score
   const here = field === 'tree' || field === 'limb' ? before[at] : behind[at]
-  return here === of ? inPlace(score) : score * outOfPlace
+  if (here === of) return inPlace(score)
+  return behind[at] === of || before[at] === of ? score : score * outOfPlace
 }

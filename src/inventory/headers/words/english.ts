@@ -21,7 +21,7 @@ export const english: Words = {
   caliper: 'caliper calliper cal calip nursery.diameter',
   height: 'height ht hgt hght h tall hts',
   elevation: 'elevation elev',
-  width: 'width spread wide w breadth span',
+  width: 'width spread wide breadth span',
   length: 'length lgth len long lng',
   crownBase: 'hcb hlc htlc hblc clb lcb cbh lcr.base hbc',
   above: 'above over abv atop upper past beyond outside outside.of',
@@ -39,7 +39,7 @@ export const english: Words = {
   to: 'to up.to upto until down.to',
   at: 'at @ where',
   on: 'on',
-  id: 'id no nr num number nbr # code label identifier ref reference uid letter key',
+  id: 'id no nr num number nbr # code label identifier ref reference uid letter key lot',
   tag: 'tag',
   name: 'name title',
   naming: 'common botanical scientific latin vernacular botanic binomial trivial lat bot sci trade',
@@ -48,7 +48,7 @@ export const english: Words = {
   spot: 'site situ',
   area: `
     location street address place road park block zone lot district neighborhood neighbourhood section
-    sector avenue campus yard ward suburb loc addr property precinct plot row bed postcode zip`,
+    sector avenue campus yard suburb loc addr property precinct plot row bed postcode zip`,
   notes: 'note remark comment memo observation obs notation annotation',
   stage: `
     stage life.stage age.class ageclass maturity maturity.class growth.stage development.stage
@@ -137,7 +137,8 @@ export const english: Words = {
     edited created next modified collected watered due scheduled`,
   record: `
     photo picture image pic file url link video scan invoice work.order parcel cadastral po hash guid.of
-    permit contract account folio document drawing map sheet page barcode qr phone.no attachment.file`,
+    permit contract account folio document drawing map sheet page barcode qr phone.no attachment.file
+    legend legende`,
   quantity: `
     per distance dist setback offset spacing weight volume load depth radius ratio slope out outward
     away along moisture ph temperature hour minute duration frequency factor index coefficient wind

@@ -40,7 +40,7 @@ export const french: Words = {
   to: 'a jusque jusqua jusqu vers',
   at: 'a au aux en ou a.la',
   on: 'sur',
-  id: 'identification numero num no identifiant code matricule repere ref reference lettre ordre',
+  id: 'identification numero num no identifiant code matricule repere ref reference lettre ordre lot',
   tag: 'plaque plaquette etiquette',
   name: 'nom designation libelle denomination',
   naming: 'commun scientifique latin botanique vernaculaire francais usuel',
@@ -123,7 +123,7 @@ export const french: Words = {
   inspection: 'inspection releve controle prochaine prochain diagnostic saisie mise.a.jour expertise',
   record: `
     photo image parcelle cadastre commande bon.de.commande fichier lien dossier bon plan permis contrat
-    piece video`,
+    piece video legende`,
   quantity: `
     distance espacement profondeur poids volume surface rayon rapport pente eloignement recul
     vitesse.du.vent vitesse.limite heures duree ecart`,

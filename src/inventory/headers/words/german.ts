@@ -49,7 +49,7 @@ export const german: Words = {
   on: 'an auf am',
   id: `
     inventar nummer nr kennung kennzeichen lfd laufende schild.nr bezeichner kurzel kuerzel nrn num
-    kennziffer buchstabe marke`,
+    kennziffer buchstabe marke los partie`,
   tag: 'plakette plaketten baumplakette marke',
   name: 'name bezeichnung namen benennung',
   naming: `
@@ -157,7 +157,7 @@ export const german: Words = {
     naechste inspektion erfassung erfassungs aufnahmetag kontroll eingabe`,
   record: `
     foto bild rechnung rechnungs auftrag auftrags flurstuck flurstueck datei lieferschein grundstuck
-    grundbuch kataster akte akten karte plan vertrag anlage.nr flur aktenzeichen`,
+    grundbuch kataster akte akten karte plan vertrag anlage.nr flur aktenzeichen legende`,
   quantity: `
     abstand entfernung tiefe gewicht volumen flache flaeche qm radius gefalle feuchte schlankheitsgrad
     verhaltnis verhaeltnis stunden dauer menge wind`,

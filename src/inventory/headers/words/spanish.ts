@@ -37,7 +37,7 @@ export const spanish: Words = {
   to: 'hasta a llega.hasta',
   at: 'a en al donde',
   on: 'en sobre',
-  id: 'numero num no codigo identificador identificacion matricula ref referencia clave letra',
+  id: 'numero num no codigo identificador identificacion matricula ref referencia clave letra lote',
   tag: 'placa chapa etiqueta',
   name: 'nombre denominacion',
   naming: 'comun cientifico latino botanico vulgar vernaculo',
@@ -119,7 +119,7 @@ export const spanish: Words = {
     inspeccion revision control proxima proximo levantamiento toma.de.datos actualizacion registro`,
   record: `
     foto imagen factura parcela catastro pedido archivo enlace expediente plano permiso contrato
-    referencia.catastral video`,
+    referencia.catastral video leyenda`,
   quantity: `
     distancia separacion espaciamiento profundidad peso volumen superficie radio pendiente relacion
     horas duracion retranqueo velocidad.del.viento`,
