@@ -11,7 +11,7 @@ const date = '2026-11-25'
 /** Reading and planning 20,000 limbs against one JSON round trip of the same cells. */
 export function planning(): Measurement[] {
   const block = madeInventory(20000)
-  const [json = NaN, read = NaN, visit = NaN, programme = NaN] = leastTimes([
+  const [json = NaN, read = NaN, visit = NaN, program = NaN] = leastTimes([
     () => JSON.parse(JSON.stringify(block.rows)) as unknown,
     () => readInventory(block),
     () => planInventory(readInventory(block), { date, visits: 1, lookAhead: 0 }),
@@ -21,7 +21,7 @@ export function planning(): Measurement[] {
   return [
     ratio('read 20,000 limbs', null, read, json, against),
     ratio('read and plan 20,000 limbs, one visit, reasons and problems included', 6, visit, json, against),
-    ratio('read and plan 20,000 limbs, all visits', 20, programme, json, against)
+    ratio('read and plan 20,000 limbs, all visits', 20, program, json, against)
   ]
 }
 

@@ -22,7 +22,7 @@ function planAll(blocks: readonly CellBlock[]): number {
   return performance.now() - start
 }
 
-/** Sheets of 1,000 rows, each another, so that neither side plans cells it has just seen. */
+/** Sheets of 1,000 rows, each different, so that neither side plans cells it has just seen. */
 const smallSheets = 300
 
 /** A full sheet: against the JSON round trip of the same cells, its memory, and the cost a limb as sheets grow. */

@@ -7,9 +7,12 @@ import type { UnitSystem } from '../shared/units'
 import type { Cells } from './grid'
 import { plainCell } from './plainCell'
 
-/** One parameter of a cell function: what it is called, whether it may be left out, and how a cell of it is read. */
-export interface Argument<T> {
-  name: string
+/**
+ * One parameter of a cell function: what it is called, whether it may be left out, and how a cell of it is read. Its name
+ * is the parameter's own, letter by letter: the runner takes its cells by that name, and another does not compile.
+ */
+export interface Argument<T, Name extends string = string> {
+  name: Name
   /** What a blank cell, or the parameter left out, stands for; undefined where a value is required. */
   fallback: T | undefined
   /** Numbers above `over` and up to `most`, other than 0, need no further look. */
@@ -39,6 +42,14 @@ function whyNoNumber(cell: string | number | boolean, fault: NumberFault): strin
       return `${reads} is not a number: give the number alone.`
   }
 }
+
+/** The arguments of a formula: one for each of its values, in its order. */
+export type Arguments<V extends unknown[], Name extends string> = {
+  [K in keyof V]-?: Argument<Exclude<V[K], undefined>>
+} & readonly { readonly name: Name }[]
+
+/** What the spreadsheet gave for each parameter, by its name. */
+export type Given<Name extends string> = Readonly<Record<Name, unknown>>
 
 const styles = new WeakMap<Cells, NumberStyle>()
 
@@ -70,7 +81,7 @@ function rangeOf({ over, least, most }: Limits): string {
 }
 
 /** A number within limits. */
-export function number(name: string, given: Limits = {}): Argument<number> {
+export function number<Name extends string>(name: Name, given: Limits = {}): Argument<number, Name> {
   const {
     over = -Infinity,
     least = -Infinity,
@@ -97,33 +108,33 @@ export function number(name: string, given: Limits = {}): Argument<number> {
 }
 
 /** A diameter or a distance: more than 0, in any unit, the same for all lengths of one call. */
-export function length(name: string): Argument<number> {
+export function length<Name extends string>(name: Name): Argument<number, Name> {
   return number(name, { over: 0, advice: 'measure it again' })
 }
 
 /** A height above ground: 0 or more. */
-export function height(name: string): Argument<number> {
+export function height<Name extends string>(name: Name): Argument<number, Name> {
   return number(name, { least: 0, advice: 'measure it again' })
 }
 
 const shareAdvice = 'give 25 % as 0.25 or 25%'
 
 /** A share from 0 to 1. */
-export function share(name: string, fallback?: number): Argument<number> {
+export function share<Name extends string>(name: Name, fallback?: number): Argument<number, Name> {
   return number(name, { least: 0, most: 1, fallback, percent: true, advice: shareAdvice })
 }
 
 /** A share above 0, up to 1. */
-export function positiveShare(name: string, fallback?: number): Argument<number> {
+export function positiveShare<Name extends string>(name: Name, fallback?: number): Argument<number, Name> {
   return number(name, { over: 0, most: 1, fallback, percent: true, advice: shareAdvice })
 }
 
 /** One of the words of a choice. */
-export function word<N extends ChoiceName>(
-  name: string,
+export function word<N extends ChoiceName, Name extends string>(
+  name: Name,
   choice: N,
   fallback?: Choice<N>
-): Argument<Choice<N>> {
+): Argument<Choice<N>, Name> {
   return {
     name,
     fallback,
@@ -142,8 +153,8 @@ function knownWords<N extends ChoiceName>(choice: N): ReadonlyMap<string, Choice
   return new Map(words.flatMap(([value, spellings]) => spellings.map((word) => [word, value as Choice<N>])))
 }
 
-/** Which lengths a call is in, where that matters: in-ft for inches and feet, cm-m for centimetres and metres. */
-export const unitsArgument: Argument<UnitSystem> = {
+/** Which lengths a call is in, where that matters: in-ft for inches and feet, cm-m for centimeters and meters. */
+export const unitsArgument: Argument<UnitSystem, 'units'> = {
   name: 'units',
   fallback: 'in-ft',
   over: Infinity,
@@ -158,7 +169,7 @@ export const unitsArgument: Argument<UnitSystem> = {
 }
 
 /** Any text; a number counts as its digits. */
-export function text(name: string, fallback?: string): Argument<string> {
+export function text<Name extends string>(name: Name, fallback?: string): Argument<string, Name> {
   return {
     name,
     fallback,
@@ -170,7 +181,7 @@ export function text(name: string, fallback?: string): Argument<string> {
 }
 
 /** A date: a spreadsheet's serial number, or a text such as 2024-03-31. */
-export function date(name: string): Argument<number> {
+export function date<Name extends string>(name: Name): Argument<number, Name> {
   return {
     name,
     fallback: undefined,

@@ -1,7 +1,5 @@
-import { leaderRank } from '../src/formulas/leaderRank'
-import { priority } from '../src/formulas/priority'
-import { standing } from '../src/formulas/standing'
-import { checkHeights } from '../src/formulas/limbHeights'
+import { leaderRank, priority, standing } from '../src/formulas/priority'
+import { checkHeights } from '../src/formulas/heights'
 import type { IncludedBark } from '../shared/choices'
 import { height, length, number, word } from './argument'
 import { eachCell } from './runner'
@@ -23,7 +21,7 @@ const stands = eachCell([aspect, bark], (ratio: number, included: IncludedBark) 
  * @source Bands chosen by this project between Gilman, EDIS EP276 (0.50) and Dahle et al. 2022, Forests 13(7):1007 (0.60, 0.70 with included bark, 0.83 without).
  */
 export function STANDING(aspect_ratio: unknown[][], included_bark?: unknown[][]): unknown[][] {
-  return stands(aspect_ratio, included_bark)
+  return stands({ aspect_ratio, included_bark })
 }
 
 const urgent = eachCell(
@@ -35,8 +33,11 @@ const urgent = eachCell(
     height('crown_base_height'),
     bark
   ],
-  (ratio: number, origin: number, tip: number, top: number, base: number, included: IncludedBark) =>
-    checkHeights(origin, tip, top, base) ?? priority(ratio, origin, tip, top, base, included)
+  (aspectRatio: number, origin: number, tip: number, top: number, base: number, included: IncludedBark) => {
+    const limb = { aspectRatio, origin, tip, bark: included }
+    const tree = { height: top, crownBase: base }
+    return checkHeights(limb, tree) ?? priority(limb, tree)
+  }
 )
 
 /**
@@ -60,7 +61,7 @@ export function PRIORITY(
   crown_base_height: unknown[][],
   included_bark?: unknown[][]
 ): unknown[][] {
-  return urgent(aspect_ratio, origin_height, tip_height, tree_height, crown_base_height, included_bark)
+  return urgent({ aspect_ratio, origin_height, tip_height, tree_height, crown_base_height, included_bark })
 }
 
 const ranks = allCells(
@@ -93,5 +94,5 @@ export function LEADERRANK(
   heights: unknown[][],
   included_bark?: unknown[][]
 ): unknown[][] {
-  return ranks(diameters, lean_angles, heights, included_bark)
+  return ranks({ diameters, lean_angles, heights, included_bark })
 }

@@ -17,7 +17,7 @@ export function readCell<T>(argument: Argument<T>, cell: PlainCell, range?: Cell
     return argument.fallback ?? refuse(`${argument.name} is blank: give a value.`, 'missing')
   if (isErrorText(cell))
     return refuse(
-      `${argument.name} holds the error ${String(cell)}: mend that cell.`,
+      `${argument.name} holds the error ${String(cell)}: correct that cell.`,
       cell === '#N/A' ? 'missing' : 'wrong'
     )
   return argument.read(cell, range)

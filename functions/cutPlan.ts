@@ -1,10 +1,12 @@
 import { readInventory } from '../src/inventory/readInventory'
-import { byUrgency, type Cut, type Plan, type Visit } from '../src/plan/plan'
+import { cutHeader, exactCell } from '../src/plan/cutCells'
+import type { CutColumnName } from '../src/plan/cutColumns'
+import { byUrgency, type Plan } from '../src/plan/plan'
 import { planInventory } from '../src/plan/planInventory'
 import type { Cell } from '../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../shared/refusal'
 import { defaultRules } from '../shared/rules'
-import { convertLength, systems, type UnitSystem } from '../shared/units'
+import { showDate } from '../shared/words/dates'
 import { number, type Argument } from './argument'
 import { isBlankFor, readCell } from './cell'
 import { cellError, isNotice, noticeMark } from './cellError'
@@ -45,55 +47,36 @@ function planOf(cells: Cell[][]): Plan | Refusal {
   const inventory = readInventory({ rows: cells, sheet: '', top: 0, left: 0 })
   const stop = inventory.problems.find(({ level }) => level === 'stop')
   if (stop) return refuse(`${stop.message} ${stop.remedy}`)
-  return planInventory(inventory, { date: new Date().toISOString().slice(0, 10) })
+  return planInventory(inventory, { date: showDate(new Date()) })
 }
 
-function headers(system: UnitSystem): string[] {
-  const { diameter } = systems[system]
-  return [
-    'Tree',
-    'Visit',
-    'Limb',
-    'Do',
-    `Cut diameter (${diameter})`,
-    `Least lateral (${diameter})`,
-    'Dose of this cut',
-    'Dose of the visit',
-    'Allowed removal',
-    'Priority now',
-    'Priority at next visit',
-    'Why'
-  ]
-}
+/** The columns of the spilled table. They are public: none is moved, renamed or taken away. */
+const columns = [
+  'tree',
+  'visit',
+  'limb',
+  'cut',
+  'diameter',
+  'lateral',
+  'dose',
+  'visitDose',
+  'allowed',
+  'priority',
+  'nextPriority',
+  'why'
+] as const satisfies CutColumnName[]
 
-function tableOf(plan: Plan, only: number): Cells {
-  const rows: Cells = [headers(plan.system)]
-  for (const { tree, visits } of byUrgency(plan))
+function tableOf({ system, trees }: Plan, only: number): Cells {
+  const rows: Cells = [columns.map((name) => cutHeader(name, system, 'formula'))]
+  for (const { tree, visits } of byUrgency({ trees }))
     for (const visit of visits)
       if (only === 0 || visit.visit === only)
-        for (const cut of visit.cuts) rows.push(cutRow(tree.id, visit, cut, plan.system))
+        for (const cut of visit.cuts)
+          rows.push(columns.map((name) => exactCell(name, { tree, visit, cut }, system) ?? ''))
   return rows
 }
 
-function cutRow(tree: string, visit: Visit, cut: Cut, system: UnitSystem): unknown[] {
-  const inUnit = (length: number): number => convertLength(length, 'mm', systems[system].diameter)
-  return [
-    tree,
-    visit.visit,
-    cut.limb.id,
-    cut.live ? cut.kind : 'remove, dead',
-    inUnit(cut.cutDiameter),
-    cut.lateralMin === null ? '' : inUnit(cut.lateralMin),
-    cut.dose,
-    visit.dose,
-    visit.allowedRemoval,
-    cut.priority,
-    cut.nextPriority,
-    cut.reason
-  ]
-}
-
 function unplannedRows(plan: Plan): Cells {
-  const blanks = new Array<string>(headers(plan.system).length - 2).fill('')
+  const blanks = new Array<string>(columns.length - 2).fill('')
   return plan.unplanned.map(({ tree, reason }) => [tree, ...blanks, noticeMark + reason])
 }

@@ -15,7 +15,7 @@ const where = eachCell([length('limb_diameter'), positiveShare('share_of_limb')]
  * @source Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159-167 (leaf mass linear in basal area).
  */
 export function CUTDIAMETER(limb_diameter: unknown[][], share_of_limb: unknown[][]): unknown[][] {
-  return where(limb_diameter, share_of_limb)
+  return where({ limb_diameter, share_of_limb })
 }
 
 function doseOf(cut: number, limb: number, limbShare: number): number | Refusal {
@@ -41,7 +41,7 @@ export function CUTDOSE(
   limb_diameter: unknown[][],
   limb_share: unknown[][]
 ): unknown[][] {
-  return dose(cut_diameter, limb_diameter, limb_share)
+  return dose({ cut_diameter, limb_diameter, limb_share })
 }
 
 const lateral = eachCell([length('cut_diameter'), positiveShare('fraction', 1 / 3)], lateralMin)
@@ -56,5 +56,5 @@ const lateral = eachCell([length('cut_diameter'), positiveShare('fraction', 1 / 
  * @source At least a third, Grabosky & Gilman 2007, AUF 33(5):360-366; a half on larger cuts, ISA best management practices, from memory.
  */
 export function LATERALMIN(cut_diameter: unknown[][], fraction?: unknown[][]): unknown[][] {
-  return lateral(cut_diameter, fraction)
+  return lateral({ cut_diameter, fraction })
 }

@@ -1,11 +1,15 @@
-import { sharesAmong, sharesWithStems } from '../src/formulas/foliageShares'
+import { sharesAmong, sharesWithStems } from '../src/formulas/crown'
 import { refuse } from '../shared/refusal'
 import { length, text, type Argument } from './argument'
 import type { Result } from './row'
 import { allCells } from './together'
 
 /** A stem left blank: which of the two forms is meant shows only when a tree's rows stand together. */
-const optionalStem: Argument<number> = { ...length('stem_diameters'), fallback: 0, zeroIsBlank: true }
+const optionalStem: Argument<number, 'stem_diameters'> = {
+  ...length('stem_diameters'),
+  fallback: 0,
+  zeroIsBlank: true
+}
 
 type Row = [diameter: number, tree: string, stem: number]
 
@@ -65,5 +69,5 @@ export function FOLIAGESHARE(
   tree_ids?: unknown[][],
   stem_diameters?: unknown[][]
 ): unknown[][] {
-  return shares(limb_diameters, tree_ids, stem_diameters)
+  return shares({ limb_diameters, tree_ids, stem_diameters })
 }

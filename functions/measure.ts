@@ -1,5 +1,5 @@
-import { aspectRatio } from '../src/formulas/aspectRatio'
-import { crownBaseMax, liveCrownRatio } from '../src/formulas/liveCrown'
+import { aspectRatio } from '../src/formulas/diameters'
+import { checkCrownBase, crownBaseMax, liveCrownRatio } from '../src/formulas/crown'
 import { projectedRatio } from '../src/formulas/growth'
 import { height, length, number, positiveShare, word } from './argument'
 import { eachCell } from './runner'
@@ -25,10 +25,13 @@ export function ASPECTRATIO(
   stem_diameter: unknown[][],
   measured?: unknown[][]
 ): unknown[][] {
-  return ratio(limb_diameter, stem_diameter, measured)
+  return ratio({ limb_diameter, stem_diameter, measured })
 }
 
-const crown = eachCell([length('tree_height'), height('crown_base_height')], liveCrownRatio)
+const crown = eachCell(
+  [length('tree_height'), height('crown_base_height')],
+  (top: number, base: number) => checkCrownBase(top, base) ?? liveCrownRatio(top, base)
+)
 
 /**
  * Live-crown ratio of a tree, uncompacted: the share of its height that carries live crown.
@@ -40,7 +43,7 @@ const crown = eachCell([length('tree_height'), height('crown_base_height')], liv
  * @source Toney & Reeves 2009, West. J. Appl. For. 24(2):76-82 (uncompacted against compacted).
  */
 export function LIVECROWN(tree_height: unknown[][], crown_base_height: unknown[][]): unknown[][] {
-  return crown(tree_height, crown_base_height)
+  return crown({ tree_height, crown_base_height })
 }
 
 const crownBase = eachCell([length('tree_height'), positiveShare('crown_ratio', 0.6)], crownBaseMax)
@@ -55,10 +58,11 @@ const crownBase = eachCell([length('tree_height'), positiveShare('crown_ratio', 
  * @source Gilman, EDIS EP276, UF/IFAS, strategy 6 (live-crown ratio above 60 %).
  */
 export function CROWNBASEMAX(tree_height: unknown[][], crown_ratio?: unknown[][]): unknown[][] {
-  return crownBase(tree_height, crown_ratio)
+  return crownBase({ tree_height, crown_ratio })
 }
 
-const growth = (name: string) => number(name, { least: 0, advice: 'give the growth a year' })
+const growth = <Name extends string>(name: Name) =>
+  number(name, { least: 0, advice: 'give the growth a year' })
 const projected = eachCell(
   [
     length('limb_diameter'),
@@ -89,5 +93,5 @@ export function PROJECTEDRATIO(
   limb_growth: unknown[][],
   stem_growth: unknown[][]
 ): unknown[][] {
-  return projected(limb_diameter, stem_diameter, years, limb_growth, stem_growth)
+  return projected({ limb_diameter, stem_diameter, years, limb_growth, stem_growth })
 }

@@ -1,4 +1,4 @@
-import { wireDistance } from '../src/formulas/wireDistance'
+import { wireDistance } from '../src/formulas/wires'
 import { number } from './argument'
 import { eachCell } from './runner'
 
@@ -16,5 +16,5 @@ const wires = eachCell(
  * @source 29 CFR 1910.269, line-clearance tree trimming; 29 CFR 1910.333(c)(3), from memory.
  */
 export function WIREDISTANCE(kilovolts_to_ground: unknown[][]): unknown[][] {
-  return wires(kilovolts_to_ground)
+  return wires({ kilovolts_to_ground })
 }

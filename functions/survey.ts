@@ -1,5 +1,5 @@
-import { stemsCombined } from '../src/formulas/stems'
-import { treeHeight } from '../src/formulas/treeHeight'
+import { stemsCombined } from '../src/formulas/diameters'
+import { treeHeight } from '../src/formulas/heights'
 import { length, number } from './argument'
 import { eachCell } from './runner'
 import { oneResult } from './together'
@@ -18,10 +18,11 @@ const combined = oneResult([length('diameters')], (rows: [number][]) =>
  * @source Forestry and valuation practice; OpenBARD (Fennell 2024) agrees within 0.5 cm in 1,190 of 1,190 rows.
  */
 export function STEMSCOMBINED(diameters: unknown[][]): unknown[][] {
-  return combined(diameters)
+  return combined({ diameters })
 }
 
-const angle = (name: string) => number(name, { over: -90, most: 89.9, advice: 'give degrees from level' })
+const angle = <Name extends string>(name: Name) =>
+  number(name, { over: -90, most: 89.9, advice: 'give degrees from level' })
 const tall = eachCell([length('distance'), angle('top_angle'), angle('base_angle')], treeHeight)
 
 /**
@@ -32,12 +33,12 @@ const tall = eachCell([length('distance'), angle('top_angle'), angle('base_angle
  * @param base_angle Angle from level to the base, in degrees; negative where the base is below the eye.
  * @returns A height in the distance's unit. The top is taken to stand over the base.
  * @example =LIMB.TREEHEIGHT(50, 45, -45) gives 100
- * @source Tangent method, common practice. Leaning or spreading tops err it by 15 to 25 ft (nativetreesociety.org).
+ * @source Tangent method, common practice. Leaning or spreading tops cause errors of 15 to 25 ft (nativetreesociety.org).
  */
 export function TREEHEIGHT(
   distance: unknown[][],
   top_angle: unknown[][],
   base_angle: unknown[][]
 ): unknown[][] {
-  return tall(distance, top_angle, base_angle)
+  return tall({ distance, top_angle, base_angle })
 }

@@ -1,23 +1,21 @@
 import { isRefusal, refuse, type Refusal } from '../shared/refusal'
-import type { Argument } from './argument'
+import type { Argument, Arguments, Given } from './argument'
 import { readCell } from './cell'
 import { cellError, isNotice } from './cellError'
 import { commonShape, shapeOf, toGrid, type Cells, type Shape } from './grid'
 import { isEmptyRow, shown, type Result } from './row'
 import { plainCell, type PlainCell } from './plainCell'
 
-type Arguments<V extends unknown[]> = { [K in keyof V]-?: Argument<Exclude<V[K], undefined>> }
-
 /**
  * Makes a cell function whose results depend on one another, such as shares and ranks: every row is read, the formula
  * gets all good rows at once and answers one result for each. Rows that are blank or wrong take no part.
  */
-export function allCells<V extends unknown[]>(
-  parameters: Arguments<V>,
+export function allCells<V extends unknown[], Name extends string>(
+  parameters: Arguments<V, Name>,
   formula: (rows: V[]) => Result[]
-): (...given: unknown[]) => Cells {
-  const list = parameters as Argument<unknown>[]
-  return (...given) => {
+): (given: Given<Name>) => Cells {
+  const list = parameters as unknown as Argument<unknown, Name>[]
+  return (given) => {
     const { grids, shape } = gridsOf(list, given)
     const results: Result[] = []
     const good: V[] = []
@@ -40,8 +38,11 @@ export function allCells<V extends unknown[]>(
   }
 }
 
-function gridsOf(list: readonly Argument<unknown>[], given: unknown[]): { grids: Cells[]; shape: Shape } {
-  const grids = list.map((_, index) => toGrid(given[index]))
+function gridsOf<Name extends string>(
+  list: readonly Argument<unknown, Name>[],
+  given: Given<Name>
+): { grids: Cells[]; shape: Shape } {
+  const grids = list.map(({ name }) => toGrid(given[name]))
   const shape = commonShape(grids.map(shapeOf))
   if (isRefusal(shape)) throw cellError(shape)
   return { grids, shape }
@@ -71,12 +72,12 @@ function readValues(
  * Makes a cell function with one result from all rows of its ranges. Blank rows, and rows of 0, are passed over; the
  * first notice or wrong cell decides the result.
  */
-export function oneResult<V extends unknown[]>(
-  parameters: Arguments<V>,
+export function oneResult<V extends unknown[], Name extends string>(
+  parameters: Arguments<V, Name>,
   formula: (rows: V[]) => Result
-): (...given: unknown[]) => Cells {
-  const list = parameters as Argument<unknown>[]
-  return (...given) => {
+): (given: Given<Name>) => Cells {
+  const list = parameters as unknown as Argument<unknown, Name>[]
+  return (given) => {
     const { grids, shape } = gridsOf(list, given)
     const good: V[] = []
     for (let r = 0; r < shape.rows; r++)

@@ -1,5 +1,5 @@
-import { allowedRemoval } from '../src/formulas/allowedRemoval'
-import { nextVisit, visitsNeeded } from '../src/formulas/visits'
+import { allowedRemoval, visitsNeeded } from '../src/formulas/removal'
+import { nextVisit } from '../src/formulas/time'
 import type { LifeStage, Vigor } from '../shared/choices'
 import { date, share, word } from './argument'
 import { eachCell } from './runner'
@@ -32,7 +32,7 @@ export function ALLOWEDREMOVAL(
   removed_already?: unknown[][],
   local_limit?: unknown[][]
 ): unknown[][] {
-  return allowed(life_stage, vigor, removed_already, local_limit)
+  return allowed({ life_stage, vigor, removed_already, local_limit })
 }
 
 const visits = eachCell([share('needed_removal'), share('allowed_removal')], visitsNeeded)
@@ -47,7 +47,7 @@ const visits = eachCell([share('needed_removal'), share('allowed_removal')], vis
  * @source Arithmetic; spreading a removal over visits as in Gilman, EDIS EP276, UF/IFAS.
  */
 export function VISITSNEEDED(needed_removal: unknown[][], allowed_removal: unknown[][]): unknown[][] {
-  return visits(needed_removal, allowed_removal)
+  return visits({ needed_removal, allowed_removal })
 }
 
 const next = eachCell(
@@ -66,5 +66,5 @@ const next = eachCell(
  * @source Planting and young: Gilman, EDIS EP276, UF/IFAS. Medium: municipal plan, Orono MN. Mature: Miller & Sylvester 1981, J. Arboric. 7(4):109-112, second-hand. Old: common practice, no source.
  */
 export function NEXTVISIT(last_visit: unknown[][], life_stage: unknown[][]): unknown[][] {
-  return next(last_visit, life_stage)
+  return next({ last_visit, life_stage })
 }

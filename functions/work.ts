@@ -1,6 +1,6 @@
-import { brushWeight } from '../src/formulas/brushWeight'
-import { crewHours } from '../src/formulas/crewHours'
-import { priceWithMargin } from '../src/formulas/priceWithMargin'
+import { brushWeight } from '../src/formulas/brush'
+import { crewHours } from '../src/formulas/time'
+import { priceWithMargin } from '../src/formulas/price'
 import type { Access } from '../shared/choices'
 import { Money, roundMoney } from '../shared/money'
 import { refuse } from '../shared/refusal'
@@ -32,7 +32,7 @@ export function BRUSHWEIGHT(
   species: unknown[][],
   units?: unknown[][]
 ): unknown[][] {
-  return weight(cut_diameter, length, species, units)
+  return weight({ cut_diameter, length, species, units })
 }
 
 type CutRow = [diameter: number, height: number, access: Access, units: UnitSystem]
@@ -72,7 +72,7 @@ export function CREWHOURS(
   access?: unknown[][],
   units?: unknown[][]
 ): unknown[][] {
-  return hours(cut_diameters, heights, access, units)
+  return hours({ cut_diameters, heights, access, units })
 }
 
 function priceOf(cost: number, overhead: number, margin: number, minimum: number): number {
@@ -108,5 +108,5 @@ export function PRICE(
   margin_rate: unknown[][],
   minimum?: unknown[][]
 ): unknown[][] {
-  return prices(direct_cost, overhead_rate, margin_rate, minimum)
+  return prices({ direct_cost, overhead_rate, margin_rate, minimum })
 }

@@ -9,6 +9,23 @@ export interface CellBlock {
   left: number
 }
 
+/** A rectangle of rows and columns of a sheet, counted from 0. */
+export interface Area {
+  row: number
+  column: number
+  rows: number
+  columns: number
+}
+
+/** The cells that two areas share, or null. */
+export function sharedPart(one: Area, other: Area): Area | null {
+  const row = Math.max(one.row, other.row)
+  const column = Math.max(one.column, other.column)
+  const rows = Math.min(one.row + one.rows, other.row + other.rows) - row
+  const columns = Math.min(one.column + one.columns, other.column + other.columns) - column
+  return rows > 0 && columns > 0 ? { row, column, rows, columns } : null
+}
+
 /** The column's letters: 0 gives A, 26 gives AA. */
 export function columnLetters(column: number): string {
   let letters = ''
@@ -36,14 +53,14 @@ export function cellAddress(row: number, column: number, sheet = ''): string {
 }
 
 /** The address of a rectangle of cells: B2:C4, or B2 where it is one cell. */
-export function areaOf(area: { row: number; column: number; rows: number; columns: number }): string {
+export function areaOf(area: Area): string {
   const first = cellAddress(area.row, area.column)
   const last = cellAddress(area.row + area.rows - 1, area.column + area.columns - 1)
   return first === last ? first : `${first}:${last}`
 }
 
 /** The same with dollar signs, as names and charts hold it: $B$2:$C$4. */
-export function absoluteArea(area: Parameters<typeof areaOf>[0]): string {
+export function absoluteArea(area: Area): string {
   return areaOf(area).replace(/[A-Z]+|\d+/g, '$$$&')
 }
 

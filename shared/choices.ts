@@ -1,4 +1,5 @@
 import { choices } from './choiceWords'
+import { listedChoices } from './words/lists'
 
 export { choices }
 
@@ -9,7 +10,6 @@ export type LifeStage = Choice<'lifeStage'>
 export type Vigor = Choice<'vigor'>
 export type Growth = Choice<'growth'>
 export type IncludedBark = Choice<'includedBark'>
-export type Role = Choice<'role'>
 export type MeasuredAt = Choice<'measured'>
 export type Access = Choice<'access'>
 
@@ -63,6 +63,5 @@ export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<
 
 /** The values a choice has, as a sentence lists them: "good, fair or poor". */
 export function listChoices(name: ChoiceName): string {
-  const values = Object.keys(choices[name])
-  return `${values.slice(0, -1).join(', ')} or ${values.at(-1) ?? ''}`
+  return listedChoices(Object.keys(choices[name]))
 }

@@ -1,4 +1,5 @@
 import type { Choice, ChoiceName, Growth } from './choices'
+import { percent } from './words/percent'
 
 /** What kind of number or word a column holds. Lengths are kept in mm (diameters) or m (heights), shares from 0 to 1. */
 export type ColumnKind =
@@ -69,9 +70,9 @@ export function degrees(limit: number): Reads<Known> {
   return { kind: 'degrees', absent: null, unread: leftOut, limit }
 }
 
-/** A limit on what may come off: where it cannot be read, the strictest is taken until it is mended. */
+/** A limit on what may come off: where it cannot be read, the strictest is taken until it is corrected. */
 export function limit<A extends Known>(absent: A, strictest: 0 | 1): Reads<A | number> {
-  const said = `it counts as ${String(strictest * 100)} % until it is mended`
+  const said = `it counts as ${percent(strictest)} until it is corrected`
   return { kind: 'share', absent, unread: { value: strictest, said } }
 }
 

@@ -20,7 +20,7 @@ import { unitFromWord, type LengthUnit } from './units'
  */
 export type ColumnUse = 'plan' | 'document' | 'record'
 
-/** One field of the inventory: all that is to be said of it. */
+/** One field of the inventory, with everything the project states about it. */
 export interface Column {
   readonly field: string
   readonly of: 'tree' | 'limb'

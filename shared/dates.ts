@@ -2,7 +2,7 @@ import type { Cell } from './cells'
 
 /**
  * Spreadsheet date serials: days counted so that 61 is 1 March 1900. Earlier serials are ambiguous (the spreadsheet
- * counts a 29 February 1900 that never was), so they are not dates here. The last is 31 December 9999.
+ * counts a 29 February 1900 that did not exist), so they are not dates here. The last is 31 December 9999.
  */
 export const firstSerial = 61
 export const lastSerial = 2958465
@@ -118,6 +118,15 @@ export function readYear(cell: Cell): number | null {
   if (typeof cell === 'number' && cell < firstYear) return null
   const date = readDate(cell)
   return date !== null && isYear(date.year) ? date.year : null
+}
+
+/** What a number format shows as it stands: quoted text, an escaped sign, a color or locale, room for a sign. */
+const literals = /"[^"]*"|\\.|\[[^\]]*\]|[_*]./g
+
+/** Whether a cell of this number format shows its number as a day or a time: "yyyy-mm-dd" does, "#,##0.00" does not. */
+export function isDateFormat(format: string): boolean {
+  const [positive = ''] = format.replace(literals, '').split(';')
+  return /[dmyhs]/i.test(positive) && !/[0#?]/.test(positive.replace(/s\.0+/i, 's'))
 }
 
 const dateTexts: readonly RegExp[] = [

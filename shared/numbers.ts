@@ -1,5 +1,6 @@
 import type { Cell } from './cells'
 import { looksLikeDate } from './dates'
+import { unitFromWord } from './units'
 
 export type DecimalSign = '.' | ','
 
@@ -24,7 +25,7 @@ export type NumberFault = TwoReadings | { readonly why: 'not-finite' | 'date' | 
 
 /** What a number may carry on the surface it is typed on. */
 export interface NumberForms {
-  /** A per cent sign, which divides by a hundred: only where a share is meant. */
+  /** A percent sign, which divides by a hundred: only where a share is meant. */
   readonly percent?: boolean
   /** The sign of a currency before or behind it: only where money is meant. */
   readonly money?: boolean
@@ -138,13 +139,31 @@ function evidenceOf(token: string): NumberStyle {
   return apart === null ? null : ((apart[5] as DecimalSign | undefined) ?? 'either')
 }
 
+/** Digits with something between or before them that may be a decimal sign or part thousands. */
+const twoParted = new RegExp(`[.,]\\d|\\d${gap}\\d`)
+
+/** What may stand between and beside the numbers of a cell: marks of units, of a second reading, of money, of a share. */
+const besideNumbers = /[\s+×&;/%°$€£¥"″”]+|['′’]-?/
+
+/**
+ * The numbers of a cell that holds nothing but numbers, which may have a unit or a second reading. A date, a guess or a
+ * remark tells nothing: the comma of "limbs 3,4" stands before no decimals.
+ */
+function tokensOf(text: string): readonly string[] {
+  if (oneSign.test(text)) return [text]
+  if (looksLikeDate(text)) return []
+  const tokens = text.match(numberToken) ?? []
+  const rest = text.trim().replace(/^[-−]/, '').replace(numberToken, ' ').split(besideNumbers)
+  const known = rest.every((word) => /^(|x|and)$/i.test(word) || unitFromWord(word) !== null)
+  return known ? tokens : []
+}
+
 /** The style of the numbers in these cells; null also where they contradict each other. */
 export function styleOf(cells: Iterable<unknown>): NumberStyle {
   let style: NumberStyle = null
   for (const cell of cells) {
-    if (typeof cell !== 'string' || !/\d/.test(cell)) continue
-    if (looksLikeDate(cell)) continue
-    for (const [token] of cell.matchAll(numberToken)) {
+    if (typeof cell !== 'string' || !twoParted.test(cell)) continue
+    for (const token of tokensOf(cell)) {
       const told = evidenceOf(token)
       if (told === null || told === style) continue
       if (style === null || style === 'either') style = told

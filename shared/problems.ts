@@ -1,5 +1,5 @@
 /**
- * The closed catalogue of what can be wrong with an inventory. Failure is a value: every rejected or doubtful
+ * The closed catalog of what can be wrong with an inventory. Failure is a value: every rejected or doubtful
  * value becomes a Problem with the cell's address, a plain sentence and a remedy.
  *
  * stop: nothing can be planned. row: this row is not planned. doubt: planned, with the stated assumption.
@@ -13,12 +13,12 @@ interface Entry {
   remedy: string
 }
 
-/** Words in braces are filled in by `problem`. */
-const catalogue = {
+/** Words in braces are facts: `problem` does not compile without them. {cell} is its address unless it is given. */
+const catalog = {
   'empty-selection': {
     level: 'stop',
     message: 'The selection holds no inventory.',
-    remedy: 'Select the inventory with its header row: one row a limb or one row a tree.'
+    remedy: 'Select the inventory with its header row: one row per limb or one row per tree.'
   },
   'headers-only': {
     level: 'stop',
@@ -28,7 +28,7 @@ const catalogue = {
   'no-headers': {
     level: 'stop',
     message:
-      'The first row at {cell} was not recognised as headers: no tree, limb or diameter column was found.',
+      'The first row at {cell} was not recognized as headers: no tree, limb or diameter column was found.',
     remedy:
       'Give the first row headers such as Tree, Limb, Limb dia (in), Stem dia (in), Origin (ft), Tip (ft).'
   },
@@ -82,7 +82,7 @@ const catalogue = {
   'not-finite': {
     level: 'row',
     message: '{column} at {cell} holds the result {text} of a formula, which is not a finite number.',
-    remedy: 'Mend the formula in that cell, or type the measured value.'
+    remedy: 'Correct the formula in that cell, or type the measured value.'
   },
   'date-not-number': {
     level: 'row',
@@ -93,7 +93,7 @@ const catalogue = {
   'error-cell': {
     level: 'row',
     message: '{column} at {cell} holds the spreadsheet error {text}.',
-    remedy: 'Mend the formula in that cell, or type the measured value.'
+    remedy: 'Correct the formula in that cell, or type the measured value.'
   },
   'not-positive': {
     level: 'row',
@@ -150,7 +150,7 @@ const catalogue = {
     level: 'doubt',
     message:
       'Tree {tree} has two values for {column}: {first} at {other} and {text} at {cell}; the first is used.',
-    remedy: 'Keep one value a tree, or give the second tree an id of its own.'
+    remedy: 'Keep one value per tree, or give the second tree an id of its own.'
   },
   'parent-unknown': {
     level: 'row',
@@ -171,6 +171,18 @@ const catalogue = {
     level: 'row',
     message: 'No column gives {column}, and limbs cannot be planned without it.',
     remedy: 'Add a column headed “{name}”, or choose the column that holds it.'
+  },
+  'assumed-column': {
+    level: 'doubt',
+    message: 'No column gives the {column}; every tree was planned as {value}.',
+    remedy: 'Add a column headed “{name}” if that is not right, or choose the column that holds it.'
+  },
+  'no-crown-base-column': {
+    level: 'doubt',
+    message:
+      'No column gives the crown base height; the lowest foliage or origin among the limbs of each tree was taken, and a tree without either cannot be judged.',
+    remedy:
+      'Measure the height of the lowest live foliage of each tree and add it in a column headed “Crown base height”.'
   },
   'missing-tree-value': {
     level: 'row',
@@ -225,7 +237,7 @@ const catalogue = {
     level: 'doubt',
     message:
       'Tree {tree} has more than one row marked as leader; {limb} is kept and the row at {cell} is treated as a limb.',
-    remedy: 'Mark one leader a tree.'
+    remedy: 'Mark one leader per tree.'
   },
   'leader-assumed': {
     level: 'note',
@@ -258,7 +270,7 @@ const catalogue = {
   'scaffold-spacing': {
     level: 'note',
     message:
-      'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs want {limit}.',
+      'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs need {limit}.',
     remedy: 'Keep the better one as permanent and the other short, or removed in time.'
   },
   'rule-value': {
@@ -277,7 +289,7 @@ const catalogue = {
     level: 'doubt',
     message:
       'The rule “{rule}” at {cell} holds the result {text} of a formula, which is not a finite number; its default {value} is used.',
-    remedy: 'Mend the formula in that cell, or clear the cell to use the default.'
+    remedy: 'Correct the formula in that cell, or clear the cell to use the default.'
   },
   'rule-date': {
     level: 'doubt',
@@ -339,7 +351,7 @@ const catalogue = {
   'users-sheet-exists': {
     level: 'stop',
     message: 'There is already a sheet {cell} in this workbook; it is yours and is not replaced.',
-    remedy: 'Change the values there. To start afresh, delete that sheet first.'
+    remedy: 'Change the values there. To start over, delete that sheet first.'
   },
   'timing-answer': {
     level: 'doubt',
@@ -457,7 +469,7 @@ const catalogue = {
     level: 'doubt',
     message:
       'The rate “{name}” at {cell} holds the result {text} of a formula, which is not a finite number; {value} is used.',
-    remedy: 'Mend the formula in that cell, or type the number alone.'
+    remedy: 'Correct the formula in that cell, or type the number alone.'
   },
   'rate-date': {
     level: 'doubt',
@@ -521,11 +533,11 @@ const catalogue = {
   'spreadsheet-failed': {
     level: 'stop',
     message: 'The spreadsheet did not do what was asked: {text}',
-    remedy: 'Try again. If it happens again, save the workbook, open it anew and try once more.'
+    remedy: 'Try again. If it happens again, save the workbook, open it again and try once more.'
   }
-} satisfies Record<string, Entry>
+} as const satisfies Record<string, Entry>
 
-export type ProblemCode = keyof typeof catalogue
+export type ProblemCode = keyof typeof catalog
 
 export interface Problem {
   readonly code: ProblemCode
@@ -536,12 +548,31 @@ export interface Problem {
   readonly remedy: string
 }
 
-export type Facts = Record<string, string | number>
+type Fact = string | number
+
+/** The words in braces of a sentence. */
+type FactNames<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | FactNames<Rest>
+  : never
+
+type Sentences<Code extends ProblemCode> = (typeof catalog)[Code]['message' | 'remedy']
+
+/** Every fact that the sentences of a code need; of several codes, what all of them need together. */
+export type FactsOf<Code extends ProblemCode> = Readonly<
+  Record<Exclude<FactNames<Sentences<Code>>, 'cell'>, Fact>
+> & { readonly cell?: Fact }
+
+/** The facts as an argument, which may be left out where none is needed; `Known` are those that the caller adds. */
+export type FactsGiven<Code extends ProblemCode, Known extends string = never> = [
+  Exclude<FactNames<Sentences<Code>>, 'cell' | Known>
+] extends [never]
+  ? [facts?: Readonly<Partial<Record<Known | 'cell', Fact>>>]
+  : [facts: Omit<FactsOf<Code>, Known> & Readonly<Partial<Record<Known, Fact>>>]
 
 /** A sentence taken apart once: text at the even places, the name of a fact at the odd ones. */
 const parts = new Map<string, readonly string[]>()
 
-function fill(sentence: string, facts: Facts): string {
+function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
   let pieces = parts.get(sentence)
   if (pieces === undefined) {
     pieces = sentence.split(/\{(\w+)\}/)
@@ -561,9 +592,13 @@ export interface Place {
   readonly typeIn: string
 }
 
-/** A problem from the catalogue, its sentence filled with the facts, at the address of a cell or at a place. */
-export function problem(code: ProblemCode, at: string | Place, facts: Facts = {}): Problem {
-  const entry: Entry = catalogue[code]
+/** A problem from the catalog, its sentence filled with the facts, at the address of a cell or at a place. */
+export function problem<Code extends ProblemCode>(
+  code: Code,
+  at: string | Place,
+  ...[facts]: FactsGiven<Code>
+): Problem {
+  const entry: Entry = catalog[code]
   const [cell, said, typeIn] = typeof at === 'string' ? [at, at, at] : ['', at.said, at.typeIn]
   return {
     code,
@@ -580,4 +615,4 @@ export function asDoubt(found: Problem, instead: string): Problem {
 }
 
 /** Every code, for the tests and the documentation. */
-export const problemCodes = Object.keys(catalogue) as ProblemCode[]
+export const problemCodes = Object.keys(catalog) as ProblemCode[]

@@ -1,9 +1,55 @@
 import type { Growth, IncludedBark, LifeStage, Vigor } from './choices'
 import type { Sourced } from './sourced'
 
+/**
+ * What the units of rules measure: a proportion may be typed in percent, a length with a unit of its own, a count is a
+ * whole number.
+ */
+export const ruleUnits = {
+  ratio: 'proportion',
+  share: 'proportion',
+  factor: 'proportion',
+  weight: 'score',
+  merit: 'score',
+  points: 'score',
+  degrees: 'angle',
+  years: 'count',
+  visits: 'count',
+  cuts: 'count',
+  stems: 'count',
+  eighths: 'count',
+  mm: 'length',
+  'mm a year': 'length'
+} as const
+
+export type RuleUnit = keyof typeof ruleUnits
+
+/** What a rule is about. A raised allowance asks for a written reason; the Rules sheet draws a line between topics. */
+export type RuleTopic =
+  | 'standing'
+  | 'crown'
+  | 'allowance'
+  | 'priority'
+  | 'visits'
+  | 'cuts'
+  | 'room'
+  | 'leader'
+  | 'growth'
+  | 'foliage'
+
+/** What ties a rule to others; the reader of the Rules sheet goes by it. */
+export interface RuleTies {
+  /** The rule that this one may not be more than. */
+  notOver?: string
+  /** The weights of the priority add up to 1; those of the choice of the leader are not all 0. */
+  weighs?: 'priority' | 'leader'
+}
+
 /** A number of the model that a person may change, with the range it may take. */
-export interface Rule extends Sourced {
+export interface Rule extends Sourced, RuleTies {
   name: string
+  topic: RuleTopic
+  unit: RuleUnit
   low: number
   high: number
 }
@@ -13,20 +59,35 @@ const csuMature = 'Colorado State University Extension GardenNotes, Pruning Matu
 const house = 'house rule'
 const practice = 'common practice, no source'
 
-function rule(
+type Untied = Omit<Rule, 'topic' | keyof RuleTies>
+
+type Words = [
   name: string,
   value: number,
-  unit: string,
+  unit: RuleUnit,
   low: number,
   high: number,
   source: string,
   certainty: Sourced['certainty']
-): Rule {
-  return { name, value, unit, low, high, source, certainty }
+]
+
+/** Ties are kept as they are written, so that the compiler knows the rules they name. */
+function rule(...words: [...Words]): Untied
+function rule<const Ties extends RuleTies>(...words: [...Words, Ties]): Untied & Ties
+function rule(...[name, value, unit, low, high, source, certainty, ties]: [...Words, RuleTies?]): Untied {
+  return { name, value, unit, low, high, source, certainty, ...ties }
 }
 
-/** Every threshold, weight, table and interval of the model, with its default, source and allowed range. */
-export const ruleBook = {
+/** Rules of one topic. */
+function about<Rules extends Record<string, Omit<Rule, 'topic'>>>(
+  topic: RuleTopic,
+  rules: Rules
+): { readonly [Name in keyof Rules]: Rules[Name] & { topic: RuleTopic } } {
+  const told = Object.entries(rules).map(([name, entry]) => [name, { ...entry, topic }])
+  return Object.fromEntries(told) as { [Name in keyof Rules]: Rules[Name] & { topic: RuleTopic } }
+}
+
+const standing = about('standing', {
   subordinateUpTo: rule(
     'Subordinate up to an aspect ratio of',
     0.5,
@@ -34,7 +95,8 @@ export const ruleBook = {
     0.3,
     0.7,
     'Gilman, EDIS EP276, UF/IFAS, strategy 5',
-    'read'
+    'read',
+    { notOver: 'gainingUpTo' }
   ),
   gainingUpTo: rule(
     'Gaining up to an aspect ratio of',
@@ -43,7 +105,8 @@ export const ruleBook = {
     0.4,
     0.8,
     'Dahle et al. 2022, Forests 13(7):1007',
-    'read'
+    'read',
+    { notOver: 'codominantIncludedFrom' }
   ),
   codominantFrom: rule(
     'Codominant from an aspect ratio of',
@@ -61,9 +124,12 @@ export const ruleBook = {
     0.5,
     1,
     'earlier work quoted in Dahle et al. 2022',
-    'second-hand'
-  ),
+    'second-hand',
+    { notOver: 'codominantFrom' }
+  )
+})
 
+const crown = about('crown', {
   crownRatioGoal: rule(
     'Live-crown ratio kept',
     0.6,
@@ -81,8 +147,10 @@ export const ruleBook = {
     0.8,
     a300of1995,
     'read'
-  ),
+  )
+})
 
+const allowance = about('allowance', {
   allowedPlanting: rule(
     'Allowed removal at planting',
     0.25,
@@ -98,12 +166,20 @@ export const ruleBook = {
   allowedOld: rule('Allowed removal, old', 0.05, 'share', 0, 0.25, practice, 'practice'),
   vigorGood: rule('Share of the allowance in good vigor', 1, 'factor', 0, 1, practice, 'practice'),
   vigorFair: rule('Share of the allowance in fair vigor', 0.5, 'factor', 0, 1, practice, 'practice'),
-  vigorPoor: rule('Share of the allowance in poor vigor', 0, 'factor', 0, 0.5, csuMature, 'read'),
+  vigorPoor: rule('Share of the allowance in poor vigor', 0, 'factor', 0, 0.5, csuMature, 'read')
+})
 
-  weightRatio: rule('Weight of the aspect ratio in the priority', 0.45, 'weight', 0, 1, house, 'house'),
-  weightReach: rule('Weight of low origin and high reach', 0.3, 'weight', 0, 1, house, 'house'),
-  weightBark: rule('Weight of included bark', 0.15, 'weight', 0, 1, house, 'house'),
-  weightTip: rule('Weight of a tip near the top', 0.1, 'weight', 0, 1, house, 'house'),
+const priority = about('priority', {
+  weightRatio: rule('Weight of the aspect ratio in the priority', 0.45, 'weight', 0, 1, house, 'house', {
+    weighs: 'priority'
+  }),
+  weightReach: rule('Weight of low origin and high reach', 0.3, 'weight', 0, 1, house, 'house', {
+    weighs: 'priority'
+  }),
+  weightBark: rule('Weight of included bark', 0.15, 'weight', 0, 1, house, 'house', { weighs: 'priority' }),
+  weightTip: rule('Weight of a tip near the top', 0.1, 'weight', 0, 1, house, 'house', {
+    weighs: 'priority'
+  }),
   partialBark: rule('Partial inclusion counts as', 0.5, 'share', 0, 1, house, 'house'),
   ratioScoredFrom: rule('The aspect ratio is scored from', 0.5, 'ratio', 0.2, 0.8, house, 'house'),
   tipScoredFrom: rule(
@@ -114,8 +190,10 @@ export const ruleBook = {
     0.95,
     house,
     'house'
-  ),
+  )
+})
 
+const visits = about('visits', {
   intervalPlanting: rule(
     'Years between visits, planting',
     2,
@@ -155,9 +233,11 @@ export const ruleBook = {
   intervalOld: rule('Years between visits, old', 5, 'years', 1, 15, practice, 'practice'),
   horizonVisits: rule('Visits looked ahead', 4, 'visits', 1, 6, house, 'house'),
   lookAheadVisits: rule('Visits looked at beyond the planned ones', 4, 'visits', 0, 10, house, 'house'),
-  clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house'),
+  clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house')
+})
 
-  cutsPerVisit: rule('Live cuts a tree a visit, at most', 6, 'cuts', 1, 30, house, 'house'),
+const cuts = about('cuts', {
+  cutsPerVisit: rule('Live cuts per tree per visit, at most', 6, 'cuts', 1, 30, house, 'house'),
   reduceFrom: rule(
     'Lightest reduction of a younger tree',
     2,
@@ -165,7 +245,8 @@ export const ruleBook = {
     1,
     7,
     'Gilman & Grabosky 2009, AUF 35(6):281-286 (25 % of the foliage)',
-    'read'
+    'read',
+    { notOver: 'reduceUpTo' }
   ),
   reduceUpTo: rule(
     'Heaviest reduction of a younger tree',
@@ -194,7 +275,8 @@ export const ruleBook = {
     25,
     150,
     'Colorado State University Extension GardenNotes, Pruning Cuts: ideal cut up to 2 in',
-    'read'
+    'read',
+    { notOver: 'reasonedCut' }
   ),
   reasonedCut: rule(
     'Cuts need a written reason over',
@@ -212,7 +294,8 @@ export const ruleBook = {
     0.25,
     1,
     'Grabosky & Gilman 2007, AUF 33(5):360-366',
-    'read'
+    'read',
+    { notOver: 'lateralFractionLarge' }
   ),
   lateralFractionLarge: rule(
     'Lateral left on larger cuts',
@@ -243,7 +326,9 @@ export const ruleBook = {
     'house'
   ),
   removeUpTo: rule('Live removal up to a diameter of', 100, 'mm', 25, 300, practice, 'practice'),
-  smallRemoval: rule('Any limb of a young tree may be removed up to', 25, 'mm', 5, 50, practice, 'practice'),
+  smallRemoval: rule('Any limb of a young tree may be removed up to', 25, 'mm', 5, 50, practice, 'practice', {
+    notOver: 'removeUpTo'
+  }),
   crowdedWithin: rule(
     'A limb is crowded within',
     300,
@@ -252,7 +337,10 @@ export const ruleBook = {
     1000,
     'Gilman, EDIS EP276, UF/IFAS: 12 in',
     'read'
-  ),
+  )
+})
+
+const room = about('room', {
   temporaryUpTo: rule(
     'Every limb is temporary while the trunk is under',
     101.6,
@@ -272,8 +360,10 @@ export const ruleBook = {
     'read'
   ),
   clearanceSide: rule('A limb hangs on a side within', 60, 'degrees', 10, 180, house, 'house'),
-  crownHolding: rule('Foliage holds the crown base within', 152.4, 'mm', 0, 1000, house, 'house'),
+  crownHolding: rule('Foliage holds the crown base within', 152.4, 'mm', 0, 1000, house, 'house')
+})
 
+const leader = about('leader', {
   leaderUpright: rule(
     'Weight of an upright stem in the choice of the leader',
     4,
@@ -281,7 +371,8 @@ export const ruleBook = {
     0,
     10,
     house,
-    'house'
+    'house',
+    { weighs: 'leader' }
   ),
   leaderDiameter: rule(
     'Weight of the diameter in the choice of the leader',
@@ -290,10 +381,15 @@ export const ruleBook = {
     0,
     10,
     house,
-    'house'
+    'house',
+    { weighs: 'leader' }
   ),
-  leaderHeight: rule('Weight of the height in the choice of the leader', 2, 'weight', 0, 10, house, 'house'),
-  leaderBark: rule('Weight of clear bark in the choice of the leader', 1, 'weight', 0, 10, house, 'house'),
+  leaderHeight: rule('Weight of the height in the choice of the leader', 2, 'weight', 0, 10, house, 'house', {
+    weighs: 'leader'
+  }),
+  leaderBark: rule('Weight of clear bark in the choice of the leader', 1, 'weight', 0, 10, house, 'house', {
+    weighs: 'leader'
+  }),
   leaderReach: rule(
     'A stem can lead from this share of the height',
     0.75,
@@ -313,10 +409,16 @@ export const ruleBook = {
     10,
     'UF/IFAS guidance on structural pruning (which publication was not noted)',
     'second-hand'
-  ),
+  )
+})
 
-  growthSlow: rule('Trunk growth, slow', 6.35, 'mm a year', 0.5, 30, practice, 'practice'),
-  growthMedium: rule('Trunk growth, medium', 10.16, 'mm a year', 0.5, 30, practice, 'practice'),
+const growth = about('growth', {
+  growthSlow: rule('Trunk growth, slow', 6.35, 'mm a year', 0.5, 30, practice, 'practice', {
+    notOver: 'growthMedium'
+  }),
+  growthMedium: rule('Trunk growth, medium', 10.16, 'mm a year', 0.5, 30, practice, 'practice', {
+    notOver: 'growthFast'
+  }),
   growthFast: rule('Trunk growth, fast', 15.24, 'mm a year', 0.5, 40, practice, 'practice'),
   growthMature: rule('Growth of mature trees', 0.5, 'factor', 0, 1, practice, 'practice'),
   growthOld: rule('Growth of old trees', 0.25, 'factor', 0, 1, practice, 'practice'),
@@ -337,8 +439,10 @@ export const ruleBook = {
     1,
     house,
     'house'
-  ),
+  )
+})
 
+const foliage = about('foliage', {
   foliageError: rule(
     'Error of one limb’s foliage share',
     0.3,
@@ -348,17 +452,49 @@ export const ruleBook = {
     'house reading of open data (USFS Urban Tree Database, BAAD)',
     'house'
   )
-} as const satisfies Record<string, Rule>
+})
+
+/** Every threshold, weight, table and interval of the model, with its default, source and allowed range. */
+export const ruleBook = {
+  ...standing,
+  ...crown,
+  ...allowance,
+  ...priority,
+  ...visits,
+  ...cuts,
+  ...room,
+  ...leader,
+  ...growth,
+  ...foliage
+} satisfies Record<string, Rule>
 
 export type RuleName = keyof typeof ruleBook
+
+export const ruleNames = Object.keys(ruleBook) as RuleName[]
+
+/** The entry of a rule, without the exact type of each. */
+export function ruleEntry(name: RuleName): Rule {
+  return ruleBook[name]
+}
+
+/** The rules that another one bounds, each with the rule that it may not be more than. */
+export const orderedRules: readonly (readonly [RuleName, RuleName])[] = ruleNames.flatMap((name) => {
+  const entry = ruleBook[name]
+  return 'notOver' in entry ? [[name, entry.notOver] as const] : []
+})
+
+/** The rules that weigh against each other. */
+export function weightsOf(what: RuleTies['weighs']): RuleName[] {
+  return ruleNames.filter((name) => ruleEntry(name).weighs === what)
+}
 
 /** The rules in use: plain numbers, so that the engine never looks anything up twice. */
 export type Rules = Readonly<Record<RuleName, number>>
 
-/** The rules as they come, or with a person's own values put in. */
+/** The default rules, or the same with a person's own values. */
 export function rulesWith(own: Partial<Record<RuleName, number>> = {}): Rules {
   const values: Partial<Record<RuleName, number>> = {}
-  for (const name of Object.keys(ruleBook) as RuleName[]) values[name] = own[name] ?? ruleBook[name].value
+  for (const name of ruleNames) values[name] = own[name] ?? ruleBook[name].value
   // A copy, because an object filled name by name is slow to read and the engine reads it for every limb.
   return { ...values } as Rules
 }
@@ -407,12 +543,26 @@ export function classGrowth(rules: Rules, growth: Growth): number {
 
 /** What the life stage leaves of a growth class. */
 export function stageGrowthFactor(rules: Rules, stage: LifeStage): number {
-  if (stage === 'mature') return rules.growthMature
-  return stage === 'old' ? rules.growthOld : 1
+  switch (stage) {
+    case 'planting':
+    case 'young':
+    case 'medium':
+      return 1
+    case 'mature':
+      return rules.growthMature
+    case 'old':
+      return rules.growthOld
+  }
 }
 
 /** How much an inclusion counts in the priority: 0, 0.5 or 1. */
 export function barkScore(rules: Rules, bark: IncludedBark): number {
-  if (bark === 'none') return 0
-  return bark === 'full' ? 1 : rules.partialBark
+  switch (bark) {
+    case 'none':
+      return 0
+    case 'partial':
+      return rules.partialBark
+    case 'full':
+      return 1
+  }
 }

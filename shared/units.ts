@@ -1,13 +1,13 @@
 /** Lengths the inventory may use. Factors are exact by definition (NIST SP 811: 1 in = 2.54 cm, 1 ft = 0.3048 m). */
-export const millimetresPer = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8, yd: 914.4 } as const
+export const millimetersPer = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8, yd: 914.4 } as const
 
-export type LengthUnit = keyof typeof millimetresPer
+export type LengthUnit = keyof typeof millimetersPer
 
 /** The unit as a sentence says it. */
 export const unitNames: Record<LengthUnit, string> = {
   mm: 'mm',
   cm: 'cm',
-  m: 'metres',
+  m: 'meters',
   in: 'inches',
   ft: 'feet',
   yd: 'yards'
@@ -16,15 +16,15 @@ export const unitNames: Record<LengthUnit, string> = {
 /** Pounds to kilograms, exact by definition (NIST SP 811). */
 export const kilogramsPerPound = 0.45359237
 
-/** Pounds per cubic foot to kilograms per cubic metre, from the two exact factors above. */
-export const kilogramsPerCubicMetrePerPoundPerCubicFoot = kilogramsPerPound / 0.028316846592
+/** Pounds per cubic foot to kilograms per cubic meter, from the two exact factors above. */
+export const kilogramsPerCubicMeterPerPoundPerCubicFoot = kilogramsPerPound / 0.028316846592
 
 /** Breast height in the United States: 4.5 ft, 1.3716 m. Most of the world measures at 1.30 m, New Zealand at 1.40 m. */
-export const breastHeightMetres = 4.5 * 0.3048
+export const breastHeightMeters = 4.5 * 0.3048
 
 export type UnitSystem = 'in-ft' | 'cm-m'
 
-/** What a person reads: inches and feet, or centimetres and metres. */
+/** What a person reads: inches and feet, or centimeters and meters. */
 export const systems: Record<UnitSystem, { diameter: LengthUnit; height: LengthUnit; weight: 'lb' | 'kg' }> =
   {
     'in-ft': { diameter: 'in', height: 'ft', weight: 'lb' },
@@ -33,7 +33,7 @@ export const systems: Record<UnitSystem, { diameter: LengthUnit; height: LengthU
 
 /** A length in `from` given in `to`. */
 export function convertLength(value: number, from: LengthUnit, to: LengthUnit): number {
-  return from === to ? value : (value * millimetresPer[from]) / millimetresPer[to]
+  return from === to ? value : (value * millimetersPer[from]) / millimetersPer[to]
 }
 
 const unitWords: Record<string, LengthUnit> = {
@@ -75,23 +75,4 @@ const unitWords: Record<string, LengthUnit> = {
 export function unitFromWord(word: string): LengthUnit | null {
   const key = word.trim().toLowerCase().replace(/\.$/, '')
   return Object.hasOwn(unitWords, key) ? (unitWords[key] ?? null) : null
-}
-
-const shownTexts: Record<'in' | 'cm' | 'ft' | 'm', string[]> = { in: [], cm: [], ft: [], m: [] }
-
-/** At most one decimal: 24 gives "24 ft", 7.25 gives "7.3 ft". The texts are kept, as a plan needs the same few often. */
-function shown(value: number, unit: keyof typeof shownTexts): string {
-  const whole = Math.round(value * 10)
-  if (!(whole >= 0 && whole < 10000)) return `${whole / 10} ${unit}`
-  return (shownTexts[unit][whole] ??= `${whole / 10} ${unit}`)
-}
-
-/** A diameter as the trade writes it: 2.5 in, or 6 cm. */
-export function showDiameter(millimetres: number, system: UnitSystem): string {
-  return system === 'in-ft' ? shown(millimetres / 25.4, 'in') : shown(millimetres / 10, 'cm')
-}
-
-/** A height as the trade writes it: 24 ft, or 7.3 m. */
-export function showHeight(metres: number, system: UnitSystem): string {
-  return system === 'in-ft' ? shown(metres / 0.3048, 'ft') : shown(metres, 'm')
 }

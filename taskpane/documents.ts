@@ -2,10 +2,8 @@
  * What the pane needs only once somebody opens a tree or writes a sheet: the documents and the drawings. Built as a
  * script of its own, so that the pane stands at once.
  */
-export { describeDocuments } from '../src/sheets/describeDocuments'
-export { describeStartRates } from '../src/sheets/rates/ratesSheet'
+export { describeDocuments, describeUsersSheet } from '../src/sheets/describeDocuments'
 export { treeSpecificationText } from '../src/sheets/specification/specification'
-export { describeRules } from '../src/sheets/rules/rulesSheet'
 export { canvasPainter } from '../src/drawing/paint/canvasPainter'
 export { doseChart } from '../src/drawing/charts/doseChart'
 export { drawTree, fittingHeight } from '../src/drawing/drawTree'

@@ -6,7 +6,7 @@ import type { Plan, TreePlan } from '../src/plan/plan'
 import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
 import type { Cover } from '../src/sheets/client-report/clientReport'
-import type { PlanDocument } from '../src/sheets/describeDocuments'
+import type { PlanDocument, UsersDocument } from '../src/sheets/documentBook'
 import type { ChosenOffer } from '../src/sheets/offered'
 import type { SheetDescription } from '../src/sheets/sheet'
 import type * as documents from './documents'
@@ -20,15 +20,14 @@ export type Drawings = Pick<
 /** What the pane asks of the engine and the documents: read, plan, price, describe, in that order. */
 export interface Engine {
   readInventory(block: CellBlock, choices?: ReadingChoices): Inventory
-  /** Gives one tree after the other, so that the pane can breathe between them; returns the whole plan. */
+  /** Gives one tree after the other, so that the pane can respond between them; returns the whole plan. */
   planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): Omit<PlanOptions, 'date'>
   /** What the plan costs by the workbook's Rates sheet, or by invented rates, and what is wrong with that sheet. */
   priceByRates(plan: Plan, sheet: CellBlock | null): { estimate: Estimate; problems: Problem[] }
-  describeRules(): SheetDescription | Promise<SheetDescription>
-  /** A Rates sheet with the invented start values. */
-  describeRates(system: UnitSystem): SheetDescription | Promise<SheetDescription>
+  /** A sheet that the person then owns, as it is first written. */
+  describeUsersSheet(kind: UsersDocument, system: UnitSystem): SheetDescription | Promise<SheetDescription>
   describeDocuments(
     wanted: Iterable<PlanDocument>,
     plan: Plan,

@@ -7,7 +7,7 @@ export function inventoryNeeds(): HTMLElement {
     el(
       'p',
       {},
-      'A header row, then one row a limb. Tree columns may stand on the tree’s first row only. ' +
+      'A header row, then one row per limb. Tree columns may stand on the tree’s first row only. ' +
         'Columns in any order and wording, with the unit in the header.'
     ),
     facts([
@@ -16,7 +16,7 @@ export function inventoryNeeds(): HTMLElement {
       ['Helpful', 'Trunk dia (in), Role, Included bark, Live or dead, Clearance (ft), Access, Last pruned']
     ]),
     el('p', {}, 'The stem diameter is measured just above the union; a column “Stem below (in)” serves too.'),
-    el('p', {}, 'One row a tree, without limbs, gives the allowance and a time budget, and no cuts.')
+    el('p', {}, 'One row per tree, without limbs, gives the allowance and a time budget, and no cuts.')
   ])
   return el('div', { class: 'needs' }, part.element)
 }

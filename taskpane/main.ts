@@ -16,8 +16,7 @@ const engine: Engine = {
   planByRules,
   planTrees,
   priceByRates,
-  describeRules: async () => (await documents()).describeRules(),
-  describeRates: async (system) => (await documents()).describeStartRates(system),
+  describeUsersSheet: async (...order) => (await documents()).describeUsersSheet(...order),
   describeDocuments: async (...order) => (await documents()).describeDocuments(...order),
   specificationOf: async (...order) => (await documents()).treeSpecificationText(...order),
   drawings: documents
@@ -45,4 +44,7 @@ async function begin(): Promise<Pane | null> {
 }
 
 const ready = begin()
-Office.actions.associate('planSelection', (event: Office.AddinCommands.Event) => planCommand(event, ready))
+Office.actions.associate(
+  'planSelection',
+  (event: Office.AddinCommands.Event) => void planCommand(event, ready)
+)

@@ -77,11 +77,11 @@ export class Pane {
     const steps = this.showProgress(control)
     try {
       const { block, problems } = await this.options.surface.readBlock(address, steps)
-      if (control.signal.aborted) this.cancelled()
+      if (control.signal.aborted) this.canceled()
       else if (block === null) this.refuse(problems)
       else await this.planCells(block, problems, choices ?? this.choicesFor(block), steps)
     } catch (error) {
-      if (control.signal.aborted) this.cancelled()
+      if (control.signal.aborted) this.canceled()
       else this.refuse([this.options.surface.explain(error)])
     }
   }
@@ -105,7 +105,7 @@ export class Pane {
     }
     const options = { date: today(), rulesSheet, ratesSheet, signal, onProgress: line.show }
     const planned = await planBlock(engine, block, choices, options)
-    if (planned === null) this.cancelled()
+    if (planned === null) this.canceled()
     else this.show({ ...planned, problems: [...problems, ...planned.problems] })
   }
 
@@ -135,9 +135,9 @@ export class Pane {
     this.frame.plan.disabled = false
   }
 
-  private cancelled(): void {
+  private canceled(): void {
     this.settle()
-    this.announce(this.shown === null ? 'Cancelled.' : 'Cancelled. The earlier plan still stands.')
+    this.announce(this.shown === null ? 'Canceled.' : 'Canceled. The earlier plan still stands.')
     const again = this.frame.stage.querySelector<HTMLElement>('.button')
     ;(this.frame.plan.hidden ? again : this.frame.plan)?.focus()
   }
@@ -153,8 +153,10 @@ export class Pane {
     const view = resultView(planned, {
       planAgain: () => void this.planAgain(),
       planWith: (choices) => void this.planAgain(choices),
-      writeRules: async () => surface.writeRules(await engine.describeRules()),
-      writeRates: async () => surface.writeRates(await engine.describeRates(planned.plan.system)),
+      writeRules: async () =>
+        surface.writeRules(await engine.describeUsersSheet('rules', planned.plan.system)),
+      writeRates: async () =>
+        surface.writeRates(await engine.describeUsersSheet('rates', planned.plan.system)),
       offer: this.offer,
       drawings: () => engine.drawings(),
       specificationOf: async (tree) => engine.specificationOf(planned.plan, tree),

@@ -19,7 +19,7 @@ export interface Planned {
   problems: Problem[]
 }
 
-/** How far the planning is. `total` is 0 where it cannot be said. */
+/** How far the planning is. `total` is 0 where it is not known. */
 export interface Progress {
   doing: string
   done: number
@@ -36,12 +36,12 @@ export interface PlanningOptions {
   onProgress(progress: Progress): void
 }
 
-/** Milliseconds of work after which the browser gets its turn, so that cancel is heard. */
+/** Milliseconds of work after which the browser gets its turn, so that a cancel is noticed. */
 const turn = 30
 
-const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))
 
-/** Plans a block of cells in turns of about 30 ms; null where it was cancelled. */
+/** Plans a block of cells in turns of about 30 ms; null where it was canceled. */
 export async function planBlock(
   engine: Engine,
   block: CellBlock,
@@ -50,15 +50,15 @@ export async function planBlock(
 ): Promise<Planned | null> {
   const { date, signal, onProgress, rulesSheet = null, ratesSheet = null } = options
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
-  await breathe()
+  await pause()
   if (signal.aborted) return null
   const inventory = engine.readInventory(block, choices)
-  await breathe()
+  await pause()
   const steps = engine.planTrees(inventory, { date, ...engine.planByRules(rulesSheet) })
   const plan = await runInTurns(steps, inventory.trees.length, options)
   if (plan === null) return null
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
-  await breathe()
+  await pause()
   if (signal.aborted) return null
   const { estimate, problems } = engine.priceByRates(plan, ratesSheet)
   return {
@@ -86,7 +86,7 @@ async function runInTurns(
     done += 1
     if (performance.now() - since < turn) continue
     onProgress({ doing: 'Planning the trees', done, total })
-    await breathe()
+    await pause()
     since = performance.now()
   }
 }

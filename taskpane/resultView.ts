@@ -11,7 +11,8 @@ import { planSection, type PlanSection } from './plan/planSection'
 import { rulesNote, type RulesSetting } from './plan/rulesNote'
 import type { CopySetting } from './plan/specificationCopy'
 import { tabs, type Section } from './parts/tabs'
-import { count, grouped } from './parts/wording'
+import { counted } from '../shared/words/counts'
+import { grouped } from '../shared/words/figures'
 import { writeSection, type WriteSetting } from './write/writeSection'
 
 export interface ResultSetting extends WriteSetting, RulesSetting, EstimateSetting, CopySetting {
@@ -48,7 +49,7 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
     {
       name: 'checks',
       label: 'Checks',
-      badge: { number: checks.length, words: count(checks.length, 'entry', 'entries') },
+      badge: { number: checks.length, words: counted(checks.length, 'entry', 'entries') },
       build: () => withCautions(checksSection(checks, setting.goToCell))
     },
     {
@@ -86,7 +87,9 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
 
 /** The plan in a few words: "Plan for 12 trees". */
 export function headline({ plan }: Planned): string {
-  return plan.trees.length === 0 ? 'No tree could be planned' : `Plan for ${count(plan.trees.length, 'tree')}`
+  return plan.trees.length === 0
+    ? 'No tree could be planned'
+    : `Plan for ${counted(plan.trees.length, 'tree')}`
 }
 
 function summary({ plan }: Planned): Child {
@@ -94,8 +97,8 @@ function summary({ plan }: Planned): Child {
   const left = plan.unplanned.length
   const parts = [
     `From ${plan.inventory.address}, for ${plan.date}.`,
-    plan.trees.length > 0 && `${count(cuts, 'cut')} at visit 1.`,
-    left > 0 && `${count(left, 'row')} not planned, see Checks.`
+    plan.trees.length > 0 && `${counted(cuts, 'cut')} at visit 1.`,
+    left > 0 && `${counted(left, 'row')} not planned, see Checks.`
   ]
   return el('p', { class: 'result-summary' }, parts.filter(Boolean).join(' '))
 }

@@ -1,6 +1,6 @@
 import { cellAddress, type CellBlock } from '../shared/cells'
 import type { Selected, SelectedCells } from './surface'
-import { count } from './parts/wording'
+import { counted } from '../shared/words/counts'
 
 /** The selection's size in words: "Inventory!A1:P64: 63 rows, 16 columns", the header row not counted. */
 export function selectionWords(selected: Selected | null): string {
@@ -12,8 +12,8 @@ export function selectionWords(selected: Selected | null): string {
     rows <= 1
       ? columns <= 1
         ? 'one cell'
-        : `one row, ${count(columns, 'column')}`
-      : `${count(Math.max(0, rows - 1), 'row')}, ${count(columns, 'column')}`
+        : `one row, ${counted(columns, 'column')}`
+      : `${counted(Math.max(0, rows - 1), 'row')}, ${counted(columns, 'column')}`
   return `${address}: ${size}`
 }
 
@@ -21,7 +21,7 @@ export function selectionWords(selected: Selected | null): string {
 export function selectionHint(selected: Selected | null): string {
   if (selected === null) return ''
   if (selected.problem !== null) return selected.problem.remedy
-  const how = 'Select the inventory with its header row: one row a limb, or one row a tree.'
+  const how = 'Select the inventory with its header row: one row per limb, or one row per tree.'
   return selected.address === '' || selected.rows <= 1 ? how : selected.remark
 }
 

@@ -56,7 +56,7 @@ export interface Writing {
   problems: Problem[]
 }
 
-/** All that the pane asks of the spreadsheet. A cancelled call may reject; the pane knows that it cancelled. */
+/** All that the pane asks of the spreadsheet. A canceled call may reject; the pane knows that it canceled. */
 export interface Surface {
   describeSelection(): Promise<Selected>
   /** Calls back after each change of the selection until the returned function is called. */

@@ -77,7 +77,7 @@ const fetchedLate: Plugin = {
 }
 
 /**
- * One script from a module and all it needs, classic unless it is fetched by another; licence notices of libraries stay
+ * One script from a module and all it needs, classic unless it is fetched by another; license notices of libraries stay
  * at its end.
  */
 export async function script(entry: string, outfile: string, format: 'iife' | 'esm' = 'iife'): Promise<void> {

@@ -1,11 +1,10 @@
 /**
  * Checks the documents in a spreadsheet program that is not ours: LibreOffice opens what the command line would write,
- * reckons every formula anew and prints every document. The values in the file are spoiled on purpose, so that only what
- * LibreOffice reckoned itself can agree with the engine.
+ * recalculates every formula and prints every document. The values in the file are spoiled on purpose, so that only
+ * what LibreOffice computed itself can agree with the engine.
  */
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
-import { readXlsx } from 'hucre/xlsx'
 import { cellAddress } from '../shared/cells'
 import { Money, printMoney } from '../shared/money'
 import { readInventory } from '../src/inventory/readInventory'
@@ -19,6 +18,7 @@ import { moneyFormat } from '../src/sheets/moneyFormat'
 import { describeRates } from '../src/sheets/rates/ratesSheet'
 import { describeRules } from '../src/sheets/rules/rulesSheet'
 import { isFormula, type SheetDescription } from '../src/sheets/sheet'
+import { unpackValues } from '../src/file/file-library/unpackValues'
 import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
 import { SheetLooks } from '../src/file/workbookStyles'
 import { writeWorkbook } from '../src/file/writeWorkbook'
@@ -55,7 +55,7 @@ function agrees(wanted: number | string, found: unknown, money: number | null): 
     : near && printMoney(new Money(found), money) === printMoney(new Money(wanted), money)
 }
 
-/** The formulas of a sheet that were reckoned, and a line for each that came to something else. */
+/** The formulas of a sheet that were recalculated, and a line for each that came to something else. */
 function compare(description: SheetDescription, rows: readonly unknown[][], digits: number, name: string) {
   const looks = new SheetLooks(description)
   const moneyLook = moneyFormat(digits).numberFormat
@@ -81,10 +81,11 @@ async function checkFormulas(suite: OfficeSuite): Promise<string[]> {
   const { sheets, minorDigits } = documentsOfSample()
   const path = join(folder, 'sample.xlsx')
   writeFileSync(path, await writeWorkbook(sheets.map((description) => spoiled(description, wrong))))
-  const [made = ''] = suite.convert([path], 'xlsx', join(folder, 'reckoned'))
-  const reckoned = await readXlsx(readFileSync(made))
+  const [made = ''] = suite.convert([path], 'xlsx', join(folder, 'recalculated'))
+  const recalculated = await unpackValues(readFileSync(made))
+  if ('unreadable' in recalculated) return [`LibreOffice wrote a file that cannot be read: ${made}.`]
   const results = sheets.map((sheet, index) => {
-    const { name = sheet.name, rows = [] } = reckoned.sheets[index] ?? {}
+    const { name = sheet.name, rows = [] } = recalculated.sheets[index] ?? {}
     return compare(sheet, rows, minorDigits[index] ?? 2, name)
   })
   const sum = (of: (result: (typeof results)[number]) => number) =>

@@ -1,14 +1,17 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import ts from 'typescript'
 
 /** What the doc comment of one cell function says. */
 export interface FunctionDoc {
   id: string
+  /** The file it stands in, and what the code itself calls it and its parameters. */
+  file: string
+  declared: { name: string; parameters: { name: string; optional: boolean }[] }
   summary: string
   parameters: { name: string; optional: boolean; text: string }[]
   gives: string
-  /** A formula, what it gives, and what may be said of that. */
+  /** A formula, what it gives, and a remark about that. */
   examples: { formula: string; result: string; note: string }[]
   source: string
   /** What a range gives: a result for each cell, one for all of it, or a table. */
@@ -54,6 +57,14 @@ function docOf(statement: ts.FunctionDeclaration): FunctionDoc | null {
   const comments = ts.getJSDocCommentsAndTags(statement).filter(ts.isJSDoc)
   return {
     id,
+    file: `functions/${basename(statement.getSourceFile().fileName)}`,
+    declared: {
+      name: statement.name?.text ?? '',
+      parameters: statement.parameters.map((parameter) => ({
+        name: parameter.name.getText(),
+        optional: parameter.questionToken !== undefined
+      }))
+    },
     summary: plain(comments[0]?.comment),
     parameters: tags.filter(ts.isJSDocParameterTag).map((tag) => ({
       name: tag.name.getText(),

@@ -23,8 +23,8 @@ export interface FunctionMetadata {
 }
 
 /**
- * functions.json from the doc comments. The generator reads file by file, drops what it does not recognise and minds
- * no id that two files share, so both are counted here. The two flags it cannot set let error cells reach the
+ * functions.json from the doc comments. The generator reads file by file, drops what it does not recognize and does not
+ * notice an id that two files share, so both are counted here. The two flags it cannot set let error cells reach the
  * functions as values.
  */
 export async function functionMetadata(base: string): Promise<FunctionMetadata> {

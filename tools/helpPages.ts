@@ -59,7 +59,7 @@ const rangesAndErrors =
   ) +
   section(
     'When a cell is wrong',
-    '<p>In a range, a text that begins with <code>! </code> stands in that row and says what to mend; the other rows are ' +
+    '<p>In a range, a text that begins with <code>! </code> stands in that row and says what to correct; the other rows are ' +
       'not affected, and the text passes through other functions of ours. A single cell shows ' +
       '<code>#VALUE!</code>, or <code>#N/A</code> where something is missing, with the same sentence. ' +
       'Ranges that do not fit together give <code>#VALUE!</code>.</p>'
@@ -73,7 +73,7 @@ const oneResultErrors =
   section(
     'When a cell is wrong',
     '<p>The result shows <code>#VALUE!</code>, or <code>#N/A</code> where something is missing, with a sentence that names ' +
-      'the cell within the range and says what to mend. A text of ours that begins with <code>! </code> passes through.</p>'
+      'the cell within the range and says what to correct. A text of ours that begins with <code>! </code> passes through.</p>'
   )
 
 /** A table says in its own words what happens to wrong cells. */

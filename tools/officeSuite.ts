@@ -3,7 +3,7 @@ import { mkdirSync, readdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 
-/** A program that has to be there and is not, said in a sentence. */
+/** A program that has to be there and is not, reported in a sentence. */
 export class MissingProgram extends Error {}
 
 const patience = 240_000
@@ -23,7 +23,7 @@ function run(program: string, parameters: readonly string[], wanted: string): st
 }
 
 /**
- * Reckon every workbook anew as it is opened, whatever values it brings: 0 is "always", of the settings of
+ * Recalculate every workbook as it is opened, whatever values it brings: 0 is "always", of the settings of
  * org.openoffice.Office.Calc, Formula/Load.
  */
 const settings = `<?xml version="1.0" encoding="UTF-8"?>

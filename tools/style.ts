@@ -3,7 +3,7 @@ import { compile, type Logger } from 'sass'
 
 const root = join(__dirname, '..')
 
-/** Warnings about the library's own Sass are not ours to mend; our own still show. */
+/** Warnings about the library's own Sass are not ours to fix; our own still show. */
 const ownWarningsOnly: typeof Logger.silent = {
   warn(message, { span, deprecation }) {
     if (deprecation && !span?.url?.pathname.includes('/taskpane/')) return

@@ -1,4 +1,6 @@
-import { showDiameter, showHeight, type UnitSystem } from '../../shared/units'
+import { counted } from '../../shared/words/counts'
+import type { UnitSystem } from '../../shared/units'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
 import type { TreePlan, Visit } from '../plan/plan'
 import { captionOf, cutLines } from './cutLines'
 import { doseWords } from './doseBar'
@@ -9,7 +11,8 @@ function treeWords({ tree }: TreePlan, system: UnitSystem): string {
     tree.trunk === null ? 'trunk diameter not known' : `trunk ${showDiameter(tree.trunk, system)}`,
     tree.crownBase === null ? 'crown base not known' : `crown base at ${showHeight(tree.crownBase, system)}`
   ]
-  if (tree.clearance !== null) facts.push(`clearance asked for ${showHeight(tree.clearance, system)}`)
+  if (tree.clearance !== null)
+    facts.push(`clearance asked for ${showHeight(tree.clearance, system, 'at least')}`)
   return facts.join(', ')
 }
 
@@ -22,8 +25,7 @@ function leaderWords({ leader }: TreePlan): string {
 function cutWords(visit: Visit, when: 'before' | 'after', system: UnitSystem): string {
   const lines = cutLines(visit, when, system)
   if (lines.length === 0) return 'No cut is planned at this visit'
-  const count = lines.length === 1 ? '1 cut' : `${lines.length} cuts`
-  return `${count}: ${lines.map(({ number, text }) => `${number}, limb ${text}`).join('; ')}`
+  return `${counted(lines.length, 'cut')}: ${lines.map(({ number, text }) => `${number}, limb ${text}`).join('; ')}`
 }
 
 /** Everything a drawing of a tree says, in words. */

@@ -1,17 +1,19 @@
+import { percent } from '../../shared/words/percent'
 import type { Visit } from '../plan/plan'
+import { shownDoses } from '../plan/shownDoses'
 import type { Point, Shape } from './shapes'
 import { strokes } from './shapes'
 
-/** "18 %"; a share too small to round to 1 is "under 1 %". */
-export function percent(share: number): string {
-  const whole = Math.round(share * 100)
-  return whole === 0 && share > 0 ? 'under 1 %' : `${whole} %`
+/** "18.3 % of 20 %". */
+export function doseOfAllowed(visit: Visit): string {
+  const { allowed, visit: dose } = shownDoses(visit)
+  return `${percent(dose)} of ${percent(allowed)}`
 }
 
 /** The dose of a visit in words. */
-export function doseWords({ dose, allowedRemoval }: Visit): string {
-  if (allowedRemoval <= 0) return 'No live wood this season'
-  return `Dose ${percent(dose)} of ${percent(allowedRemoval)} allowed`
+export function doseWords(visit: Visit): string {
+  if (visit.allowedRemoval <= 0) return 'No live wood this season'
+  return `Dose ${doseOfAllowed(visit)} allowed`
 }
 
 /** A bar as long as the allowance, filled by the dose; the frame is the ceiling and no target. */

@@ -54,12 +54,12 @@ export function cutMarks(scene: Scene, scale: Scale, obstacles: Obstacles): Shap
   const marks = marksOf(scene, scale)
   const wishes = marks.map((mark): Wanted => {
     const { station, limb } = mark
-    const outwards = beside(station, limb.form.side)
+    const outward = beside(station, limb.form.side)
     return {
       anchor: station.center,
       width: badgeRadius * 2,
       height: badgeRadius * 2,
-      toward: { x: outwards.x - station.center.x, y: outwards.y - station.center.y },
+      toward: { x: outward.x - station.center.x, y: outward.y - station.center.y },
       clear: station.half + 6
     }
   })

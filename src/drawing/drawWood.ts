@@ -4,7 +4,7 @@ import { crownOutline, smoothLoop } from './form/crownOutline'
 import { cutAt, type Scene, type SceneLimb } from './scene'
 import type { Depicts, Shape, Step } from './shapes'
 import type { Taper } from './form/taper'
-import type { LookName } from './looks'
+import type { LookName } from './drawnLooks'
 
 type When = 'before' | 'after'
 

@@ -8,40 +8,40 @@ export interface Box {
   height: number
 }
 
-/** From metres to pixels: the same scale both ways, diameters drawn a stated number of times too large. */
+/** From meters to pixels: the same scale both ways, diameters drawn a stated number of times too large. */
 export interface Scale {
-  /** Pixels a metre. */
-  perMetre: number
+  /** Pixels a meter. */
+  perMeter: number
   /** Where the foot of the trunk stands. */
   foot: Point
   exaggeration: number
 }
 
 export function onPaper(scale: Scale, point: Point): Point {
-  return { x: scale.foot.x + point.x * scale.perMetre, y: scale.foot.y - point.y * scale.perMetre }
+  return { x: scale.foot.x + point.x * scale.perMeter, y: scale.foot.y - point.y * scale.perMeter }
 }
 
-/** Drawn width of a diameter in metres. */
+/** Drawn width of a diameter in meters. */
 export function drawnWidth(scale: Scale, diameter: number): number {
-  return diameter * scale.perMetre * scale.exaggeration
+  return diameter * scale.perMeter * scale.exaggeration
 }
 
 const exaggerations = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10]
 
 /** The least exaggeration that makes the trunk 12 pixels thick, or the largest there is. */
-export function chooseExaggeration(trunk: number, perMetre: number): number {
-  return exaggerations.find((times) => trunk * perMetre * times >= 12) ?? 10
+export function chooseExaggeration(trunk: number, perMeter: number): number {
+  return exaggerations.find((times) => trunk * perMeter * times >= 12) ?? 10
 }
 
 /** Fits a tree of this height and these sideways extents into a box, standing on the box's lower edge. */
 export function fitScale(box: Box, height: number, left: number, right: number, trunk: number): Scale {
-  const perMetre = Math.min(box.height / height, box.width / Math.max(right - left, 1e-6))
+  const perMeter = Math.min(box.height / height, box.width / Math.max(right - left, 1e-6))
   const middle = box.x + box.width / 2
-  const wanted = middle - ((left + right) / 2) * perMetre
+  const wanted = middle - ((left + right) / 2) * perMeter
   return {
-    perMetre,
+    perMeter,
     foot: { x: wanted, y: box.y + box.height },
-    exaggeration: chooseExaggeration(trunk, perMetre)
+    exaggeration: chooseExaggeration(trunk, perMeter)
   }
 }
 

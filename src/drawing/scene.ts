@@ -18,7 +18,7 @@ export interface SceneLimb {
   lateral: Taper | null
 }
 
-/** Everything that stands in the drawing, in metres. */
+/** Everything that stands in the drawing, in meters. */
 export interface Scene {
   plan: TreePlan
   visit: Visit | null
@@ -79,7 +79,7 @@ function along(curve: Curve, from = 0, to = 1): Point[] {
   return Array.from({ length: 13 }, (_, index) => pointAt(curve, from + ((to - from) * index) / 12))
 }
 
-/** Points of the limb's centre line that are there before the visit, or after it. */
+/** Points of the limb's center line that are there before the visit, or after it. */
 export function livePoints(limb: SceneLimb, when: 'before' | 'after', from = 0): Point[] {
   if (when === 'before' || limb.fate === 'kept') return along(limb.form.curve, from)
   if (limb.fate === 'removed') return []

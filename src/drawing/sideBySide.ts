@@ -8,7 +8,8 @@ function movedStep(step: Step, by: number): Step {
       return step
     case 'C':
       return ['C', moved(step[1], by), moved(step[2], by), moved(step[3], by)]
-    default:
+    case 'L':
+    case 'M':
       return [step[0], moved(step[1], by)]
   }
 }

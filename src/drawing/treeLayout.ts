@@ -29,7 +29,7 @@ export function scaleFor(scene: Scene, plot: Box): Scale {
 
 /** The legend is as high before as after, so that the two trees stand at the same scale. */
 export function legendHeight(scene: Scene, width: number, setting: LegendSetting): number {
-  const any: Scale = { perMetre: 1, foot: { x: 0, y: 0 }, exaggeration: 2.5 }
+  const any: Scale = { perMeter: 1, foot: { x: 0, y: 0 }, exaggeration: 2.5 }
   const heights = (['before', 'after'] as const).map(
     (when) => legendBlocks(scene, any, { x: 0, y: 0 }, width, { ...setting, when }).height
   )
@@ -50,6 +50,6 @@ export function plotOf(width: number, height: number, below: number): Box {
 
 /** As high as the tree gets where it fills the width, within reason or up to a height that is given. */
 export function treeHeight(scene: Scene, width: number, most = Math.min(420, width * 1.05)): number {
-  const { perMetre } = scaleFor(scene, plotOf(width, 10_000, 0))
-  return Math.min(most, Math.max(180, scene.height * perMetre))
+  const { perMeter } = scaleFor(scene, plotOf(width, 10_000, 0))
+  return Math.min(most, Math.max(180, scene.height * perMeter))
 }

@@ -2,10 +2,17 @@ import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import type { DrawingPainter } from '../drawing/paint/painter'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
-import { addressOf } from './addresses'
+import { addressOf } from './sheetAddresses'
 import { holdsSame } from './blockUnchanged'
 import { inExcel, isProblem } from './failures'
-import { begin, discard, finish, lookAround, type Draft, type Surroundings } from './sheetDrafts'
+import {
+  beginDraft,
+  discardDrafts,
+  finishDraft,
+  lookAround,
+  type Draft,
+  type Surroundings
+} from './sheetDrafts'
 import { cellsAPicture } from './writePictures'
 import { writeSheet } from './writeSheet'
 
@@ -46,7 +53,7 @@ async function writeDrafts(
   }
   for (const description of descriptions) {
     signal?.throwIfAborted()
-    const draft = begin(context, description, around, replace)
+    const draft = beginDraft(context, description, around, replace)
     if (isProblem(draft)) return draft
     begun.push(draft)
     await context.sync()
@@ -71,7 +78,7 @@ async function write(
   if (source !== undefined && !(await holdsSame(context, source))) return changed(source)
 
   const drafts = [...begun]
-  for (const draft of drafts) finish(context, draft, around)
+  for (const draft of drafts) finishDraft(context, draft, around)
   drafts[0]?.sheet.activate()
   await context.sync()
   begun.length = 0
@@ -87,7 +94,7 @@ function changed(source: CellBlock): Problem {
 /**
  * Writes documents, each on a sheet of its own. Never touches a sheet that is not ours: where one already has the wanted
  * name, the document is called "Cut plan (2)". An earlier sheet is set aside under another name and taken away in one
- * last step; a cancelled or failed run gives it its name back, so that the workbook is as it was. Rejects with the signal's AbortError when cancelled.
+ * last step; a canceled or failed run gives it its name back, so that the workbook is as it was. Rejects with the signal's AbortError when canceled.
  */
 export async function applySheets(
   descriptions: readonly SheetDescription[],
@@ -99,6 +106,6 @@ export async function applySheets(
     const result = await inExcel((context) => write(context, descriptions, options, begun), { wait: false })
     return isProblem(result) ? result : { written: result }
   } finally {
-    if (begun.length > 0) await discard(begun)
+    if (begun.length > 0) await discardDrafts(begun)
   }
 }

@@ -21,7 +21,7 @@ export function isAbort(error: unknown): boolean {
 }
 
 /**
- * Runs a batch of Excel. Excel's refusals come back as problems; a cancelled run rejects with the signal's AbortError.
+ * Runs a batch of Excel. Excel's refusals come back as problems; a canceled run rejects with the signal's AbortError.
  * `wait` holds a read back until the person has finished typing in a cell.
  */
 export async function inExcel<T>(
@@ -36,7 +36,7 @@ export async function inExcel<T>(
   }
 }
 
-/** Excel's own errors carry a code; anything else is a mistake of ours and is not dressed up. */
+/** Excel's own errors carry a code; anything else is a bug of ours and is not reworded. */
 function isFromExcel(error: unknown): boolean {
   return error instanceof OfficeExtension.Error
 }

@@ -1,9 +1,9 @@
-import { isBlank } from '../../shared/cells'
+import { type Area, isBlank, sharedPart } from '../../shared/cells'
 import { looksLikeHeaders } from '../inventory/headers'
 import { problem, type Problem } from '../../shared/problems'
 import { readOwnName } from '../sheets/ownSheets'
-import { addressOf, takeApart } from './addresses'
-import { sharedPart, surroundingBlock, type Area } from './surroundingBlock'
+import { addressOf, takeApart } from './sheetAddresses'
+import { surroundingBlock } from './surroundingBlock'
 
 /** Up to so many cells a sheet is looked through to find the block around one cell; beyond, its filled part is taken. */
 const searchedCells = 100_000

@@ -1,5 +1,5 @@
 import { problem, type Problem } from '../../shared/problems'
-import { takeApart } from './addresses'
+import { takeApart } from './sheetAddresses'
 import { inExcel, isProblem } from './failures'
 
 /** Shows and selects a cell or range, named with its sheet. A problem where it is not there any more; null when done. */

@@ -1,4 +1,4 @@
-import type { Area } from './surroundingBlock'
+import type { Area } from '../../shared/cells'
 
 /** Beyond so many pieces the hidden rows are no longer counted, only noticed. */
 const mostPieces = 2_000

@@ -61,7 +61,7 @@ async function read(context: Excel.RequestContext, options: BlockReading): Promi
 
 /**
  * The cells that the selection means, in bands of rows; see `findSelectedBlock` for how it is cut or widened. Waits while
- * a cell is being edited. Rejects with the signal's AbortError when cancelled.
+ * a cell is being edited. Rejects with the signal's AbortError when canceled.
  */
 export async function readSelectedBlock(options: BlockReading = {}): Promise<ReadBlock> {
   options.signal?.throwIfAborted()

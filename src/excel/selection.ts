@@ -1,7 +1,7 @@
+import type { Area } from '../../shared/cells'
 import type { Problem } from '../../shared/problems'
 import { inExcel, isProblem } from './failures'
 import { findSelectedBlock } from './findBlock'
-import type { Area } from './surroundingBlock'
 
 /** What the selection would give if it were read now. */
 export interface SelectionSummary {

@@ -63,7 +63,7 @@ function namesOn(sheet: OwnSheet | null, description: SheetDescription, around: 
 /**
  * Adds an empty sheet for a document and settles what it and its cells are called; a sheet that it replaces is set aside.
  */
-export function begin(
+export function beginDraft(
   context: Excel.RequestContext,
   description: SheetDescription,
   around: Surroundings,
@@ -110,7 +110,7 @@ function nameTables(draft: Draft, around: Surroundings): void {
 }
 
 /** Takes the replaced sheet away, gives the new one its tables and the name it is found again by. */
-export function finish(context: Excel.RequestContext, draft: Draft, around: Surroundings): void {
+export function finishDraft(context: Excel.RequestContext, draft: Draft, around: Surroundings): void {
   const { workbook } = context
   if (draft.replaced !== null) {
     const { sheetName } = draft.replaced
@@ -128,7 +128,7 @@ export function finish(context: Excel.RequestContext, draft: Draft, around: Surr
  * Removes what was begun, once nobody is typing in a cell any more, and gives a sheet that was set aside its name back. Where
  * no sheet is set aside for a document that replaces one, either nothing was begun or it is complete: both stay.
  */
-export async function discard(drafts: readonly Draft[]): Promise<void> {
+export async function discardDrafts(drafts: readonly Draft[]): Promise<void> {
   await inExcel(
     async (context) => {
       const { worksheets, names } = context.workbook

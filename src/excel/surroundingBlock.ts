@@ -1,19 +1,4 @@
-/** A rectangle of rows and columns, from 0. */
-export interface Area {
-  row: number
-  column: number
-  rows: number
-  columns: number
-}
-
-/** The part that two areas share, or null. */
-export function sharedPart(a: Area, b: Area): Area | null {
-  const row = Math.max(a.row, b.row)
-  const column = Math.max(a.column, b.column)
-  const rows = Math.min(a.row + a.rows, b.row + b.rows) - row
-  const columns = Math.min(a.column + a.columns, b.column + b.columns) - column
-  return rows > 0 && columns > 0 ? { row, column, rows, columns } : null
-}
+import type { Area } from '../../shared/cells'
 
 /**
  * The block of filled cells around a cell, bounded by blank rows and columns or the edges of the grid. `filled` tells of

@@ -29,7 +29,8 @@ async function read(context: Excel.RequestContext, kind: DocumentKind): Promise<
     if (used.isNullObject) return empty
     const rows = used.rowIndex + used.rowCount
     const columns = used.columnIndex + used.columnCount
-    return { ...empty, rows: await readCells(context, sheet, { row: 0, column: 0, rows, columns }) }
+    const area = { row: 0, column: 0, rows, columns }
+    return { ...empty, rows: await readCells(context, sheet, area, { datesAsTexts: true }) }
   }
   return null
 }

@@ -1,12 +1,13 @@
+import type { Area } from '../../shared/cells'
 import { chartMarks, chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
-import type { Area, ChartSeries, SheetChart, SheetDescription } from '../sheets/sheet'
+import type { ChartSeries, SheetChart, SheetDescription } from '../sheets/sheet'
 
 const marks = { circle: 'Circle', square: 'Square', diamond: 'Diamond', triangle: 'Triangle' } as const
 const lines = { line: 'Continuous', 'dashed-line': 'Dash', points: 'None' } as const
 
 type RangeOf = (area: Area) => Excel.Range
 
-/** Members of ExcelApi 1.7; the name and the colour of the fill are of 1.1. */
+/** Members of ExcelApi 1.7; the name and the color of the fill are of 1.1. */
 function setSeries(
   made: Excel.ChartSeries,
   { name, values, drawn, color }: ChartSeries,
@@ -25,7 +26,7 @@ function setSeries(
   }
   made.format.line.color = color
   made.format.line.weight = chartSizes.line
-  // Points are the marks of a line that is not drawn, which comes last, since a colour would draw it again.
+  // Points are the marks of a line that is not drawn, which comes last, since a color would draw it again.
   made.format.line.lineStyle = lines[drawn]
   if (mark === null) return
   made.markerStyle = marks[mark]

@@ -1,4 +1,5 @@
-import { isFormula, type Area, type Content, type SheetDescription } from '../sheets/sheet'
+import type { Area } from '../../shared/cells'
+import { isFormula, type Content, type SheetDescription } from '../sheets/sheet'
 
 /** Formulas in one request at most: each is some dozens of characters. */
 const formulasAtOnce = 5000

@@ -6,8 +6,9 @@ import type { Plan, TreePlan } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import { priceByRates } from '../price/priceByRates'
 import { isRefusal, type Refusal } from '../../shared/refusal'
-import { describeDocuments, planDocuments } from '../sheets/describeDocuments'
-import { readArguments, usage, type Wanted } from './arguments'
+import { describeDocuments } from '../sheets/describeDocuments'
+import { documentBook, planDocuments } from '../sheets/documentBook'
+import { readArguments, usage, type Wanted } from './planArguments'
 import { whyNotWritable, writeOut } from './outFile'
 import { planJson } from './planJson'
 import { planText } from './planText'
@@ -66,11 +67,19 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   return anythingPlanned(made, estimate) ? 0 : 3
 }
 
+/** What --out writes, one line per sheet. */
+const sheetsOfOut = [
+  '--out writes a workbook with these sheets:',
+  ...planDocuments.map((kind) => `  ${documentBook[kind].title}: ${documentBook[kind].about}`)
+].join('\n')
+
 /** Plans a file, or the sample inventory, as the arguments ask. */
 export async function runCommandLine(args: readonly string[], around: Surroundings): Promise<ExitCode> {
   const wanted = readArguments(args)
   if (!isRefusal(wanted) && wanted.help) {
-    around.out(`${usage}\nWithout a file, the sample inventory (an invented scenario) is planned.`)
+    around.out(
+      `${usage}\nWithout a file, the sample inventory (an invented scenario) is planned.\n${sheetsOfOut}`
+    )
     return 0
   }
   const result = isRefusal(wanted) ? wanted : await plan(wanted, around)

@@ -14,7 +14,7 @@ void runCommandLine(process.argv.slice(2), {
   },
   fail: logErrorMessage,
   today: today(),
-  // npm runs scripts in the project's folder and says here where the person stood.
+  // npm runs scripts in the project's folder and gives here the folder that the user was in.
   folder: process.env.INIT_CWD ?? process.cwd()
 }).then((code) => {
   process.exitCode = code

@@ -1,23 +1,20 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { resolve } from 'node:path'
-import { readXlsx } from 'hucre/xlsx'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName, usersSheets } from '../sheets/ownSheets'
+import { unpackValues } from './file-library/unpackValues'
 
-/** True where every sheet of the workbook is one that was written from a plan and is nobody's own: it may be written anew. */
+/** True where every sheet of the workbook was written from a plan and none belongs to a user: it may be replaced. */
 async function holdsOnlyOurs(bytes: Uint8Array): Promise<boolean> {
-  try {
-    const { sheets, namedRanges } = await readXlsx(bytes)
-    const own = new Set(
-      (namedRanges ?? []).flatMap(({ name, range }) => {
-        const found = readOwnName(name, range)
-        return found === null || usersSheets.has(found.kind) ? [] : [found.sheetName]
-      })
-    )
-    return sheets.every((sheet) => own.has(sheet.name))
-  } catch {
-    return false
-  }
+  const book = await unpackValues(bytes)
+  if ('unreadable' in book) return false
+  const own = new Set(
+    book.names.flatMap(({ name, range }) => {
+      const found = readOwnName(name, range)
+      return found === null || usersSheets.has(found.kind) ? [] : [found.sheetName]
+    })
+  )
+  return book.sheets.every((sheet) => own.has(sheet.name))
 }
 
 async function existing(path: string): Promise<Uint8Array | Refusal | null> {

@@ -1,68 +1,77 @@
-import { byUrgency, type Cut, type Plan, type TreePlan, type Visit } from '../plan/plan'
+import { cutHeader, cutText } from '../plan/cutCells'
+import type { CutColumnName, CutRow } from '../plan/cutColumns'
+import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
+import { shownDoses } from '../plan/shownDoses'
+import { describeTree } from '../plan/treeTitle'
 import type { Estimate } from '../price/estimate'
-import { convertLength, systems, type UnitSystem } from '../../shared/units'
+import type { UnitSystem } from '../../shared/units'
 import { version } from '../../shared/version'
+import { counted } from '../../shared/words/counts'
+import { points, ratio } from '../../shared/words/figures'
+import { percent } from '../../shared/words/percent'
 import { cautions, howToRead } from '../sheets/cautions'
 import { showRule } from '../plan/rules/ruleChanges'
 import { closedSentences } from '../sheets/planBasis'
-import { describeTree } from '../sheets/cutTable'
 import { estimateLines } from './estimateText'
 import { folded, row } from './textRows'
 
-const percent = (share: number): string => `${(share * 100).toFixed(0)} %`
+/** The columns of a table of cuts: what stands in each, two of a kind as "now > then", and how wide it is. */
+const cutLayout: readonly (readonly [
+  columns: readonly [CutColumnName, ...CutColumnName[]],
+  width: number
+])[] = [
+  [['limb'], 12],
+  [['cut'], 12],
+  [['diameter'], -7],
+  [['lateral'], -7],
+  [['height'], -7],
+  [['tip'], -7],
+  [['dose'], -6],
+  [['ratio', 'nextRatio'], -11],
+  [['priority', 'nextPriority'], -11]
+]
 
-const cutWidths = [2, 12, 6, -8, -8, -9, -9, -5, -12, -11]
+const cutWidths = [2, ...cutLayout.map(([, width]) => width)]
 
-function cutHeader(system: UnitSystem): string {
-  const { diameter, height } = systems[system]
-  const names = ['', 'Limb', 'Cut', `at ${diameter}`, `lat. ${diameter}`, `cut ${height}`, `tip ${height}`]
-  return row([...names, 'dose', 'ratio', 'priority'], cutWidths)
+function headerLine(system: UnitSystem): string {
+  return row(['', ...cutLayout.map(([[name]]) => cutHeader(name, system, 'terminal'))], cutWidths)
 }
 
-function cutLines(cut: Cut, system: UnitSystem): string[] {
-  const { diameter, height } = systems[system]
-  const thick = (value: number | null) =>
-    value === null ? '' : convertLength(value, 'mm', diameter).toFixed(1)
-  const high = (value: number | null) => (value === null ? '' : convertLength(value, 'm', height).toFixed(1))
-  const ratios = [cut.aspectRatio, cut.projectedAspectRatio].flatMap((value) => value?.toFixed(2) ?? [])
-  const cells = [
-    '',
-    cut.limb.id,
-    cut.kind,
-    thick(cut.cutDiameter),
-    thick(cut.lateralMin),
-    high(cut.cutHeight),
-    high(cut.tipAfter),
-    percent(cut.dose),
-    ratios.join(' > '),
-    `${cut.priority.toFixed(0)} > ${cut.nextPriority.toFixed(0)}`
-  ]
+function cutLines(cells: CutRow, system: UnitSystem): string[] {
+  const texts = cutLayout.map(([names]) =>
+    names
+      .map((name) => cutText(name, cells, system))
+      .filter((text) => text !== '')
+      .join(' > ')
+  )
+  const { cut } = cells
   const mark = cut.needsReason ? ' Write down why a cut this large is made.' : ''
-  return [row(cells, cutWidths), ...folded(cut.reason + mark, 6)]
+  return [row(['', ...texts], cutWidths), ...folded(cut.reason + mark, 6)]
 }
 
-function visitLines(visit: Visit, system: UnitSystem): string[] {
+function visitLines({ tree }: TreePlan, visit: Visit, system: UnitSystem): string[] {
   if (visit.cuts.length === 0) return []
   const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
-  const heading = `  Visit ${String(visit.visit)}, ${String(visit.year)}: dose ${percent(visit.dose)} of the ${percent(visit.allowedRemoval)} allowed`
-  return [heading, cutHeader(system), ...cuts.flatMap((cut) => cutLines(cut, system))]
+  const doses = shownDoses(visit)
+  const heading = `  Visit ${String(visit.visit)}, ${String(visit.year)}: dose ${percent(doses.visit)} of the ${percent(doses.allowed)} allowed`
+  return [heading, headerLine(system), ...cuts.flatMap((cut) => cutLines({ tree, visit, cut }, system))]
 }
 
 function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   const { tree, leader } = plan
-  const crown = plan.liveCrownRatio === null ? 'unknown' : plan.liveCrownRatio.toFixed(2)
+  const crown = plan.liveCrownRatio === null ? 'unknown' : ratio(plan.liveCrownRatio)
   const name = describeTree(tree)
   const lines = [
     '',
     ...folded(`${tree.id}${name === '' ? '' : `  ${name}`}`, 0),
     ...folded(`Leader ${leader.name}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`, 2)
   ]
-  const visits = plan.visits.flatMap((visit) => visitLines(visit, system))
+  const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   lines.push(...(visits.length === 0 ? ['  No cut.'] : visits))
   for (const { limb, priority, clearedByVisit } of plan.remaining) {
     const until =
       clearedByVisit === null ? 'not settled within the plan' : `settled by visit ${String(clearedByVisit)}`
-    lines.push(...folded(`Remains: limb ${limb.id}, priority ${priority.toFixed(0)}, ${until}.`, 2))
+    lines.push(...folded(`Remains: limb ${limb.id}, priority ${points(priority)}, ${until}.`, 2))
   }
   return lines
 }
@@ -77,7 +86,7 @@ function problemLines(plan: Plan): string[] {
   return lines
 }
 
-/** Rules that are not the defaults, and windows that the first visit falls in: said before anything else. */
+/** Rules that are not the defaults, and windows that the first visit falls in: shown before anything else. */
 function basisLines(plan: Plan): string[] {
   const changed = (plan.ruleChanges ?? []).map(({ name, from, to, reason }) => {
     const why = reason === '' ? '' : ` (${reason})`
@@ -90,7 +99,7 @@ function basisLines(plan: Plan): string[] {
 /** The plan as text in columns for a terminal, the cautions at its end. */
 export function planText(plan: Plan, estimate: Estimate): string {
   const { inventory } = plan
-  const from = `${String(plan.trees.length)} trees and ${String(inventory.limbCount)} limbs from ${inventory.address}`
+  const from = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} from ${inventory.address}`
   const lines = [
     `Limbwright ${version}: cut plan of ${plan.date}`,
     ...folded(
@@ -99,7 +108,7 @@ export function planText(plan: Plan, estimate: Estimate): string {
     ),
     ...basisLines(plan),
     ...byUrgency(plan).flatMap((tree) => treeLines(tree, plan.system)),
-    ...(estimate.lines.length === 0 ? [] : estimateLines(estimate, plan.system)),
+    ...(estimate.lines.length === 0 ? [] : estimateLines(estimate)),
     ...problemLines(plan),
     '',
     ...[...howToRead, ...cautions].flatMap((sentence) => folded(sentence, 0))

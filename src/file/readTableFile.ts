@@ -1,13 +1,12 @@
 import { readFile } from 'node:fs/promises'
 import { basename, extname } from 'node:path'
-import { dateToSerial, HucreError } from 'hucre'
-import { readXlsx, type CellValue, type Workbook } from 'hucre/xlsx'
-import type { Cell, CellBlock } from '../../shared/cells'
+import type { CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName } from '../sheets/ownSheets'
 import type { DocumentKind } from '../sheets/sheet'
-import { decodeText, readCsv } from './csvFile'
 import { findInventory, type FileSheet } from '../inventory/findInventory'
+import { decodeText, readCsv } from './csvFile'
+import { unpackValues, type BookValues } from './file-library/unpackValues'
 
 /** The largest file that is read, in bytes; a hundred thousand limbs need about a tenth of it. */
 const largestFile = 200 * 1024 * 1024
@@ -18,42 +17,30 @@ export interface NamedBytes {
   bytes: Uint8Array
 }
 
-function cellOf(value: CellValue | undefined): Cell {
-  if (value === undefined || value === '') return null
-  return value instanceof Date ? dateToSerial(value) : value
-}
-
 /** Sheets in the file's order, visible ones first, without the documents that were written from a plan. */
-function inventorySheets(workbook: Workbook): FileSheet[] {
-  const own = new Set(
-    (workbook.namedRanges ?? []).map(({ name, range }) => readOwnName(name, range)?.sheetName)
-  )
-  const sheets = workbook.sheets.filter((sheet) => !own.has(sheet.name))
-  const hidden = (sheet: (typeof sheets)[number]) => sheet.hidden === true || sheet.veryHidden === true
-  return [...sheets.filter((sheet) => !hidden(sheet)), ...sheets.filter(hidden)].map(({ name, rows }) => ({
-    name,
-    rows: rows.map((row) => row.map(cellOf))
-  }))
+function inventorySheets({ sheets, names }: BookValues): FileSheet[] {
+  const own = new Set(names.map(({ name, range }) => readOwnName(name, range)?.sheetName))
+  const others = sheets.filter((sheet) => !own.has(sheet.name))
+  return [...others.filter(({ hidden }) => !hidden), ...others.filter(({ hidden }) => hidden)]
 }
 
 /** What the reader of the file says of it, as one sentence. */
-function unreadable(name: string, error: unknown): Refusal {
-  const why = error instanceof HucreError ? ` (${error.message.split('\n')[0] ?? ''})` : ''
+function unreadable(name: string, why: string | null): Refusal {
+  const told = why === null ? '' : ` (${why})`
   return refuse(
-    `${name} could not be read as a workbook${why}: save it again as .xlsx without a password, or as .csv.`
+    `${name} could not be read as a workbook${told}: save it again as .xlsx without a password, or as .csv.`
   )
 }
 
 /** The sheet of a kind that a person owns, from its first cell on, or null. */
-function usersSheet(workbook: Workbook, wanted: DocumentKind): CellBlock | null {
-  const own = (workbook.namedRanges ?? [])
+function usersSheet({ sheets, names }: BookValues, wanted: DocumentKind): CellBlock | null {
+  const own = names
     .flatMap(({ name, range }) => readOwnName(name, range) ?? [])
     .filter(({ kind }) => kind === wanted)
     .sort((a, b) => a.number - b.number)
   for (const { sheetName } of own) {
-    const sheet = workbook.sheets.find(({ name }) => name === sheetName)
-    if (sheet === undefined) continue
-    return { rows: sheet.rows.map((row) => row.map(cellOf)), sheet: sheetName, top: 0, left: 0 }
+    const sheet = sheets.find(({ name }) => name === sheetName)
+    if (sheet !== undefined) return { rows: sheet.rows, sheet: sheetName, top: 0, left: 0 }
   }
   return null
 }
@@ -67,15 +54,12 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
   }
   if (kind !== '.xlsx' && kind !== '.xlsm')
     return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
-  try {
-    const workbook = await readXlsx(bytes)
-    return {
-      inventory: findInventory(inventorySheets(workbook)),
-      rules: usersSheet(workbook, 'rules'),
-      rates: usersSheet(workbook, 'rates')
-    }
-  } catch (error) {
-    return unreadable(name, error)
+  const book = await unpackValues(bytes)
+  if ('unreadable' in book) return unreadable(name, book.unreadable)
+  return {
+    inventory: findInventory(inventorySheets(book)),
+    rules: usersSheet(book, 'rules'),
+    rates: usersSheet(book, 'rates')
   }
 }
 
@@ -115,7 +99,7 @@ export async function readPlannedFile(from: string | NamedBytes): Promise<Planne
 
 /**
  * The inventory in an .xlsx or .csv file as a block of cells, found by its headers (see `findInventory`). Dates come as
- * serials, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
+ * texts, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
  */
 export async function readTableFile(from: string | NamedBytes): Promise<CellBlock | Refusal> {
   const file = await readPlannedFile(from)

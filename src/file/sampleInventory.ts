@@ -91,5 +91,5 @@ function readRow(line: string): Cell[] {
   return names.map((name, column) => readCell(cells[column] ?? '', name))
 }
 
-/** Headers first, then a row a limb. */
+/** Headers first, then one row per limb. */
 export const sampleInventory: Cell[][] = [names, ...rows.trimEnd().split('\n').slice(1).map(readRow)]

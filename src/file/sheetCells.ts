@@ -1,44 +1,42 @@
-import type { Cell, CellStyle, CellValue } from 'hucre'
-import { isErrorText } from '../../shared/cells'
+import { isErrorText, type Cell } from '../../shared/cells'
 import { isFormula, type Content, type Formula, type SheetDescription } from '../sheets/sheet'
 import { fitCell, startsFormula } from '../sheets/typedText'
+import type { FileCell, FileCells } from './file-library/fileBook'
+import type { FileStyle } from './file-library/fileStyle'
+import { plainLook, storedText, textAsItIs } from './file-library/storedTexts'
 import { SheetLooks, type CellLook, type RowLook } from './workbookStyles'
 
 /**
- * The cells of a sheet as the file library takes them fastest: plain values by row, which take the look of their column,
+ * The cells of a sheet as a file takes them fastest: plain values by row, which take the look of their column,
  * and by address the cells that need more than that.
  */
 export interface SheetCells {
-  rows: CellValue[][]
-  columnStyles: (CellStyle | undefined)[]
-  cells: Map<string, Partial<Cell>>
+  rows: Cell[][]
+  columnStyles: (FileStyle | undefined)[]
+  cells: FileCells
 }
 
-/** A file reads _x0041_ as an A: the underscore of a text that looks so is written by its own number (ECMA-376 part 1, ST_Xstring). */
-function storedText(text: string): string {
-  const kept = fitCell(text)
-  return kept.includes('_x') ? kept.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_') : kept
-}
+const fittedText = (text: string): string => storedText(fitCell(text))
 
 /** A value that needs no words about it, or undefined where it needs some. Blank is null. */
-function plainValue(content: Content): CellValue | undefined {
+function plainValue(content: Content): Cell | undefined {
   if (content === null || content === '') return null
   if (typeof content === 'object') return 'date' in content ? content.date : undefined
   if (typeof content !== 'string') return content
-  return startsFormula(content) || isErrorText(content) ? undefined : storedText(content)
+  return startsFormula(content) || isErrorText(content) ? undefined : fittedText(content)
 }
 
 /**
  * A cell by itself. Text is stored as text; where it begins like a formula the cell is also given the text format, so
  * that it stays text when somebody edits it.
  */
-function ownCell(content: Content, style: CellStyle | undefined): Partial<Cell> {
+function ownCell(content: Content, style: FileStyle | undefined): Partial<FileCell> {
   const value = plainValue(content)
   if (value !== undefined) return { value, style }
   if (typeof content === 'string') {
-    const text = storedText(content)
+    const text = fittedText(content)
     if (startsFormula(text)) return { value: text, style: { ...style, numFmt: '@' } }
-    return { value: text, style, richText: [{ text }] }
+    return textAsItIs(text, style)
   }
   const { formula, value: result } = content as Formula
   return { value: result, style, formula: formula.slice(1), formulaResult: result }
@@ -64,19 +62,17 @@ function usualLooks({ rows, widths }: SheetDescription, looks: SheetLooks): (Cel
   })
 }
 
-const noStyle: CellStyle = {}
-
 /** Says of a cell without a style that it does not take that of its column. */
-const unlike = (column: CellLook | undefined) => (column?.style === undefined ? undefined : noStyle)
+const unlike = (column: CellLook | undefined) => (column?.style === undefined ? undefined : plainLook)
 
 /** Sorts the cells of a description: blank ones are left out unless their look shows. */
 export function sheetCells(description: SheetDescription): SheetCells {
   const sheetLooks = new SheetLooks(description)
   const usual = usualLooks(description, sheetLooks)
-  const cells = new Map<string, Partial<Cell>>()
+  const cells = new Map<string, Partial<FileCell>>()
   const rows = description.rows.map((row, r) => {
     const { looks } = sheetLooks.row(r)
-    const values: CellValue[] = []
+    const values: Cell[] = []
     // From here on values by row would show the look of their column on a cell that has none.
     let closed = false
     for (let c = 0; c < looks.length; c++) {

@@ -1,7 +1,6 @@
-import type { SheetChart as LibraryChart } from 'hucre'
 import { chartMarks } from '../sheets/chartMarks'
 import type { Content, SheetDescription } from '../sheets/sheet'
-import { drawnChart } from './fileCharts'
+import type { FileChart } from './file-library/chartXml'
 
 function shown(content: Content): string | number | null {
   if (typeof content === 'boolean') return content ? 'TRUE' : 'FALSE'
@@ -9,12 +8,12 @@ function shown(content: Content): string | number | null {
   return 'date' in content ? content.date : content.value
 }
 
-/** The charts of a description, as the file library names them. */
-export function chartsOf({ charts = [], rows }: SheetDescription, sheet: string): LibraryChart[] {
+/** The charts of a description, as a file draws them. */
+export function chartsOf({ charts = [], rows }: SheetDescription, sheet: string): FileChart[] {
   const cellAt = (row: number, column: number) => shown(rows[row]?.[column] ?? null)
   return charts.map(({ labels, series, ...chart }) => {
     const marks = chartMarks(series)
     const all = series.map((each, index) => ({ ...each, labels, mark: marks[index] ?? null }))
-    return drawnChart({ ...chart, series: all, sheet, cellAt })
+    return { ...chart, series: all, sheet, cellAt }
   })
 }

@@ -1,4 +1,4 @@
-import { foldText } from '../sheets/wrapping'
+import { foldText } from '../../shared/folding'
 
 /** Everything fits a window of this many characters. */
 export const textWidth = 100

@@ -1,14 +1,12 @@
-import type { CellStyle } from 'hucre'
-import type { Area, Format, SheetDescription } from '../sheets/sheet'
-
-/** A colour #rrggbb as the file library has it. */
-export const rgb = (color: string): { rgb: string } => ({ rgb: color.replace('#', '').toUpperCase() })
+import type { Area } from '../../shared/cells'
+import type { Format, SheetDescription } from '../sheets/sheet'
+import { fileRgb, type FileStyle } from './file-library/fileStyle'
 
 const vertical = { top: 'top', middle: 'center', bottom: 'bottom' } as const
 
-/** A format as the file library names it. */
-function styleOf(format: Format): CellStyle {
-  const style: CellStyle = {}
+/** A format as a file names it. */
+function styleOf(format: Format): FileStyle {
+  const style: FileStyle = {}
   const { bold, italic, size, color, fill, align, wrap, numberFormat, underline } = format
   if (bold !== undefined || italic !== undefined || size !== undefined || color !== undefined)
     style.font = {
@@ -16,9 +14,9 @@ function styleOf(format: Format): CellStyle {
       bold,
       italic,
       size: size ?? 11,
-      color: color === undefined ? undefined : rgb(color)
+      color: color === undefined ? undefined : fileRgb(color)
     }
-  if (fill !== undefined) style.fill = { type: 'pattern', pattern: 'solid', fgColor: rgb(fill) }
+  if (fill !== undefined) style.fill = { type: 'pattern', pattern: 'solid', fgColor: fileRgb(fill) }
   if (align !== undefined || format.vertical !== undefined || wrap !== undefined)
     style.alignment = {
       horizontal: align,
@@ -26,13 +24,13 @@ function styleOf(format: Format): CellStyle {
       wrapText: wrap
     }
   if (numberFormat !== undefined) style.numFmt = numberFormat
-  if (underline !== undefined) style.border = { bottom: { style: 'thin', color: rgb(underline) } }
+  if (underline !== undefined) style.border = { bottom: { style: 'thin', color: fileRgb(underline) } }
   return style
 }
 
 /** How a cell looks; cells that look alike share one. */
 export interface CellLook {
-  style: CellStyle | undefined
+  style: FileStyle | undefined
   /** Whether it can be seen on a blank cell. */
   shows: boolean
 }

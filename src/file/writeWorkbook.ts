@@ -1,23 +1,22 @@
-import type { WriteSheet } from 'hucre/xlsx'
-import type { NamedRange, TableDefinition } from 'hucre'
-import { absoluteArea, areaOf, quotedPrefix } from '../../shared/cells'
+import { absoluteArea, quotedPrefix, type Area } from '../../shared/cells'
 import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { pageScale, printMargins } from '../sheets/pageBreaks'
-import { validationsOf } from './cellRules'
-import { conditionalRulesOf } from './conditionalLooks'
-import { writeWithCharts } from './fileCharts'
-import { chartsOf } from './sheetCharts'
-import { imagesOf } from './sheetImages'
+import type { BookSheet, FileName, FilePage, FileTable } from './file-library/fileBook'
+import { packBook } from './file-library/packBook'
 import { sheetCells } from './sheetCells'
+import { chartsOf } from './sheetCharts'
+import { formulaLooksOf } from './sheetConditionalLooks'
+import { imagesOf } from './sheetImages'
+import { validationsOf } from './sheetValidations'
 
 /** A width in characters with the padding that a file counts and people do not (ECMA-376 part 1, 18.3.1.13). */
 export function fileWidth(characters: number): number {
   return Math.trunc(((characters * 7 + 5) / 7) * 256) / 256
 }
 
-function tablesOf(description: SheetDescription, taken: Set<string>): TableDefinition[] {
+function tablesOf(description: SheetDescription, taken: Set<string>): FileTable[] {
   return description.tables.map(({ name, area }) => {
     let free = name
     for (let number = 2; taken.has(free); number++) free = `${name}_${String(number)}`
@@ -25,11 +24,11 @@ function tablesOf(description: SheetDescription, taken: Set<string>): TableDefin
     const headers = description.rows[area.row]?.slice(area.column, area.column + area.columns) ?? []
     return {
       name: free,
-      range: areaOf(area),
-      columns: headers.map((header) => ({ name: String(header) })),
+      area,
+      columns: headers.map(String),
       style: 'TableStyleLight1',
-      showRowStripes: false,
-      showAutoFilter: true
+      banded: false,
+      filter: true
     }
   })
 }
@@ -44,85 +43,68 @@ const margins = {
   footer: 0.3
 }
 
+/** The columns described are printed, however far a text runs over. */
+function pageOf({ page, rows, widths }: SheetDescription): FilePage {
+  const { orientation, paper, titleRow, columns = widths.length, breaks } = page
+  return {
+    orientation,
+    paperSize: paper,
+    margins,
+    printArea: absoluteArea({ row: 0, column: 0, rows: rows.length, columns }),
+    ...(titleRow === null ? {} : { titleRows: `${String(titleRow + 1)}:${String(titleRow + 1)}` }),
+    ...(breaks?.length ? { scale: pageScale(page, widths) } : { fit: { width: 1, height: 0 } })
+  }
+}
+
 async function sheetOf(
   description: SheetDescription,
-  name: string,
-  tables: TableDefinition[]
-): Promise<WriteSheet> {
-  const { page, freezeRows, freezeColumns, widths, heights } = description
-  const rowDefs = new Map<number, { height: number }>()
+  name: string
+): Promise<Omit<BookSheet, 'tables' | 'mark'>> {
+  const { page, freezeRows, freezeColumns, widths, heights, names = [], pictures = [] } = description
+  const rowSizes = new Map<number, { height: number }>()
   for (const { row, rows, points } of heights)
-    for (let index = row; index < row + rows; index++) rowDefs.set(index, { height: points })
+    for (let index = row; index < row + rows; index++) rowSizes.set(index, { height: points })
   const { rows, columnStyles, cells } = sheetCells(description)
+  const named = (area: Area) => quotedPrefix(name) + absoluteArea(area)
   return {
     name,
     rows,
     cells,
     columns: widths.map((width, column) => ({ width: fileWidth(width), style: columnStyles[column] })),
-    rowDefs,
-    tables,
-    ...(description.pictures === undefined ? {} : { images: await imagesOf(description.pictures) }),
-    ...(description.charts === undefined ? {} : { charts: chartsOf(description, name) }),
-    ...(description.rules === undefined ? {} : { dataValidations: validationsOf(description) }),
-    ...(description.conditionalLooks === undefined
-      ? {}
-      : { conditionalRules: conditionalRulesOf(description) }),
-    ...(freezeRows + freezeColumns > 0 ? { freezePane: { rows: freezeRows, columns: freezeColumns } } : {}),
-    view: { showGridLines: false },
-    pageSetup: {
-      orientation: page.orientation,
-      paperSize: page.paper,
-      margins,
-      ...(page.breaks?.length
-        ? { scale: pageScale(page, widths) }
-        : { fitToPage: true, fitToWidth: 1, fitToHeight: 0 })
-    },
-    // The file names the row above a break.
-    ...(page.breaks === undefined ? {} : { rowBreaks: page.breaks.map((row) => row - 1) }),
-    headerFooter: { oddFooter: `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N` }
+    rowSizes,
+    pictures: await imagesOf(pictures),
+    charts: chartsOf(description, name),
+    validations: validationsOf(description),
+    formulaLooks: formulaLooksOf(description),
+    freeze: { rows: freezeRows, columns: freezeColumns },
+    gridlines: false,
+    page: pageOf(description),
+    breaks: page.breaks,
+    footer: `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N`,
+    names: names.map(({ name, area }) => ({ name, range: named(area) }))
   }
-}
-
-/** The rows repeated on each page. Written as a name of its own because a sheet name with a space has to be quoted. */
-function titleRows(description: SheetDescription, sheetName: string): NamedRange[] {
-  const row = description.page.titleRow
-  if (row === null) return []
-  const range = `${quotedPrefix(sheetName)}$${String(row + 1)}:$${String(row + 1)}`
-  return [{ name: '_xlnm.Print_Titles', range, scope: sheetName }]
-}
-
-/** What is printed: the columns described, however far a text runs over. A name of its own for the same reason. */
-function printArea({ rows, widths, page }: SheetDescription, sheetName: string): NamedRange {
-  const area = { row: 0, column: 0, rows: rows.length, columns: page.columns ?? widths.length }
-  return { name: '_xlnm.Print_Area', range: quotedPrefix(sheetName) + absoluteArea(area), scope: sheetName }
-}
-
-/** The cells that formulas call by name. */
-function namedCells({ names = [] }: SheetDescription, sheetName: string): NamedRange[] {
-  return names.map(({ name, area }) => ({ name, range: quotedPrefix(sheetName) + absoluteArea(area) }))
 }
 
 /** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */
 export async function writeWorkbook(descriptions: readonly SheetDescription[]): Promise<Uint8Array> {
-  const names: string[] = []
   const tableNames = new Set<string>()
   const counts = new Map<DocumentKind, number>()
-  const sheets: WriteSheet[] = []
-  const namedRanges: NamedRange[] = []
+  const sheets: BookSheet[] = []
   for (const wanted of descriptions) {
-    const taken = [...namedRanges.map((range) => range.name), ...tableNames]
+    const named = sheets.flatMap(({ mark, names = [] }) => [mark, ...names])
+    const taken = [...named.map((each: FileName | undefined) => each?.name ?? ''), ...tableNames]
     const description = withFreeNames(wanted, new Set(taken.map((each) => each.toLowerCase())))
-    const name = freeSheetName(description.name, names)
+    const name = freeSheetName(
+      description.name,
+      sheets.map((sheet) => sheet.name)
+    )
     const number = (counts.get(description.kind) ?? 0) + 1
     counts.set(description.kind, number)
-    names.push(name)
-    sheets.push(await sheetOf(description, name, tablesOf(description, tableNames)))
-    namedRanges.push({ name: ownName(description.kind, number), range: firstCellOf(name) })
-    namedRanges.push(
-      printArea(description, name),
-      ...titleRows(description, name),
-      ...namedCells(description, name)
-    )
+    sheets.push({
+      ...(await sheetOf(description, name)),
+      tables: tablesOf(description, tableNames),
+      mark: { name: ownName(description.kind, number), range: firstCellOf(name) }
+    })
   }
-  return writeWithCharts({ sheets, namedRanges, defaultFont: { name: 'Calibri', size: 11 } })
+  return packBook({ sheets })
 }

@@ -1,4 +1,5 @@
 import { defaultRules, type Rules } from '../../shared/rules'
+import type { LimbHeights } from './heights'
 
 /**
  * Diameter at which to cut a limb so that the cut takes a share of its foliage: d·√f, foliage going with
@@ -15,9 +16,14 @@ export function cutShare(cut: number, limb: number): number {
   return (cut * cut) / (limb * limb)
 }
 
+/** Share of the tree's foliage that goes with a share of a limb's: f of what the limb carries. */
+export function shareDose(shareOfLimb: number, limbShare: number): number {
+  return shareOfLimb * limbShare
+}
+
 /** Share of the tree's foliage that a cut takes: (c/d)² of the limb's share. */
 export function cutDose(cut: number, limb: number, limbShare: number): number {
-  return cutShare(cut, limb) * limbShare
+  return shareDose(cutShare(cut, limb), limbShare)
 }
 
 /**
@@ -31,22 +37,34 @@ export function lateralMin(cut: number, fraction = 1 / 3): number {
 }
 
 /** The share a lateral must have of a cut of this diameter in mm: a third, or half on larger cuts. */
-export function lateralFraction(cutMillimetres: number, rules: Rules = defaultRules): number {
-  return cutMillimetres > rules.largeCut ? rules.lateralFractionLarge : rules.lateralFraction
+export function lateralFraction(cutMillimeters: number, rules: Rules = defaultRules): number {
+  return cutMillimeters > rules.largeCut ? rules.lateralFractionLarge : rules.lateralFraction
 }
 
-/**
- * Height of a cut that takes the share f of a limb's foliage: origin + (tip − origin)·(1 − √f), diameter taken
- * proportional to the length that remains (house rule).
- */
-export function cutHeight(origin: number, tip: number, share: number): number {
-  return origin + (tip - origin) * (1 - Math.sqrt(share))
+/** Diameter of a limb at a place along it, 0 at its base and 1 at its tip: d·(1 − along), an even taper (house rule). */
+export function diameterAlong(limb: number, along: number): number {
+  return limb * (1 - along)
+}
+
+/** Where along a limb a cut takes the share f of its foliage, 0 at its base and 1 at its tip: 1 − √f (even taper). */
+export function cutAlong(share: number): number {
+  return 1 - Math.sqrt(share)
+}
+
+/** Length of a limb beyond the cut that takes the share f of its foliage: length·√f, in the length's unit (even taper). */
+export function lengthBeyondCut(length: number, share: number): number {
+  return length * Math.sqrt(share)
+}
+
+/** Height of a cut that takes the share f of a limb's foliage: origin + (tip − origin)·(1 − √f). */
+export function cutHeight({ origin, tip }: LimbHeights, share: number): number {
+  return origin + (tip - origin) * cutAlong(share)
 }
 
 /**
  * Tip of a limb after a reduction: origin + (tip − origin)·(1 − (1 − ℓ)·√f), ℓ the lateral over the cut. The lateral
  * becomes the tip (house rule).
  */
-export function tipAfterCut(origin: number, tip: number, share: number, lateralRatio: number): number {
+export function tipAfterCut({ origin, tip }: LimbHeights, share: number, lateralRatio: number): number {
   return origin + (tip - origin) * (1 - (1 - lateralRatio) * Math.sqrt(share))
 }

@@ -1,4 +1,16 @@
 import { defaultRules, type Rules } from '../../shared/rules'
+import { aspectRatio } from './diameters'
+
+/** A diameter and what it gains until then, in one unit. */
+export interface Growing {
+  readonly diameter: number
+  readonly gain: number
+}
+
+/** Aspect ratio once limb and stem have gained: (d + gain) / (D + gain). */
+export function ratioAfterGrowth(limb: Growing, stem: Growing): number {
+  return aspectRatio(limb.diameter + limb.gain, stem.diameter + stem.gain)
+}
 
 /**
  * Aspect ratio after some years: (d + years·limb growth) / (D + years·stem growth), growth of the diameter a year in
@@ -11,7 +23,10 @@ export function projectedRatio(
   limbGrowth: number,
   stemGrowth: number
 ): number {
-  return (limb + years * limbGrowth) / (stem + years * stemGrowth)
+  return ratioAfterGrowth(
+    { diameter: limb, gain: years * limbGrowth },
+    { diameter: stem, gain: years * stemGrowth }
+  )
 }
 
 /**
@@ -24,6 +39,16 @@ export function projectedRatio(
 export function effectLeft(years: number, fade = defaultRules.effectYears): number {
   if (years >= fade) return 0
   return years <= 0 ? 1 : 1 - Math.floor(years) / fade
+}
+
+/** Share of its full foliage that a limb carries so many years after it lost a share: 1 − loss·m. */
+export function foliageKept(loss: number, years: number, fade = defaultRules.effectYears): number {
+  return loss === 0 ? 1 : 1 - loss * effectLeft(years, fade)
+}
+
+/** Share of its full foliage that a limb has lost once a cut takes a share of what it carries. */
+export function lossAfterCut(kept: number, share: number): number {
+  return 1 - kept * (1 - share)
 }
 
 /**
@@ -47,19 +72,20 @@ export function limbGrowth(
  *
  * Source: growth loss proportional to the foliage removed, Gilman & Grabosky 2009, AUF 35(6):281-286.
  */
-export function growthYears(
-  loss: number,
-  age: number,
-  years: number,
-  fade = defaultRules.effectYears
-): number {
+function growthYears(loss: number, age: number, years: number, fade = defaultRules.effectYears): number {
   if (loss === 0) return years
   let sum = 0
-  for (let year = 0; year < years; year++) sum += 1 - loss * effectLeft(age + year, fade)
+  for (let year = 0; year < years; year++) sum += foliageKept(loss, age + year, fade)
   return sum
 }
 
-/** Diameter gained over whole years by a limb that lost the share f at the start. */
-export function growthAfterLoss(growthAYear: number, share: number, years: number): number {
-  return growthAYear * growthYears(share, 0, years)
+/** Diameter gained over whole years by a limb that lost a share of its foliage, `age` years before they begin. */
+export function growthAfterLoss(
+  growthAYear: number,
+  loss: number,
+  years: number,
+  age = 0,
+  fade = defaultRules.effectYears
+): number {
+  return growthAYear * growthYears(loss, age, years, fade)
 }

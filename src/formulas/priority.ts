@@ -1,5 +1,25 @@
 import type { IncludedBark } from '../../shared/choices'
 import { barkScore, defaultRules, type Rules } from '../../shared/rules'
+import type { LimbHeights, TreeHeights } from './heights'
+
+/** Where a limb stands against its stem. */
+export type Standing = 'subordinate' | 'gaining' | 'competing' | 'codominant'
+
+/**
+ * Where a limb stands against its stem, from the aspect ratio.
+ * Codominant from 0.80, or from 0.70 with any included bark; the bands are a house choice between the sources
+ * of trade knowledge named in the rule book.
+ */
+export function standing(
+  aspectRatio: number,
+  bark: IncludedBark = 'none',
+  rules: Rules = defaultRules
+): Standing {
+  const codominantFrom = bark === 'none' ? rules.codominantFrom : rules.codominantIncludedFrom
+  if (aspectRatio >= codominantFrom) return 'codominant'
+  if (aspectRatio <= rules.subordinateUpTo) return 'subordinate'
+  return aspectRatio <= rules.gainingUpTo ? 'gaining' : 'competing'
+}
 
 function clamp(value: number): number {
   return value <= 0 ? 0 : value >= 1 ? 1 : value
@@ -17,35 +37,85 @@ export function upperThird(height: number, crownBase: number): number {
  * Source of the rule: Gilman & Black, Circular 853/MG087, Fig. 15 (limbs that originate in the bottom half and grow
  * into the upper third of the canopy); the scale between is a house rule.
  */
-export function lowAndHigh(origin: number, tip: number, height: number, crownBase: number): number {
+export function lowAndHigh({ origin, tip }: LimbHeights, { height, crownBase }: TreeHeights): number {
   const half = height / 2
   const third = upperThird(height, crownBase)
   return Math.sqrt(clamp((half - origin) / half) * clamp((tip - third) / (height - third)))
 }
 
+/** A limb as its priority sees it. The ratio is a fraction, the heights are in the unit of the tree's. */
+export interface LimbToRank extends LimbHeights {
+  readonly aspectRatio: number
+  readonly bark: IncludedBark
+}
+
 /**
  * Subordination priority, 0 to 100 and above where the limb is thicker than its stem:
- * 100·(0.45·A + 0.30·R + 0.15·B + 0.10·T). A house rule, with editable weights. The ratio is a fraction, the four
- * heights are in one unit.
+ * 100·(0.45·A + 0.30·R + 0.15·B + 0.10·T). A house rule, with editable weights. All heights are
+ * in one unit.
  */
-export function priority(
-  aspectRatio: number,
-  origin: number,
-  tip: number,
-  height: number,
-  crownBase: number,
-  bark: IncludedBark = 'none',
-  rules: Rules = defaultRules
-): number {
+export function priority(limb: LimbToRank, tree: TreeHeights, rules: Rules = defaultRules): number {
+  const { aspectRatio, tip, bark } = limb
   const from = rules.ratioScoredFrom
   const ratio = aspectRatio > from ? (aspectRatio - from) / (1 - from) : 0
   const high = rules.tipScoredFrom
-  const top = clamp((tip / height - high) / (1 - high))
+  const top = clamp((tip / tree.height - high) / (1 - high))
   return (
     100 *
     (rules.weightRatio * ratio +
-      rules.weightReach * lowAndHigh(origin, tip, height, crownBase) +
+      rules.weightReach * lowAndHigh(limb, tree) +
       rules.weightBark * barkScore(rules, bark) +
       rules.weightTip * top)
   )
+}
+
+/** A stem that might be kept as the leader. Lean in degrees from vertical; lengths in one unit each. */
+export interface LeaderCandidate {
+  diameter: number
+  lean: number
+  height: number
+  bark: IncludedBark
+}
+
+/**
+ * How well a stem would lead among the others, higher is better: 0 to 10 by the default rules, a house scale with no
+ * unit. The rules weigh, in this order, how upright it is, its diameter, its height and clear bark.
+ */
+export function leaderMerit(
+  stem: LeaderCandidate,
+  thickest: number,
+  tallest: number,
+  rules: Rules = defaultRules
+): number {
+  return (
+    rules.leaderUpright * (1 - stem.lean / 90) +
+    (rules.leaderDiameter * stem.diameter) / thickest +
+    (rules.leaderHeight * stem.height) / tallest +
+    rules.leaderBark * (1 - barkScore(rules, stem.bark))
+  )
+}
+
+/**
+ * Rank of each stem as the leader to keep, 1 the best. Stems that reach the top quarter of the tallest come first;
+ * among them more upright, thicker, taller and without included bark ranks higher. Ties keep the order given. To be
+ * confirmed on site: no published weights exist.
+ *
+ * Source of the criteria: common practice, no source; their weights are a house rule.
+ */
+export function leaderRank(stems: readonly LeaderCandidate[], rules: Rules = defaultRules): number[] {
+  let thickest = 0
+  let tallest = 0
+  for (const { diameter, height } of stems) {
+    thickest = Math.max(thickest, diameter)
+    tallest = Math.max(tallest, height)
+  }
+  const scored = stems.map((stem, index) => ({
+    index,
+    leads: stem.height >= rules.leaderReach * tallest,
+    merit: leaderMerit(stem, thickest, tallest, rules)
+  }))
+  scored.sort((a, b) => Number(b.leads) - Number(a.leads) || b.merit - a.merit || a.index - b.index)
+  const ranks = new Array<number>(stems.length)
+  scored.forEach(({ index }, place) => (ranks[index] = place + 1))
+  return ranks
 }

@@ -1,5 +1,5 @@
 import type { Sourced } from '../../shared/sourced'
-import { kilogramsPerCubicMetrePerPoundPerCubicFoot } from '../../shared/units'
+import { kilogramsPerCubicMeterPerPoundPerCubicFoot } from '../../shared/units'
 
 /** Green density of a species' wood, and what it is called. */
 export interface SpeciesDensity extends Sourced {
@@ -95,7 +95,7 @@ for (const entry of [...speciesDensities, middleHardwood]) {
   if (entry.botanical !== '') byName.set(entry.botanical, entry)
 }
 
-/** A name as it is looked up: lower case, no cultivar, "Maple, red" turned round. */
+/** A name as it is looked up: lower case, no cultivar, "Maple, red" reversed. */
 function lookUpName(species: string): string {
   const plain = species
     .toLowerCase()
@@ -114,5 +114,5 @@ export function densityOf(species: string): SpeciesDensity | null {
 
 /** lb/ft³ as kg/m³. */
 export function poundsPerCubicFootAsMetric(density: number): number {
-  return density * kilogramsPerCubicMetrePerPoundPerCubicFoot
+  return density * kilogramsPerCubicMeterPerPoundPerCubicFoot
 }

@@ -6,13 +6,13 @@ import { compassDegrees } from '../../shared/compass'
 import { looksLikeDate, readYear } from '../../shared/dates'
 import { readLength } from '../../shared/lengths'
 import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../shared/numbers'
-import { problem, type Facts, type Problem, type ProblemCode } from '../../shared/problems'
-import { convertLength, millimetresPer, unitNames, type LengthUnit } from '../../shared/units'
-import { stemsCombined } from '../formulas/stems'
+import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
+import { convertLength, millimetersPer, unitNames, type LengthUnit } from '../../shared/units'
+import { stemsCombined } from '../formulas/diameters'
 import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
 
-/** Nothing a tree has is longer than this, in millimetres: 130 m for heights, 12 m for diameters (house limits). */
+/** Nothing a tree has is longer than this, in millimeters: 130 m for heights, 12 m for diameters (house limits). */
 const tallest = 130_000
 const thickest = 12_000
 
@@ -22,7 +22,7 @@ const everySide = /^(all|any|every|both)( sides?)?( round)?$/i
 export class CellReader {
   readonly column: Column
   private readonly unit: LengthUnit
-  private readonly millimetres: number
+  private readonly millimeters: number
 
   constructor(
     private readonly block: CellBlock,
@@ -31,7 +31,7 @@ export class CellReader {
   ) {
     this.column = columnOf(field)
     this.unit = match.unit ?? 'mm'
-    this.millimetres = millimetresPer[this.unit]
+    this.millimeters = millimetersPer[this.unit]
   }
 
   /** The cell as it stands. */
@@ -44,14 +44,14 @@ export class CellReader {
   }
 
   /** A problem about this cell. */
-  problem(code: ProblemCode, row: number, facts: Facts = {}): Problem {
-    const all = {
-      column: this.column.name,
-      text: quoted(this.raw(row)),
-      unit: unitNames[this.unit],
-      ...facts
-    }
-    return problem(code, this.address(row), all)
+  problem<Code extends ProblemCode>(
+    code: Code,
+    row: number,
+    ...[facts]: FactsGiven<Code, 'column' | 'text' | 'unit'>
+  ): Problem {
+    const known = { column: this.column.name, text: quoted(this.raw(row)), unit: unitNames[this.unit] }
+    const all = [{ ...known, ...facts }] as unknown as FactsGiven<Code>
+    return problem(code, this.address(row), ...all)
   }
 
   /** What the cell gives, by the kind of its column. */
@@ -83,7 +83,7 @@ export class CellReader {
       case 'degrees':
         return this.degrees(cell, row, this.column.reads.limit ?? 360)
       case 'bearing':
-        return compassDegrees(String(cell)) ?? this.degrees(cell, row, 360)
+        return (typeof cell === 'string' ? compassDegrees(cell) : null) ?? this.degrees(cell, row, 360)
       case 'side':
         return this.side(cell, row)
       case 'year':
@@ -125,23 +125,23 @@ export class CellReader {
     }
   }
 
-  /** Millimetres, any sign; not yet held to the limits of a tree. */
+  /** Millimeters, any sign; not yet held to the limits of a tree. */
   private length(cell: string | number | boolean, row: number): number | Noted<number> | Problem {
-    if (typeof cell === 'number') return cell * this.millimetres + 0
+    if (typeof cell === 'number') return cell * this.millimeters + 0
     if (typeof cell === 'boolean') return this.problem('not-a-number', row)
     const typed = readLength(cell, this.style)
     if (typed === null) return this.fault({ why: looksLikeDate(cell) ? 'date' : 'no-number' }, row)
     if ('why' in typed) return this.fault(typed, row)
     if (!Number.isFinite(typed.value)) return this.problem('not-a-number', row)
-    if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimetres + 0
+    if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimeters + 0
     const value = Number(convertLength(typed.value, typed.unit, this.unit).toFixed(3))
-    return new Noted(typed.value * millimetresPer[typed.unit], this.problem('mixed-units', row, { value }))
+    return new Noted(typed.value * millimetersPer[typed.unit], this.problem('mixed-units', row, { value }))
   }
 
   private diameter(cell: string | number | boolean, row: number): Reading<number> {
     const length = this.length(cell, row)
-    if (isUnread(length)) return length
-    const value = length instanceof Noted ? length.value : length
+    const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
+    if (value === null) return length
     if (!(value > 0)) return this.problem('not-positive', row)
     return value > thickest ? this.tooLarge(row, thickest) : length
   }
@@ -157,31 +157,33 @@ export class CellReader {
       inUnit.push(convertLength(typed.value, typed.unit ?? this.unit, this.unit))
     }
     const combined = stemsCombined(inUnit)
-    const value = combined * this.millimetres
+    const value = combined * this.millimeters
     if (!(value <= thickest)) return this.tooLarge(row, thickest)
     const facts = { count: inUnit.length, value: Number(combined.toFixed(2)) }
     return new Noted(value, this.problem('stems-combined', row, facts))
   }
 
-  /** Metres. */
+  /** Meters. */
   private height(cell: string | number | boolean, row: number): Reading<number> {
     const length = this.length(cell, row)
-    if (isUnread(length)) return length
-    const value = length instanceof Noted ? length.value : length
+    const value = typeof length === 'number' ? length : isUnread(length) ? null : length.value
+    if (value === null) return length
     if (value < 0) return this.problem('negative', row)
     if (value > tallest) return this.tooLarge(row, tallest)
-    return length instanceof Noted ? new Noted(value / 1000, length.note) : value / 1000
+    return typeof length === 'number' || isUnread(length)
+      ? value / 1000
+      : new Noted(value / 1000, length.note)
   }
 
   private positiveHeight(cell: string | number | boolean, row: number): Reading<number> {
     const height = this.height(cell, row)
-    const value = height instanceof Noted ? height.value : height
+    const value = typeof height === 'number' ? height : height instanceof Noted ? height.value : null
     return value === 0 ? this.problem('not-positive', row) : height
   }
 
   private tooLarge(row: number, limit: number): Problem {
     return this.problem('too-large', row, {
-      limit: `${Math.round(limit / this.millimetres)} ${unitNames[this.unit]}`
+      limit: `${Math.round(limit / this.millimeters)} ${unitNames[this.unit]}`
     })
   }
 

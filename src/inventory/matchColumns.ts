@@ -78,7 +78,7 @@ function withUnit(
   return { ...match, unit }
 }
 
-/** Inches beside centimetres among the diameters is more often a slip than a wish. */
+/** Inches beside centimeters among the diameters is more often a slip than a wish. */
 function noteMixedDiameters(matches: readonly ColumnMatch[], block: CellBlock, problems: Problem[]): void {
   const diameters = matches.filter((match) => match.field !== null && lengthOf(match.field) === 'diameter')
   const metric = (unit: LengthUnit | null): boolean => unit === 'mm' || unit === 'cm' || unit === 'm'

@@ -9,7 +9,7 @@ import { LimbReader, type SaidOfColumns } from './readLimb'
 import { TreeReader, type OpenTree } from './readTree'
 
 /**
- * Reads a block of cells as an inventory: headers first, then one row a limb or one row a tree. Nothing is dropped:
+ * Reads a block of cells as an inventory: headers first, then one row per limb or one row per tree. Nothing is dropped:
  * what cannot be used stands in `problems` with its address, and rows without a plan in `unplanned`.
  */
 export function readInventory(block: CellBlock, choices: ReadingChoices = {}): Inventory {
@@ -23,7 +23,7 @@ export function readInventory(block: CellBlock, choices: ReadingChoices = {}): I
 
 /**
  * Reads a block in parts of about that many rows, never parting a tree, for sheets too large to hold as one inventory.
- * What the headers leave to say comes with the first part. Where a tree's rows do not stand together, the block is read
+ * Problems of the headers come with the first part. Where a tree's rows do not stand together, the block is read
  * in one part.
  */
 export function* readInParts(

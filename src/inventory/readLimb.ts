@@ -1,7 +1,15 @@
 import { columnOf, type Field } from '../../shared/columns'
 import { asDoubt, problem, type Problem } from '../../shared/problems'
 import type { CellReader } from './cellReader'
-import { blankLimb, keptColumns, put, type Building, type KeptColumn, type Readers } from './columnReaders'
+import {
+  blankLimb,
+  keptColumns,
+  put,
+  template,
+  type Building,
+  type KeptColumn,
+  type Readers
+} from './columnReaders'
 import { leaveUnplanned, type Limb, type OpenInventory, type Tree } from './inventory'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
 
@@ -9,28 +17,33 @@ import { isUnread, Noted, valueOf, type Reading } from './reading'
 const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
 type Measurement = (typeof measurements)[number]
 
-/** Sentences already said of a block: a column that is missing is said once and not with every limb. */
+const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
+
+/** Sentences already reported for a block: a missing column is reported once and not with every limb. */
 export type SaidOfColumns = Map<Measurement, Problem>
 
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
 export class LimbReader {
   private readonly columns: readonly KeptColumn[]
+  private readonly measured: Readonly<Partial<Record<Measurement, CellReader>>>
   private readonly second: CellReader | undefined
   private readonly below: CellReader | undefined
 
   constructor(
-    private readonly readers: Readers,
+    readers: Readers,
     private readonly inventory: OpenInventory,
     private readonly said: SaidOfColumns
   ) {
-    const measured = new Set<string>(measurements)
-    this.columns = keptColumns(readers, 'limb').filter(({ key }) => !measured.has(key))
+    const all = new Set<string>(measurements)
+    this.columns = keptColumns(readers, 'limb').filter(({ key }) => !all.has(key))
+    const [diameter, stem, origin, tip] = measurements.map((field) => readers.get(field))
+    this.measured = { diameter, stem, origin, tip }
     this.second = readers.get('diameter2')
     this.below = readers.get('stemBelow')
   }
 
   read(tree: Pick<Tree, 'id'>, row: number): Limb {
-    const limb: Building<Limb> = { ...blankLimb, row, unplannable: null }
+    const limb: Building<Limb> = { ...nothing, row }
     for (const column of this.columns) {
       const reading = column.reader.read(row)
       if (reading !== null) put(limb, column, reading, this.inventory.problems)
@@ -52,7 +65,7 @@ export class LimbReader {
   }
 
   private reading(field: Measurement, row: number): Reading<number> {
-    return (this.readers.get(field)?.read(row) ?? null) as Reading<number>
+    return (this.measured[field]?.read(row) ?? null) as Reading<number>
   }
 
   /** The mean of two readings where there is a second one. */
@@ -85,6 +98,7 @@ export class LimbReader {
     needed: boolean,
     reading: Reading<number>
   ): number | null {
+    if (typeof reading === 'number') return reading
     const { problems } = this.inventory
     if (isUnread(reading)) {
       problems.push(needed ? reading : asDoubt(reading, 'it was left out'))
@@ -95,16 +109,15 @@ export class LimbReader {
       if (needed) limb.unplannable ??= this.missing(tree, limb, field).message
       return null
     }
-    if (!(reading instanceof Noted)) return reading
     problems.push(reading.note)
     return reading.value
   }
 
-  /** A blank cell is said with its address; a column that is not there is said once for the whole block. */
+  /** A blank cell is reported with its address; a missing column is reported once for the whole block. */
   private missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, field: Measurement): Problem {
     const { problems } = this.inventory
     const { name } = columnOf(field)
-    const reader = this.readers.get(field) ?? (field === 'stem' ? this.below : undefined)
+    const reader = this.measured[field] ?? (field === 'stem' ? this.below : undefined)
     if (reader === undefined) return this.missingColumn(field)
     const facts = { column: `The ${name.toLowerCase()}`, limb: limb.id, tree: tree.id }
     const found = problem('missing-value', reader.address(limb.row), facts)

@@ -1,10 +1,20 @@
 import { isBlank, quoted, type Cell } from '../../shared/cells'
 import { problem } from '../../shared/problems'
-import { blankTree, keptColumns, put, type Building, type KeptColumn, type Readers } from './columnReaders'
+import {
+  blankTree,
+  keptColumns,
+  put,
+  template,
+  type Building,
+  type KeptColumn,
+  type Readers
+} from './columnReaders'
 import type { Limb, OpenInventory, Tree } from './inventory'
 
 /** A tree to which rows are still added. */
 export type OpenTree = Building<Omit<Tree, 'limbs'>> & { readonly limbs: Limb[] }
+
+const nothing: Tree = template({ ...blankTree, row: 0, limbs: [] })
 
 /** What a tree's rows said so far, as typed, so that repeated values are compared and not read again. */
 interface Typed {
@@ -25,7 +35,7 @@ export class TreeReader {
   }
 
   begin(id: string, row: number): OpenTree {
-    const tree: OpenTree = { ...blankTree, id, row, limbs: [] }
+    const tree: OpenTree = { ...nothing, id, row, limbs: [] }
     this.typed.set(tree, { cells: [], rows: [] })
     this.continue(tree, row)
     return tree

@@ -1,7 +1,7 @@
 import type { Reads } from '../../shared/columnKinds'
 import { asDoubt, type Problem } from '../../shared/problems'
 
-/** A value that could be read, with something to be said about it. */
+/** A value that could be read, with a problem to report about it. */
 export class Noted<T> {
   constructor(
     readonly value: T,
@@ -19,9 +19,10 @@ export function isUnread<T>(reading: Reading<T>): reading is Problem {
 
 /**
  * The one way from readings into the model: the value, what stands for a blank cell, or what is taken instead of a value
- * that cannot be read, and what is to be said of it among the problems.
+ * that cannot be read, and any problem to report with it.
  */
 export function valueOf<T>(reading: Reading<T>, reads: Reads<T>, problems: Problem[]): T {
+  if (typeof reading !== 'object') return reading
   if (reading === null) return reads.absent
   if (reading instanceof Noted) {
     problems.push(reading.note)

@@ -1,5 +1,5 @@
-import { problem, type Facts, type Problem, type ProblemCode } from '../../shared/problems'
-import { showHeight } from '../../shared/units'
+import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
+import { showHeight } from '../../shared/words/lengths'
 import { columnOf, type Field } from '../../shared/columns'
 import {
   fieldAddress,
@@ -24,10 +24,32 @@ export class TreeCheck {
     readonly problems: Problem[]
   ) {}
 
-  note(code: ProblemCode, row: number, field: Field, facts: Facts = {}): Problem {
-    const found = problem(code, fieldAddress(this.inventory, row, field), { tree: this.tree.id, ...facts })
+  note<Code extends ProblemCode>(
+    code: Code,
+    row: number,
+    field: Field,
+    ...[facts]: FactsGiven<Code, 'tree'>
+  ): Problem {
+    const all = [{ tree: this.tree.id, ...facts }] as unknown as FactsGiven<Code>
+    const found = problem(code, fieldAddress(this.inventory, row, field), ...all)
     this.problems.push(found)
     return found
+  }
+
+  /** Says once for all trees what a missing column means for them; null where the inventory has the column. */
+  noteColumn(field: Field, found: Problem): Problem | null {
+    if (this.inventory.matches.some((match) => match.field === field)) return null
+    const said = this.problems.find(({ message }) => message === found.message)
+    if (said === undefined) this.problems.push(found)
+    return said ?? found
+  }
+
+  /** Says what the tree is planned as where a value is missing. */
+  assume(field: 'stage' | 'vigor', value: string): void {
+    const { name } = columnOf(field)
+    const facts = { column: name.toLowerCase(), value }
+    if (this.noteColumn(field, problem('assumed-column', '', { ...facts, name })) === null)
+      this.note('assumed-value', this.tree.row, field, facts)
   }
 
   /** Limbs taken out while planning; the inventory itself stays as it was read. */
@@ -44,8 +66,8 @@ export class TreeCheck {
     leaveUnplanned(this.inventory, this.tree.id, limb.row, reason)
   }
 
-  show(metres: number): string {
-    return showHeight(metres, this.inventory.system)
+  show(meters: number): string {
+    return showHeight(meters, this.inventory.system)
   }
 }
 
@@ -72,9 +94,11 @@ function refuseAll(check: TreeCheck, reason: string): null {
 function neededHeight(check: TreeCheck): number | null {
   const { height, row } = check.tree
   if (height !== null) return height
-  const missing = check.note('missing-tree-value', row, 'height', {
-    column: columnOf('height').name.toLowerCase()
-  })
+  const { name } = columnOf('height')
+  const column = name.toLowerCase()
+  const missing =
+    check.noteColumn('height', problem('needed-column', '', { column: `the ${column}`, name })) ??
+    check.note('missing-tree-value', row, 'height', { column })
   return refuseAll(check, missing.message)
 }
 
@@ -88,12 +112,14 @@ function neededCrownBase(check: TreeCheck, height: number): number | null {
     )
   }
   const known = limbs.flatMap((limb) => (limb.dead ? [] : (limb.lowestFoliage ?? limb.origin ?? [])))
+  const noColumn = check.noteColumn('crownBase', problem('no-crown-base-column', ''))
   if (known.length === 0) {
-    const missing = check.note('missing-tree-value', row, 'crownBase', { column: 'crown base height' })
+    const missing =
+      noColumn ?? check.note('missing-tree-value', row, 'crownBase', { column: 'crown base height' })
     return refuseAll(check, missing.message)
   }
   const lowest = Math.min(...known)
-  check.note('crown-base-assumed', row, 'crownBase', { value: check.show(lowest) })
+  if (noColumn === null) check.note('crown-base-assumed', row, 'crownBase', { value: check.show(lowest) })
   return lowest < height
     ? lowest
     : refuseAll(

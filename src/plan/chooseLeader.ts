@@ -2,7 +2,8 @@ import { problem, type Problem } from '../../shared/problems'
 import { defaultRules, type Rules } from '../../shared/rules'
 import { fieldAddress, type Inventory, type Limb, type Tree } from '../inventory/inventory'
 import type { LeaderChoice } from './plan'
-import { leaderMerit } from '../formulas/leaderRank'
+import { leaderMerit } from '../formulas/priority'
+import { ratioAsSurveyed } from './unionStem'
 
 /**
  * Which stem is kept as the leader. A row marked as leader wins, unless it is dead or broken: then the best of the
@@ -85,12 +86,12 @@ function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[], r
       confirm: true,
       lost: null
     }
-  const overtaken = tree.limbs.some((limb) => ratioAsMeasured(limb) >= 1)
+  const overtaken = tree.limbs.some((limb) => (ratioAsSurveyed(tree, limb) ?? 0) >= 1)
   const reason = 'no row is marked; the trunk goes on above the listed limbs'
   return { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }
 }
 
-/** What speaks for the best, and the honest word where the next is close. */
+/** What speaks for the best, and a plain statement where the next is close. */
 function whyBest(ranked: readonly Limb[], rules: Rules): string {
   const [best, next] = ranked
   if (best === undefined) return ''
@@ -110,12 +111,6 @@ function strengths(best: Limb, next: Limb): string {
   if ((best.tip ?? 0) > (next.tip ?? 0)) words.push('taller')
   if (best.bark === 'none' && next.bark !== 'none') words.push('free of included bark')
   return words.join(', ')
-}
-
-function ratioAsMeasured(limb: Limb): number {
-  return limb.diameter !== null && limb.stem !== null && limb.measured === 'above'
-    ? limb.diameter / limb.stem
-    : NaN
 }
 
 /** Live stems on the trunk that reach the top quarter of the tree. */

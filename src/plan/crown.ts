@@ -1,13 +1,13 @@
 import type { Rules } from '../../shared/rules'
-import { crownSection } from '../formulas/foliageShares'
-import { foliageFrom, shareBelow, type LowerRule } from './groups'
+import { crownSection, foliageShare, shareBelow } from '../formulas/crown'
+import type { LowerRule, WeighedCut } from './families'
+import { carried, foliageFrom, type GrowingLimb } from './growingLimb'
 import type { PreparedTree } from './prepareTree'
-import { carried, type Work } from './work'
 
 /** What a tree's crown allows at a visit. */
 export interface Crown {
   /** The limbs on the trunk that may not all go, or none where something else holds the crown base. */
-  holders: ReadonlySet<Work>
+  holders: ReadonlySet<GrowingLimb>
   lower: LowerRule
   /** Balance of the lower two-thirds before any cut, 0 or more. */
   lowerRoom: number
@@ -22,23 +22,23 @@ export interface Crown {
  * shares that are wrong by their usual error; an observed share stays.
  */
 export function setShares(tree: PreparedTree, factor = 1): void {
-  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)
   const section = crownSection([
     ...roots,
     ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
   ])
-  for (const work of roots) {
-    work.share = work.limb.foliageShare ?? Math.min(1, (factor * work.diameter * work.diameter) / section)
-    if (work.children.length > 0) shareOut(work)
+  for (const root of roots) {
+    root.share = root.surveyed.foliageShare ?? Math.min(1, factor * foliageShare(root.diameter, section))
+    if (root.children.length > 0) shareOut(root)
   }
 }
 
-function shareOut(parent: Work): void {
+function shareOut(parent: GrowingLimb): void {
   const children = parent.children.filter((child) => !child.gone)
   if (children.length === 0) return
   const section = crownSection(children)
   for (const child of children) {
-    const own = child.limb.foliageShare ?? (parent.share * child.diameter * child.diameter) / section
+    const own = child.surveyed.foliageShare ?? parent.share * foliageShare(child.diameter, section)
     child.share = Math.min(own, parent.share)
     shareOut(child)
   }
@@ -46,7 +46,7 @@ function shareOut(parent: Work): void {
 
 /** What the crown allows now: who holds its base, and how much foliage has to stay in its lower two-thirds. */
 export function crownOf(tree: PreparedTree, crownBase: number, third: number, rules: Rules): Crown {
-  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
+  const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)
   let listed = 0
   let leaderFrom = crownBase
   for (const root of roots) {
@@ -74,7 +74,7 @@ export function crownOf(tree: PreparedTree, crownBase: number, third: number, ru
   }
 }
 
-/** Foliage within this of the crown base counts as holding it, in metres. */
+/** Foliage within this of the crown base counts as holding it, in meters. */
 function holding(rules: Rules): number {
   return rules.crownHolding / 1000
 }
@@ -86,11 +86,11 @@ function highestBase(height: number, crownBase: number, rules: Rules): number {
 
 function holdersOf(
   tree: PreparedTree,
-  roots: readonly Work[],
+  roots: readonly GrowingLimb[],
   crownBase: number,
   leaderFrom: number,
   rules: Rules
-): Set<Work> {
+): Set<GrowingLimb> {
   const limit = highestBase(tree.height, crownBase, rules) + 1e-9
   const others =
     leaderFrom <= limit || tree.unplanned.some((limb) => (limb.lowestFoliage ?? limb.origin ?? 0) <= limit)
@@ -99,12 +99,19 @@ function holdersOf(
 }
 
 /** Height of the crown base once the removed limbs are gone: the lowest foliage that remains. */
-export function crownBaseAfter(tree: PreparedTree, crownBase: number, crown: Crown, rules: Rules): number {
-  const roots = tree.works.filter((work) => work.parent === null && !work.gone)
-  if (!roots.some((root) => root.chosen?.kind === 'remove')) return crownBase
+export function crownBaseAfter(
+  tree: PreparedTree,
+  crownBase: number,
+  crown: Crown,
+  cuts: ReadonlyMap<GrowingLimb, WeighedCut>,
+  rules: Rules
+): number {
+  const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)
+  const isRemoved = (root: GrowingLimb): boolean => cuts.get(root)?.kind === 'remove'
+  if (!roots.some(isRemoved)) return crownBase
   if (!roots.some((root) => root.lowest <= crownBase + holding(rules))) return crownBase
   let lowest = crown.leaderFrom
-  for (const root of roots) if (root.chosen?.kind !== 'remove' && root.lowest < lowest) lowest = root.lowest
+  for (const root of roots) if (!isRemoved(root) && root.lowest < lowest) lowest = root.lowest
   for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)
   return Math.max(crownBase, lowest)
 }

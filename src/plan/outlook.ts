@@ -1,55 +1,37 @@
+import { percent } from '../../shared/words/percent'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
-import { TreeCheck } from './checkTree'
-import type { Limb, UnplannedList } from '../inventory/inventory'
-import { setShares } from './crown'
-import { lookAt } from './options'
+import type { Limb } from '../inventory/inventory'
+import { assessLimbs } from './assessLimb'
+import { chooseForVisit, noCuts } from './chooseForVisit'
+import { firstVisit, prepareAgain } from './firstVisit'
+import { growTree } from './growTree'
 import type { TreePlan } from './plan'
-import { advance, seasonOf } from './planTree'
-import { chooseForVisit } from './planVisit'
-import { basics, prepareTree, type PreparedTree } from './prepareTree'
+import { conditionsOf } from './visitConditions'
 
 /** A limb's aspect ratio at the years of the visits, with the plan and without any pruning. */
 export interface RatioCourse {
-  limb: Limb
-  years: number[]
+  readonly limb: Limb
+  readonly years: readonly number[]
   /** Null once the limb is removed. */
-  pruned: (number | null)[]
-  unpruned: number[]
+  readonly pruned: readonly (number | null)[]
+  readonly unpruned: readonly number[]
 }
 
 /** How the first visit's cuts hold when foliage shares are wrong by their usual error. */
 export interface Confidence {
   /** The error of one limb's foliage share, 0.3 for ±30 %. */
-  error: number
+  readonly error: number
   /** The first visit as it would be with every share that much lower, and that much higher. */
-  low: PlannedCut[]
-  high: PlannedCut[]
+  readonly low: readonly PlannedCut[]
+  readonly high: readonly PlannedCut[]
   /** Which cuts change between the two ends, a sentence each; empty where none does. */
-  changes: string[]
+  readonly changes: readonly string[]
 }
 
 export interface PlannedCut {
-  limb: Limb
-  kind: 'reduce' | 'remove'
-  share: number
-}
-
-/** The tree made ready again from its plan; what it notes was noted when it was planned. */
-function prepare(plan: TreePlan, rules: Rules): PreparedTree | null {
-  const nowhere: UnplannedList = {
-    sheet: '',
-    address: '',
-    top: 0,
-    left: 0,
-    matches: [],
-    system: 'in-ft',
-    trees: [],
-    limbCount: 0,
-    unplanned: [],
-    problems: []
-  }
-  const check = new TreeCheck(nowhere, plan.tree, [])
-  return prepareTree(check, basics(check, rules), rules, plan.visits[0]?.year ?? 0)
+  readonly limb: Limb
+  readonly kind: 'reduce' | 'remove'
+  readonly share: number
 }
 
 /**
@@ -57,26 +39,27 @@ function prepare(plan: TreePlan, rules: Rules): PreparedTree | null {
  * at all, so that the effect shows. Both are forecasts by the growth rules; measure again at each visit.
  */
 export function ratioCourses(plan: TreePlan, rules: Rules = defaultRules): RatioCourse[] {
-  const tree = prepare(plan, rules)
   const first = plan.visits[0]
-  if (tree === null || first === undefined) return []
+  const tree = first === undefined ? null : prepareAgain(plan.tree, rules, first.year)
+  if (first === undefined || tree === null) return []
   const interval = visitInterval(rules, tree.stage)
   const years = [
     ...plan.visits.map((visit) => visit.year),
     (plan.visits.at(-1)?.year ?? first.year) + interval
   ]
-  const courses = new Map<Limb, RatioCourse>()
-  for (const work of tree.works) courses.set(work.limb, { limb: work.limb, years, pruned: [], unpruned: [] })
-  for (const at of years) {
-    const season = seasonOf(tree, rules, tree.crownBase, interval, 0, false)
-    for (const work of tree.works) {
-      lookAt(work, season)
-      courses.get(work.limb)?.unpruned.push(work.ratio)
-    }
-    if (at !== years.at(-1)) advance(tree, season)
-  }
-  for (const course of courses.values()) course.pruned = prunedRatios(plan, course.limb)
-  return [...courses.values()]
+  const unpruned = years.map((at) => {
+    const visit = { rules, crownBase: tree.crownBase, years: interval, allowed: 0, first: false }
+    const conditions = conditionsOf(tree, visit)
+    const assessed = assessLimbs(conditions)
+    if (at !== years.at(-1)) growTree(assessed, noCuts, conditions)
+    return assessed.map(({ aspectRatio }) => aspectRatio)
+  })
+  return tree.limbs.map(({ surveyed }, place) => ({
+    limb: surveyed,
+    years,
+    pruned: prunedRatios(plan, surveyed),
+    unpruned: unpruned.map((ratios) => ratios[place] ?? NaN)
+  }))
 }
 
 /** The ratio at each visit, and as projected after the last one. */
@@ -93,7 +76,7 @@ function prunedRatios(plan: TreePlan, limb: Limb): (number | null)[] {
 }
 
 /**
- * Plans the first visit again with every reckoned foliage share lower and higher by its usual error, and says which
+ * Plans the first visit again with every computed foliage share lower and higher by its usual error, and says which
  * cuts change. Observed shares stay as they are.
  *
  * Source of the error: ±30 % for a single limb, a house reading of open data (USFS Urban Tree Database, BAAD).
@@ -106,26 +89,20 @@ export function confidenceOf(plan: TreePlan, rules: Rules = defaultRules): Confi
 }
 
 function firstCuts(plan: TreePlan, rules: Rules, factor: number): PlannedCut[] {
-  const tree = prepare(plan, rules)
-  if (tree === null || plan.visits.length === 0) return []
-  const season = seasonOf(
-    tree,
-    rules,
-    tree.crownBase,
-    visitInterval(rules, tree.stage),
-    plan.allowedRemoval,
-    true
-  )
-  setShares(tree, factor)
-  chooseForVisit(tree, season)
-  return tree.works.flatMap(({ limb, chosen }) =>
-    chosen === null ? [] : [{ limb, kind: chosen.kind, share: chosen.share }]
-  )
+  const [visit] = plan.visits
+  const first =
+    visit && firstVisit(plan.tree, { rules, year: visit.year, factor, allowed: plan.allowedRemoval })
+  if (!first) return []
+  const { cuts } = chooseForVisit(first.tree, first.conditions)
+  return first.tree.limbs.flatMap((limb) => {
+    const cut = cuts.get(limb)
+    return cut === undefined ? [] : [{ limb: limb.surveyed, kind: cut.kind, share: cut.share }]
+  })
 }
 
 const words = (cut: PlannedCut | undefined): string => {
   if (cut === undefined) return 'kept'
-  return cut.kind === 'remove' ? 'removed' : `shortened by ${Math.round(cut.share * 100)} % of its foliage`
+  return cut.kind === 'remove' ? 'removed' : `shortened by ${percent(cut.share)} of its foliage`
 }
 
 function changesBetween(low: readonly PlannedCut[], high: readonly PlannedCut[]): string[] {
@@ -135,6 +112,6 @@ function changesBetween(low: readonly PlannedCut[], high: readonly PlannedCut[])
     const other = words(high.find((cut) => cut.limb === limb))
     return one === other
       ? []
-      : [`Limb ${limb.id}: ${one} if it carries less foliage than reckoned, ${other} if more.`]
+      : [`Limb ${limb.id}: ${one} if it carries less foliage than estimated, ${other} if more.`]
   })
 }

@@ -3,7 +3,7 @@ import type { Problem } from '../../shared/problems'
 import type { UnitSystem } from '../../shared/units'
 import type { Rules } from '../../shared/rules'
 import type { RuleChange } from './rules/ruleChanges'
-import type { Standing } from '../formulas/standing'
+import type { Standing } from '../formulas/priority'
 import type { TimingNote } from '../season/timing'
 import type { Inventory, Limb, Tree, Unplanned } from '../inventory/inventory'
 
@@ -12,134 +12,134 @@ export type Decision = 'retain' | 'reduce' | 'remove' | 'hold'
 
 /** A cut of one visit. Diameters in mm, heights in m, shares 0 to 1. */
 export interface Cut {
-  limb: Limb
-  kind: 'reduce' | 'remove'
+  readonly limb: Limb
+  readonly kind: 'reduce' | 'remove'
   /** Share of the limb's own foliage that the cut takes; 1 for a removal. */
-  share: number
+  readonly share: number
   /** Diameter where the cut is made; the limb's base for a removal. */
-  cutDiameter: number
+  readonly cutDiameter: number
   /** Least diameter of the lateral left; null for a removal. */
-  lateralMin: number | null
+  readonly lateralMin: number | null
   /** Height of the cut above ground, or null where it was not judged (drooping limbs) and for removals. */
-  cutHeight: number | null
-  /** Tip height of the limb afterwards; null for a removal. */
-  tipAfter: number | null
+  readonly cutHeight: number | null
+  /** Tip height of the limb afterward; null for a removal. */
+  readonly tipAfter: number | null
   /** Share of the whole tree's live foliage; 0 for dead wood. */
-  dose: number
+  readonly dose: number
   /** Null for dead wood whose stem was not measured; live wood always has one. */
-  aspectRatio: number | null
+  readonly aspectRatio: number | null
   /** Aspect ratio expected at the next visit; null for a removal. */
-  projectedAspectRatio: number | null
-  priority: number
+  readonly projectedAspectRatio: number | null
+  readonly priority: number
   /** Priority expected at the next visit; 0 for a removal. */
-  nextPriority: number
+  readonly nextPriority: number
   /** Null where there is no aspect ratio to judge by. */
-  standing: Standing | null
+  readonly standing: Standing | null
   /** Live wood; dead wood costs no dose. */
-  live: boolean
+  readonly live: boolean
   /** The limb's foliage hangs below the clearance that is asked for on its side. */
-  inClearance: boolean
+  readonly inClearance: boolean
   /** Over 50 mm: marked. */
-  marked: boolean
+  readonly marked: boolean
   /** Over 100 mm: asks for a written reason. */
-  needsReason: boolean
+  readonly needsReason: boolean
   /** Why, in one sentence of the trade's words with the numbers behind it. */
-  reason: string
+  readonly reason: string
   /** What was weighed and refused, a sentence each. */
-  refused: string[]
+  readonly refused: readonly string[]
   /** Where the reason comes from: a published source, or "house rule". */
-  source: string
+  readonly source: string
 }
 
 /** A limb as it stands before the visit, with what was decided. */
 export interface LimbState {
-  limb: Limb
-  aspectRatio: number
-  standing: Standing
-  priority: number
+  readonly limb: Limb
+  readonly aspectRatio: number
+  readonly standing: Standing
+  readonly priority: number
   /** Share of the tree's live foliage. */
-  foliageShare: number
-  decision: Decision
+  readonly foliageShare: number
+  readonly decision: Decision
   /** Priority and aspect ratio expected at the next visit under the decision; 0 for a limb that goes. */
-  nextPriority: number
-  nextRatio: number
+  readonly nextPriority: number
+  readonly nextRatio: number
   /** What decided it, where no cut is made. */
-  reason: string
+  readonly reason: string
 }
 
 /** One visit to one tree. */
 export interface Visit {
   /** Counted from 1. */
-  visit: number
-  year: number
-  allowedRemoval: number
+  readonly visit: number
+  readonly year: number
+  readonly allowedRemoval: number
   /** Sum of the doses of this visit's cuts. */
-  dose: number
+  readonly dose: number
   /** Sum of the squares of the limbs' next priorities under the plan, which is the least possible. */
-  objective: number
-  cuts: Cut[]
-  limbs: LimbState[]
-  crownBaseAfter: number
-  liveCrownRatioAfter: number
+  readonly objective: number
+  readonly cuts: readonly Cut[]
+  readonly limbs: readonly LimbState[]
+  readonly crownBaseAfter: number
+  readonly liveCrownRatioAfter: number
   /** Share of the foliage in the lower two-thirds of the crown, before and after. */
-  lowerFoliageBefore: number
-  lowerFoliageAfter: number
+  readonly lowerFoliageBefore: number
+  readonly lowerFoliageAfter: number
 }
 
 /** A limb that still carries a next priority of 10 or more after the last visit. */
 export interface Remaining {
-  limb: Limb
-  priority: number
+  readonly limb: Limb
+  readonly priority: number
   /** The visit by which it would be cleared if visits went on, or null where none looked at does. */
-  clearedByVisit: number | null
+  readonly clearedByVisit: number | null
   /** What would clear it, in one sentence. */
-  remedy: string
+  readonly remedy: string
 }
 
 /** Which stem is kept as the leader. `limb` is null where it is the trunk itself, not listed as a row. */
 export interface LeaderChoice {
-  limb: Limb | null
-  name: string
-  reason: string
+  readonly limb: Limb | null
+  readonly name: string
+  readonly reason: string
   /** To be confirmed on site. */
-  confirm: boolean
+  readonly confirm: boolean
   /** The marked leader that is dead or broken and is no longer the leader, or null. */
-  lost: Limb | null
+  readonly lost: Limb | null
 }
 
 /** One tree's plan over all its visits. */
 export interface TreePlan {
-  tree: Tree
-  stage: LifeStage
-  vigor: Vigor
-  leader: LeaderChoice
-  allowedRemoval: number
+  readonly tree: Tree
+  readonly stage: LifeStage
+  readonly vigor: Vigor
+  readonly leader: LeaderChoice
+  readonly allowedRemoval: number
   /** How the allowance came about: "young 25 % × fair vigor 0.5". */
-  allowedBasis: string
-  liveCrownRatio: number | null
+  readonly allowedBasis: string
+  readonly liveCrownRatio: number | null
   /** Years between visits. */
-  interval: number
-  visits: Visit[]
-  remaining: Remaining[]
+  readonly interval: number
+  readonly visits: readonly Visit[]
+  readonly remaining: readonly Remaining[]
   /** Highest priority among its limbs before any cut, which orders the trees. */
-  urgency: number
+  readonly urgency: number
 }
 
 export interface Plan {
   /** ISO date the plan is made for; visit 1 falls in its year. */
-  date: string
-  system: UnitSystem
-  inventory: Inventory
+  readonly date: string
+  readonly system: UnitSystem
+  readonly inventory: Inventory
   /** In the inventory's order. */
-  trees: TreePlan[]
-  unplanned: Unplanned[]
-  problems: Problem[]
+  readonly trees: readonly TreePlan[]
+  readonly unplanned: readonly Unplanned[]
+  readonly problems: readonly Problem[]
   /** The rules it was made by; the defaults where it does not say. */
-  rules?: Rules
+  readonly rules?: Rules
   /** Rules that do not have their default, with the reasons written for it. */
-  ruleChanges?: readonly RuleChange[]
+  readonly ruleChanges?: readonly RuleChange[]
   /** What is to be known about the season, worst first; empty where it was not looked at. */
-  timing?: readonly TimingNote[]
+  readonly timing?: readonly TimingNote[]
 }
 
 /** A plan is a value, and every document asks for its trees in this order. */

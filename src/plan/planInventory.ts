@@ -3,9 +3,9 @@ import type { Problem } from '../../shared/problems'
 import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
 import { timingNotes, type TimingAnswers } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
-import type { Inventory, UnplannedList } from '../inventory/inventory'
+import type { Inventory } from '../inventory/inventory'
 import type { Plan, TreePlan } from './plan'
-import { planTree } from './planTree'
+import { planTree, type PlanningRun } from './planTree'
 
 export interface PlanOptions {
   /** ISO date, YYYY-MM-DD; visit 1 falls in its year. The engine has no clock of its own. */
@@ -22,32 +22,18 @@ export interface PlanOptions {
   lookAhead?: number
 }
 
-/** What is settled once for a run over many trees. */
-interface Run {
-  read: UnplannedList
-  problems: Problem[]
-  rules: Rules
-  year: number
-  visits: number
-}
-
-function begin(inventory: Inventory, options: PlanOptions): Run {
+function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
   const rules = options.rules ?? defaultRules
   const year = Number(options.date.slice(0, 4))
   if (!Number.isInteger(year)) throw new Error(`Not an ISO date: ${options.date}`)
   return {
-    read: { ...inventory, unplanned: [...inventory.unplanned] },
+    inventory: { ...inventory, unplanned: [...inventory.unplanned] },
     problems: [...(options.ruleProblems ?? []), ...inventory.problems],
     rules,
     year,
-    visits: Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits))
+    visits: Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits)),
+    lookAhead: options.lookAhead ?? rules.lookAheadVisits
   }
-}
-
-function* eachTree(inventory: Inventory, options: PlanOptions, run: Run): Generator<TreePlan, void> {
-  const lookAhead = options.lookAhead ?? run.rules.lookAheadVisits
-  for (const tree of inventory.trees)
-    yield planTree(run.read, tree, run.rules, run.year, run.visits, lookAhead, run.problems)
 }
 
 /**
@@ -59,16 +45,17 @@ export function* planEachTree(
   options: PlanOptions
 ): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
   const run = begin(inventory, options)
-  yield* eachTree(inventory, options, run)
-  return { unplanned: run.read.unplanned, problems: run.problems }
+  for (const tree of inventory.trees) yield planTree(tree, run)
+  return { unplanned: run.inventory.unplanned, problems: run.problems }
 }
 
 /** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
 export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
   const run = begin(inventory, options)
-  const { read, problems, rules } = run
+  const { problems, rules } = run
   const trees: TreePlan[] = []
-  for (const planned of eachTree(inventory, options, run)) {
+  for (const tree of inventory.trees) {
+    const planned = planTree(tree, run)
     trees.push(planned)
     yield planned
   }
@@ -79,7 +66,7 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
     system: inventory.system,
     inventory,
     trees,
-    unplanned: read.unplanned.sort((a, b) => a.row - b.row),
+    unplanned: run.inventory.unplanned.sort((a, b) => a.row - b.row),
     problems,
     rules,
     ruleChanges: ruleChanges(rules, options.reasons),

@@ -1,33 +1,35 @@
+import { ratio } from '../../shared/words/figures'
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
-import { stemAbove } from '../formulas/aspectRatio'
+import { aspectRatio } from '../formulas/diameters'
 import type { Limb, Tree } from '../inventory/inventory'
 import { chooseLeader } from './chooseLeader'
 import { checkParents, checkTree, type TreeCheck } from './checkTree'
+import type { GrowingLimb } from './growingLimb'
 import type { LeaderChoice } from './plan'
-import { workPool, type Work } from './work'
+import { stemAtUnion } from './unionStem'
 
 /** A dead limb of known diameter: all that dead wood needs to be planned. */
-export type MeasuredDeadwood = Limb & { diameter: number }
+export type MeasuredDeadwood = Limb & { readonly diameter: number }
 
-/** A tree made ready: what is assumed is said, stems stand above their unions, limbs know their parents. */
+/** A tree made ready: what is assumed is reported, stems stand above their unions, limbs know their parents. */
 export interface PreparedTree {
-  tree: Tree
-  stage: LifeStage
-  vigor: Vigor
+  readonly tree: Tree
+  readonly stage: LifeStage
+  readonly vigor: Vigor
   /** Mm a year, slowed by the life stage where it comes from a class. */
-  stemGrowth: number
-  system: UnitSystem
-  height: number
-  crownBase: number
-  leader: LeaderChoice
+  readonly stemGrowth: number
+  readonly system: UnitSystem
+  readonly height: number
+  readonly crownBase: number
+  readonly leader: LeaderChoice
   /** Live limbs to plan, in the inventory's order, the leader and dead wood left out. */
-  works: Work[]
+  readonly limbs: readonly GrowingLimb[]
   /** Dead limbs, which are removed. */
-  dead: MeasuredDeadwood[]
+  readonly dead: readonly MeasuredDeadwood[]
   /** Live limbs on the trunk that cannot be planned but hold foliage. */
-  unplanned: Limb[]
+  readonly unplanned: readonly Limb[]
 }
 
 /** What could be settled of a tree even where its limbs cannot be judged. */
@@ -38,9 +40,8 @@ export function basics(check: TreeCheck, rules: Rules): TreeBasics {
   const { tree } = check
   const stage = tree.stage ?? 'mature'
   const vigor = tree.vigor ?? 'fair'
-  if (tree.stage === null)
-    check.note('assumed-value', tree.row, 'stage', { column: 'life stage', value: stage })
-  if (tree.vigor === null) check.note('assumed-value', tree.row, 'vigor', { column: 'vigor', value: vigor })
+  if (tree.stage === null) check.assume('stage', stage)
+  if (tree.vigor === null) check.assume('vigor', vigor)
   if (vigor === 'poor') check.note('poor-vigor', tree.row, 'vigor')
   const { growth } = tree
   const stemGrowth =
@@ -62,7 +63,7 @@ export function prepareTree(
   const { tree, height, crownBase } = checked
   checkParents(check)
   const leader = chooseLeader(check.inventory, tree, check.problems, rules)
-  const works = worksOf(check, leader, crownBase, rules, year)
+  const limbs = limbsOf(check, leader, crownBase, rules, year)
   const dead: MeasuredDeadwood[] = []
   const unplanned: Limb[] = []
   for (const limb of tree.limbs) {
@@ -75,7 +76,7 @@ export function prepareTree(
   }
   const { stage, vigor, stemGrowth } = known
   const { system } = check.inventory
-  return { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, works, dead, unplanned }
+  return { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, limbs, dead, unplanned }
 }
 
 function isMeasured(limb: Limb): limb is MeasuredDeadwood {
@@ -88,86 +89,69 @@ function refuseUnmeasured(check: TreeCheck, limb: Limb): void {
   check.refuse(limb, check.note('missing-value', limb.row, 'diameter', facts).message)
 }
 
-function worksOf(
+function limbsOf(
   check: TreeCheck,
   leader: LeaderChoice,
   crownBase: number,
   rules: Rules,
   year: number
-): Work[] {
-  workPool.reset()
-  const works: Work[] = []
-  const { limbs } = check.tree
-  for (let order = 0; order < limbs.length; order++) {
-    const limb = limbs[order]
-    if (limb === undefined || limb === leader.limb || limb === leader.lost) continue
-    if (limb.dead || check.isOut(limb)) continue
-    const work = workOf(check, limb, order, crownBase, year)
-    if (work === null) continue
-    work.fade = rules.effectYears
-    works.push(work)
-    if (work.diameter > work.stem) noteOvertaken(check, work)
+): GrowingLimb[] {
+  const growing: GrowingLimb[] = []
+  for (const limb of check.tree.limbs) {
+    if (limb === leader.limb || limb === leader.lost || limb.dead || check.isOut(limb)) continue
+    const made = growingLimb(check, limb, { crownBase, year, fade: rules.effectYears })
+    if (made === null) continue
+    growing.push(made)
+    if (made.diameter > made.stem) noteOvertaken(check, made)
   }
-  if (works.some((work) => work.limb.parent !== null)) joinParents(works)
-  return works
+  if (growing.some(({ surveyed }) => surveyed.parent !== null)) joinParents(growing)
+  return growing
 }
 
 /** A limb whose parent is the leader, dead or not planned counts as one on the trunk. */
-function joinParents(works: readonly Work[]): void {
-  const byId = new Map(works.map((work) => [work.limb.id, work]))
-  for (const work of works) {
-    const parent = work.limb.parent === null ? undefined : byId.get(work.limb.parent)
+function joinParents(growing: readonly GrowingLimb[]): void {
+  const byId = new Map(growing.map((limb) => [limb.surveyed.id, limb]))
+  for (const limb of growing) {
+    const { parent: id } = limb.surveyed
+    const parent = id === null ? undefined : byId.get(id)
     if (parent === undefined) continue
-    work.parent = parent
-    parent.children.push(work)
+    limb.parent = parent
+    parent.children.push(limb)
   }
 }
 
-function workOf(check: TreeCheck, limb: Limb, order: number, crownBase: number, year: number): Work | null {
+function growingLimb(
+  check: TreeCheck,
+  limb: Limb,
+  { crownBase, year, fade }: { crownBase: number; year: number; fade: number }
+): GrowingLimb | null {
   const { diameter, origin, tip } = limb
   if (diameter === null || limb.stem === null || origin === null || tip === null) return null
-  const stem =
-    limb.measured === 'above' ? limb.stem : stemAbove(limb.stem, unionSquares(check.tree, limb, limb.stem))
-  if (!(stem > 0)) {
+  const stem = stemAtUnion(check.tree, limb)
+  if (stem === null) {
     check.refuse(limb, check.note('union-impossible', limb.row, 'stem', { limb: limb.id }).message)
     return null
   }
-  const work = workPool.take()
-  work.limb = limb
-  work.order = order
-  work.diameter = diameter
-  work.stem = stem
-  work.origin = origin
-  work.tip = tip
-  work.firstTip = tip
-  work.lowest = limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip))
-  work.share = 0
-  work.loss = limb.lastCutShare ?? 0
-  work.lossAge = limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear)
-  work.parent = null
-  work.children.length = 0
-  work.options.length = 0
-  work.chosen = null
-  work.mended = work.gone = work.withParent = false
-  return work
-}
-
-/** Σd² of the limbs whose unions are within one stem diameter of this one: they count as one union. */
-function unionSquares(tree: Tree, limb: Limb, stem: number): number {
-  let squares = 0
-  for (const other of tree.limbs) {
-    if (other.role === 'leader' || other.diameter === null || other.parent !== limb.parent) continue
-    const together =
-      other === limb ||
-      (other.measured === 'below' &&
-        other.origin !== null &&
-        Math.abs(other.origin - (limb.origin ?? 0)) * 1000 <= stem)
-    if (together) squares += other.diameter * other.diameter
+  return {
+    surveyed: limb,
+    diameter,
+    stem,
+    origin,
+    tip,
+    firstTip: tip,
+    lowest: limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip)),
+    share: 0,
+    loss: limb.lastCutShare ?? 0,
+    lossAge: limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear),
+    fade,
+    parent: null,
+    children: [],
+    corrected: false,
+    gone: false
   }
-  return squares
 }
 
-function noteOvertaken(check: TreeCheck, work: Work): void {
-  const value = (work.diameter / work.stem).toFixed(2)
-  check.note('thicker-than-stem', work.limb.row, 'diameter', { limb: work.limb.id, value })
+function noteOvertaken(check: TreeCheck, limb: GrowingLimb): void {
+  const value = ratio(aspectRatio(limb.diameter, limb.stem))
+  check.note('thicker-than-stem', limb.surveyed.row, 'diameter', { limb: limb.surveyed.id, value })
 }

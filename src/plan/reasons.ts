@@ -1,27 +1,22 @@
 import { barkScore } from '../../shared/rules'
-import { lowAndHigh } from '../formulas/priority'
-import { standing, type Standing } from '../formulas/standing'
-import { showDiameter, showHeight } from '../../shared/units'
-import { inClearance, removalReason, type Barrier, type Option } from './options'
-import type { Season, Work } from './work'
-
-/** A percentage as print has it: 0.163 gives "16 %". */
-export function percent(share: number): string {
-  const value = share * 100
-  if (value > 0 && value < 0.95) return `${Math.round(value * 10) / 10} %`
-  return kept(percentTexts, Math.round(value), () => `${Math.round(value)} %`)
-}
+import { lowAndHigh, standing, type Standing } from '../formulas/priority'
+import { points, ratio as ratioText } from '../../shared/words/figures'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
+import { ceilingPercent, percent } from '../../shared/words/percent'
+import type { AssessedLimb } from './assessLimb'
+import { inClearance } from './clearance'
+import type { Barrier, PossibleCut } from './possibleCut'
+import { removalReason } from './removalReason'
+import type { VisitConditions } from './visitConditions'
 
 /** Texts that a plan needs the same few thousands of times are made once and kept. */
 function kept(texts: string[], key: number, make: () => string): string {
   return (texts[key] ??= make())
 }
 
-const hundredthTexts: string[] = []
 const foliageTexts: string[] = []
 const heavierTexts: string[] = []
 const woundTexts: string[] = []
-const percentTexts: string[] = []
 
 /** Pieces of the sentence being put together: joined at once they make one flat text, which is kind to memory. */
 const pieces: string[] = []
@@ -30,12 +25,6 @@ function sentence(): string {
   const text = pieces.join('')
   pieces.length = 0
   return text
-}
-
-/** Two decimals: 0.8 gives "0.80". */
-function two(value: number): string {
-  const hundredths = Math.round(value * 100)
-  return kept(hundredthTexts, hundredths, () => (hundredths / 100).toFixed(2))
 }
 
 function eighths(share: number): string {
@@ -51,41 +40,47 @@ const places: Record<Standing, string> = {
 }
 
 /** What makes the limb matter: its ratio, its bark, where it starts and how high it reaches. */
-function addFindings(work: Work, season: Season): void {
-  const { limb, ratio } = work
-  const { system } = season
-  pieces.push(places[standing(ratio, limb.bark, season.rules)], ': ', two(ratio), ' of the stem')
-  if (limb.bark !== 'none') pieces.push(', ', limb.bark, ' bark inclusion')
-  if (lowAndHigh(work.origin, work.tip, season.height, season.crownBase) > 0) {
-    pieces.push(', starts at ', showHeight(work.origin, system), ' and reaches ')
-    pieces.push(showHeight(work.tip, system), ' of ', showHeight(season.height, system))
+function addFindings(assessed: AssessedLimb, conditions: VisitConditions): void {
+  const { limb, aspectRatio: ratio } = assessed
+  const { surveyed } = limb
+  const { system } = conditions
+  pieces.push(
+    places[standing(ratio, surveyed.bark, conditions.rules)],
+    ': ',
+    ratioText(ratio),
+    ' of the stem'
+  )
+  if (surveyed.bark !== 'none') pieces.push(', ', surveyed.bark, ' bark inclusion')
+  if (lowAndHigh(limb, conditions) > 0) {
+    pieces.push(', starts at ', showHeight(limb.origin, system), ' and reaches ')
+    pieces.push(showHeight(limb.tip, system), ' of ', showHeight(conditions.height, system))
   }
-  if (inClearance(work, season)) {
-    pieces.push(', hangs to ', showHeight(work.lowest, system), ', below the clearance of ')
-    pieces.push(showHeight(season.clearance ?? 0, system))
+  if (inClearance(limb, conditions)) {
+    pieces.push(', hangs to ', showHeight(limb.lowest, system), ', below the clearance of ')
+    pieces.push(showHeight(conditions.clearance ?? 0, system, 'at least'))
   }
-  if (limb.broken) pieces.push(', broken')
-  if (limb.rubbing) pieces.push(', rubbing')
+  if (surveyed.broken) pieces.push(', broken')
+  if (surveyed.rubbing) pieces.push(', rubbing')
 }
 
 /** Why this cut, in the trade's words with the numbers behind it. */
-export function reasonForCut(work: Work, option: Option, season: Season): string {
-  addFindings(work, season)
-  const priority = String(Math.round(work.priority))
-  if (option.kind === 'remove') {
+export function reasonForCut(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
+  addFindings(assessed, conditions)
+  const priority = points(assessed.priority)
+  if (cut.kind === 'remove') {
     pieces.push(
       '. Removed (',
-      removalReason(work, work.ratio, season) ?? '',
+      removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? '',
       '): takes ',
-      percent(option.dose)
+      percent(cut.dose)
     )
     pieces.push(' of the tree’s foliage and ends its priority of ', priority, '.')
     return sentence()
   }
-  pieces.push('. Shortened by ', eighths(option.share), ' of its foliage')
-  if (option.lateral !== null) pieces.push(', back to limb ', option.lateral.limb.id)
-  pieces.push(', ', percent(option.dose), ' of the tree’s: priority ', priority, ' now, ')
-  pieces.push(String(Math.round(option.nextPriority)), ' at the next visit.')
+  pieces.push('. Shortened by ', eighths(cut.share), ' of its foliage')
+  if (cut.lateral !== null) pieces.push(', back to limb ', cut.lateral.surveyed.id)
+  pieces.push(', ', percent(cut.dose), ' of the tree’s: priority ', priority, ' now, ')
+  pieces.push(points(cut.nextPriority), ' at the next visit.')
   return sentence()
 }
 
@@ -94,65 +89,74 @@ export function reasonForDeadWood(): string {
 }
 
 /** What was weighed and refused for a limb that is cut. */
-export function refusedFor(work: Work, option: Option, season: Season): string[] {
-  if (option.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
-  const refused = [removalRefused(work, option, season)]
-  const heaviest = season.steps.at(-1)?.share ?? 0
-  if (option.share < heaviest - 1e-9 && work.limb.cut === null)
-    refused.push(heavierRefused(heaviest, season.allowed))
+export function refusedFor(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string[] {
+  if (cut.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
+  const refused = [removalRefused(assessed, cut, conditions)]
+  const heaviest = conditions.steps.at(-1) ?? 0
+  if (cut.share < heaviest - 1e-9 && assessed.limb.surveyed.cut === null)
+    refused.push(heavierRefused(heaviest, conditions.allowed))
   return refused
 }
 
 function heavierRefused(heaviest: number, allowed: number): string {
   return kept(
     heavierTexts,
-    Math.round(heaviest * 8) * 1000 + Math.round(allowed * 100),
+    Math.round(heaviest * 8) * 10_000 + Math.floor(allowed * 1000 + 1e-6),
     () =>
-      `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${percent(allowed)} lowers the tree’s priorities more this way`
+      `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${ceilingPercent(allowed)} lowers the tree’s priorities more this way`
   )
 }
 
-function removalRefused(work: Work, option: Option, season: Season): string {
-  const { rules, system } = season
-  const { ratio } = work
+function removalRefused(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
+  const { rules, system } = conditions
+  const { limb, aspectRatio: ratio } = assessed
   if (ratio > rules.removeUpToRatio)
     return kept(
       woundTexts,
       Math.round(ratio * 100),
-      () => `removal refused: ${two(ratio)} of the stem, large wound`
+      () => `removal refused: ${ratioText(ratio)} of the stem, large wound`
     )
-  if (work.diameter > rules.removeUpTo)
-    return `removal refused: ${showDiameter(work.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
-  if (removalReason(work, ratio, season) === null) return 'removal refused: nothing asks for the limb to go'
-  return `removal refused: it would take ${percent(option.dose / option.share)} of the tree’s foliage or break another limit`
+  if (limb.diameter > rules.removeUpTo)
+    return `removal refused: ${showDiameter(limb.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
+  if (removalReason(limb, ratio, conditions) === null)
+    return 'removal refused: there is no reason to remove the limb'
+  return `removal refused: it would take ${percent(cut.dose / cut.share)} of the tree’s foliage or break another limit`
 }
 
 /** A limb that needs work which no cut offers: hold, or decide removal on site. */
-export function isHeld(work: Work, season: Season): boolean {
-  return work.barrier !== null && work.options.length === 0 && !isCleared(work, season) && season.allowed > 0
+export function isHeld(assessed: AssessedLimb, conditions: VisitConditions): boolean {
+  return (
+    assessed.barrier !== null &&
+    assessed.cuts.length === 0 &&
+    !isCleared(assessed, conditions) &&
+    conditions.allowed > 0
+  )
 }
 
-function isCleared(work: Work, season: Season): boolean {
-  return work.priority < season.rules.clearedBelow && work.nextPriority < season.rules.clearedBelow
+function isCleared(assessed: AssessedLimb, conditions: VisitConditions): boolean {
+  return (
+    assessed.priority < conditions.rules.clearedBelow && assessed.nextPriority < conditions.rules.clearedBelow
+  )
 }
 
 /** Why a limb is kept as it is. */
-export function reasonForKeeping(work: Work, season: Season): string {
-  const { ratio, priority } = work
-  if (work.options.length === 0 && isCleared(work, season))
+export function reasonForKeeping(assessed: AssessedLimb, conditions: VisitConditions): string {
+  const { aspectRatio: ratio, priority } = assessed
+  if (assessed.cuts.length === 0 && isCleared(assessed, conditions))
     return kept(
       foliageTexts,
       Math.round(ratio * 100),
-      () => `${two(ratio)} of the stem: kept for its foliage`
+      () => `${ratioText(ratio)} of the stem: kept for its foliage`
     )
-  return `${two(ratio)} of the stem, priority ${Math.round(priority)}: ${whyUncut(work, season)}`
+  return `${ratioText(ratio)} of the stem, priority ${points(priority)}: ${whyUncut(assessed, conditions)}`
 }
 
-function whyUncut(work: Work, season: Season): string {
-  if (work.options.length > 0) return 'waits, the allowance does more on other limbs'
-  if (season.allowed <= 0) return 'no live foliage to spare'
-  if (season.stage === 'planting' && work.ratio < season.rules.gainingUpTo) return 'kept at planting'
-  if (work.barrier !== null) return `hold, or decide removal on site; ${barriers[work.barrier]}`
+function whyUncut(assessed: AssessedLimb, conditions: VisitConditions): string {
+  if (assessed.cuts.length > 0) return 'waits, the allowance does more on other limbs'
+  if (conditions.allowed <= 0) return 'no live foliage to spare'
+  if (conditions.stage === 'planting' && assessed.aspectRatio < conditions.rules.gainingUpTo)
+    return 'kept at planting'
+  if (assessed.barrier !== null) return `hold, or decide removal on site; ${barriers[assessed.barrier]}`
   return 'kept, no cut would lower it enough'
 }
 
@@ -164,26 +168,27 @@ const barriers: Record<Barrier, string> = {
 }
 
 /** What would clear a limb that still carries a priority after the last visit planned. */
-export function whatWouldClear(work: Work, season: Season): string {
-  const { rules } = season
-  const bark = 100 * rules.weightBark * barkScore(rules, work.limb.bark)
-  if (season.allowed <= 0)
+export function whatWouldClear(assessed: AssessedLimb, conditions: VisitConditions): string {
+  const { rules } = conditions
+  const bark = 100 * rules.weightBark * barkScore(rules, assessed.limb.surveyed.bark)
+  if (conditions.allowed <= 0)
     return 'Needs live foliage to spare: look again when the tree’s vigor or its limits allow a cut.'
-  if (work.barrier !== null) return 'Hold, or decide removal on site: it cannot be shortened further.'
-  if (work.options.length === 0)
+  if (assessed.barrier !== null) return 'Hold, or decide removal on site: it cannot be shortened further.'
+  if (assessed.cuts.length === 0)
     return 'Its tip is below the upper third and no further shortening lowers it enough: keep it there, or decide removal on site.'
   if (bark >= rules.clearedBelow)
-    return `Its included bark alone counts ${Math.round(bark)} points: shortening keeps it in check, only removal on site ends it.`
+    return `Its included bark alone counts ${points(bark)} points: shortening keeps it in check, only removal on site ends it.`
   return 'Shorten it again at each later visit, until it is at most half its stem and may be removed.'
 }
 
 /** Where the reason for a cut comes from. */
-export function sourceOf(work: Work, option: Option, season: Season): string {
-  if (option.kind === 'reduce')
-    return season.stage === 'mature' || season.stage === 'old'
+export function sourceOf(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
+  if (cut.kind === 'reduce')
+    return conditions.stage === 'mature' || conditions.stage === 'old'
       ? 'At most a quarter of a branch’s foliage on a mature tree: ANSI A300-1995, 5.3.1. Share and order: house rule.'
       : 'Subordinate limbs under half the trunk: Gilman, EDIS EP276. Reduction rather than removal of large limbs: Eisner et al. 2002. Share and order: house rule.'
-  if (work.limb.role === 'temporary') return 'Temporary limbs are removed in time: Gilman, EDIS EP276.'
+  if (assessed.limb.surveyed.role === 'temporary')
+    return 'Temporary limbs are removed in time: Gilman, EDIS EP276.'
   return 'Removal of limbs up to half the stem: house choice within Eisner, Gilman & Grabosky 2002. Sizes: common practice, no source.'
 }
 

@@ -1,12 +1,4 @@
-/** Sums of a half-made choice: what it gained, used and left of each limit. */
-export interface Partial {
-  gain: number
-  units: number
-  cuts: number
-  lower: number
-  holders: number
-  leaders: number
-}
+import { isBefore, type Sums } from './choice'
 
 /** Half-made choices kept a depth; more would cost more to compare than they save. */
 const most = 256
@@ -17,22 +9,17 @@ const most = 256
  * is equal, the one that the inventory's order prefers is followed.
  */
 export class Remembered {
-  private readonly depths: { state: Partial; choices: number[] }[][] = []
+  private readonly depths: { sums: Sums; choices: number[] }[][] = []
   private readonly turn: number[] = []
 
-  reset(): void {
-    this.depths.length = 0
-    this.turn.length = 0
-  }
-
   /** True where a remembered choice at this depth makes this one needless; otherwise it is remembered too. */
-  makesNeedless(depth: number, state: Partial, choices: readonly number[], isBefore: IsBefore): boolean {
+  makesNeedless(depth: number, sums: Sums, choices: readonly number[]): boolean {
     const kept = (this.depths[depth] ??= [])
     for (const earlier of kept) {
-      if (!dominates(earlier.state, state)) continue
-      if (!isSame(earlier.state, state) || !isBefore(choices, earlier.choices)) return true
+      if (!dominates(earlier.sums, sums)) continue
+      if (!isSame(earlier.sums, sums) || !isBefore(choices, earlier.choices)) return true
     }
-    const entry = { state, choices: [...choices] }
+    const entry = { sums, choices: [...choices] }
     if (kept.length < most) kept.push(entry)
     else {
       const place = this.turn[depth] ?? 0
@@ -43,10 +30,7 @@ export class Remembered {
   }
 }
 
-/** The inventory's order prefers the first of two choices. */
-export type IsBefore = (a: readonly number[], b: readonly number[]) => boolean
-
-function dominates(a: Partial, b: Partial): boolean {
+function dominates(a: Sums, b: Sums): boolean {
   return (
     a.gain >= b.gain &&
     a.units <= b.units &&
@@ -57,6 +41,6 @@ function dominates(a: Partial, b: Partial): boolean {
   )
 }
 
-function isSame(a: Partial, b: Partial): boolean {
+function isSame(a: Sums, b: Sums): boolean {
   return a.gain === b.gain && a.units === b.units && a.cuts === b.cuts
 }

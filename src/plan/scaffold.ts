@@ -5,7 +5,7 @@ import type { Limb, Tree } from '../inventory/inventory'
 export interface ClosePair {
   upper: Limb
   lower: Limb
-  /** Metres between their origins, and metres wanted. */
+  /** Meters between their origins, and meters wanted. */
   apart: number
   wanted: number
 }

@@ -1,4 +1,8 @@
-import type { Offered } from './chooseWithin'
+/** A visit that may be bought: a whole number of minor units, and what it is worth in whole units. */
+export interface Offered {
+  price: number
+  worth: number
+}
 
 /** A step up the upper hull of a tree's choices. */
 interface Step extends Offered {

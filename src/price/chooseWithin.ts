@@ -1,10 +1,4 @@
-import { boundsBySuffix, closestFirst } from './budgetBounds'
-
-/** A visit that may be bought: a whole number of minor units, and what it is worth in whole units. */
-export interface Offered {
-  price: number
-  worth: number
-}
+import { boundsBySuffix, closestFirst, type Offered } from './budgetBounds'
 
 /** A partial choice: the visits taken of the trees so far, kept as a chain. */
 interface State {

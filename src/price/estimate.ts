@@ -20,7 +20,7 @@ export interface EstimateLine {
   price: Money
   /**
    * Priority relieved: priority now less priority at the next visit, summed over the visit's cuts. Null where the tree
-   * has no limbs listed, so that nothing can be said.
+   * has no limbs listed and there is nothing to sum.
    */
   relief: number | null
   /** How the line came about, in one sentence. */
@@ -31,6 +31,7 @@ export interface EstimateLine {
 export interface BrushOfLine {
   /** Whole units, as printed. */
   weight: number
+  /** To a hundredth, as printed, so that the lines add up to what stands below them. */
   looseVolume: number
   chipVolume: number
   /** The brush minutes follow from this weight; otherwise from the trunk. */
@@ -42,7 +43,7 @@ export interface MoneyOfLine {
   /** Crew and equipment for the hours. */
   crew: Money
   disposal: Money
-  /** Its share of the year's mobilisation, travel and loads. */
+  /** Its share of the year's mobilization, travel and loads. */
   shared: Money
   /** The sum of the three. */
   cost: Money
@@ -55,7 +56,7 @@ export interface YearOfWork {
   crewDays: number
   chipVolume: number
   loads: number
-  mobilisation: Money
+  mobilization: Money
   travel: Money
   loadCharges: Money
   /** The sum of the three, and of the shares on the year's lines. */
@@ -71,7 +72,7 @@ export interface Estimate {
   subtotal: Money
   tax: Money
   total: Money
-  /** What it was reckoned with. */
+  /** Rates used. */
   rates: Rates
   /** The last day it holds, ISO. */
   validUntil: string

@@ -1,13 +1,15 @@
+import { counted } from '../../shared/words/counts'
+import { rounded } from '../../shared/words/rounding'
+import { lengthBeyondCut } from '../formulas/cuts'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
-import { brushKilograms } from '../formulas/brushWeight'
-import { brushVolumes } from '../formulas/brushVolume'
-import { cutMinutes, printedHours } from '../formulas/crewHours'
+import { brushKilograms, brushVolumes } from '../formulas/brush'
+import { cutMinutes, hoursOnSite, printedHours } from '../formulas/time'
 import type { EstimateLine } from './estimate'
-import type { Rates } from './rates'
+import { noneLeft, type Rates, type RatesFor } from './rates'
 
-/** Minutes of pruning and of stacking a inch of trunk, and brush a minute of pruning. */
+/** Minutes of pruning and of stacking per inch of trunk, and brush per minute of pruning. */
 const published = {
   source: 'Churack, Miller, Ottman & Koval 1994, J. Arboric. 20(4):231-236 (slopes; 4 to 16 in trunks)',
   pruningPerInch: 6,
@@ -22,31 +24,36 @@ const published = {
 export type LineWork = Omit<EstimateLine, 'money' | 'price'>
 
 /** Kilograms in the unit of weight of the rates. */
-function kilogramsPer(rates: Rates): number {
-  return rates.system === 'in-ft' ? kilogramsPerPound : 1
+function kilogramsPer({ system }: Pick<Rates, 'system'>): number {
+  return system === 'in-ft' ? kilogramsPerPound : 1
 }
 
 /** What a visit with cuts takes: minutes by cut, brush by weight. */
-export function workOfVisit(tree: TreePlan, visit: Visit, rates: Rates): LineWork {
+export function workOfVisit(
+  tree: TreePlan,
+  visit: Visit,
+  rates: RatesFor<'minutes'> & Pick<Rates, 'system'>
+): LineWork {
+  const { setUpMinutes, accessFactor, cutClasses, heightBands, brushPerMinute, system, ...more } = rates
+  noneLeft(more)
   const access = tree.tree.access ?? 'open'
   let cutting = 0
   let kilograms = 0
   let relief = 0
   for (const cut of visit.cuts) {
-    cutting += cutMinutes(cut.cutDiameter, workingHeight(cut), rates)
+    cutting += cutMinutes(cut.cutDiameter, workingHeight(cut), { cutClasses, heightBands })
     kilograms += brushOf(cut, tree.tree.species)
     relief += Math.max(0, cut.priority - cut.nextPriority)
   }
-  const weight = Math.round(kilograms / kilogramsPer(rates))
-  const brush = weight / rates.brushPerMinute
-  const minutes = { setUp: rates.setUpMinutes[access], cutting, brush }
-  const counted = `${visit.cuts.length} ${visit.cuts.length === 1 ? 'cut' : 'cuts'}`
-  const basis = `${counted} by size and height, access ${access}`
+  const weight = Math.round(kilograms / kilogramsPer({ system }))
+  const brush = weight / brushPerMinute
+  const minutes = { setUp: setUpMinutes[access], cutting, brush }
+  const basis = `${counted(visit.cuts.length, 'cut')} by size and height, access ${access}`
   return lineOf(
     tree,
     { visit: visit.visit, year: visit.year, cuts: visit.cuts.length, minutes, relief, basis },
     { weight, byWeight: true },
-    rates
+    { accessFactor, system }
   )
 }
 
@@ -77,7 +84,7 @@ function lineOf(
   { tree }: TreePlan,
   line: Pick<LineWork, 'visit' | 'year' | 'cuts' | 'minutes' | 'relief' | 'basis'>,
   { weight, byWeight }: { weight: number; byWeight: boolean },
-  rates: Rates
+  rates: Pick<Rates, 'accessFactor' | 'system'>
 ): LineWork {
   const accessFactor = rates.accessFactor[tree.access ?? 'open']
   const { setUp, cutting, brush } = line.minutes
@@ -86,9 +93,9 @@ function lineOf(
     ...line,
     tree: tree.id,
     accessFactor,
-    crewHours: printedHours((setUp + cutting + brush) * accessFactor),
+    crewHours: printedHours(hoursOnSite(setUp + cutting + brush, accessFactor)),
     brushKilograms: weight * kilogramsPer(rates),
-    brush: { weight, looseVolume: loose, chipVolume: chips, byWeight }
+    brush: { weight, looseVolume: rounded(loose, 2), chipVolume: rounded(chips, 2), byWeight }
   }
 }
 
@@ -106,7 +113,7 @@ function brushOf(cut: Cut, species: string): number {
 
 /** Length of what comes off in m: the measured length, or the rise and the angle; the share √f of it beyond the cut. */
 function removedLength({ limb, share }: Cut): number {
-  return limbLength(limb) * Math.sqrt(share)
+  return lengthBeyondCut(limbLength(limb), share)
 }
 
 function limbLength(limb: Cut['limb']): number {

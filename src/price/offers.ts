@@ -4,7 +4,7 @@ import type { Estimate, EstimateLine } from './estimate'
 
 /** What a client can choose: some of the lines as they are printed, their sum, tax on it and the total. */
 export interface Offer {
-  kind: 'this visit' | 'whole programme' | 'within budget'
+  kind: 'this visit' | 'whole program' | 'within budget'
   lines: EstimateLine[]
   subtotal: Money
   tax: Money
@@ -13,7 +13,7 @@ export interface Offer {
   relief: number
   reliefOfAll: number
   /**
-   * What the lines do not bring in of the mobilisation, travel and loads of the years they fall in. The loads and crew
+   * What the lines do not bring in of the mobilization, travel and loads of the years they fall in. The loads and crew
    * days are those of all the work, so it is an upper estimate.
    */
   uncovered: Money
@@ -67,8 +67,8 @@ export function thisVisit(estimate: Estimate): Offer {
 }
 
 /** Every visit that is planned. */
-export function wholeProgramme(estimate: Estimate): Offer {
-  return offer('whole programme', [...estimate.lines], estimate)
+export function wholeProgram(estimate: Estimate): Offer {
+  return offer('whole program', [...estimate.lines], estimate)
 }
 
 /** The most that can be spent before tax so that the tax still fits, in minor units. */

@@ -1,37 +1,6 @@
+import type { Access } from '../../shared/choices'
 import type { UnitSystem } from '../../shared/units'
-
-/** What a rate's cell may hold. A share is 0.18 or 18 %; a choice is one of `choices`; a code is a currency's letters. */
-export type RateKind = 'money' | 'number' | 'whole' | 'share' | 'choice' | 'code'
-
-/** One rate of the business: what it is called, what it may be, and the invented value it starts with. */
-export interface RateEntry {
-  group: string
-  name: string
-  kind: RateKind
-  /** By unit system; an amount of money is in the currency of the sheet. */
-  unit: Record<UnitSystem, string>
-  start: Record<UnitSystem, string>
-  low: number
-  high: number
-  choices: readonly string[]
-  note: string
-}
-
-type Both = string | readonly [inches: string, centimetres: string]
-
-function entry(
-  group: string,
-  name: string,
-  kind: RateKind,
-  unit: Both,
-  start: Both,
-  [low, high]: readonly [number, number],
-  note = ''
-): RateEntry {
-  const by = (text: Both): Record<UnitSystem, string> =>
-    typeof text === 'string' ? { 'in-ft': text, 'cm-m': text } : { 'in-ft': text[0], 'cm-m': text[1] }
-  return { group, name, kind, unit: by(unit), start: by(start), low, high, choices: [], note }
-}
+import { rate, type RateEntry, type RatePlace } from './rateEntry'
 
 const money = 'money'
 const length = ['in', 'cm'] as const
@@ -50,133 +19,160 @@ const trips = 'Trips'
 const charge = 'From cost to price'
 const paper = 'On the paper'
 
+/** Minutes and factors by class, band or access: the Estimate holds only the minutes that come of them. */
+const step = <const Place extends RatePlace>(...place: Place) =>
+  ({ use: 'minutes', cell: null, place }) as const
+
+const cutLimit = (at: number, name: string, start: [string, string]) =>
+  rate(cuts, name, 'diameter', length, start, [0.1, 200], step('cutClasses', at, 'upToMillimeters'))
+const cutTime = (at: number, name: string, start: string) =>
+  rate(cuts, name, 'number', 'minutes', start, [0, 600], step('cutClasses', at, 'minutes'))
+const heightLimit = (at: number, name: string, start: [string, string]) =>
+  rate(heights, name, 'height', height, start, [0.1, 400], step('heightBands', at, 'upToMeters'))
+const heightFactor = (at: number, name: string, start: string) =>
+  rate(heights, name, 'number', 'factor', start, [0.1, 20], step('heightBands', at, 'factor'))
+const setUp = <const At extends Access>(access: At, name: string, start: string) =>
+  rate(site, name, 'number', 'minutes', start, [1, 600], step('setUpMinutes', access))
+const siteFactor = <const At extends Access>(access: At, name: string, start: string) =>
+  rate(site, name, 'number', 'factor', start, [0.5, 10], { ...step('accessFactor', access), note: practice })
+
 /** Every rate of the Rates sheet, in its order. Every start value is invented. */
 export const rateBook = {
-  crewPersons: entry(crew, 'Persons in the crew', 'whole', 'persons', '3', [1, 12]),
-  wage: entry(crew, 'Wage of one person', money, 'an hour', '28.00', anHour),
-  burdenRate: entry(
-    crew,
-    'Burden on wages',
-    'share',
-    'of the wage',
-    '0.40',
-    [0, 2],
-    `Taxes, insurance, leave. 25 to 45 % is ${practice}.`
-  ),
-  equipmentHour: entry(crew, 'Equipment of the crew', money, 'an hour', '34.00', anHour),
-  dayHours: entry(crew, 'Productive hours of a crew day', 'number', 'hours', '7', [1, 14]),
+  crewPersons: rate(crew, 'Persons in the crew', 'whole', 'persons', '3', [1, 12], {
+    use: 'crew hour',
+    cell: 'Crew_persons'
+  }),
+  wage: rate(crew, 'Wage of one person', money, 'an hour', '28.00', anHour, {
+    use: 'crew hour',
+    cell: 'Wage_hour'
+  }),
+  burdenRate: rate(crew, 'Burden on wages', 'share', 'of the wage', '0.40', [0, 2], {
+    use: 'crew hour',
+    cell: 'Burden_rate',
+    note: `Taxes, insurance, leave. 25 to 45 % is ${practice}.`
+  }),
+  equipmentHour: rate(crew, 'Equipment of the crew', money, 'an hour', '34.00', anHour, {
+    use: 'crew hour',
+    cell: 'Equipment_hour'
+  }),
+  dayHours: rate(crew, 'Productive hours of a crew day', 'number', 'hours', '7', [1, 14], {
+    use: 'year',
+    cell: 'Day_hours'
+  }),
 
-  cutLimit1: entry(cuts, 'First class of cut: up to', 'number', length, ['1', '2.5'], [0.1, 200]),
-  cutMinutes1: entry(cuts, 'First class of cut: one takes', 'number', 'minutes', '1.5', [0, 600]),
-  cutLimit2: entry(cuts, 'Second class of cut: up to', 'number', length, ['2', '5'], [0.1, 200]),
-  cutMinutes2: entry(cuts, 'Second class of cut: one takes', 'number', 'minutes', '3', [0, 600]),
-  cutLimit3: entry(cuts, 'Third class of cut: up to', 'number', length, ['4', '10'], [0.1, 200]),
-  cutMinutes3: entry(cuts, 'Third class of cut: one takes', 'number', 'minutes', '7', [0, 600]),
-  cutLimit4: entry(cuts, 'Fourth class of cut: up to', 'number', length, ['6', '15'], [0.1, 200]),
-  cutMinutes4: entry(cuts, 'Fourth class of cut: one takes', 'number', 'minutes', '14', [0, 600]),
-  cutMinutes5: entry(cuts, 'Larger cuts: one takes', 'number', 'minutes', '25', [0, 600]),
+  cutLimit1: cutLimit(0, 'First class of cut: up to', ['1', '2.5']),
+  cutMinutes1: cutTime(0, 'First class of cut: one takes', '1.5'),
+  cutLimit2: cutLimit(1, 'Second class of cut: up to', ['2', '5']),
+  cutMinutes2: cutTime(1, 'Second class of cut: one takes', '3'),
+  cutLimit3: cutLimit(2, 'Third class of cut: up to', ['4', '10']),
+  cutMinutes3: cutTime(2, 'Third class of cut: one takes', '7'),
+  cutLimit4: cutLimit(3, 'Fourth class of cut: up to', ['6', '15']),
+  cutMinutes4: cutTime(3, 'Fourth class of cut: one takes', '14'),
+  cutMinutes5: cutTime(4, 'Larger cuts: one takes', '25'),
 
-  heightLimit1: entry(heights, 'First height band: up to', 'number', height, ['10', '3'], [0.1, 400]),
-  heightFactor1: entry(heights, 'First height band: times', 'number', 'factor', '1', [0.1, 20]),
-  heightLimit2: entry(heights, 'Second height band: up to', 'number', height, ['20', '6'], [0.1, 400]),
-  heightFactor2: entry(heights, 'Second height band: times', 'number', 'factor', '1.3', [0.1, 20]),
-  heightLimit3: entry(heights, 'Third height band: up to', 'number', height, ['40', '12'], [0.1, 400]),
-  heightFactor3: entry(heights, 'Third height band: times', 'number', 'factor', '1.7', [0.1, 20]),
-  heightFactor4: entry(heights, 'Higher: times', 'number', 'factor', '2.2', [0.1, 20]),
+  heightLimit1: heightLimit(0, 'First height band: up to', ['10', '3']),
+  heightFactor1: heightFactor(0, 'First height band: times', '1'),
+  heightLimit2: heightLimit(1, 'Second height band: up to', ['20', '6']),
+  heightFactor2: heightFactor(1, 'Second height band: times', '1.3'),
+  heightLimit3: heightLimit(2, 'Third height band: up to', ['40', '12']),
+  heightFactor3: heightFactor(2, 'Third height band: times', '1.7'),
+  heightFactor4: heightFactor(3, 'Higher: times', '2.2'),
 
-  setUpOpen: entry(site, 'Set-up at a tree, open access', 'number', 'minutes', '8', [1, 600]),
-  setUpFenced: entry(site, 'Set-up at a tree, fenced yard', 'number', 'minutes', '12', [1, 600]),
-  setUpNoMachine: entry(site, 'Set-up at a tree, no machine', 'number', 'minutes', '18', [1, 600]),
-  accessOpen: entry(site, 'Site factor, open access', 'number', 'factor', '1', [0.5, 10], practice),
-  accessFenced: entry(site, 'Site factor, fenced yard', 'number', 'factor', '1.15', [0.5, 10], practice),
-  accessNoMachine: entry(site, 'Site factor, no machine', 'number', 'factor', '1.35', [0.5, 10], practice),
+  setUpOpen: setUp('open', 'Set-up at a tree, open access', '8'),
+  setUpFenced: setUp('fenced', 'Set-up at a tree, fenced yard', '12'),
+  setUpNoMachine: setUp('no machine', 'Set-up at a tree, no machine', '18'),
+  accessOpen: siteFactor('open', 'Site factor, open access', '1'),
+  accessFenced: siteFactor('fenced', 'Site factor, fenced yard', '1.15'),
+  accessNoMachine: siteFactor('no machine', 'Site factor, no machine', '1.35'),
 
-  brushPerMinute: entry(
+  brushPerMinute: rate(
     brush,
     'Green brush dragged, chipped and loaded',
     'number',
     ['lb a minute', 'kg a minute'],
     ['20', '9'],
-    [0.1, 10_000]
+    [0.1, 10_000],
+    { use: 'minutes', cell: 'Brush_a_minute' }
   ),
-  disposalPerWeight: entry(
+  disposalPerWeight: rate(
     brush,
     'Disposal by weight',
     money,
     ['a lb', 'a kg'],
     ['0.03', '0.06'],
     [0, 100_000],
-    'Put 0 where you pay by the load.'
+    { use: 'visit', cell: 'Disposal_rate', fine: true, note: 'Put 0 where you pay by the load.' }
   ),
-  loadVolume: entry(brush, 'Chips in a full load', 'number', ['yd³', 'm³'], ['14', '11'], [0.1, 1000]),
-  loadCharge: entry(
-    brush,
-    'Disposal by load',
-    money,
-    'a load',
-    '40.00',
-    any,
-    'Whole loads of each year of work, shared over its trees.'
-  ),
+  loadVolume: rate(brush, 'Chips in a full load', 'number', ['yd³', 'm³'], ['14', '11'], [0.1, 1000], {
+    use: 'year',
+    cell: 'Load_volume'
+  }),
+  loadCharge: rate(brush, 'Disposal by load', money, 'a load', '40.00', any, {
+    use: 'year',
+    cell: 'Load_charge',
+    note: 'Whole loads of each year of work, shared over its trees.'
+  }),
 
-  mobilisation: entry(
-    trips,
-    'Mobilisation',
-    money,
-    'a year of work',
-    '90.00',
-    any,
-    'Shared over the trees worked on in that year, by crew-hours.'
-  ),
-  travelHours: entry(
+  mobilization: rate(trips, 'Mobilization', money, 'a year of work', '90.00', any, {
+    use: 'year',
+    cell: 'Mobilization_charge',
+    note: 'Shared over the trees worked on in that year, by crew-hours.'
+  }),
+  travelHours: rate(
     trips,
     'Travel of the crew, there and back',
     'number',
     'hours a crew day',
     '0.75',
     [0, 12],
-    'Paid as crew time; shared as mobilisation is.'
+    { use: 'year', cell: 'Travel_hours', note: 'Paid as crew time; shared as mobilization is.' }
   ),
 
-  contingencyRate: entry(
-    charge,
-    'Contingency',
-    'share',
-    'of the cost',
-    '0.05',
-    [0, 1],
-    `5 to 15 % is ${practice}.`
-  ),
-  overheadRate: entry(charge, 'Overhead', 'share', 'of cost and contingency', '0.18', [0, 5]),
-  profitKind: {
-    ...entry(charge, 'Profit is reckoned as', 'choice', 'choice', 'margin', [0, 0]),
+  contingencyRate: rate(charge, 'Contingency', 'share', 'of the cost', '0.05', [0, 1], {
+    use: 'price',
+    cell: 'Contingency_rate',
+    note: `5 to 15 % is ${practice}.`
+  }),
+  overheadRate: rate(charge, 'Overhead', 'share', 'of cost and contingency', '0.18', [0, 5], {
+    use: 'price',
+    cell: 'Overhead_rate'
+  }),
+  profitKind: rate(charge, 'Profit is calculated as', 'choice', 'choice', 'margin', [0, 0], {
+    use: 'price',
+    cell: 'Profit_kind',
     choices: ['margin', 'markup'],
     note: 'A margin is a share of the price, a markup a share of the cost: a margin of 25 % is a markup of a third.'
-  },
-  profitRate: entry(
-    charge,
-    'Margin or markup',
-    'share',
-    'of price or of cost',
-    '0.15',
-    [0, 5],
-    'A margin stays below 100 %, since that share of the price cannot all be profit.'
-  ),
-  minimumPerTree: entry(charge, 'Least charge for a tree at a visit', money, 'a tree', '60.00', any),
-  taxRate: entry(charge, 'Tax', 'share', 'of the price', '0', [0, 1]),
+  }),
+  profitRate: rate(charge, 'Margin or markup', 'share', 'of price or of cost', '0.15', [0, 5], {
+    use: 'price',
+    cell: 'Profit_rate',
+    note: 'A margin stays below 100 %, since that share of the price cannot all be profit.'
+  }),
+  minimumPerTree: rate(charge, 'Least charge for a tree at a visit', money, 'a tree', '60.00', any, {
+    use: 'price',
+    cell: 'Least_charge'
+  }),
+  taxRate: rate(charge, 'Tax', 'share', 'of the price', '0', [0, 1], {
+    use: 'estimate',
+    cell: 'Tax_rate',
+    fine: true
+  }),
 
-  currency: entry(paper, 'Currency', 'code', 'code', 'USD', [0, 0], 'Three letters, as ISO 4217 has them.'),
-  minorDigits: entry(
-    paper,
-    'Decimals of the currency',
-    'whole',
-    'digits',
-    '2',
-    [0, 3],
-    'Every printed line is rounded half up to them; totals are sums of printed lines.'
-  ),
-  validityDays: entry(paper, 'The estimate holds for', 'whole', 'days', '30', [1, 365])
-} as const satisfies Record<string, RateEntry>
+  currency: rate(paper, 'Currency', 'code', 'code', 'USD', [0, 0], {
+    use: 'estimate',
+    cell: null,
+    note: 'Three letters, as ISO 4217 has them.'
+  }),
+  minorDigits: rate(paper, 'Decimals of the currency', 'whole', 'digits', '2', [0, 3], {
+    use: 'rounding',
+    cell: 'Money_digits',
+    note: 'Every printed line is rounded half up to them; totals are sums of printed lines.'
+  }),
+  validityDays: rate(paper, 'The estimate holds for', 'whole', 'days', '30', [1, 365], {
+    use: 'estimate',
+    cell: null
+  })
+} satisfies Record<string, RateEntry>
 
 export type RateName = keyof typeof rateBook
 

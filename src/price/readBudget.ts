@@ -1,21 +1,38 @@
 import { Money } from '../../shared/money'
-import { digitsIn } from '../../shared/numbers'
+import { digitsIn, type TwoReadings } from '../../shared/numbers'
+import { counted } from '../../shared/words/counts'
 
 /** More than any job costs; above it, minor units would not be exact any more. */
 const mostMoney = new Money('1e12')
 
 /**
- * A budget as a person types it, cut to the currency's minor unit, or a sentence that says what is wrong. One number has
- * no others beside it that would tell what its comma means, so "1,450" is asked back.
+ * The reading that is an amount of the currency, or what leaves it open. Of "1,450" the lower reading has three
+ * decimals: where the currency has fewer it is no amount, and 1450 is meant.
+ */
+function readingOf(read: string | TwoReadings, minorDigits: number): string | TwoReadings {
+  return typeof read === 'string' || minorDigits >= 3 ? read : read.high
+}
+
+/**
+ * A budget as a person types it, in the currency whose minor unit has so many digits, or a sentence that says what is
+ * wrong. One number has no others beside it that would tell what its comma means; the currency does, or both readings are reported.
  */
 export function readBudget(text: string, minorDigits: number): Money | string {
-  if (text.trim() === '') return 'No budget is typed: type an amount, tax included.'
-  const digits = digitsIn(text, null, { money: true })
+  const typed = text.trim()
+  if (typed === '') return 'No budget is typed: type an amount, tax included.'
+  const read = digitsIn(text, null, { money: true })
+  if (typeof read !== 'string' && read.why !== 'two-ways')
+    return `“${typed}” is not an amount: type the number alone, such as 2500.`
+  const digits = readingOf(read, minorDigits)
   if (typeof digits !== 'string')
-    return digits.why === 'two-ways'
-      ? `“${text.trim()}” can be ${digits.high} or ${digits.low}: type ${digits.high} without the ${digits.sign}, or “${digits.clear}”.`
-      : `“${text.trim()}” is not an amount: type the number alone, such as 2500.`
-  const budget = new Money(digits).toDecimalPlaces(minorDigits, Money.ROUND_DOWN)
+    return `“${typed}” can be ${digits.high} or ${digits.low}: type ${digits.high} without the ${digits.sign}, or “${digits.clear}”.`
+  const budget = new Money(digits)
   if (budget.lessThanOrEqualTo(0)) return 'A budget is more than 0: type an amount, tax included.'
-  return budget.greaterThan(mostMoney) ? 'A budget is at most a million million: type less.' : budget
+  if (budget.greaterThan(mostMoney)) return 'A budget is at most a million million: type less.'
+  return budget.decimalPlaces() <= minorDigits ? budget : tooFine(typed, minorDigits)
+}
+
+function tooFine(typed: string, minorDigits: number): string {
+  const has = minorDigits === 0 ? 'no decimals' : counted(minorDigits, 'decimal')
+  return `“${typed}” is not an amount of a currency with ${has}: type an amount that it has, such as 2500.`
 }

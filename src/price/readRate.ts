@@ -1,7 +1,10 @@
+import { quantity } from '../../shared/words/figures'
 import { isBlank, quoted, type Cell } from '../../shared/cells'
 import { digitsIn, type NumberFault, type NumberStyle } from '../../shared/numbers'
 import { problem, type Problem, type ProblemCode } from '../../shared/problems'
-import { rateEntry, type RateEntry, type RateName } from './rateBook'
+import { rateEntry, type RateName } from './rateBook'
+import type { RateEntry } from './rateEntry'
+import { rateKinds } from './rateKinds'
 
 /** A rate's value as a sentence says it. */
 export function shownRate(name: RateName, value: string): string {
@@ -15,7 +18,7 @@ export function allowedRange({ kind, low, high, choices }: RateEntry): string {
   if (kind === 'choice') return choices.join(' or ')
   if (kind === 'code') return 'three letters'
   if (kind === 'share') return `${String(low * 100)} % to ${String(high * 100)} %`
-  const range = `${String(low)} to ${high.toLocaleString('en-US')}`
+  const range = `${String(low)} to ${quantity(high)}`
   return kind === 'whole' ? `a whole number, ${range}` : range
 }
 
@@ -32,11 +35,10 @@ function readWord(name: RateName, cell: Cell, address: string, start: string): s
 }
 
 const faultCodes = {
-  'two-ways': 'rate-two-ways',
   'not-finite': 'rate-not-finite',
   date: 'rate-date',
   'no-number': 'rate-not-a-number'
-} as const satisfies Record<NumberFault['why'], ProblemCode>
+} as const satisfies Record<Exclude<NumberFault['why'], 'two-ways'>, ProblemCode>
 
 /**
  * The value of a rate in a cell, or what is wrong with it; `start` is what is used then, `style` which sign stands before
@@ -52,15 +54,14 @@ export function readRate(
   const entry = rateEntry(name)
   const value = shownRate(name, start)
   if (isBlank(cell)) return problem('rate-missing', address, { name: entry.name, value })
-  if (entry.kind === 'choice' || entry.kind === 'code') return readWord(name, cell, address, start)
-  const digits = digitsIn(cell, style, { percent: true, money: true })
-  if (typeof digits !== 'string')
-    return problem(faultCodes[digits.why], address, {
-      name: entry.name,
-      text: quoted(cell),
-      value,
-      ...digits
-    })
+  if (rateKinds[entry.kind].holds === 'word') return readWord(name, cell, address, start)
+  const digits = digitsIn(cell, style, { percent: entry.kind === 'share', money: entry.kind === 'money' })
+  if (typeof digits !== 'string') {
+    const facts = { name: entry.name, text: quoted(cell), value }
+    return digits.why === 'two-ways'
+      ? problem('rate-two-ways', address, { ...facts, ...digits })
+      : problem(faultCodes[digits.why], address, facts)
+  }
   const number = Number(digits)
   const whole = entry.kind !== 'whole' || Number.isInteger(number)
   if (whole && number >= entry.low && number <= entry.high) return digits

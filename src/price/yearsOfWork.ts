@@ -1,6 +1,6 @@
 import { Money, roundMoney } from '../../shared/money'
 import type { YearOfWork } from './estimate'
-import { crewHour, type Rates } from './rates'
+import { crewHour, noneLeft, type RatesFor } from './rates'
 import { shareOut } from './shareOut'
 
 /** As much of a line as the shared costs need. */
@@ -10,29 +10,43 @@ export interface Worked {
   brush: { chipVolume: number }
 }
 
-/** Whole units upwards, without a further one for what floating point leaves over. */
+/** Whole units upward, without a further one for what floating point leaves over. */
 export function wholeUp(value: number): number {
   return Math.ceil(Math.round(value * 1e6) / 1e6)
 }
 
-const hundredths = (hours: number): number => Math.round(hours * 100)
+/** Hours and volumes are printed to a hundredth, and added in whole ones. */
+const hundredths = (printed: number): number => Math.round(printed * 100)
 
-/** Mobilisation, travel and loads of each year of work. */
-export function yearsOfWork(lines: readonly Worked[], rates: Rates): YearOfWork[] {
+/** Mobilization, travel and loads of each year of work. */
+export function yearsOfWork(
+  lines: readonly Worked[],
+  rates: RatesFor<'year' | 'crew hour' | 'rounding'>
+): YearOfWork[] {
+  const {
+    dayHours,
+    loadVolume,
+    loadCharge,
+    mobilization,
+    travelHours,
+    minorDigits,
+    ...more
+  }: RatesFor<'year' | 'rounding'> = rates
+  noneLeft(more)
   const years = [...new Set(lines.map(({ year }) => year))].sort((a, b) => a - b)
   const hour = crewHour(rates)
-  const rounded = (amount: Money) => roundMoney(amount, rates.minorDigits)
+  const rounded = (amount: Money) => roundMoney(amount, minorDigits)
   return years.map((year) => {
     const own = lines.filter((line) => line.year === year)
     const crewHours = own.reduce((sum, line) => sum + hundredths(line.crewHours), 0) / 100
-    const chipVolume = own.reduce((sum, { brush }) => sum + brush.chipVolume, 0)
-    const crewDays = wholeUp(crewHours / rates.dayHours)
-    const loads = wholeUp(chipVolume / rates.loadVolume)
-    const mobilisation = rounded(new Money(rates.mobilisation))
-    const travel = rounded(hour.times(rates.travelHours).times(crewDays))
-    const loadCharges = rounded(new Money(rates.loadCharge).times(loads))
-    const shared = mobilisation.plus(travel).plus(loadCharges)
-    return { year, crewHours, crewDays, chipVolume, loads, mobilisation, travel, loadCharges, shared }
+    const chipVolume = own.reduce((sum, { brush }) => sum + hundredths(brush.chipVolume), 0) / 100
+    const crewDays = wholeUp(crewHours / dayHours)
+    const loads = wholeUp(chipVolume / loadVolume)
+    const trip = rounded(new Money(mobilization))
+    const travel = rounded(hour.times(travelHours).times(crewDays))
+    const loadCharges = rounded(new Money(loadCharge).times(loads))
+    const shared = trip.plus(travel).plus(loadCharges)
+    return { year, crewHours, crewDays, chipVolume, loads, mobilization: trip, travel, loadCharges, shared }
   })
 }
 

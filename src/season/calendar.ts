@@ -1,3 +1,4 @@
+import { monthNames, showMonthDay } from '../../shared/words/dates'
 import type { MonthDay } from './windows'
 
 /** The days a visit may fall on, within a year. */
@@ -8,24 +9,9 @@ export interface Span {
   name: string
 }
 
-export const monthNames: readonly string[] = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December'
-]
-
 /** "15 April". */
 export function showDay([month, day]: MonthDay): string {
-  return `${String(day)} ${monthNames[month - 1] ?? ''}`
+  return showMonthDay(month, day)
 }
 
 const daysInMonth = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]

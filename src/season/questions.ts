@@ -1,6 +1,6 @@
 import { readChoice } from '../../shared/choices'
 import type { Cell } from '../../shared/cells'
-import { monthNames } from './calendar'
+import { monthNames } from '../../shared/words/dates'
 import type { TimingAnswers } from './timing'
 
 interface Question {

@@ -8,7 +8,7 @@ import {
   type SeasonWindow,
   type SpeciesGroup
 } from './windows'
-import type { Plan, TreePlan } from '../plan/plan'
+import type { Tree } from '../inventory/inventory'
 import { fallsIn, showDay, spanOf, type Span } from './calendar'
 
 /** What a person was asked about the season of the work. What is not answered is never assumed. */
@@ -33,19 +33,28 @@ export interface TimingAnswers {
  */
 export type TimingState = 'closed' | 'open' | 'always' | 'ask' | 'advice'
 
-/** One thing to know about the season, and the trees it is about. */
-export interface TimingNote {
-  state: TimingState
-  concern: Concern | 'region' | 'questions' | 'species' | 'usual time' | 'leaf flush' | 'stress'
-  sentence: string
-  /** Empty where the note only asks. */
-  source: string
-  certainty: Certainty | null
-  trees: readonly TreePlan[]
+/** As much of a planned tree as the season asks for: the tree and what is cut at its visits. */
+export interface TreeInSeason {
+  readonly tree: Tree
+  readonly visits: readonly { readonly cuts: readonly unknown[] }[]
 }
 
-/** What the notes are made from. */
-type PlanForTiming = Pick<Plan, 'date' | 'trees'>
+/** One thing to know about the season, and the trees it is about. */
+export interface TimingNote {
+  readonly state: TimingState
+  readonly concern: Concern | 'region' | 'questions' | 'species' | 'usual time' | 'leaf flush' | 'stress'
+  readonly sentence: string
+  /** Empty where the note only asks. */
+  readonly source: string
+  readonly certainty: Certainty | null
+  readonly trees: readonly TreeInSeason[]
+}
+
+/** What the notes are made from: the ISO date of the plan and its trees. */
+interface PlanForTiming {
+  readonly date: string
+  readonly trees: readonly TreeInSeason[]
+}
 
 /**
  * The seasonal windows that apply to the trees that would be cut, by the region given and by species group, and whether
@@ -73,15 +82,15 @@ export function timingNotes(plan: PlanForTiming, answers: TimingAnswers = {}): T
 }
 
 /** The notes that are about one tree. */
-export function notesForTree(notes: readonly TimingNote[], tree: TreePlan): TimingNote[] {
+export function notesForTree(notes: readonly TimingNote[], tree: TreeInSeason): TimingNote[] {
   return notes.filter(({ trees }) => trees.includes(tree))
 }
 
-function wouldBeCut({ visits, tree }: TreePlan): boolean {
+function wouldBeCut({ visits, tree }: TreeInSeason): boolean {
   return tree.limbs.length === 0 || visits.some(({ cuts }) => cuts.length > 0)
 }
 
-function ofGroup(trees: readonly TreePlan[], { group }: { group: SpeciesGroup }): TreePlan[] {
+function ofGroup(trees: readonly TreeInSeason[], { group }: { group: SpeciesGroup }): TreeInSeason[] {
   return trees.filter(({ tree }) => isInGroup(tree.species, group))
 }
 
@@ -95,12 +104,12 @@ function note(
   concern: TimingNote['concern'],
   sentence: string,
   said: { source: string; certainty: Certainty } | null,
-  trees: readonly TreePlan[]
+  trees: readonly TreeInSeason[]
 ): TimingNote {
   return { state, concern, sentence, source: said?.source ?? '', certainty: said?.certainty ?? null, trees }
 }
 
-function windowNote(season: SeasonWindow, trees: readonly TreePlan[], span: Span): TimingNote {
+function windowNote(season: SeasonWindow, trees: readonly TreeInSeason[], span: Span): TimingNote {
   const place = fallsIn(span, season)
   const closed = `${season.region}, ${season.concern}: closed from ${showDay(season.from)} to ${showDay(season.to)}`
   const where =
@@ -112,7 +121,7 @@ function windowNote(season: SeasonWindow, trees: readonly TreePlan[], span: Span
 }
 
 /** What was answered and keeps the work from being done now. */
-function answeredNotes(trees: readonly TreePlan[], { flush, stress, nest }: TimingAnswers): TimingNote[] {
+function answeredNotes(trees: readonly TreeInSeason[], { flush, stress, nest }: TimingAnswers): TimingNote[] {
   const { flush: leaves, stress: weather, nest: birds } = timingAdvice
   return [
     ...(nest === true ? [note('closed', 'nesting', birds.says, birds, trees)] : []),
@@ -122,9 +131,9 @@ function answeredNotes(trees: readonly TreePlan[], { flush, stress, nest }: Timi
 }
 
 /** What nobody answered, or what is not known of the region given. */
-function askedNotes(trees: readonly TreePlan[], region: string, answers: TimingAnswers): TimingNote[] {
+function askedNotes(trees: readonly TreeInSeason[], region: string, answers: TimingAnswers): TimingNote[] {
   const notes: TimingNote[] = []
-  const ask = (concern: TimingNote['concern'], sentence: string, about: readonly TreePlan[]): void => {
+  const ask = (concern: TimingNote['concern'], sentence: string, about: readonly TreeInSeason[]): void => {
     notes.push(note('ask', concern, sentence, null, about))
   }
   if (region === '')
@@ -151,7 +160,7 @@ function askedNotes(trees: readonly TreePlan[], region: string, answers: TimingA
   return notes
 }
 
-function bleeders(trees: readonly TreePlan[]): TimingNote {
+function bleeders(trees: readonly TreeInSeason[]): TimingNote {
   const { bleeders: advice } = timingAdvice
   return note('advice', 'usual time', advice.says, advice, ofGroup(trees, advice))
 }

@@ -1,16 +1,17 @@
 import { problem, type Problem } from '../../shared/problems'
+import { plural } from '../../shared/words/counts'
+import { listed } from '../../shared/words/lists'
 import { fieldAddress, type Inventory } from '../inventory/inventory'
-import type { TreePlan } from '../plan/plan'
-import type { TimingNote } from './timing'
+import type { TimingNote, TreeInSeason } from './timing'
 
 /** Trees named in one sentence; more are counted. */
 const namedTrees = 6
 
 /** "Tree T02", "Trees T02, T06 and 4 more". */
-export function nameTrees(trees: readonly TreePlan[]): string {
+export function nameTrees(trees: readonly TreeInSeason[]): string {
   const ids = trees.slice(0, namedTrees).map(({ tree }) => tree.id)
   const more = trees.length - ids.length
-  return `${trees.length === 1 ? 'Tree' : 'Trees'} ${ids.join(', ')}${more > 0 ? ` and ${String(more)} more` : ''}`
+  return `${plural(trees.length, 'Tree')} ${listed(more > 0 ? [...ids, `${String(more)} more`] : ids)}`
 }
 
 /** What of the season belongs among the checks: closed windows, and a region that is not given or not listed. */

@@ -7,7 +7,7 @@ export type ChartMark = (typeof marks)[number]
 
 /**
  * The mark of each series in order, null for columns: a shape of its own for each, so that lines can be told apart
- * without their colours. Filled, as not every spreadsheet program draws the edge of a hollow mark.
+ * without their colors. Filled, as not every spreadsheet program draws the edge of a hollow mark.
  */
 export function chartMarks(series: readonly Pick<ChartSeries, 'drawn'>[]): (ChartMark | null)[] {
   let count = 0

@@ -1,6 +1,7 @@
+import type { Area } from '../../shared/cells'
 import type { SheetDraft } from './draft'
 import { pageBreaks, pageRoom, pointsBetween, standardRow } from './pageBreaks'
-import type { Area, PageSetup } from './sheet'
+import type { PageSetup } from './sheet'
 
 /** Empty rows for a chart of so many points in height; gives the first of them and how many. */
 export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' | 'rows'> {
@@ -12,9 +13,9 @@ export function chartRows(draft: SheetDraft, points: number): Pick<Area, 'row' |
 }
 
 /**
- * The rows that begin a page, so that a block with charts is printed on one: the block's first row, unless everything up
- * to its end fits on the first page. How full the page before it would be is not reckoned, since over many pages the
- * reckoning and the printer part ways. `to` is the row after the block's last.
+ * The rows that begin a page, so that a block with charts is printed on one: the block's first row, unless everything
+ * up to its end fits on the first page. How full the page before it would be is not computed, since over many pages the
+ * computed height and the printed one drift apart. `to` is the row after the block's last.
  */
 export function breaksForBlock(
   { heights, widths }: Pick<SheetDraft, 'heights' | 'widths'>,
@@ -27,8 +28,9 @@ export function breaksForBlock(
 }
 
 /**
- * The breaks of such a block, and those that keep each part after it on one page, where it fits one. Reckoned from the last
- * break on, or on the first page, so that reckoning and printer do not part ways. `parts` are the rows they begin with.
+ * The breaks of such a block, and those that keep each part after it on one page, where it fits one. Computed from the
+ * last break on, or on the first page, so that the computed height and the printed one do not drift apart. `parts` are
+ * the rows they begin with.
  */
 export function breaksForParts(
   { heights, widths, next }: Pick<SheetDraft, 'heights' | 'widths' | 'next'>,

@@ -1,89 +1,73 @@
-import type { Cut, TreePlan, Visit } from '../plan/plan'
-import type { Tree } from '../inventory/inventory'
-import { systems, type UnitSystem } from '../../shared/units'
-import { heightOfCut, largeCutMark, whatToDo } from './cutWords'
-import type { TableColumn } from './draft'
+import { cellPrinter, cutHeader } from '../plan/cutCells'
+import { cutColumns, type CutColumnName, type CutRow } from '../plan/cutColumns'
+import type { Cut, TreePlan } from '../plan/plan'
+import type { UnitSystem } from '../../shared/units'
+import { cutFormats } from './cellFormats'
+import { cellsOf, type Column } from './columns'
 import { inOrder } from './inOrder'
-import { printedDiameter, printedHeight, printedLateral } from './printedLengths'
 import type { Content } from './sheet'
 
+/** Columns of a table of cuts that a sheet chooses by name, each with its width in characters, and whether it stands out. */
+export type CutLayout = readonly (readonly [column: CutColumnName, width: number, strong?: 'bold'])[]
+
+/** Columns of cuts as a sheet sets them; `surface` picks the shorter headers of the work order. */
+export function columnsOfCuts(
+  layout: CutLayout,
+  system: UnitSystem,
+  surface: 'sheet' | 'order' = 'sheet'
+): Column<CutRow>[] {
+  return layout.map(([name, width, strong]) => {
+    const format = cutFormats[cutColumns[name].kind]
+    return {
+      header: cutHeader(name, system, surface),
+      width,
+      format: strong === undefined ? format : { ...format, bold: true },
+      of: cellPrinter(name, system)
+    }
+  })
+}
+
+/** The table of the cut plan, from the left. */
+const layout = [
+  ['tree', 16],
+  ['about', 22],
+  ['visit', 6],
+  ['year', 6],
+  ['limb', 8],
+  ['instruction', 34],
+  ['diameter', 10],
+  ['lateral', 10],
+  ['height', 10],
+  ['tip', 9],
+  ['dose', 9],
+  ['visitDose', 9],
+  ['allowed', 9],
+  ['ratio', 10],
+  ['nextRatio', 11],
+  ['priority', 8],
+  ['nextPriority', 10],
+  ['large', 16],
+  ['why', 48]
+] as const satisfies CutLayout
+
+type PlacedColumn = (typeof layout)[number][0]
+
 /** Width of each column in characters. */
-export const cutWidths = [16, 22, 6, 6, 8, 34, 10, 10, 10, 9, 9, 9, 9, 10, 11, 8, 10, 16, 48]
+export const cutWidths: number[] = layout.map(([, width]) => width)
 
-const tenth = { numberFormat: '0.0', align: 'right' } as const
-/** Whole percent; below one percent with a decimal, so that a small dose does not read as none. */
-const percent = { numberFormat: '[=0]0%;[<0.0095]0.0%;0%', align: 'right' } as const
-const hundredth = { numberFormat: '0.00', align: 'right' } as const
-const centred = { numberFormat: '0', align: 'center' } as const
-const points = { numberFormat: '0', align: 'right' } as const
-
-/** Headers with their units, and the look of each column. */
-export function cutColumns(system: UnitSystem): TableColumn[] {
-  const { diameter, height } = systems[system]
-  return [
-    { header: 'Tree', format: { bold: true, wrap: true } },
-    { header: 'Species, location', format: { wrap: true } },
-    { header: 'Visit', format: centred },
-    { header: 'Year', format: centred },
-    { header: 'Limb', format: { bold: true, wrap: true } },
-    { header: 'What to do', format: { wrap: true } },
-    { header: `Diameter of cut (${diameter})`, format: tenth },
-    { header: `Least lateral to leave (${diameter})`, format: tenth },
-    { header: `Height of cut (${height})`, format: tenth },
-    { header: `Tip after (${height})`, format: tenth },
-    { header: 'Dose of this cut', format: percent },
-    { header: 'Dose of the visit', format: percent },
-    { header: 'Allowed removal', format: percent },
-    { header: 'Aspect ratio now', format: hundredth },
-    { header: 'Aspect ratio at next visit', format: hundredth },
-    { header: 'Priority now', format: points },
-    { header: 'Priority at next visit', format: points },
-    { header: 'Large cut', format: { wrap: true, align: 'center' } },
-    { header: 'Why', format: { wrap: true } }
-  ]
+/** Where a column stands in the table of the cut plan, from 0. */
+export function cutColumnAt(name: PlacedColumn): number {
+  return layout.findIndex(([each]) => each === name)
 }
 
-/** "Red maple, Gate lawn", or whichever of the two is known. */
-export function describeTree(tree: Tree): string {
-  return [tree.species, tree.site].filter((part) => part.trim() !== '').join(', ')
+const columns: Record<UnitSystem, Column<CutRow>[]> = {
+  'in-ft': columnsOfCuts(layout, 'in-ft'),
+  'cm-m': columnsOfCuts(layout, 'cm-m')
 }
 
-/** "Tree T02: Pin oak, Gate lawn", the heading of a part about one tree. */
-export function treeTitle(tree: Tree): string {
-  const about = describeTree(tree)
-  return about === '' ? `Tree ${tree.id}` : `Tree ${tree.id}: ${about}`
-}
-
-/** What the rows of a tree have in common. */
-interface Heading {
-  id: string
-  described: string
-  system: UnitSystem
-}
-
-function cutRow({ id, described, system }: Heading, visit: Visit, cut: Cut): Content[] {
-  const height = heightOfCut(cut)
-  return [
-    id,
-    described,
-    visit.visit,
-    visit.year,
-    cut.limb.id,
-    whatToDo(cut),
-    printedDiameter(cut.cutDiameter, system),
-    cut.lateralMin === null ? null : printedLateral(cut.lateralMin, system),
-    height === null ? null : printedHeight(height, system),
-    cut.tipAfter === null ? null : printedHeight(cut.tipAfter, system),
-    cut.dose,
-    visit.dose,
-    visit.allowedRemoval,
-    cut.aspectRatio,
-    cut.projectedAspectRatio,
-    cut.priority,
-    cut.nextPriority,
-    largeCutMark(cut),
-    cut.reason
-  ]
+/** The columns of the cut plan, lengths in the units of a system. */
+export function planColumns(system: UnitSystem): Column<CutRow>[] {
+  return columns[system]
 }
 
 const byPriority = (a: Cut, b: Cut): number => b.priority - a.priority || a.limb.row - b.limb.row
@@ -96,10 +80,9 @@ export function addCutRows(
   sources: { add(source: string): void }
 ): number {
   const before = rows.length
-  const heading = { id: tree.id, described: describeTree(tree), system }
   for (const visit of visits)
     for (const cut of inOrder(visit.cuts, byPriority)) {
-      rows.push(cutRow(heading, visit, cut))
+      rows.push(cellsOf(columns[system], { tree, visit, cut }))
       sources.add(cut.source)
     }
   return rows.length - before

@@ -1,6 +1,8 @@
+import type { Area } from '../../shared/cells'
 import { readSerial } from '../../shared/dates'
-import { looks } from './palette'
-import type { Area, Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
+import { cellFormats } from './cellFormats'
+import { looks } from './looks'
+import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'
 
 /** A column of a table: its header, its look and whether long text wraps. */
@@ -26,7 +28,7 @@ interface Run {
   look: Format
 }
 
-/** The neighbours that share a look. */
+/** The neighbors that share a look. */
 function runs(columns: readonly TableColumn[], lookOf: (format: Format) => Format | undefined): Run[] {
   const found: Run[] = []
   columns.forEach(({ format }, at) => {
@@ -100,7 +102,7 @@ export class SheetDraft {
   }
 
   /** A label and, in the next column, what it says: a sentence that runs to the right. */
-  labelled(label: string, content: Content, look: Format = looks.lead): number {
+  labeled(label: string, content: Content, look: Format = looks.lead): number {
     const row = this.line([label, content], look)
     this.format(row, 0, 1, 1, bold)
     return row
@@ -108,8 +110,8 @@ export class SheetDraft {
 
   /** The day the document is made for. */
   dated(isoDate: string): void {
-    const row = this.labelled('Made for', { date: readSerial(isoDate) ?? 0 })
-    this.format(row, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
+    const row = this.labeled('Made for', { date: readSerial(isoDate) ?? 0 })
+    this.format(row, 1, 1, 1, cellFormats.date)
   }
 
   blank(): void {
@@ -150,7 +152,7 @@ export class SheetDraft {
     return top
   }
 
-  /** The look of each column below its header, and its alignment in the header; neighbours that share one get it at once. */
+  /** The look of each column below its header, and its alignment in the header; neighbors that share one get it at once. */
   protected columnLooks(columns: readonly TableColumn[], top: number, rows: number): void {
     const { body, header } = runsOf(columns)
     for (const { from, count, look } of body) this.format(top + 1, from, rows, count, look)

@@ -1,6 +1,6 @@
 import type { Estimate } from '../price/estimate'
 import type { BudgetOffer, Offer } from '../price/offers'
-import { showMoney } from './moneyFormat'
+import { showMoney } from '../../shared/words/money'
 
 /** One of the three that a client can choose; a budget brings what belongs to it. */
 export type ChosenOffer = Offer | BudgetOffer
@@ -13,7 +13,7 @@ export function isBudget(offer: ChosenOffer): offer is BudgetOffer {
 export function offerName(offer: ChosenOffer, estimate: Estimate): string {
   if (isBudget(offer))
     return `Most priority relieved within ${showMoney(offer.budget, estimate.minorDigits)} with tax`
-  return offer.kind === 'this visit' ? 'The first visit to every tree only' : 'Every visit of the programme'
+  return offer.kind === 'this visit' ? 'The first visit to every tree only' : 'Every visit of the program'
 }
 
 /** The estimate as if nothing else had been asked for: the lines that are offered, and their sums. */

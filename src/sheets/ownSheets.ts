@@ -1,19 +1,15 @@
 import { quotedPrefix } from '../../shared/cells'
-import type { DocumentKind } from './sheet'
+import { documentBook, documentKinds, type DocumentKind } from './documentBook'
 
 /** Title in the first cell of each document, which is also how a sheet is known to be ours. */
-export const titles: Record<DocumentKind, string> = {
-  'cut-plan': 'Cut plan',
-  estimate: 'Estimate',
-  'client-report': 'Client report',
-  'work-order': 'Work order',
-  specification: 'Specification',
-  rules: 'Rules',
-  rates: 'Rates'
-}
+export const titles = Object.fromEntries(
+  documentKinds.map((kind) => [kind, documentBook[kind].title])
+) as Record<DocumentKind, string>
 
 /** Sheets that we write once and a person then owns: they are read, and never replaced. */
-export const usersSheets: ReadonlySet<DocumentKind> = new Set<DocumentKind>(['rules', 'rates'])
+export const usersSheets: ReadonlySet<DocumentKind> = new Set(
+  documentKinds.filter((kind) => documentBook[kind].usersOwn)
+)
 
 /** A sheet of ours that a workbook name points at. */
 export interface OwnName {
@@ -23,19 +19,11 @@ export interface OwnName {
   sheetName: string
 }
 
-const stems: Record<DocumentKind, string> = {
-  'cut-plan': 'Limbwright_cut_plan',
-  estimate: 'Limbwright_estimate',
-  'client-report': 'Limbwright_client_report',
-  'work-order': 'Limbwright_work_order',
-  specification: 'Limbwright_specification',
-  rules: 'Limbwright_rules',
-  rates: 'Limbwright_rates'
-}
+const stemOf = (kind: DocumentKind): string => `Limbwright_${kind.replaceAll('-', '_')}`
 
 /** The workbook name by which a document is found again: Limbwright_cut_plan, Limbwright_cut_plan_2. */
 export function ownName(kind: DocumentKind, number = 1): string {
-  return number === 1 ? stems[kind] : `${stems[kind]}_${String(number)}`
+  return number === 1 ? stemOf(kind) : `${stemOf(kind)}_${String(number)}`
 }
 
 /** The first cell of a sheet as a workbook name refers to it, without "=": 'Cut plan'!$A$1. */
@@ -49,8 +37,9 @@ const anyCell = /^=?(?:'((?:[^']|'')+)'|([^'!#]+))!\$[A-Z]{1,3}\$\d+$/
 
 /** What a workbook name says: one of our sheets, or null where it is another name or its sheet is gone. */
 export function readOwnName(name: string, formula: string): OwnName | null {
-  for (const kind of Object.keys(stems) as DocumentKind[]) {
-    const rest = name.startsWith(stems[kind]) ? name.slice(stems[kind].length) : null
+  for (const kind of documentKinds) {
+    const stem = stemOf(kind)
+    const rest = name.startsWith(stem) ? name.slice(stem.length) : null
     if (rest === null || !/^(_[1-9][0-9]*)?$/.test(rest)) continue
     const found = (usersSheets.has(kind) ? anyCell : firstCell).exec(formula)
     if (found === null) return null

@@ -16,7 +16,7 @@ const papers = { letter: [612, 792], a4: [595, 842] } as const
 export const printMargins = { beside: 36, above: 54 } as const
 
 /**
- * How much wider than reckoned columns may come out: 7 pixels a character on a screen, but 0.507 em of the standard font,
+ * How much wider than computed columns may come out: 7 pixels a character on a screen, but 0.507 em of the standard font,
  * 11 points, where a program goes by the letters themselves (measured in LibreOffice).
  */
 const widerColumns = 1.07

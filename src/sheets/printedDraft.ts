@@ -1,8 +1,10 @@
 import { SheetDraft, type TableColumn } from './draft'
 import { pageBreaks, pageRoom, pointsBetween, type PageMarks } from './pageBreaks'
-import { looks, palette } from './palette'
+import { looks } from './looks'
+import { palette } from '../../shared/palette'
 import type { Content, Format, PageSetup, SheetDescription } from './sheet'
-import { foldText, linesNeeded, pointsForLines } from './wrapping'
+import { foldText } from '../../shared/folding'
+import { linesNeeded, pointsForLines } from './wrapping'
 
 /** Characters of body text that go on one character of column width at ten points; an estimate, fonts differ. */
 const charactersPerWidth = 1.28
@@ -55,7 +57,7 @@ export class PrintedDraft extends SheetDraft {
   /** The look of the whole sheet, which everything else is laid over. */
   private readonly base: Format
 
-  /** `size` is that of the body text in points; headings have a colour of their own. */
+  /** `size` is that of the body text in points; headings have a color of their own. */
   constructor(
     widths: number[],
     public size: number,

@@ -14,7 +14,7 @@ export interface PurposeGroup {
 function reachesHigh({ limb }: Cut, { tree }: TreePlan): boolean {
   const { height, crownBase } = tree
   if (limb.origin === null || limb.tip === null || height === null || crownBase === null) return false
-  return lowAndHigh(limb.origin, limb.tip, height, crownBase) > 0
+  return lowAndHigh({ origin: limb.origin, tip: limb.tip }, { height, crownBase }) > 0
 }
 
 function purposeOf(cut: Cut, tree: TreePlan): Purpose {

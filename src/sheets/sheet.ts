@@ -2,9 +2,13 @@
  * A sheet as a value: what it says and how it looks, with no spreadsheet in sight. `src/excel` applies it through
  * Office.js and `src/file` writes it to an .xlsx; both must come out the same.
  */
+import type { Area } from '../../shared/cells'
 import type { Drawing } from '../drawing/shapes'
+import type { DocumentKind } from './documentBook'
 
-/** One cell. A bare text is text even where it begins with "="; formulas and dates are said explicitly. */
+export type { DocumentKind } from './documentBook'
+
+/** One cell. A bare text is text even where it begins with "="; formulas and dates are marked as such. */
 export type Content =
   | string
   | number
@@ -24,15 +28,7 @@ export function isFormula(content: Content | undefined): content is Formula {
   return typeof content === 'object' && content !== null && 'formula' in content
 }
 
-/** A rectangle within the sheet, from 0. */
-export interface Area {
-  row: number
-  column: number
-  rows: number
-  columns: number
-}
-
-/** Named looks, so that both writers and the print stay of one mind. */
+/** Named looks, so that both writers and the print agree. */
 export interface Format {
   bold?: boolean
   italic?: boolean
@@ -45,7 +41,7 @@ export interface Format {
   vertical?: 'top' | 'middle' | 'bottom'
   wrap?: boolean
   numberFormat?: string
-  /** A thin line in this colour along the bottom edge of the area. */
+  /** A thin line in this color along the bottom edge of the area. */
   underline?: string
 }
 
@@ -70,7 +66,7 @@ export interface NamedCells {
   area: Area
 }
 
-/** What cells take; the spreadsheet refuses anything else as it is typed, and says the sentence. */
+/** What cells take; the spreadsheet refuses anything else as it is typed, and shows the sentence. */
 export interface CellRule {
   area: Area
   takes:
@@ -108,7 +104,7 @@ export interface ChartSeries {
   name: string
   /** As many cells as the chart has labels. */
   values: Area
-  /** Told apart by their form, never by colour alone; lines and points carry marks of different shapes. */
+  /** Told apart by their form, never by color alone; lines and points carry marks of different shapes. */
   drawn: 'columns' | 'line' | 'dashed-line' | 'points'
   /** #rrggbb */
   color: string
@@ -137,13 +133,9 @@ export interface PageSetup {
   footer: string
   /** Columns that are printed, from the left; all of them unless given. */
   columns?: number
-  /** Rows, from 0, that begin a page of their own accord. */
+  /** Rows, from 0, that have to begin a page. */
   breaks?: number[]
 }
-
-/** Which of our documents it is; also the key by which an earlier one is found again. */
-export type DocumentKind =
-  'cut-plan' | 'estimate' | 'client-report' | 'work-order' | 'specification' | 'rules' | 'rates'
 
 export interface SheetDescription {
   kind: DocumentKind

@@ -2,14 +2,7 @@
  * What the Office host needs of a workbook: one small interface with two stores behind it, the grid in the browser and
  * memory in Node. Rows and columns count from 0. Whatever the add-in does not use is not here.
  */
-import type { Cell } from '../../shared/cells'
-
-export interface Area {
-  row: number
-  column: number
-  rows: number
-  columns: number
-}
+import type { Area, Cell } from '../../shared/cells'
 
 export interface SheetInfo {
   id: string
@@ -28,7 +21,7 @@ export interface CellFormat {
   horizontal: 'General' | 'Left' | 'Center' | 'Right' | null
   vertical: 'Top' | 'Center' | 'Bottom' | null
   wrap: boolean | null
-  /** A thin bottom edge in this colour, or null. */
+  /** A thin bottom edge in this color, or null. */
   bottomEdge: string | null
 }
 

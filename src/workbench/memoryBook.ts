@@ -2,8 +2,8 @@
  * A workbook in memory, for tests in Node. It does not calculate: a formula cell holds what `calculate` gives when the
  * formula is written, or an empty text. `faults` raises on demand what Excel can raise.
  */
-import { sheetPrefix } from '../../shared/cells'
-import type { Area, Book, BookRequest, NameInfo, Selection, SheetInfo, TableInfo } from './book'
+import { type Area, sheetPrefix } from '../../shared/cells'
+import type { Book, BookRequest, NameInfo, Selection, SheetInfo, TableInfo } from './book'
 import { FaultSwitches } from './memory/faultSwitches'
 import { MemorySheet } from './memory/memorySheet'
 import { SheetStore } from './memory/sheetStore'

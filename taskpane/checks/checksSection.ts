@@ -2,7 +2,7 @@ import type { Problem, ProblemLevel } from '../../shared/problems'
 import type { Unplanned } from '../../src/inventory/inventory'
 import { el } from '../parts/elements'
 import { longList } from '../parts/longList'
-import { grouped } from '../parts/wording'
+import { grouped } from '../../shared/words/figures'
 
 /** One thing to look at: what is wrong, where, and what to do. */
 export interface Check {

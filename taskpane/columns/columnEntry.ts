@@ -6,9 +6,9 @@ import { lengthOf } from '../../src/inventory/matchColumns'
 import { el, fill, freshId } from '../parts/elements'
 
 const unitNames: Record<LengthUnit, string> = {
-  mm: 'millimetres',
-  cm: 'centimetres',
-  m: 'metres',
+  mm: 'millimeters',
+  cm: 'centimeters',
+  m: 'meters',
   in: 'inches',
   ft: 'feet',
   yd: 'yards'
@@ -51,7 +51,7 @@ export function columnEntry(match: ColumnMatch, left: number, wanted: Required<R
 }
 
 function doubt(match: ColumnMatch): string {
-  if (match.field === null) return 'Not recognised, so not used.'
+  if (match.field === null) return 'Not recognized, so not used.'
   const { name, use } = columnOf(match.field)
   if (use === 'record') return `Read as ${name}, which is kept and changes nothing in the plan.`
   if (!hasUnit(match.field)) return `Read as ${name}.`

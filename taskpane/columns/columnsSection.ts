@@ -2,11 +2,11 @@ import { systems, type UnitSystem } from '../../shared/units'
 import type { ColumnMatch, Inventory, ReadingChoices } from '../../src/inventory/inventory'
 import { columnEntry, isLength } from './columnEntry'
 import { el, fill, freshId } from '../parts/elements'
-import { count } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
 
 const systemNames: Record<UnitSystem, string> = {
   'in-ft': 'inches and feet',
-  'cm-m': 'centimetres and metres'
+  'cm-m': 'centimeters and meters'
 }
 
 /** Columns whose meaning or unit the header did not settle. */
@@ -47,8 +47,8 @@ export function columnsSection(
       'p',
       {},
       uncertain.length === 0
-        ? `All ${count(named.length, 'column')} were recognised, with their units.`
-        : `${count(uncertain.length, 'column')} of ${named.length} left a doubt. Correct what is wrong and plan again.`
+        ? `All ${counted(named.length, 'column')} were recognized, with their units.`
+        : `${counted(uncertain.length, 'column')} of ${named.length} left a doubt. Correct what is wrong and plan again.`
     ),
     systemField(wanted),
     list,

@@ -1,21 +1,21 @@
 import type { Estimate } from '../../src/price/estimate'
-import { thisVisit, wholeProgramme, withinBudget, type BudgetOffer, type Offer } from '../../src/price/offers'
+import { thisVisit, wholeProgram, withinBudget, type BudgetOffer, type Offer } from '../../src/price/offers'
 import { readBudget } from '../../src/price/readBudget'
 import type { ChosenOffer } from '../../src/sheets/offered'
 import { button, el, freshId } from '../parts/elements'
-import { count } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
 
 type Kind = Offer['kind']
 
 const kinds: readonly (readonly [Kind, string, string])[] = [
-  ['whole programme', 'Whole programme', 'every visit that is planned'],
+  ['whole program', 'Whole program', 'every visit that is planned'],
   ['this visit', 'First visit only', 'one visit to every tree'],
   ['within budget', 'Within a budget', 'the visits that relieve most priority']
 ]
 
 /** What the client may order, as buttons to choose from. It keeps the choice while the pane is open. */
 export class OfferChoice {
-  private kind: Kind = 'whole programme'
+  private kind: Kind = 'whole program'
   private typed = ''
   /** The budget that was last asked for, as it was typed; null before the first. */
   private asked: string | null = null
@@ -27,7 +27,7 @@ export class OfferChoice {
   /** What is offered, or a sentence that says why a budget cannot be used; null while none was asked for. */
   offerFor(estimate: Estimate): Offer | BudgetOffer | string | null {
     if (this.kind === 'this visit') return thisVisit(estimate)
-    if (this.kind === 'whole programme') return wholeProgramme(estimate)
+    if (this.kind === 'whole program') return wholeProgram(estimate)
     if (this.asked === null) return null
     const { asked, known } = this
     if (known?.estimate === estimate && known.asked === asked) return known.offer
@@ -38,10 +38,10 @@ export class OfferChoice {
     return offer
   }
 
-  /** What the documents offer: the choice, or the whole programme as long as no budget is settled. */
+  /** What the documents offer: the choice, or the whole program as long as no budget is settled. */
   chosenFor(estimate: Estimate): ChosenOffer {
     const offer = this.offerFor(estimate)
-    return offer === null || typeof offer === 'string' ? wholeProgramme(estimate) : offer
+    return offer === null || typeof offer === 'string' ? wholeProgram(estimate) : offer
   }
 
   /** What the documents offer, as a line for whoever is about to write them; it follows the choice. */
@@ -57,9 +57,9 @@ export class OfferChoice {
   private words(estimate: Estimate): string {
     const offer = this.offerFor(estimate)
     if (offer === null || typeof offer === 'string')
-      return 'No budget is settled under Estimate, so the documents offer the whole programme.'
+      return 'No budget is settled under Estimate, so the documents offer the whole program.'
     const name = kinds.find(([kind]) => kind === offer.kind)?.[1] ?? ''
-    const visits = `${String(offer.lines.length)} of ${count(estimate.lines.length, 'visit')}`
+    const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
     return `The documents offer, as chosen under Estimate: ${name.toLowerCase()}, ${visits}.`
   }
 

@@ -3,7 +3,11 @@ import type { BudgetOffer, Offer } from '../../src/price/offers'
 import { disclosure } from '../parts/disclosure'
 import { el, type Child } from '../parts/elements'
 import { longList } from '../parts/longList'
-import { count, listed, money } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
+import { listed } from '../../shared/words/lists'
+import { showMoney } from '../../shared/words/money'
+import { fixedTenth } from '../../shared/words/figures'
+import { paneRate } from '../parts/wording'
 import { visitTable } from './visitTable'
 
 /** The priced lines of an offer by visit, and its totals, which are sums of the printed lines. */
@@ -18,7 +22,7 @@ export function offerView(offer: Offer | BudgetOffer, estimate: Estimate): Child
 
 /** An offer in a sentence, for a screen reader. */
 export function offerWords({ lines, total }: Offer, { currency, minorDigits }: Estimate): string {
-  return `${count(lines.length, 'visit')}, in all ${money(total, minorDigits)} ${currency} with tax.`
+  return `${counted(lines.length, 'visit')}, in all ${showMoney(total, minorDigits)} ${currency} with tax.`
 }
 
 function byVisit(lines: readonly EstimateLine[]): EstimateLine[][] {
@@ -35,13 +39,13 @@ const treesOf = (lines: readonly EstimateLine[]) => new Set(lines.map(({ tree })
 
 function whatFits(offer: BudgetOffer, estimate: Estimate): HTMLElement {
   const { minorDigits, currency, lines } = estimate
-  const within = `${money(offer.budget, minorDigits)} ${currency}`
-  const fits = `${offer.lines.length} of ${count(lines.length, 'visit')}, to ${treesOf(offer.lines)} of ${count(treesOf(lines), 'tree')}`
-  const relief = `${offer.relief.toFixed(1)} of ${offer.reliefOfAll.toFixed(1)} points of priority`
+  const within = `${showMoney(offer.budget, minorDigits)} ${currency}`
+  const fits = `${offer.lines.length} of ${counted(lines.length, 'visit')}, to ${treesOf(offer.lines)} of ${counted(treesOf(lines), 'tree')}`
+  const relief = `${fixedTenth(offer.relief)} of ${fixedTenth(offer.reliefOfAll)} points of priority`
   const sentences = [
     `Within ${within}: ${fits}. They relieve ${relief}, the most that this budget buys at these prices.`,
     offer.uncovered.greaterThan(0) &&
-      `At cost, ${money(offer.uncovered, minorDigits)} of the mobilisation, travel and loads of those years would not be brought in: reckon them anew when fewer trees are ordered.`,
+      `At cost, ${showMoney(offer.uncovered, minorDigits)} of the mobilization, travel and loads of those years would not be covered: recalculate them when fewer trees are ordered.`,
     offer.unranked.length > 0 &&
       `No limbs are listed for ${listed([...new Set(offer.unranked)])}, so they could not be ranked and are left out.`,
     'Dead wood has no priority of its own, so no budget ranks it: decide about it on site.',
@@ -58,26 +62,21 @@ function leftOut(offer: BudgetOffer, { lines, minorDigits }: Estimate): Child {
   const bought = new Set(offer.lines)
   const left = lines.filter((line) => !bought.has(line))
   if (left.length === 0) return null
-  return disclosure('more', [`${count(left.length, 'visit')} left out`], () => [
+  return disclosure('more', [`${counted(left.length, 'visit')} left out`], () => [
     longList(el('ul'), left, 'visits', ({ tree, visit, year, price }) =>
-      el('li', {}, el('strong', {}, tree), `: visit ${visit}, ${year}, ${money(price, minorDigits)}`)
+      el('li', {}, el('strong', {}, tree), `: visit ${visit}, ${year}, ${showMoney(price, minorDigits)}`)
     )
   ]).element
 }
 
-/** A rate of tax with the digits that it has: 0.0825 gives "8.25 %". */
-function taxWords(rate: number): string {
-  return `${Number((rate * 100).toFixed(3))}\u00a0%`
-}
-
 function totals({ subtotal, tax, total }: Offer, { taxRate, currency, minorDigits }: Estimate): HTMLElement {
   const row = (term: string, amount: Offer['total'], look = ''): HTMLElement =>
-    el('div', { class: look || null }, el('dt', {}, term), el('dd', {}, money(amount, minorDigits)))
+    el('div', { class: look || null }, el('dt', {}, term), el('dd', {}, showMoney(amount, minorDigits)))
   return el(
     'dl',
     { class: 'totals' },
     row('Subtotal', subtotal),
-    row(`Tax, ${taxWords(taxRate)}`, tax),
+    row(`Tax, ${paneRate(taxRate)}`, tax),
     row(`Total, ${currency}`, total, 'totals-last')
   )
 }

@@ -11,9 +11,6 @@ export interface RatesSetting extends OfferSetting {
   writeRates(): Promise<string | Problem>
 }
 
-const why =
-  'A Rates sheet holds every rate of the estimate with an invented value in it, for you to put your own in its place.'
-
 /** By which rates the plan was priced, and how many of them nobody has put in yet. */
 export function ratesNote({ estimate, ratesSheet }: Planned, setting: RatesSetting): HTMLElement {
   const { inventedCount, rateCount, inventedRates, rates } = estimate
@@ -21,8 +18,7 @@ export function ratesNote({ estimate, ratesSheet }: Planned, setting: RatesSetti
     ? `Rates: ${inventedCount} of ${rateCount} still invented`
     : `Rates: all ${rateCount} are yours`
   const note = disclosure('more', [line], () => {
-    if (ratesSheet === null)
-      return [sheetOffer({ label: 'Write a Rates sheet', why, write: () => setting.writeRates() }, setting)]
+    if (ratesSheet === null) return [sheetOffer('rates', () => setting.writeRates(), setting)]
     const from = `From the sheet ${ratesSheet.sheet}, which is yours to change. A value that is right as it stands counts as yours once it says yes beside it.`
     return [
       el('p', {}, from),

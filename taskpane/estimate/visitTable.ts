@@ -1,20 +1,28 @@
 import { Money } from '../../shared/money'
 import type { Estimate, EstimateLine } from '../../src/price/estimate'
+import { lineHeader, lineText, type EstimateColumn } from '../../src/sheets/estimate/estimateColumns'
 import { disclosure } from '../parts/disclosure'
 import { el, type Child } from '../parts/elements'
 import { longList, shownAtOnce } from '../parts/longList'
-import { count, grouped, money } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
+import { grouped, hours } from '../../shared/words/figures'
+import { shownParts } from '../../shared/words/rounding'
+import { showMoney } from '../../shared/words/money'
 
 /** The lines of one visit as a table with their sums, and how they came about. */
-export function visitTable(lines: readonly EstimateLine[], { currency, minorDigits }: Estimate): HTMLElement {
+export function visitTable(lines: readonly EstimateLine[], estimate: Estimate): HTMLElement {
   const years = [...new Set(lines.map(({ year }) => year))].sort((a, b) => a - b)
-  const hours = lines.reduce((sum, line) => sum + printedHours(line), 0)
+  const allHours =
+    shownParts(
+      lines.map(({ crewHours }) => crewHours),
+      100
+    ).sum / 100
   const price = lines.reduce((sum, line) => sum.plus(line.price), new Money(0))
   const body = el('tbody')
   const more = el('button', { type: 'button', class: 'button button-plain' })
   let shown = 0
   const showNext = (): void => {
-    for (const line of lines.slice(shown, shown + shownAtOnce)) body.append(lineRow(line, minorDigits))
+    for (const line of lines.slice(shown, shown + shownAtOnce)) body.append(lineRow(line, estimate))
     shown = Math.min(lines.length, shown + shownAtOnce)
     more.hidden = shown === lines.length
     more.textContent = `Show more lines (${grouped(lines.length - shown)} left)`
@@ -33,16 +41,7 @@ export function visitTable(lines: readonly EstimateLine[], { currency, minorDigi
         `Visit ${lines[0]?.visit ?? ''}`,
         el('span', { class: 'caption-years' }, yearsText(years))
       ),
-      el(
-        'thead',
-        {},
-        headRow([
-          ['Tree', ''],
-          ['Cuts', 'number'],
-          ['Crew hours', 'number'],
-          [`Price (${currency})`, 'number']
-        ])
-      ),
+      el('thead', {}, headRow(estimate)),
       body,
       el(
         'tfoot',
@@ -50,10 +49,10 @@ export function visitTable(lines: readonly EstimateLine[], { currency, minorDigi
         el(
           'tr',
           {},
-          el('th', { scope: 'row' }, count(lines.length, 'tree')),
+          el('th', { scope: 'row' }, counted(lines.length, 'tree')),
           el('td', { class: 'number' }, grouped(lines.reduce((sum, line) => sum + line.cuts, 0))),
-          el('td', { class: 'number' }, hours.toFixed(2)),
-          el('td', { class: 'number' }, money(price, minorDigits))
+          el('td', { class: 'number' }, hours(allHours)),
+          el('td', { class: 'number' }, showMoney(price, estimate.minorDigits))
         )
       )
     ),
@@ -66,11 +65,6 @@ export function visitTable(lines: readonly EstimateLine[], { currency, minorDigi
   )
 }
 
-/** Hours as they are printed; their total is the sum of what is printed. */
-function printedHours({ crewHours }: EstimateLine): number {
-  return Math.round(crewHours * 100) / 100
-}
-
 function yearsText(years: readonly number[]): string {
   const [first] = years
   const last = years.at(-1)
@@ -78,17 +72,20 @@ function yearsText(years: readonly number[]): string {
   return first === last ? String(first) : `${first} to ${last}`
 }
 
-function headRow(heads: readonly (readonly [string, string])[]): Child {
-  return el('tr', {}, ...heads.map(([text, look]) => el('th', { scope: 'col', class: look || null }, text)))
+/** The columns of figures beside the tree. */
+const figures = ['cuts', 'hours', 'price'] as const satisfies EstimateColumn[]
+
+function headRow(estimate: Estimate): Child {
+  const head = (name: EstimateColumn, look: string | null) =>
+    el('th', { scope: 'col', class: look }, lineHeader(name, estimate))
+  return el('tr', {}, head('tree', null), ...figures.map((name) => head(name, 'number')))
 }
 
-function lineRow(line: EstimateLine, minorDigits: number): HTMLElement {
+function lineRow(line: EstimateLine, estimate: Estimate): HTMLElement {
   return el(
     'tr',
     {},
-    el('th', { scope: 'row' }, line.tree),
-    el('td', { class: 'number' }, line.cuts),
-    el('td', { class: 'number' }, printedHours(line).toFixed(2)),
-    el('td', { class: 'number' }, money(line.price, minorDigits))
+    el('th', { scope: 'row' }, lineText('tree', line, estimate)),
+    ...figures.map((name) => el('td', { class: 'number' }, lineText(name, line, estimate)))
   )
 }

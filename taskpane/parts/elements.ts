@@ -50,7 +50,7 @@ export function button(
   return el('button', { type: 'button', class: `button button-${kind}`, onclick, ...attributes }, label)
 }
 
-/** A list of terms and what is said of each; empty values are left out. */
+/** A list of terms with their descriptions; empty values are left out. */
 export function facts(pairs: readonly (readonly [string, Child])[]): HTMLDListElement {
   const list = el('dl', { class: 'facts' })
   for (const [term, value] of pairs) {

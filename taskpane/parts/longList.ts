@@ -1,5 +1,5 @@
 import { el } from './elements'
-import { grouped } from './wording'
+import { grouped } from '../../shared/words/figures'
 
 /** Entries shown at once; thousands of trees would otherwise make the pane slow. */
 export const shownAtOnce = 50

@@ -1,6 +1,6 @@
 import { button, el, freshId } from './elements'
 import type { Progress } from '../planning'
-import { grouped } from './wording'
+import { grouped } from '../../shared/words/figures'
 
 export interface ProgressLine {
   element: HTMLElement

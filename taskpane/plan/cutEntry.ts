@@ -1,9 +1,13 @@
 import { defaultRules, type Rules } from '../../shared/rules'
-import { showDiameter, showHeight, type UnitSystem } from '../../shared/units'
+import type { UnitSystem } from '../../shared/units'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
+import { cutText } from '../../src/plan/cutCells'
+import type { CutRow } from '../../src/plan/cutColumns'
 import type { Cut } from '../../src/plan/plan'
 import { disclosure } from '../parts/disclosure'
 import { el, facts, type Child } from '../parts/elements'
-import { capital, percent, points, ratio, sentence } from '../parts/wording'
+import { capital, sentence } from '../../shared/words/sentences'
+import { panePercent, unbroken } from '../parts/wording'
 
 /** What a cut entry needs to know beyond the cut. */
 export interface CutSetting {
@@ -23,31 +27,35 @@ export function instruction(cut: Cut, system: UnitSystem): string {
   const lateral =
     cut.lateralMin === null
       ? ''
-      : ` Leave a live lateral of at least ${showDiameter(cut.lateralMin, system)}.`
+      : ` Leave a live lateral of at least ${showDiameter(cut.lateralMin, system, 'at least')}.`
   const tip =
     cut.tipAfter === null
       ? ''
-      : ` Keep all other ends of this limb below ${showHeight(cut.tipAfter, system)}.`
+      : ` Keep all other ends of this limb below ${showHeight(cut.tipAfter, system, 'at most')}.`
   return `Cut where the limb is ${showDiameter(cut.cutDiameter, system)}${where}.${lateral}${tip}`
 }
 
 /** How much foliage the cut takes, with the error that any single limb carries. */
-function amount(cut: Cut, rules: Rules): string {
+function amount(row: CutRow, system: UnitSystem, rules: Rules): string {
+  const { cut } = row
   if (!cut.live) return 'dead wood, no live foliage'
-  const error = percent(rules.foliageError)
-  return `${percent(cut.share)} of the limb, ${percent(cut.dose)} of the tree (±${error})`
+  const error = panePercent(rules.foliageError)
+  return `${panePercent(cut.share)} of the limb, ${unbroken(cutText('dose', row, system))} of the tree (±${error})`
 }
 
-function priorityChange(cut: Cut): Child {
-  const now = points(cut.priority)
-  return cut.kind === 'remove' ? `${now}, then none` : `${now}, then ${points(cut.nextPriority)}`
+function priorityChange(row: CutRow, system: UnitSystem): Child {
+  const now = cutText('priority', row, system)
+  return row.cut.kind === 'remove'
+    ? `${now}, then none`
+    : `${now}, then ${cutText('nextPriority', row, system)}`
 }
 
-function ratioChange(cut: Cut): string {
-  if (cut.aspectRatio === null || cut.standing === null) return 'not measured'
-  const now = `${ratio(cut.aspectRatio)}, ${cut.standing}`
-  const next = cut.projectedAspectRatio
-  return next === null ? now : `${now}; ${ratio(next)} by the next visit`
+function ratioChange(row: CutRow, system: UnitSystem): string {
+  const ratio = cutText('ratio', row, system)
+  if (ratio === '' || row.cut.standing === null) return 'not measured'
+  const now = `${ratio}, ${row.cut.standing}`
+  const next = cutText('nextRatio', row, system)
+  return next === '' ? now : `${now}; ${next} by the next visit`
 }
 
 function marks(cut: Cut, system: UnitSystem, rules: Rules): Child {
@@ -67,7 +75,8 @@ function marks(cut: Cut, system: UnitSystem, rules: Rules): Child {
 }
 
 /** One cut of a visit: what to do first, then why, then what was refused. */
-export function cutEntry(cut: Cut, { system, goToRow, rules = defaultRules }: CutSetting): HTMLElement {
+export function cutEntry(row: CutRow, { system, goToRow, rules = defaultRules }: CutSetting): HTMLElement {
+  const { cut } = row
   const go = el(
     'button',
     {
@@ -92,9 +101,9 @@ export function cutEntry(cut: Cut, { system, goToRow, rules = defaultRules }: Cu
     el('p', { class: 'cut-do' }, instruction(cut, system)),
     marks(cut, system, rules),
     facts([
-      ['Takes', amount(cut, rules)],
-      ['Aspect ratio', ratioChange(cut)],
-      ['Priority', priorityChange(cut)]
+      ['Takes', amount(row, system, rules)],
+      ['Aspect ratio', ratioChange(row, system)],
+      ['Priority', priorityChange(row, system)]
     ]),
     el('p', { class: 'cut-why' }, sentence(cut.reason)),
     cut.refused.length > 0 &&

@@ -3,7 +3,7 @@ import type { LimbState, TreePlan } from '../../src/plan/plan'
 import { el, freshId, type Child } from '../parts/elements'
 import { figure } from '../parts/figure'
 import type { DrawingSetting } from './treeDrawing'
-import { points } from '../parts/wording'
+import { points } from '../../shared/words/figures'
 
 const chartHeight = 220
 

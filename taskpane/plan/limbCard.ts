@@ -5,7 +5,9 @@ import { instruction } from './cutEntry'
 import { disclosure } from '../parts/disclosure'
 import { button, el, facts, type Child } from '../parts/elements'
 import type { SelectedCells } from '../surface'
-import { capital, percent, points, ratio, sentence } from '../parts/wording'
+import { points, ratio } from '../../shared/words/figures'
+import { capital, sentence } from '../../shared/words/sentences'
+import { panePercent } from '../parts/wording'
 
 /** What the plan says of one row of the inventory. */
 export type RowFinding =
@@ -73,7 +75,7 @@ export function limbCard(
   return part.element
 }
 
-/** Title, the tree whose card can be opened, and what is said. */
+/** Title, the tree whose card can be opened, and the text. */
 function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: string; body: Child[] } {
   if (finding.kind === 'unplanned') {
     const title = finding.tree === '' ? 'Not planned' : `Tree ${finding.tree}, not planned`
@@ -87,7 +89,7 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
   }
   if (finding.kind === 'leader')
     return { title: `Tree ${id}, leader`, tree: id, body: [el('p', {}, `Kept. ${sentence(leader.reason)}`)] }
-  const allowance = `Allowed removal ${percent(allowedRemoval)}: ${allowedBasis}.`
+  const allowance = `Allowed removal ${panePercent(allowedRemoval, 'at most')}: ${allowedBasis}.`
   return { title: `Tree ${id}`, tree: id, body: [el('p', {}, allowance)] }
 }
 
@@ -99,7 +101,7 @@ function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {
       ['Priority', `${points(state.priority)}, then ${points(state.nextPriority)}`],
       [
         'Foliage',
-        `${percent(state.foliageShare)} of the tree (±${percent((plan.rules ?? defaultRules).foliageError)})`
+        `${panePercent(state.foliageShare)} of the tree (±${panePercent((plan.rules ?? defaultRules).foliageError)})`
       ],
       ['Decision', capital(state.decision)]
     ]),

@@ -9,7 +9,7 @@ import { longList } from '../parts/longList'
 import type { CopySetting } from './specificationCopy'
 import { closedWindows } from './timingNote'
 import { treeCard } from './treeCard'
-import { count } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
 
 /** Lists of this many trees get a field to find one. */
 const findFrom = 12
@@ -79,7 +79,7 @@ function finder(trees: readonly TreePlan[], show: (shown: readonly TreePlan[]) =
   field.addEventListener('input', () => {
     const wanted = field.value.trim().toLowerCase()
     const shown = wanted === '' ? trees : trees.filter((treePlan) => matches(treePlan, wanted))
-    found.textContent = wanted === '' ? '' : `${count(shown.length, 'tree')} found.`
+    found.textContent = wanted === '' ? '' : `${counted(shown.length, 'tree')} found.`
     show(shown)
   })
   return {

@@ -4,7 +4,8 @@ import { disclosure } from '../parts/disclosure'
 import { el } from '../parts/elements'
 import type { Planned } from '../planning'
 import { sheetOffer, type OfferSetting } from '../write/sheetOffer'
-import { count, sentence } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
+import { sentence } from '../../shared/words/sentences'
 
 /** What the note needs to write a Rules sheet where there is none. */
 export interface RulesSetting extends OfferSetting {
@@ -17,11 +18,11 @@ export function rulesNote({ plan, rulesSheet }: Planned, setting: RulesSetting):
   const line =
     changes.length === 0
       ? 'Rules: the defaults'
-      : `Rules: ${count(changes.length, 'changed', 'changed')} from the defaults`
+      : `Rules: ${counted(changes.length, 'changed', 'changed')} from the defaults`
   return disclosure('more', [line], () => {
     const from =
       rulesSheet === null
-        ? sheetOffer({ label: 'Write a Rules sheet', why, write: () => setting.writeRules() }, setting)
+        ? sheetOffer('rules', () => setting.writeRules(), setting)
         : el('p', {}, `From the sheet ${rulesSheet.sheet}, which is yours to change.`)
     return [changes.length > 0 && el('ul', { class: 'rule-changes' }, ...changes.map(changed)), from]
   }).element
@@ -31,6 +32,3 @@ function changed({ name, unit, from, to, reason }: RuleChange): HTMLElement {
   const words = `${name}: ${showRule(to)}, by default ${showRule(from)} (${unit}). `
   return el('li', {}, words, reason === '' ? 'No reason was written down.' : sentence(reason))
 }
-
-const why =
-  'A Rules sheet holds every number the plan goes by, for you to change, and asks for the region and the season.'

@@ -9,7 +9,7 @@ export interface CopySetting {
   announce(sentence: string): void
 }
 
-const failed = 'The specification could not be made. Close the pane and open it again, then plan anew.'
+const failed = 'The specification could not be made. Close the pane and open it again, then plan again.'
 const closed = 'The spreadsheet keeps the clipboard from the pane. The text is selected: copy it from here.'
 
 /** A button that puts the tree's specification on the clipboard; where that is closed, the text stands here to be copied. */

@@ -2,15 +2,19 @@ import type { Rules } from '../../shared/rules'
 import type { TimingNote } from '../../src/season/timing'
 import { confidenceOf } from '../../src/plan/outlook'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
+import { shownDoses } from '../../src/plan/shownDoses'
 import { cutEntry, type CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from '../parts/disclosure'
-import { doseBar } from './doseBar'
+import { doseBar, doseWords } from './doseBar'
 import { el, facts, type Child } from '../parts/elements'
 import { forecast } from './forecast'
 import { specificationCopy, type CopySetting } from './specificationCopy'
 import { seasonOf } from './timingNote'
 import { treeDrawing, type DrawingSetting } from './treeDrawing'
-import { capital, count, percent, points, ratio, sentence } from '../parts/wording'
+import { counted } from '../../shared/words/counts'
+import { points, ratio } from '../../shared/words/figures'
+import { capital, sentence } from '../../shared/words/sentences'
+import { panePercent } from '../parts/wording'
 
 /** What a card needs to know beyond the tree. */
 export interface TreeSetting extends CutSetting, DrawingSetting, CopySetting {
@@ -22,7 +26,8 @@ export interface TreeSetting extends CutSetting, DrawingSetting, CopySetting {
 export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
   const { tree, visits } = treePlan
   const first = visits[0]
-  const cuts = first === undefined ? 'no cuts planned' : count(first.cuts.length, 'cut')
+  const doses = first === undefined ? { visit: 0, allowed: treePlan.allowedRemoval } : shownDoses(first)
+  const cuts = first === undefined ? 'no cuts planned' : counted(first.cuts.length, 'cut')
   return disclosure(
     'card',
     [
@@ -39,7 +44,7 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
         points(treePlan.urgency)
       ),
       el('span', { class: 'card-line' }, `${capital(treePlan.stage)}, ${treePlan.vigor} vigor, ${cuts}`),
-      doseBar(first?.dose ?? 0, first?.allowedRemoval ?? treePlan.allowedRemoval)
+      doseBar(doses)
     ],
     () => cardBody(treePlan, setting),
     'h3'
@@ -53,7 +58,7 @@ function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
     seasonOf(treePlan, setting.timing),
     first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
     treeDrawing(treePlan, first ?? null, setting),
-    first !== undefined && el('div', { class: 'visit' }, ...visitBody(first, setting)),
+    first !== undefined && el('div', { class: 'visit' }, ...visitBody(treePlan, first, setting)),
     certainty(treePlan, setting.rules),
     ...later.map((visit) => laterVisit(treePlan, visit, setting)),
     remains(treePlan, setting.rules),
@@ -66,7 +71,7 @@ function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
 function certainty(treePlan: TreePlan, rules: Rules): Child {
   if (treePlan.visits.length === 0) return null
   const { error, changes } = confidenceOf(treePlan, rules)
-  const words = `Foliage shares are known to ±${percent(error)}`
+  const words = `Foliage shares are known to ±${panePercent(error)}`
   if (changes.length === 0)
     return el('p', { class: 'aside' }, `${words}; within that, the first cuts stay as they are.`)
   return disclosure('more', [`${words}: what would change`], () => [
@@ -84,12 +89,15 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
       : `${ratio(liveCrownRatio)}${first === undefined ? '' : `, ${ratio(first.liveCrownRatioAfter)} after visit 1`} (goal ${goal})`
   return facts([
     ['Leader', `${leader.name}. ${sentence(leader.reason)}${confirm}`],
-    ['Allowed removal', `${percent(allowedRemoval)}: ${allowedBasis}. A ceiling, not a target.`],
+    [
+      'Allowed removal',
+      `${panePercent(allowedRemoval, 'at most')}: ${allowedBasis}. A ceiling, not a target.`
+    ],
     ['Live-crown ratio', crown],
     [
       'Lower two-thirds',
       first !== undefined &&
-        `${percent(first.lowerFoliageBefore)} of the foliage, ${percent(first.lowerFoliageAfter)} after visit 1`
+        `${panePercent(first.lowerFoliageBefore)} of the foliage, ${panePercent(first.lowerFoliageAfter)} after visit 1`
     ],
     ['Location', tree.site],
     ['Tree notes', tree.notes]
@@ -97,15 +105,15 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
 }
 
 /** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
-function visitBody(visit: Visit, setting: CutSetting): Child[] {
+function visitBody({ tree }: TreePlan, visit: Visit, setting: CutSetting): Child[] {
   const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority)
   const kept = visit.limbs.filter(({ decision }) => decision === 'retain' || decision === 'hold')
   return [
     cuts.length === 0
       ? el('p', {}, 'No cuts at this visit.')
-      : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry(cut, setting))),
+      : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry({ tree, visit, cut }, setting))),
     kept.length > 0 &&
-      disclosure('more', [`${count(kept.length, 'limb')} not cut, with reasons`], () => [
+      disclosure('more', [`${counted(kept.length, 'limb')} not cut, with reasons`], () => [
         el('ul', { class: 'kept' }, ...kept.map(keptLimb))
       ]).element
   ]
@@ -122,21 +130,17 @@ function keptLimb(state: LimbState): HTMLElement {
 }
 
 function laterVisit(treePlan: TreePlan, visit: Visit, setting: TreeSetting): HTMLElement {
-  const { cuts, dose, allowedRemoval } = visit
+  const { cuts } = visit
   return disclosure(
     'later',
     [
       `Visit ${visit.visit}, ${visit.year}`,
-      el(
-        'span',
-        { class: 'later-line' },
-        `${count(cuts.length, 'cut')}, ${percent(dose)} of ${percent(allowedRemoval)}`
-      )
+      el('span', { class: 'later-line' }, `${counted(cuts.length, 'cut')}, ${doseWords(shownDoses(visit))}`)
     ],
     () => [
       el('p', { class: 'aside' }, 'A forecast: measure again at that visit.'),
       treeDrawing(treePlan, visit, setting),
-      ...visitBody(visit, setting)
+      ...visitBody(treePlan, visit, setting)
     ],
     'h4'
   ).element

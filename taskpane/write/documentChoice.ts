@@ -1,5 +1,5 @@
 import type { Cover } from '../../src/sheets/client-report/clientReport'
-import type { PlanDocument } from '../../src/sheets/describeDocuments'
+import { documentBook, isMadeFrom, planDocuments, type PlanDocument } from '../../src/sheets/documentBook'
 import { el, freshId } from '../parts/elements'
 
 /** What the person chose to write, and whose job it is, as the client report and the work order say. */
@@ -8,13 +8,11 @@ export interface Choice {
   cover: Pick<Cover, 'client' | 'site' | 'preparedBy'>
 }
 
-const offers: readonly (readonly [PlanDocument, string, string])[] = [
-  ['cut-plan', 'Cut plan', 'every cut, every visit, every check'],
-  ['estimate', 'Estimate', 'hours and prices, with formulas'],
-  ['client-report', 'Client report', 'plain words, prices by year, approval'],
-  ['work-order', 'Work order', 'by crew day, large type, boxes to tick'],
-  ['specification', 'Specification', 'text for a contract, tree by tree']
-]
+/** The documents that say whose job it is. */
+const named = planDocuments
+  .filter((kind) => isMadeFrom(kind, 'cover'))
+  .map((kind) => `the ${documentBook[kind].title.toLowerCase()}`)
+  .join(' and ')
 
 const fields = [
   ['client', 'Client'],
@@ -24,12 +22,12 @@ const fields = [
 
 /** The documents to write, as boxes to tick. It keeps what was ticked and typed while the pane is open. */
 export class DocumentChoice implements Choice {
-  readonly kinds = new Set<PlanDocument>(['cut-plan', 'estimate'])
+  readonly kinds = new Set(planDocuments.filter((kind) => documentBook[kind].ticked))
   readonly cover = { client: '', site: '', preparedBy: '' }
 
   element(): HTMLElement {
     const cover = this.coverFields()
-    const boxes = offers.map(([kind, name, about]) => this.box(kind, name, about, cover))
+    const boxes = planDocuments.map((kind) => this.box(kind, cover))
     return el(
       'div',
       {},
@@ -38,7 +36,8 @@ export class DocumentChoice implements Choice {
     )
   }
 
-  private box(kind: PlanDocument, name: string, about: string, cover: HTMLElement): HTMLElement {
+  private box(kind: PlanDocument, cover: HTMLElement): HTMLElement {
+    const { title, about } = documentBook[kind]
     const id = freshId('write')
     const input = el('input', { id, type: 'checkbox', checked: this.kinds.has(kind) })
     input.addEventListener('change', () => {
@@ -46,12 +45,12 @@ export class DocumentChoice implements Choice {
       else this.kinds.delete(kind)
       cover.hidden = !this.isNamed()
     })
-    return el('div', { class: 'tick' }, input, el('label', { for: id }, el('strong', {}, name), ` ${about}`))
+    return el('div', { class: 'tick' }, input, el('label', { for: id }, el('strong', {}, title), ` ${about}`))
   }
 
-  /** The client report and the work order say whose job it is. */
+  /** Some of what is ticked says whose job it is. */
   private isNamed(): boolean {
-    return this.kinds.has('client-report') || this.kinds.has('work-order')
+    return [...this.kinds].some((kind) => isMadeFrom(kind, 'cover'))
   }
 
   private coverFields(): HTMLElement {
@@ -67,7 +66,7 @@ export class DocumentChoice implements Choice {
     return el(
       'fieldset',
       { class: 'cover', hidden: !this.isNamed() },
-      el('legend', {}, 'For the client report and the work order'),
+      el('legend', {}, `For ${named}`),
       el('p', { class: 'aside' }, hint),
       ...inputs
     )

@@ -1,4 +1,5 @@
 import type { Problem } from '../../shared/problems'
+import { documentBook, type UsersDocument } from '../../src/sheets/documentBook'
 import { checkEntry } from '../checks/checksSection'
 import { button, el, fill } from '../parts/elements'
 
@@ -10,24 +11,28 @@ export interface OfferSetting {
   goToCell(cell: string): void
 }
 
-/** A sheet that a person will own: what its button says, what it is for, and how it is written. */
-export interface OfferedSheet {
-  label: string
-  why: string
+/** A sheet that a person will own: which it is, and how it is written. */
+interface OfferedSheet {
+  kind: UsersDocument
   /** Gives the name of the sheet. */
   write(): Promise<string | Problem>
 }
 
 /** A place with a button that writes a sheet where the workbook has none. */
-export function sheetOffer(sheet: OfferedSheet, setting: OfferSetting): HTMLElement {
+export function sheetOffer(
+  kind: UsersDocument,
+  write: OfferedSheet['write'],
+  setting: OfferSetting
+): HTMLElement {
   const place = el('div', {})
-  offer(place, sheet, setting)
+  offer(place, { kind, write }, setting)
   return place
 }
 
 function offer(place: HTMLElement, sheet: OfferedSheet, setting: OfferSetting): void {
-  const write = button(sheet.label, () => void begin(place, write, sheet, setting))
-  fill(place, el('p', {}, sheet.why), el('div', { class: 'actions' }, write))
+  const { title, about } = documentBook[sheet.kind]
+  const write = button(`Write a ${title} sheet`, () => void begin(place, write, sheet, setting))
+  fill(place, el('p', {}, about), el('div', { class: 'actions' }, write))
 }
 
 async function begin(

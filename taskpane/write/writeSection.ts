@@ -1,3 +1,4 @@
+import { plural } from '../../shared/words/counts'
 import type { Problem } from '../../shared/problems'
 import { cautionsList } from '../cautionsNote'
 import { checkEntry } from '../checks/checksSection'
@@ -5,7 +6,7 @@ import type { DocumentChoice } from './documentChoice'
 import { button, el, fill } from '../parts/elements'
 import { progressLine, type ProgressLine } from '../parts/progressLine'
 import type { OwnSheet, Steps, Writing } from '../surface'
-import { listed } from '../parts/wording'
+import { listed } from '../../shared/words/lists'
 
 /** What the section needs to write: what an earlier plan left, and the writing itself. */
 export interface WriteSetting {
@@ -71,7 +72,7 @@ class WriteFlow {
     }
   }
 
-  /** Sheets of ours exist: replaced only after saying so. */
+  /** Sheets of ours exist: replaced only after asking. */
   private ask(earlier: readonly OwnSheet[]): void {
     const names = listed(earlier.map(({ sheetName }) => sheetName))
     const [there, them] = earlier.length === 1 ? ['is the sheet', 'it'] : ['are the sheets', 'them']
@@ -126,12 +127,12 @@ class WriteFlow {
   }
 
   private stopped(): void {
-    this.setting.announce('Writing was cancelled.')
+    this.setting.announce('Writing was canceled.')
     this.offer(true)
   }
 
   private succeed(written: readonly string[]): void {
-    const noun = written.length === 1 ? 'sheet' : 'sheets'
+    const noun = plural(written.length, 'sheet')
     const sentence = `Written: the ${noun} ${listed(written)}.`
     this.offer(false, 'Write again')
     const done = el('p', { class: 'done', tabindex: -1 }, sentence)

@@ -5,7 +5,7 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs'
 import { delimiter, join } from 'node:path'
-import { chromium, type Browser } from 'playwright-core'
+import { chromium, type Browser, type BrowserServer, type LaunchOptions } from 'playwright-core'
 
 const root = join(__dirname, '../..')
 
@@ -92,12 +92,12 @@ function carriedBrowser(): Carried {
   return { file, environment }
 }
 
-/** Starts the first browser that works. */
-export async function startBrowser(): Promise<Browser> {
+/** Starts the first browser that works, in the way given. */
+async function firstThatStarts<T>(start: (options: LaunchOptions) => Promise<T>): Promise<T> {
   const failures: string[] = []
   for (const executablePath of installedBrowsers()) {
     try {
-      return await chromium.launch({ executablePath, headless: true, args: flags })
+      return await start({ executablePath, headless: true, args: flags })
     } catch (error) {
       failures.push(`${executablePath}: ${String(error).split('\n')[0]}`)
     }
@@ -105,11 +105,21 @@ export async function startBrowser(): Promise<Browser> {
   try {
     const { file, environment } = carriedBrowser()
     const env = { ...(process.env as Record<string, string>), ...environment }
-    return await chromium.launch({ executablePath: file, headless: true, args: flags, env })
+    return await start({ executablePath: file, headless: true, args: flags, env })
   } catch (error) {
     failures.push(`@sparticuz/chromium: ${String(error).split('\n').slice(0, 12).join('\n')}`)
   }
   throw new Error(
     `No browser could be started, so the browser tests cannot run. Install Chrome, Chromium or Edge and try again.\n${failures.join('\n')}`
   )
+}
+
+/** A browser of one's own. */
+export function startBrowser(): Promise<Browser> {
+  return firstThatStarts((options) => chromium.launch(options))
+}
+
+/** A browser that several processes share; each connects to its address. */
+export function startBrowserServer(): Promise<BrowserServer> {
+  return firstThatStarts((options) => chromium.launchServer(options))
 }

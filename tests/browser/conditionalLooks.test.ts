@@ -1,5 +1,5 @@
 /**
- * Looks that follow the cells, reckoned and shown by a spreadsheet that is not ours: the documents are opened in the grid
+ * Looks that follow the cells, calculated and shown by a spreadsheet that is not ours: the documents are opened in the grid
  * of the workbench, every formula of a look is put beside every row that it is about, and what it says is compared with
  * the engine. That the grid shows them is seen on its canvas.
  */
@@ -14,7 +14,7 @@ import { inventedRatesIn } from '../../src/price/rates'
 import { readRates } from '../../src/price/readRates'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
-import { palette } from '../../src/sheets/palette'
+import { palette } from '../../shared/palette'
 import { describeStartRates } from '../../src/sheets/rates/ratesSheet'
 import { describeRules } from '../../src/sheets/rules/rulesSheet'
 import type { ConditionalLook, SheetDescription } from '../../src/sheets/sheet'
@@ -22,17 +22,8 @@ import { writeWorkbook } from '../../src/file/writeWorkbook'
 import { cellAddress, type Cell } from '../../shared/cells'
 import { ruleBook, type RuleName } from '../../shared/rules'
 import { samplePlan } from '../sheets/samplePlan'
-import { startBrowser } from './browser'
-import {
-  openDesk,
-  read,
-  reloadedPane,
-  select,
-  startWorkbench,
-  write,
-  type Desk,
-  type Workbench
-} from './workbench'
+import { connectBrowser, workbenchAddress } from './shared'
+import { openDesk, openFile, read, savedFile, select, write, type Desk } from './workbench'
 
 jest.setTimeout(90000)
 
@@ -44,22 +35,15 @@ const rules = describeRules()
 const rates = describeStartRates('cm-m')
 
 let browser: Browser
-let workbench: Workbench
 let desk: Desk
 
 beforeAll(async () => {
-  ;[browser, workbench] = await Promise.all([startBrowser(), startWorkbench()])
-  desk = await openDesk(browser, workbench.address)
+  browser = await connectBrowser()
+  desk = await openDesk(browser, workbenchAddress())
   const buffer = Buffer.from(await writeWorkbook([cutPlan, priced, rules, rates]))
-  await desk.page.locator('#choose').setInputFiles({ name: 'looks.xlsx', mimeType: '', buffer })
-  await desk.page.waitForFunction(() => document.getElementById('file')?.textContent === 'looks.xlsx')
-  await reloadedPane(desk)
+  await openFile(desk, 'looks.xlsx', buffer)
 })
-afterAll(async () => {
-  await desk.close()
-  await browser.close()
-  await workbench.stop()
-})
+afterAll(() => browser.close())
 
 /** The formula as it reads for another row of its area: references to the first row move, fixed ones stay. */
 function forRow({ area, formula }: ConditionalLook, row: number): string {
@@ -67,7 +51,7 @@ function forRow({ area, formula }: ConditionalLook, row: number): string {
   return formula.replace(first, `$1${String(row + 1)}`)
 }
 
-/** What the formula of a look says of each row of its area, as the grid reckons it in a column far to the right. */
+/** What the formula of a look says of each row of its area, as the grid calculates it in a column far to the right. */
 async function saysOf(sheet: SheetDescription, which: number): Promise<unknown[]> {
   const look = sheet.conditionalLooks![which]!
   const { row, rows } = look.area
@@ -87,7 +71,7 @@ async function saysOf(sheet: SheetDescription, which: number): Promise<unknown[]
   }
 }
 
-/** The same until it is as expected, since reckoning anew takes the grid a moment. */
+/** The same until it is as expected, since recalculating takes the grid a moment. */
 async function expectSaid(sheet: SheetDescription, which: number, expected: boolean[]): Promise<void> {
   const end = Date.now() + 10000
   let said = await saysOf(sheet, which)
@@ -98,7 +82,7 @@ async function expectSaid(sheet: SheetDescription, which: number, expected: bool
   expect(said).toEqual(expected)
 }
 
-/** How many points of the grid's canvas have this colour. */
+/** How many points of the grid's canvas have this color. */
 function pointsOf(color: string): Promise<number> {
   return desk.page.evaluate((hex) => {
     const canvas = document.querySelector<HTMLCanvasElement>('#grid canvas[id^=univer-sheet]')!
@@ -153,7 +137,7 @@ describe('the Rates sheet', () => {
       const number = Number(start['cm-m'])
       const other = number + 1 <= high ? number + 1 : low
       const typed = kind === 'choice' ? 'markup' : kind === 'code' ? 'NZD' : other
-      // The last one is left alone, and one is said to be right as it is.
+      // The last one is left alone, and one is marked as right as it is.
       if (name === 'taxRate') await write(desk, rates.name, cellAddress(rowOf(name), 4), [['yes']])
       else if (name !== 'validityDays') await write(desk, rates.name, cellAddress(rowOf(name), 1), [[typed]])
     }
@@ -282,13 +266,7 @@ test('a look that was made through office.js is shown, follows what is typed, an
   await write(desk, 'Looks', 'B3:B4', [[7], [7]])
   await untilPoints(color, (points) => points === 0)
 
-  const [download] = await Promise.all([
-    desk.page.waitForEvent('download'),
-    desk.page.getByRole('button', { name: /^Save/ }).click()
-  ])
-  const saved = await readXlsx(Buffer.concat(await (await download.createReadStream()).toArray()), {
-    readStyles: true
-  })
+  const saved = await readXlsx((await savedFile(desk)).bytes, { readStyles: true })
   const ruleOf = (name: string) => saved.sheets.find((sheet) => sheet.name === name)!.conditionalRules!
   expect(ruleOf('Looks')).toMatchObject([
     { type: 'expression', formula: '$B3=$C3', range: 'B3:B5', style: { font: { bold: true } } }

@@ -1,28 +1,22 @@
 /** Drawings in the real pane, painted by the browser, and charts, put onto the sheet through office.js, and saved. */
-import { readFileSync } from 'node:fs'
 import { readXlsx, type Sheet } from 'hucre/xlsx'
 import type { Browser } from 'playwright-core'
-import { startBrowser } from './browser'
-import { openDesk, startWorkbench, type Desk, type Workbench } from './workbench'
+import { connectBrowser, workbenchAddress } from './shared'
+import { openDesk, planSelection, savedFile, type Desk } from './workbench'
 
 jest.setTimeout(90000)
 
 let browser: Browser
-let workbench: Workbench
 let desk: Desk
 /** As saved by the workbench. */
 let sheets: Sheet[] = []
 
 beforeAll(async () => {
-  ;[browser, workbench] = await Promise.all([startBrowser(), startWorkbench()])
-  desk = await openDesk(browser, workbench.address)
-  await desk.page.getByRole('button', { name: 'Plan selection' }).click()
-  await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
+  browser = await connectBrowser()
+  desk = await openDesk(browser, workbenchAddress())
+  await planSelection(desk)
 })
-afterAll(async () => {
-  await browser.close()
-  await workbench.stop()
-})
+afterAll(() => browser.close())
 
 const fetched = () => desk.requests.filter((address) => address.endsWith('/documents.js')).length
 
@@ -35,7 +29,7 @@ test('the script with the drawings is fetched when the first card is opened, and
   expect(fetched()).toBe(1)
 })
 
-test('a drawing is as wide as the pane, and is drawn anew when the pane gets another width', async () => {
+test('a drawing is as wide as the pane, and is drawn again when the pane gets another width', async () => {
   const widths = () =>
     desk.pane
       .locator('.tree-drawing')
@@ -62,9 +56,7 @@ test('the client report is written with its pictures, and the saved file has the
   await desk.pane.getByRole('checkbox', { name: /^Client report/ }).check()
   await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
   await desk.pane.locator('.done').waitFor({ timeout: 60000 })
-  const waiting = desk.page.waitForEvent('download')
-  await desk.page.getByRole('button', { name: 'Save .xlsx' }).click()
-  ;({ sheets } = await readXlsx(readFileSync(await (await waiting).path())))
+  ;({ sheets } = await readXlsx((await savedFile(desk)).bytes))
   const images = sheets.find(({ name }) => name === 'Client report')!.images!
   expect(images).toHaveLength(14)
   for (const { data, anchor, altText } of images) {

@@ -1,6 +1,6 @@
 /**
  * Takes the pictures by which the looks are judged, into build/screenshots: the workbench in light and dark, and the
- * pane at its two widths in light, dark and forced colours. Run it with npx tsx tests/browser/screenshots.ts.
+ * pane at its two widths in light, dark and forced colors. Run it with npx tsx tests/browser/screenshots.ts.
  */
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'

@@ -13,7 +13,6 @@ let out = ''
 beforeAll(async () => {
   out = await buildForTest()
 }, 60000)
-afterAll(() => rmSync(out, { recursive: true, force: true }))
 
 const built = (...parts: string[]): string => readFileSync(join(out, ...parts), 'utf8')
 

@@ -1,5 +1,5 @@
 import type { TreePlan } from '../../src/plan/plan'
-import { looks, type LookName } from '../../src/drawing/looks'
+import { drawnLooks, type LookName } from '../../src/drawing/drawnLooks'
 import type { Drawing } from '../../src/drawing/shapes'
 import { textWidth } from '../../src/drawing/labels/textSize'
 import { toSvg } from '../../src/drawing/paint/toSvg'
@@ -164,11 +164,11 @@ it('marks crown base, clearance and the upper third of the canopy where they are
   const drawing = drawn(treeNamed(invented, 'Many'), null, 'before')
   const y = (part: string): number => pointsOf(partOf(drawing, part))[0]!.y
   const ground = pointsOf(drawing.shapes.find(({ look }) => look === 'ground')!)[0]!.y
-  const perMetre = (ground - y('upper-third')) / 14
-  expect((ground - y('crown-base')) / perMetre).toBeCloseTo(3, 6)
-  expect((ground - y('clearance')) / perMetre).toBeCloseTo(4.5, 6)
+  const perMeter = (ground - y('upper-third')) / 14
+  expect((ground - y('crown-base')) / perMeter).toBeCloseTo(3, 6)
+  expect((ground - y('clearance')) / perMeter).toBeCloseTo(4.5, 6)
   const third = pointsOf(partOf(drawing, 'upper-third'))
-  expect((ground - third[1]!.y) / perMetre).toBeCloseTo(14 - 11 / 3, 6)
+  expect((ground - third[1]!.y) / perMeter).toBeCloseTo(14 - 11 / 3, 6)
   expect(partsOf(drawn(treeNamed(invented, 'Limbs on limbs'), null, 'before'), 'clearance')).toHaveLength(0)
 })
 
@@ -185,7 +185,7 @@ it('tells its meanings apart without color', () => {
     'clearance'
   ]
   const forms = meanings.map((name) => {
-    const look: Record<string, unknown> = { ...looks[name] }
+    const look: Record<string, unknown> = { ...drawnLooks[name] }
     look['fill'] =
       look['fill'] === undefined || look['fill'] === 'none'
         ? 'empty'

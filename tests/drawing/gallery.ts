@@ -17,7 +17,7 @@ import { estimatePlan } from '../../src/price/estimatePlan'
 import { startBrowser } from '../browser/browser'
 import { inventedPlan, samplePlan } from './inventedTrees'
 
-const folder = join(__dirname, '../../../build/screenshots/drawings')
+const folder = join(__dirname, '../../build/screenshots/drawings')
 
 /** The colors that the pane would lend. */
 const pageStyle = `

@@ -63,7 +63,7 @@ const table: Cell[][] = [
 
 const date = '2026-11-25'
 
-/** The invented trees, planned for a fixed day, in centimetres and metres. */
+/** The invented trees, planned for a fixed day, in centimeters and meters. */
 export function inventedPlan(): Plan {
   return planInventory(readInventory({ rows: table, sheet: 'Trees', top: 0, left: 0 }), { date })
 }

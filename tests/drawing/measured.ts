@@ -5,7 +5,9 @@ import type { UnitSystem } from '../../shared/units'
 
 export type When = 'before' | 'after'
 
-/** A tree drawn as high as it wants to be. */
+const made = new WeakMap<TreePlan, Map<string, Drawing>>()
+
+/** A tree drawn at its own height; drawn once for all the tests of a file that look at it. */
 export function drawn(
   plan: TreePlan,
   visit: Visit | null,
@@ -13,6 +15,20 @@ export function drawn(
   more: { width?: number; system?: UnitSystem; palette?: DrawingPalette } = {}
 ): Drawing {
   const { width = 304, system = 'cm-m', palette = 'color' } = more
+  const key = [visit === null ? 'none' : plan.visits.indexOf(visit), when, width, system, palette].join()
+  const drawings = made.get(plan) ?? new Map<string, Drawing>()
+  made.set(plan, drawings)
+  const drawing = drawings.get(key) ?? draw(plan, visit, when, { width, system, palette })
+  drawings.set(key, drawing)
+  return drawing
+}
+
+function draw(
+  plan: TreePlan,
+  visit: Visit | null,
+  when: When,
+  { width, system, palette }: { width: number; system: UnitSystem; palette: DrawingPalette }
+): Drawing {
   const height = fittingHeight(plan, visit, { width, system, when })
   return drawTree(plan, visit, { width, height, system, when, palette })
 }

@@ -106,8 +106,8 @@ describe('a reduction cut in a drawing', () => {
     for (const { plan, visit, cut } of assumed) {
       const drawing = drawn(plan, visit, 'after')
       const lateral = endsOf(partOf(drawing, 'lateral', cut.limb.id)).baseWidth
-      const perMillimetre = endsOf(partOf(drawing, 'limb', cut.limb.id)).baseWidth / cut.limb.diameter!
-      expect(lateral / perMillimetre).toBeCloseTo(cut.lateralMin!, 4)
+      const perMillimeter = endsOf(partOf(drawing, 'limb', cut.limb.id)).baseWidth / cut.limb.diameter!
+      expect(lateral / perMillimeter).toBeCloseTo(cut.lateralMin!, 4)
     }
   })
 })

@@ -230,7 +230,7 @@ describe('nothing is written', () => {
 })
 
 describe('a half-written sheet never stays', () => {
-  test('when it is cancelled between two requests', async () => {
+  test('when it is canceled between two requests', async () => {
     await written()
     const before = cells('Cut plan')
     const stop = new AbortController()

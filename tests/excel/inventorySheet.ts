@@ -1,6 +1,5 @@
 import { sampleInventory } from '../../src/file/sampleInventory'
-import type { Area } from '../../src/workbench/book'
-import type { Cell } from '../../shared/cells'
+import type { Area, Cell } from '../../shared/cells'
 import { startOffice, type OfficeInNode } from '../host/officeInNode'
 
 export interface InventoryBook extends OfficeInNode {

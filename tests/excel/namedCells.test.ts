@@ -43,7 +43,7 @@ test('the names of a replaced estimate go with it, and those of the other stay',
   expect(String(office.book.formulas(sheet.id, area)[0]![0])).toContain('Crew_hour_3,Money_digits_3')
 })
 
-test('a cancelled run leaves no names behind', async () => {
+test('a canceled run leaves no names behind', async () => {
   const before = cellNames()
   const control = new AbortController()
   const run = applySheets([estimate], {

@@ -74,7 +74,7 @@ test('the progress counts pictures and ends at the whole', async () => {
   told.slice(1).forEach(([now], index) => expect(now).toBeGreaterThanOrEqual(told[index]![0]))
 })
 
-test('cancelled while the pictures are painted, the workbook is as it was', async () => {
+test('canceled while the pictures are painted, the workbook is as it was', async () => {
   const before = sheetNames()
   const control = new AbortController()
   const painter = new Stub(300_000, (count) => {

@@ -33,7 +33,7 @@ describe('reading the selected block', () => {
     expect(seen.at(-1)).toEqual([sampleInventory.length, sampleInventory.length])
   })
 
-  test('is cancelled between bands', async () => {
+  test('is canceled between bands', async () => {
     office.select(everything)
     office.book.faults.mostResponseCells = 200
     const stop = new AbortController()

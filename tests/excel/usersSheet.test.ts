@@ -56,6 +56,21 @@ test('a value typed into it is read, with its address', async () => {
   expect(readRules((await found())!).problems.map(({ cell }) => cell)).toEqual([`Rules!B${String(row + 1)}`])
 })
 
+test('a date that stands where a rate belongs is reported as a date, and is no amount', async () => {
+  await writeUsersSheet(describeStartRates('in-ft'))
+  const row = describeStartRates('in-ft').rows.findIndex(
+    (cells) => cells[0] === rateBook.disposalPerWeight.name
+  )
+  const area = { row, column: 1, rows: 1, columns: 1 }
+  office.book.setValues(idOf('Rates'), area, [[46083]])
+  office.book.setNumberFormats(idOf('Rates'), area, [['m/d/yyyy']])
+  const sheet = await readUsersSheet('rates')
+  if (sheet === null || isProblem(sheet)) throw new Error('No sheet of rates was found')
+  const said = readRates(sheet).problems.find(({ cell }) => cell === `Rates!B${String(row + 1)}`)
+  expect(said?.code).toBe('rate-date')
+  expect(said?.message).toContain('2026-03-02')
+})
+
 test('is never replaced: not by a second one, not by writing with replacing, and it is offered for neither', async () => {
   await writeUsersSheet(describeRules())
   office.book.setValues(idOf('Rules'), { row: 0, column: 0, rows: 1, columns: 1 }, [['our rules']])

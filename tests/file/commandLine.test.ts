@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
-import { readArguments } from '../../src/file/arguments'
+import { readArguments } from '../../src/file/planArguments'
 import { textWidth } from '../../src/file/textRows'
 import { cautions } from '../../src/sheets/cautions'
 import { isRefusal } from '../../shared/refusal'
@@ -166,7 +166,7 @@ describe('the table', () => {
 })
 
 describe('a file of one’s own', () => {
-  test('.csv in centimetres and metres', async () => {
+  test('.csv in centimeters and meters', async () => {
     const { trees } = await printed(file('small.csv', csv(metricRows())))
     expect(trees).toHaveLength(1)
     expect(trees[0]).toMatchObject({ tree: 'M1', leader: 'A' })
@@ -193,7 +193,7 @@ describe('a file of one’s own', () => {
     ])
   })
 
-  test('an earlier plan of ours is written anew', async () => {
+  test('an earlier plan of ours is replaced', async () => {
     await run('--out', 'again.xlsx', '--date', '2026-01-01')
     const { code } = await run('--out', 'again.xlsx', '--date', '2027-01-01')
     expect(code).toBe(0)
@@ -213,7 +213,7 @@ describe('what cannot be used ends with 2 and one line', () => {
   }
 
   test.each([
-    [['--colour'], /--colour.*npm run -s plan/],
+    [['--color'], /--color.*npm run -s plan/],
     [['a.csv', 'b.csv'], /One inventory at a time/],
     [['--date', '2026-02-30'], /not a day of the calendar/],
     [['--date', 'tomorrow'], /YYYY-MM-DD/],
@@ -259,7 +259,7 @@ describe('where no row could be planned it ends with 3', () => {
   test('for a file without headers', async () => {
     const { code, out } = await run(file('letters.csv', 'a,b\nc,d'))
     expect(code).toBe(3)
-    expect(out).toMatch(/was not recognised as headers/)
+    expect(out).toMatch(/was not recognized as headers/)
   })
 })
 

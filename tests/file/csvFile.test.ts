@@ -36,6 +36,19 @@ describe('separated values', () => {
     expect(readCsv('Tree;Limb dia (cm);Height (m)\nT1;12.5;1,250')[1]).toEqual(['T1', 12.5, '1,250'])
   })
 
+  test('a point parts thousands where the file writes decimal commas, and nothing is taken where nothing tells', () => {
+    expect(readCsv('Tree;Limb dia (mm);Tip (m)\nT1;84,5;7,5\nT2;1.016;1,234')).toEqual([
+      ['Tree', 'Limb dia (mm)', 'Tip (m)'],
+      ['T1', 84.5, 7.5],
+      ['T2', 1016, 1.234]
+    ])
+    expect(readCsv('Tree;Limb dia (mm)\nT1;1.016\nT2;-0')).toEqual([
+      ['Tree', 'Limb dia (mm)'],
+      ['T1', '1.016'],
+      ['T2', 0]
+    ])
+  })
+
   test('with tabs', () => {
     expect(readCsv('Tree\tLimb\tLimb dia (in)\nT1\tB\t3')[1]).toEqual(['T1', 'B', 3])
   })

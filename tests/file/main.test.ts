@@ -14,7 +14,7 @@ function plan(...args: string[]) {
   return { status, stdout, stderr }
 }
 
-test('the sample inventory is planned to standard output, and nothing else is said', () => {
+test('the sample inventory is planned to standard output, and nothing else is printed', () => {
   const { status, stdout, stderr } = plan('--json', '--date', '2026-03-02')
   expect(stderr).toBe('')
   expect(status).toBe(0)

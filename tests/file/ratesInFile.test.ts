@@ -53,12 +53,12 @@ test('the estimate of a workbook goes by its sheet of rates', async () => {
 
 test('a rate that cannot be used is a problem with its cell and a remedy, and the others hold', async () => {
   const name = rateBook.wage.name
-  const path = await workbook({ [name]: 'a lot', [rateBook.mobilisation.name]: 500 })
+  const path = await workbook({ [name]: 'a lot', [rateBook.mobilization.name]: 500 })
   const { estimate, problems } = await printed(path)
   expect(problems).toContainEqual(
     expect.objectContaining({ code: 'rate-not-a-number', cell: `Prices!B${String(rowOf(name))}` })
   )
-  const alone = await printed(await workbook({ [rateBook.mobilisation.name]: 500 }))
+  const alone = await printed(await workbook({ [rateBook.mobilization.name]: 500 }))
   expect(estimate).toEqual(alone.estimate)
   expect((await run(await workbook({ [name]: 'a lot' }))).out).toContain('reads “a lot”')
 })

@@ -52,7 +52,7 @@ describe('the inventory in a workbook', () => {
     })
   })
 
-  test('comes with dates as serials, formulas as their values and errors as their text', async () => {
+  test('comes with dates as texts, formulas as their values and errors as their text', async () => {
     const cells = new Map([
       ['1,2', { formula: 'A9*2', formulaResult: 6.5, value: null }],
       ['2,2', { value: '#N/A' }],
@@ -64,7 +64,7 @@ describe('the inventory in a workbook', () => {
       ['T1', 'C']
     ]
     const block = await read(await workbook([{ name: 'Limbs', rows, cells }]))
-    expect(block.rows[1]).toEqual(['T1', 'B', 6.5, 46083])
+    expect(block.rows[1]).toEqual(['T1', 'B', 6.5, '2026-03-02'])
     expect(block.rows[2]).toEqual(['T1', 'C', '#N/A', null])
   })
 

@@ -1,7 +1,8 @@
 /** The two ways cells take into the file must come out as the description says, whichever of them a cell takes. */
 import fc from 'fast-check'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
-import type { Area, Content, Format, SheetDescription } from '../../src/sheets/sheet'
+import type { Area } from '../../shared/cells'
+import type { Content, Format, SheetDescription } from '../../src/sheets/sheet'
 import { sheetCells } from '../../src/file/sheetCells'
 
 const columns = 4

@@ -2,7 +2,7 @@
  * The cell functions are a permanent interface: golden.json lists every id with its parameters, optional ones in
  * brackets. Ids stay, and parameters are only ever appended, optional. The list may grow and never shrink or change.
  */
-import { existsSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { createContext, runInContext } from 'node:vm'
 import { countTags, functionFiles, readFunctionDocs } from '../../tools/functionDocs'
@@ -16,7 +16,6 @@ beforeAll(async () => {
   out = await buildForTest()
   metadata = JSON.parse(readFileSync(join(out, 'functions.json'), 'utf8')) as FunctionMetadata
 }, 60000)
-afterAll(() => rmSync(out, { recursive: true, force: true }))
 
 /** What the built script associates, loaded where there is nothing but the language and `CustomFunctions`. */
 function associated(): Map<string, (...given: unknown[]) => unknown> {

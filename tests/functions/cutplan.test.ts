@@ -101,7 +101,7 @@ describe('CUTPLAN refuses what it cannot read', () => {
           [3, 4]
         ]
       ],
-      /not recognised as headers/
+      /not recognized as headers/
     ],
     ['a visit beyond the horizon', [small, 5], /visit is 5; it must be more than 0 and at most 4/],
     ['half a visit', [small, 1.5], /visit is 1.5: give a whole number/],

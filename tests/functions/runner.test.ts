@@ -16,7 +16,8 @@ function alone(call: CellFunction, args: unknown[]): unknown {
   }
 }
 
-const sum = eachCell([number('x'), number('y')], (x: number, y: number) => x + y)
+const added = eachCell([number('x'), number('y')], (x: number, y: number) => x + y)
+const sum: CellFunction = (x, y) => added({ x, y })
 
 const anyCell = fc.oneof(
   { weight: 6, arbitrary: fc.double({ min: 0.1, max: 60, noNaN: true }) },

@@ -2,12 +2,11 @@
  * Every cell function of the built functions.js, run in the Office client library's own runtime for custom functions
  * and compared with the same built function called directly, as the workbench's grid calls it.
  */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { CellError, gatherFunctions, type CellFunction } from '../../src/workbench/grid/calling'
 import type { FunctionCall, FunctionResult } from '../../src/workbench/host/customFunctions'
-import { buildAddin } from '../../tools/build'
+import { buildForTest } from '../build/addin'
 import { startOffice, type OfficeInNode } from './officeInNode'
 
 interface FunctionEntry {
@@ -20,23 +19,18 @@ let entries: FunctionEntry[]
 let direct: ReadonlyMap<string, CellFunction>
 
 beforeAll(async () => {
-  const out = mkdtempSync(join(tmpdir(), 'limbwright-'))
-  try {
-    await buildAddin({ out, base: 'https://localhost:3000', office: 'office.js' })
-    const script = readFileSync(join(out, 'functions.js'), 'utf8')
-    const metadata = JSON.parse(readFileSync(join(out, 'functions.json'), 'utf8')) as {
-      functions: FunctionEntry[]
-    }
-    entries = metadata.functions
-    const gathering = gatherFunctions()
-    new Function('CustomFunctions', script)(gathering.CustomFunctions)
-    direct = gathering.functions
-    office = await startOffice()
-    const evaluate = eval
-    evaluate(script)
-  } finally {
-    rmSync(out, { recursive: true, force: true })
+  const out = await buildForTest()
+  const script = readFileSync(join(out, 'functions.js'), 'utf8')
+  const metadata = JSON.parse(readFileSync(join(out, 'functions.json'), 'utf8')) as {
+    functions: FunctionEntry[]
   }
+  entries = metadata.functions
+  const gathering = gatherFunctions()
+  new Function('CustomFunctions', script)(gathering.CustomFunctions)
+  direct = gathering.functions
+  office = await startOffice()
+  const evaluate = eval
+  evaluate(script)
 })
 
 /** Two good values for each parameter that a function of ours has. */

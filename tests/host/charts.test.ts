@@ -91,7 +91,7 @@ test('a source in a row makes a series of that row', async () => {
   ])
 })
 
-test('a colour draws a line again that was not drawn', async () => {
+test('a color draws a line again that was not drawn', async () => {
   await onSheet((sheet) => {
     const { line } = sheet.charts
       .add('LineMarkers', sheet.getRange('B2:B5'), 'Columns')
@@ -143,7 +143,7 @@ test.each([
     (sheet: Excel.Worksheet) => sheet.charts.add('ColumnClustered', sheet.getRange('B2:C5'), 'Columns')
   ],
   [
-    'a colour by a word nobody knows',
+    'a color by a word nobody knows',
     (sheet: Excel.Worksheet) => {
       const chart = sheet.charts.add('ColumnClustered', sheet.getRange('B2:B5'), 'Columns')
       chart.series.getItemAt(0).format.fill.setSolidColor('mossy')

@@ -23,6 +23,16 @@ function runFile(name: string): void {
   evaluate(readFileSync(join(library, name), 'utf8'))
 }
 
+/** The library waits up to 10 s for scripts that it no longer needs: that keeps no process from its end. */
+function freeLongTimers(): void {
+  const { setTimeout: start } = globalThis
+  const freeing = (call: () => void, after = 0, ...given: []): NodeJS.Timeout => {
+    const timer = start(call, after, ...given)
+    return after < 5000 ? timer : timer.unref()
+  }
+  globalThis.setTimeout = Object.assign(freeing, start)
+}
+
 /** As much of a document as the library looks at while it starts. */
 function smallDocument() {
   const head = {
@@ -72,6 +82,7 @@ export async function startOffice(
     history: {},
     navigator: { userAgent: 'Node' }
   })
+  freeLongTimers()
   setBridge(globalThis as never, started.port)
   runFile('office.js')
   await Office.onReady()

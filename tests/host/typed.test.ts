@@ -1,6 +1,6 @@
 /** Texts written into cells as if typed. Expected values are common practice, no source; not compared with Excel. */
 import { shownText } from '../../src/workbench/memory/shownText'
-import { typed } from '../../src/workbench/memory/typed'
+import { readTyped } from '../../src/workbench/memory/typed'
 
 test.each([
   ['12.5', 12.5],
@@ -18,29 +18,29 @@ test.each([
   ["'007", '007'],
   ["'=A1", '=A1']
 ])('%j becomes %j', (text, value) => {
-  expect(typed(text, 'General')).toEqual({ value })
+  expect(readTyped(text, 'General')).toEqual({ value })
 })
 
 test('A tree id that reads like a number or a date is lost unless it is guarded', () => {
-  expect(typed('007', 'General')).toEqual({ value: 7 })
-  expect(typed('3-14', 'General')).toMatchObject({ value: expect.any(Number) as number })
-  expect(typed("'3-14", 'General')).toEqual({ value: '3-14' })
-  expect(typed('3-14', '@')).toEqual({ value: '3-14' })
+  expect(readTyped('007', 'General')).toEqual({ value: 7 })
+  expect(readTyped('3-14', 'General')).toMatchObject({ value: expect.any(Number) as number })
+  expect(readTyped("'3-14", 'General')).toEqual({ value: '3-14' })
+  expect(readTyped('3-14', '@')).toEqual({ value: '3-14' })
 })
 
 test('A text that begins like a formula becomes one', () => {
-  expect(typed('=A1', 'General')).toEqual({ formula: '=A1' })
-  expect(typed('-A1', 'General')).toEqual({ formula: '=-A1' })
-  expect(typed('@oak', 'General')).toEqual({ formula: '=@oak' })
+  expect(readTyped('=A1', 'General')).toEqual({ formula: '=A1' })
+  expect(readTyped('-A1', 'General')).toEqual({ formula: '=-A1' })
+  expect(readTyped('@oak', 'General')).toEqual({ formula: '=@oak' })
 })
 
 test('Days are counted so that 2024-03-31 is 45382', () => {
-  expect(typed('2024-03-31', 'General')).toEqual({ value: 45_382, numberFormat: 'm/d/yyyy' })
-  expect(typed('2024-02-30', 'General')).toEqual({ value: '2024-02-30' })
+  expect(readTyped('2024-03-31', 'General')).toEqual({ value: 45_382, numberFormat: 'm/d/yyyy' })
+  expect(readTyped('2024-02-30', 'General')).toEqual({ value: '2024-02-30' })
 })
 
 test('A percentage is a share that shows as one', () => {
-  expect(typed('25%', 'General')).toEqual({ value: 0.25, numberFormat: '0%' })
+  expect(readTyped('25%', 'General')).toEqual({ value: 0.25, numberFormat: '0%' })
 })
 
 test.each([

@@ -168,7 +168,7 @@ test('Names are added for a range and for a formula, hidden, found and deleted',
   expect(office.book.names().map(({ name }) => name)).toEqual(['LIMB_version'])
 })
 
-test('Panes are frozen, the page is set up, the tab is coloured', async () => {
+test('Panes are frozen, the page is set up, the tab is colored', async () => {
   const { id } = await onNewSheet('Page', async (sheet, context) => {
     sheet.freezePanes.freezeAt(sheet.getRange('A1:B3'))
     sheet.tabColor = '#336633'

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { runs } from './trees'
-import { choose, leaveAlone, type Item, type Limits } from '../../src/plan/choose'
+import { leaveAlone, type Item, type Limits } from '../../src/plan/choice'
+import { choose } from '../../src/plan/choose'
 
 interface Result {
   gain: number

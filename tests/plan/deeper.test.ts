@@ -156,7 +156,7 @@ describe('the outlook', () => {
     expect(course.pruned[0]).toBeCloseTo(0.85, 12)
     for (let at = 1; at < course.years.length; at++)
       expect(course.pruned[at]!).toBeLessThan(course.unpruned[at]!)
-    // Without pruning, equal growth carries the ratio towards 1.
+    // Without pruning, equal growth carries the ratio toward 1.
     expect(course.unpruned.at(-1)!).toBeGreaterThan(0.85)
   })
 

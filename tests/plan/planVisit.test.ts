@@ -61,7 +61,7 @@ describe('one visit', () => {
     )
   })
 
-  it('gives the same plan in inches and feet as in millimetres and metres', () => {
+  it('gives the same plan in inches and feet as in millimeters and meters', () => {
     const imperial = limbHeaders.replaceAll('(mm)', '(in)').replaceAll('(m)', '(ft)')
     fc.assert(
       fc.property(handTree, (tree) => {
@@ -136,6 +136,24 @@ describe('one visit', () => {
     expect(visit.dose).toBe(0)
     expect(plan.problems.map(({ code }) => code)).toContain('poor-vigor')
     expect(plan.trees[0]!.remaining.map(({ limb }) => limb.id)).toEqual(['B'])
+  })
+
+  it('judges a dead limb by the stem above its union, as the live one beside it', () => {
+    const headers = `${limbHeaders} | Live or dead | Stem measured`
+    const plan = planOf(
+      block(
+        headers,
+        [...limbRow('A', null, null, null, null, { role: 'leader' }), 'live', ''],
+        [...limbRow('B', 100, 125, 2, 9), 'live', 'below'],
+        [...limbRow('C', 100, 125, 6, 9), 'dead', 'below']
+      )
+    )
+    const visit = plan.trees[0]!.visits[0]!
+    const live = visit.limbs.find(({ limb }) => limb.id === 'B')!
+    const dead = visit.cuts.find(({ limb }) => limb.id === 'C')!
+    expect(live.aspectRatio).toBeCloseTo(4 / 3, 12)
+    expect([dead.aspectRatio, dead.standing]).toEqual([live.aspectRatio, live.standing])
+    expect(dead.standing).toBe('codominant')
   })
 
   it('does not count foliage twice where a limb goes with its parent', () => {

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check'
-import { chooseWithin, type Offered } from '../../src/price/chooseWithin'
+import type { Offered } from '../../src/price/budgetBounds'
+import { chooseWithin } from '../../src/price/chooseWithin'
 import { shareOut } from '../../src/price/shareOut'
 
 interface Best {

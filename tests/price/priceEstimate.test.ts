@@ -1,14 +1,9 @@
 import { Money, printMoney } from '../../shared/money'
-import { brushVolumes } from '../../src/formulas/brushVolume'
+import { brushVolumes } from '../../src/formulas/brush'
 import type { Estimate } from '../../src/price/estimate'
 import { estimatePlan, priceOf } from '../../src/price/estimatePlan'
-import { thisVisit, wholeProgramme, withinBudget } from '../../src/price/offers'
-import {
-  marginOfMarkup,
-  markupOfMargin,
-  priceWithMargin,
-  priceWithMarkup
-} from '../../src/formulas/priceWithMargin'
+import { thisVisit, wholeProgram, withinBudget } from '../../src/price/offers'
+import { marginOfMarkup, markupOfMargin, priceWithMargin, priceWithMarkup } from '../../src/formulas/price'
 import { rateNames } from '../../src/price/rateBook'
 import { crewHour, inventedRatesIn, type Rates } from '../../src/price/rates'
 import { wholeUp } from '../../src/price/yearsOfWork'
@@ -37,11 +32,11 @@ describe('the estimate of the invented sample', () => {
     for (const inches of [3.9, 16.1]) expect(of(inches)).toMatch(/4 to 16 in trunks\); .*outside that range$/)
   })
 
-  test('the shares of a year add up to its mobilisation, travel and loads, to the cent', () => {
+  test('the shares of a year add up to its mobilization, travel and loads, to the cent', () => {
     for (const year of estimate.years) {
       const own = estimate.lines.filter((line) => line.year === year.year)
       expect(sum(own.map(({ money }) => money.shared)).toString()).toBe(year.shared.toString())
-      expect(year.shared.toString()).toBe(sum([year.mobilisation, year.travel, year.loadCharges]).toString())
+      expect(year.shared.toString()).toBe(sum([year.mobilization, year.travel, year.loadCharges]).toString())
     }
   })
 
@@ -125,7 +120,7 @@ describe('margin and markup', () => {
     }
   })
 
-  test('the profit of the rates is taken as it is said', () => {
+  test('the profit of the rates is taken as it is given', () => {
     const bare = {
       ...rates,
       contingencyRate: '0',
@@ -146,7 +141,7 @@ describe('the volume of brush', () => {
   })
 
   // NIST SP 811, exact by definition, from memory: 1 lb = 0.45359237 kg, 1 yd³ = 0.764554857984 m³.
-  test('the same weight in kilograms fills the same room in cubic metres', () => {
+  test('the same weight in kilograms fills the same room in cubic meters', () => {
     const metric = brushVolumes(600 * 0.45359237, 'cm-m')
     expect(metric.loose / 0.764554857984).toBeCloseTo(2.4, 10)
     expect(metric.chips / 0.764554857984).toBeCloseTo(600 / 473, 10)
@@ -160,8 +155,8 @@ describe('what a client can choose', () => {
     const now = thisVisit(estimate)
     expect(now.lines.every(({ visit }) => visit === 1)).toBe(true)
     expect(now.total.equals(now.subtotal.plus(now.tax))).toBe(true)
-    expect(wholeProgramme(estimate).total.equals(estimate.total)).toBe(true)
-    expect(wholeProgramme(estimate).uncovered.isZero()).toBe(true)
+    expect(wholeProgram(estimate).total.equals(estimate.total)).toBe(true)
+    expect(wholeProgram(estimate).uncovered.isZero()).toBe(true)
   })
 
   test('a budget is never exceeded, tax included, and visits of a tree are bought in order', () => {

@@ -1,7 +1,6 @@
 import type { Cell, CellBlock } from '../../shared/cells'
 import { rateBook, rateEntry, rateNames, startValues, type RateName } from '../../src/price/rateBook'
-import { inventedRatesIn, type Rates } from '../../src/price/rates'
-import { rateValues } from '../../src/price/rateValues'
+import { inventedRatesIn, rateValues, type Rates } from '../../src/price/rates'
 import { readRates } from '../../src/price/readRates'
 import { describeRates } from '../../src/sheets/rates/ratesSheet'
 import type { UnitSystem } from '../../shared/units'
@@ -70,7 +69,7 @@ describe('a Rates sheet as it was written', () => {
 /** The texts of money as a sheet gives them back: 28.00 is a 28. */
 function normal(rates: Rates): Rates {
   const plain = { ...rates } as Record<string, unknown>
-  for (const key of ['burdenRate', 'equipmentHour', 'loadCharge', 'mobilisation', 'minimumPerTree', 'wage'])
+  for (const key of ['burdenRate', 'equipmentHour', 'loadCharge', 'mobilization', 'minimumPerTree', 'wage'])
     plain[key] = String(Number(plain[key]))
   return plain as unknown as Rates
 }
@@ -97,7 +96,7 @@ describe('a rate of one’s own', () => {
     ['wage', 28_000, '28000'],
     ['equipmentHour', 65_000, '65000'],
     ['disposalPerWeight', 1500, '1500'],
-    ['mobilisation', '1,250.00', '1250.00'],
+    ['mobilization', '1,250.00', '1250.00'],
     ['wage', '31,40', '31.40'],
     ['currency', 'eur', 'EUR'],
     ['profitKind', 'Markup', 'markup'],
@@ -109,7 +108,7 @@ describe('a rate of one’s own', () => {
   })
 
   test.each([
-    ['JPY', { wage: 3100, equipmentHour: 28000, mobilisation: 10007, minorDigits: 0 }],
+    ['JPY', { wage: 3100, equipmentHour: 28000, mobilization: 10007, minorDigits: 0 }],
     [
       'VND',
       {
@@ -130,8 +129,8 @@ describe('a rate of one’s own', () => {
   )
 
   test('lengths are in the unit of the sheet', () => {
-    expect(one('cutLimit1', 1.5).rates.cutClasses[0]!.upToMillimetres).toBeCloseTo(38.1, 10)
-    expect(readRates(typedOver({ cutLimit1: 3 }, 'cm-m')).rates.cutClasses[0]!.upToMillimetres).toBe(30)
+    expect(one('cutLimit1', 1.5).rates.cutClasses[0]!.upToMillimeters).toBeCloseTo(38.1, 10)
+    expect(readRates(typedOver({ cutLimit1: 3 }, 'cm-m')).rates.cutClasses[0]!.upToMillimeters).toBe(30)
   })
 
   test('is found wherever its row and its columns stand', () => {
@@ -197,7 +196,7 @@ describe('a rate that cannot be used', () => {
     expect(marked({ profitRate: 0.2 }, ['profitRate'])).not.toContain('profitRate')
   })
 
-  test('a row given twice, an unknown row and a changed unit are said', () => {
+  test('a row given twice, an unknown row and a changed unit are reported', () => {
     const block = typedOver({})
     block.rows.push(
       ['Wage of one person', 99, 'an hour'],

@@ -8,7 +8,7 @@ import {
   type BiomassGroup
 } from './evidence/biomass'
 import { shareOfRupture } from './evidence/breakingStress'
-import { poundsPerCubicYard } from '../../src/formulas/brushVolumes'
+import { poundsPerCubicYard } from '../../src/formulas/brush'
 import { leafArea } from './evidence/leafArea'
 import { pullClasses, pullForce } from './evidence/pullForces'
 import { stemForce } from './evidence/stemForces'

@@ -3,24 +3,20 @@
  * unit of its last digit is the tolerance, unless a wider one is given with its reason. `certainty` says how the
  * number came here: read in the source, quoted by another (second-hand), recalled (from memory), or common practice.
  */
-import { convertLength, kilogramsPerPound, breastHeightMetres } from '../../shared/units'
+import { convertLength, kilogramsPerPound, breastHeightMeters } from '../../shared/units'
 import { densityOf, poundsPerCubicFootAsMetric } from '../../src/formulas/speciesDensities'
 import { Money } from '../../shared/money'
 import { defaultRules, visitInterval } from '../../shared/rules'
-import { allowedRemoval } from '../../src/formulas/allowedRemoval'
-import { sharesAmong } from '../../src/formulas/foliageShares'
-import { lowAndHigh, upperThird } from '../../src/formulas/priority'
-import { standing, type Standing } from '../../src/formulas/standing'
-import { visitsNeeded } from '../../src/formulas/visits'
-import { wireDistance } from '../../src/formulas/wireDistance'
-import { aspectRatio, stemAbove } from '../../src/formulas/aspectRatio'
+import { allowedRemoval, visitsNeeded } from '../../src/formulas/removal'
+import { sharesAmong, crownBaseMax, liveCrownRatio } from '../../src/formulas/crown'
+import { lowAndHigh, upperThird, standing, type Standing } from '../../src/formulas/priority'
+import { wireDistance } from '../../src/formulas/wires'
+import { aspectRatio, stemAbove, stemsCombined } from '../../src/formulas/diameters'
 import { cutDiameter, cutDose, cutShare, lateralMin } from '../../src/formulas/cuts'
-import { crownBaseMax, liveCrownRatio } from '../../src/formulas/liveCrown'
-import { stemsCombined } from '../../src/formulas/stems'
-import { treeHeight } from '../../src/formulas/treeHeight'
+import { treeHeight } from '../../src/formulas/heights'
 import { effectLeft } from '../../src/formulas/growth'
-import { brushWeight, taperedVolume } from '../../src/formulas/brushWeight'
-import { priceWithMargin } from '../../src/formulas/priceWithMargin'
+import { brushWeight, taperedVolume } from '../../src/formulas/brush'
+import { priceWithMargin } from '../../src/formulas/price'
 import { ALLOWEDREMOVAL } from '../../functions/visits'
 import { LIVECROWN } from '../../functions/measure'
 import { WIREDISTANCE } from '../../functions/site'
@@ -87,14 +83,14 @@ const numbers: Published[] = [
   {
     what: 'a limb from half the height never counts as starting low',
     printed: '0',
-    of: () => lowAndHigh(20, 40, 40, 10),
+    of: () => lowAndHigh({ origin: 20, tip: 40 }, { height: 40, crownBase: 10 }),
     source: circular853,
     certainty: 'read'
   },
   {
     what: 'a limb whose tip ends at the upper third is not yet in it',
     printed: '0',
-    of: () => lowAndHigh(8, 30, 40, 10),
+    of: () => lowAndHigh({ origin: 8, tip: 30 }, { height: 40, crownBase: 10 }),
     source: circular853,
     certainty: 'read'
   },
@@ -288,7 +284,7 @@ const numbers: Published[] = [
     certainty: 'read'
   },
   {
-    what: 'the same in metres',
+    what: 'the same in meters',
     printed: '3.05',
     of: () => convertLength(wireDistance(50), 'ft', 'm'),
     source: osha,
@@ -416,14 +412,14 @@ const numbers: Published[] = [
     certainty: 'second-hand'
   },
   {
-    what: 'centimetres in an inch',
+    what: 'centimeters in an inch',
     printed: '2.54',
     of: () => convertLength(1, 'in', 'cm'),
     source: nist,
     certainty: 'from memory'
   },
   {
-    what: 'metres in a foot',
+    what: 'meters in a foot',
     printed: '0.3048',
     of: () => convertLength(1, 'ft', 'm'),
     source: nist,
@@ -437,9 +433,9 @@ const numbers: Published[] = [
     certainty: 'from memory'
   },
   {
-    what: 'breast height in metres',
+    what: 'breast height in meters',
     printed: '1.3716',
-    of: () => breastHeightMetres,
+    of: () => breastHeightMeters,
     source: 'diameter at breast height at 4.5 ft, US forestry use',
     certainty: 'read'
   },

@@ -1,5 +1,5 @@
 /**
- * Numbers of ours against numbers that others published, one test a number. The rows stand by section of the trade
+ * Numbers of ours against numbers that others published, one test per number. The rows stand by section of the trade
  * under sections/, each with its source, its printed precision and how surely it is known.
  */
 import { agrees, exactly, printed, type Check } from './check'

@@ -3,8 +3,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { fieldFromWords, readHeader } from '../../shared/columns'
 import { lionTailTrials } from './evidence/lionTailing'
-import { lowAndHigh, priority } from '../../src/formulas/priority'
-import { standing } from '../../src/formulas/standing'
+import { lowAndHigh, priority, standing } from '../../src/formulas/priority'
 import { cutShare, lateralMin } from '../../src/formulas/cuts'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { block, limbHeaders, limbRow, planOf } from '../plan/trees'
@@ -28,7 +27,7 @@ function claimsWindFromLionTailing(text: string): boolean {
 
 describe('the traps of the trade', () => {
   it('keeps three percents apart: half of the diameter is a quarter of the section and of the limb’s foliage', () => {
-    // Loyd, Smiley & Fite 2024 cut by diameter, Gilman & Grabosky 2009 by foliage: both centre near 0.7 of the diameter.
+    // Loyd, Smiley & Fite 2024 cut by diameter, Gilman & Grabosky 2009 by foliage: both center near 0.7 of the diameter.
     expect(cutShare(0.5, 1)).toBe(0.25)
     expect(cutShare(Math.SQRT1_2, 1)).toBeCloseTo(0.5, 12)
     expect(cutShare(0.5, 1) * 0.35).toBeCloseTo(0.0875, 12)
@@ -90,13 +89,16 @@ describe('the traps of the trade', () => {
       return visit.limbs.find(({ limb }) => limb.id === 'B')!.priority
     }
     expect(priorityAt(20)).toBe(priorityAt(80))
-    expect(priorityAt(20)).toBeCloseTo(priority(0.8, 3, 9, 10, 2), 9)
+    expect(priorityAt(20)).toBeCloseTo(
+      priority({ aspectRatio: 0.8, origin: 3, tip: 9, bark: 'none' }, { height: 10, crownBase: 2 }),
+      9
+    )
   })
 
   it('reads the upper third as that of the canopy: a tip at 30 ft of 40 is not in it, at 31 ft it is', () => {
     // Gilman & Black, Circular 853/MG087, Fig. 15; crown from 10 ft, limb from 8 ft.
-    expect(lowAndHigh(8, 30, 40, 10)).toBe(0)
-    expect(lowAndHigh(8, 31, 40, 10)).toBeGreaterThan(0)
+    expect(lowAndHigh({ origin: 8, tip: 30 }, { height: 40, crownBase: 10 })).toBe(0)
+    expect(lowAndHigh({ origin: 8, tip: 31 }, { height: 40, crownBase: 10 })).toBeGreaterThan(0)
   })
 
   it('lets a 1.0 in lateral on a 3.1 in parent fall short of a third and a 2 in one on 6 in pass', () => {

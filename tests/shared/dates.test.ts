@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import {
   dayOf,
   firstSerial,
+  isDateFormat,
   lastSerial,
   looksLikeDate,
   readDate,
@@ -102,5 +103,12 @@ describe('one reading of dates for every surface', () => {
       expect([text, looksLikeDate(text)]).toEqual([text, true])
     for (const text of ['5-6', '10/9', '5/6/8', '1.016,5', '12.5', 'march', '3 apples', '12 mm'])
       expect([text, looksLikeDate(text)]).toEqual([text, false])
+  })
+
+  test('knows a format that shows days or times from one that shows numbers', () => {
+    for (const format of ['yyyy-mm-dd', 'm/d/yyyy', '[$-409]d-mmm-yy;@', 'h:mm', '[h]:mm:ss', 'mm:ss.0'])
+      expect([format, isDateFormat(format)]).toEqual([format, true])
+    for (const format of ['General', '0.00', '#,##0.00', '0 "days"', '[Red]0', '0 %', '@', '0.0E+00', '#\\d'])
+      expect([format, isDateFormat(format)]).toEqual([format, false])
   })
 })

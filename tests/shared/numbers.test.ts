@@ -8,7 +8,7 @@ import { digitsIn, numberIn, readDecimal, styleOf, type NumberStyle } from '../.
 import { rulesHeaders, readRules } from '../../src/plan/rules/readRules'
 import { ruleBook } from '../../shared/rules'
 import { rateEntry } from '../../src/price/rateBook'
-import { rateValues } from '../../src/price/rateValues'
+import { rateValues } from '../../src/price/rates'
 import { readBudget } from '../../src/price/readBudget'
 import { readRates } from '../../src/price/readRates'
 import { readInventory } from '../../src/inventory/readInventory'
@@ -36,11 +36,11 @@ const surfaces = {
   rates(cell: Cell): number | string {
     const rows = [
       ['Rate', 'Value', 'Unit'],
-      [rateEntry('mobilisation').name, cell, 'a year of work']
+      [rateEntry('mobilization').name, cell, 'a year of work']
     ]
     const { rates, problems } = readRates({ rows, sheet: 'Rates', top: 0, left: 0 })
     const fault = problems.find(({ cell: at }) => at === 'Rates!B2')
-    return fault?.code ?? Number(rateValues(rates).mobilisation)
+    return fault?.code ?? Number(rateValues(rates).mobilization)
   },
   budget(cell: Cell): number | string {
     const budget = readBudget(String(cell ?? ''), 2)
@@ -104,12 +104,11 @@ describe('one text is one number on every surface', () => {
     expect(surfaces.rules(text)).toBe('rule-two-ways')
     expect(surfaces.rates(text)).toBe('rate-two-ways')
     const digits = text.replace(/\D/g, '')
-    expect(readBudget(text, 2)).toContain(`can be ${digits} or `)
     expect(surfaces.function(text)).toContain(`can be ${digits} or `)
   })
 
   test.each(['2026-03-01', '3-Feb', '31.03.2024', '3 Feb 2026'])(
-    '%j is a date, and is said to be one',
+    '%j is a date, and is reported as one',
     (text) => {
       expect(surfaces.inventory(text)).toBe('date-not-number')
       expect(surfaces.rules(text)).toBe('rule-date')
@@ -138,7 +137,53 @@ describe('one text is one number on every surface', () => {
     expect(numberIn('0,030', '.')).toBe(0.03)
   })
 
-  test('a per cent sign belongs to a share, and the sign of a currency to money', () => {
+  test('the budget’s currency tells what a comma means: a reading with more decimals than it has is none', () => {
+    const budget = (text: string, minorDigits: number) => {
+      const read = readBudget(text, minorDigits)
+      return typeof read === 'string' ? read : read.toNumber()
+    }
+    for (const text of ['2,000', '$2,000', '2.000', '$ 2 000', '2000.00']) expect(budget(text, 2)).toBe(2000)
+    expect(['1,016', '1.016', '12.345'].map((text) => budget(text, 2))).toEqual([1016, 1016, 12345])
+    expect([budget('1,450', 2), budget('1,45', 2), budget('1,450', 0)]).toEqual([1450, 1.45, 1450])
+    expect(budget('1,45', 0)).toBe(
+      '“1,45” is not an amount of a currency with no decimals: type an amount that it has, such as 2500.'
+    )
+    expect(budget('0,125', 2)).toContain('“0,125” is not an amount of a currency with 2 decimals')
+    // A dinar of a thousand parts: both readings are amounts.
+    expect(budget('1,450', 3)).toBe('“1,450” can be 1450 or 1.450: type 1450 without the comma, or “1,4500”.')
+    expect([budget('1,4500', 3), budget('12,5', 3)]).toEqual([1.45, 12.5])
+  })
+
+  test('a percentage is no amount, no diameter and no count, and is a share wherever a share is meant', () => {
+    for (const text of ['25%', '25,5 %']) {
+      expect(surfaces.inventory(text)).toBe('not-a-number')
+      expect(surfaces.rates(text)).toBe('rate-not-a-number')
+      expect(surfaces.budget(text)).toContain('is not an amount')
+      expect(surfaces.function(text)).toContain('not a number')
+      expect(surfaces.rules(text)).toBe('rule-value')
+    }
+    const rateOf = (name: 'taxRate' | 'dayHours', cell: Cell) => {
+      const rows = [
+        ['Rate', 'Value', 'Unit'],
+        [rateEntry(name).name, cell, 'x']
+      ]
+      const { rates, problems } = readRates({ rows, sheet: 'Rates', top: 0, left: 0 })
+      return problems.find(({ cell: at }) => at === 'Rates!B2')?.code ?? Number(rateValues(rates)[name])
+    }
+    expect([rateOf('taxRate', '8,25 %'), rateOf('dayHours', '8 %')]).toEqual([0.0825, 'rate-not-a-number'])
+    expect(rateOf('taxRate', '$0.08')).toBe('rate-not-a-number')
+    const ruleOf = (name: 'partialBark' | 'leastGain', cell: Cell) => {
+      const rows = [
+        [rulesHeaders.rule, rulesHeaders.value],
+        [ruleBook[name].name, cell]
+      ]
+      const { rules, problems } = readRules({ rows, sheet: 'Rules', top: 0, left: 0 })
+      return problems[0]?.code ?? rules[name]
+    }
+    expect([ruleOf('partialBark', '40 %'), ruleOf('leastGain', '40 %')]).toEqual([0.4, 'rule-value'])
+  })
+
+  test('a percent sign belongs to a share, and the sign of a currency to money', () => {
     expect(numberIn('25,5 %', null, { percent: true })).toBe(0.255)
     expect(numberIn('25,5 %', null)).toEqual({ why: 'no-number' })
     expect(surfaces.rates('$ 1,250.00')).toBe(1250)
@@ -172,6 +217,13 @@ describe('which sign stands before the decimals is told from the column', () => 
     [',', ['0,030']],
     [',', ['1.016,5']],
     [',', ['10,2 x 9,8']],
+    [',', ['5,5 + 6,25', '1.016']],
+    [',', ['-12,5 %']],
+    ['.', ['12\'-6.5"']],
+    ['.', ['$ 1.50']],
+    ['.', ['10.2 cm and 9.8 cm']],
+    // Guesses, ranges, lists and remarks are no numbers, and tell nothing.
+    [null, ['about 12,5 or so', '2,5-3,5', 'limbs 3,4', '12,5?', '1,016']],
     ['either', ['1 016', '1,016']],
     [null, ['1,016', '12,345', 'about 3', '31.03.2024']],
     [null, ['1,5', '1.5', '1,016']],

@@ -1,7 +1,7 @@
 import { cellAddress, columnLetters, isErrorText } from '../../shared/cells'
 import { choices, readChoice, type ChoiceName } from '../../shared/choices'
 import { columns, fieldFromWords, readHeader } from '../../shared/columns'
-import { problem, problemCodes } from '../../shared/problems'
+import { problem, problemCodes, type FactsOf, type ProblemCode } from '../../shared/problems'
 import { ruleBook } from '../../shared/rules'
 import { convertLength, unitFromWord } from '../../shared/units'
 import { version } from '../../shared/version'
@@ -51,7 +51,8 @@ describe('the vocabulary both halves speak', () => {
 
   it('has a message and a remedy for every problem', () => {
     for (const code of problemCodes) {
-      const found = problem(code, 'Trees!A2', { text: 'it said so.', remedy: 'Do this' })
+      const facts = { text: 'it said so.', remedy: 'Do this' } as unknown as FactsOf<ProblemCode>
+      const found = problem(code, 'Trees!A2', facts)
       expect(found.message).toMatch(/[.]$/)
       expect(found.remedy).toMatch(/[.]$/)
     }

@@ -43,7 +43,7 @@ describe('the parts after a block', () => {
     expect(breaksForParts(draftOf(most + 1), bare, [], [most - 10])).toEqual([most - 10])
   })
 
-  test('are reckoned from the break of the block on', () => {
+  test('are computed from the break of the block on', () => {
     const [start, part] = [most * 2 + 5, most * 2 + 20]
     expect(breaksForParts(draftOf(start + most), bare, [start], [part])).toEqual([start])
     expect(breaksForParts(draftOf(start + most + 1), bare, [start], [part])).toEqual([start, part])

@@ -65,7 +65,7 @@ describe('the client report', () => {
     )
   })
 
-  test('has one row a tree, most urgent first, with what, why, when and the price', () => {
+  test('has one row per tree, most urgent first, with what, why, when and the price', () => {
     expect(table.map(([id]) => id)).toEqual(byUrgency(plan).map(({ tree }) => tree.id))
     for (const row of table) {
       expect(String(row[at('What and when')])).not.toBe('')
@@ -197,7 +197,7 @@ describe('the client report', () => {
     expect(formatAt(report, headerRows(report)[0]! + 1, 0).wrap).toBe(true)
   })
 
-  test('is in metres on A4 for a metric inventory', () => {
+  test('is in meters on A4 for a metric inventory', () => {
     const metric = planOf(metricRows())
     Object.assign(metric.trees[0]!.tree, { clearance: 3 })
     const report = describeClientReport(metric, estimatePlan(metric), cover)
@@ -231,7 +231,7 @@ describe('the client report', () => {
     )
   })
 
-  test('offers the first year and the programme at what is paid, written as the table writes it', () => {
+  test('offers the first year and the program at what is paid, written as the table writes it', () => {
     const taxed = estimatePlan(plan, { ...inventedRates, taxRate: '0.19' })
     const text = runningText(describeClientReport(plan, taxed, cover))
     const prices = taxed.lines.filter(({ year }) => year === 2026).map(({ price }) => price.toNumber())
@@ -244,7 +244,7 @@ describe('the client report', () => {
     expect(listed).toBe(before)
     expect(paid).toBeCloseTo(before * 1.19, 1)
     expect(found[1]).toMatch(/^\d,\d{3}\.\d\d$/)
-    expect(text).toMatch(/All visits of the programme: \d,\d{3}\.\d\d USD with tax; /)
+    expect(text).toMatch(/All visits of the program: \d,\d{3}\.\d\d USD with tax; /)
   })
 
   test('where all the work is of one year, offers it once', () => {

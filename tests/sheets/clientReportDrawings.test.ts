@@ -1,10 +1,11 @@
+import type { Area } from '../../shared/cells'
+import { printedDose } from './printedDose'
 import { byUrgency, type Plan } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeClientReport } from '../../src/sheets/client-report/clientReport'
 import { numberedCuts } from '../../src/drawing/form/limbsAtVisit'
 import { foremostLimb, ratioCourse } from '../../src/drawing/charts/ratioCourse'
 import { pageRoom } from '../../src/sheets/pageBreaks'
-import type { Area } from '../../src/sheets/sheet'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { planOf, samplePlan } from './samplePlan'
 import { runningText } from './sheetTexts'
@@ -82,7 +83,7 @@ test('the charts of a tree show its doses against the ceiling and its foremost l
     expect(doses === undefined).toBe(tree.visits.length < 2)
     if (doses !== undefined) {
       expect(columnOf(doses.labels)).toEqual(tree.visits.map(({ year }) => year))
-      expect(columnOf(doses.series[0]!.values)).toEqual(tree.visits.map(({ dose }) => dose))
+      expect(columnOf(doses.series[0]!.values)).toEqual(tree.visits.map(printedDose))
       expect(columnOf(doses.series[1]!.values)).toEqual(tree.visits.map((visit) => visit.allowedRemoval))
     }
     const limb = foremostLimb(tree)!
@@ -95,7 +96,7 @@ test('the charts of a tree show its doses against the ceiling and its foremost l
     for (const { area, series } of charts) {
       expect(pointsOf(area.row, area.row + area.rows)).toBeGreaterThan(120)
       expect(area.row + area.rows).toBeLessThanOrEqual(ratios.labels.row - 2)
-      // Told apart without colour.
+      // Told apart without color.
       expect(new Set(series.map(({ drawn }) => drawn)).size).toBe(series.length)
     }
     expect(pointsOf(page.row, next)).toBeLessThanOrEqual(room)
@@ -129,8 +130,7 @@ test('a report on more than 60 trees with cuts draws the 60 most urgent, and say
 test('a plan without cuts has no drawings and no heading for them', () => {
   const [headers = [], first = []] = sampleInventory
   const plan = planOf([headers, first])
-  for (const tree of plan.trees) tree.visits = []
-  const report = drawnReport(plan)
+  const report = drawnReport({ ...plan, trees: plan.trees.map((tree) => ({ ...tree, visits: [] })) })
   expect(report.pictures).toBeUndefined()
   expect(runningText(report)).not.toContain('before and after')
 })

@@ -17,7 +17,7 @@ describe.each(following.map((sheet) => [sheet.name, sheet] as const))(
   (_name, sheet) => {
     const all = sheet.conditionalLooks!
 
-    test('are never by colour alone, and the sheet says in words what they mean', () => {
+    test('are never by color alone, and the sheet says in words what they mean', () => {
       const words = sheet.rows
         .flat()
         .filter((cell) => typeof cell === 'string')

@@ -60,8 +60,9 @@ describe('the cut plan as a sheet', () => {
     const tenth = (value: number) => Math.round(value * 10) / 10
     expect(row[column('Diameter of cut (in)')]).toBe(tenth(cut.cutDiameter / 25.4))
     expect(row[column('Height of cut (ft)')]).toBe(tenth(cut.cutHeight! / 0.3048))
-    expect(row[column('Tip after (ft)')]).toBe(tenth(cut.tipAfter! / 0.3048))
-    expect(row[column('Dose of this cut')]).toBe(cut.dose)
+    // A limit is never rounded up.
+    expect(row[column('Tip after (ft)')]).toBe(Math.floor((cut.tipAfter! / 0.3048) * 10 + 1e-6) / 10)
+    expect(row[column('Dose of this cut')]).toBe(Math.round(cut.dose * 1000) / 1000)
     expect(row[column('Why')]).toBe(cut.reason)
   })
 
@@ -76,11 +77,11 @@ describe('the cut plan as a sheet', () => {
     })
   })
 
-  test('shows shares as whole percent, small ones with a decimal, and ratios with two decimals', () => {
+  test('shows shares to a tenth of a percent, as sentences do, and ratios with two decimals', () => {
     const row = table.row + 1
-    const small = '[=0]0%;[<0.0095]0.0%;0%'
-    expect(formatAt(sheet, row, column('Dose of the visit')).numberFormat).toBe(small)
-    expect(formatAt(sheet, row, column('Allowed removal')).numberFormat).toBe(small)
+    const tenths = '0.0%'
+    expect(formatAt(sheet, row, column('Dose of the visit')).numberFormat).toBe(tenths)
+    expect(formatAt(sheet, row, column('Allowed removal')).numberFormat).toBe(tenths)
     expect(formatAt(sheet, row, column('Aspect ratio now')).numberFormat).toBe('0.00')
   })
 
@@ -165,7 +166,7 @@ describe('the cut plan as a sheet', () => {
 })
 
 describe('the cut plan of a metric inventory', () => {
-  test('is in centimetres and metres, on A4', () => {
+  test('is in centimeters and meters, on A4', () => {
     const metric = describeCutPlan(planOf(metricRows()))
     const area = metric.tables[0]!.area
     const named = metric.rows[area.row]!.map(String)

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { printMoney } from '../../shared/money'
-import { cutMinutes } from '../../src/formulas/crewHours'
+import { cutMinutes } from '../../src/formulas/time'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { crewHour, inventedRatesIn } from '../../src/price/rates'
 import { planOf } from './samplePlan'
@@ -30,13 +30,13 @@ test('hours and brush', () => {
     said('1.38 h')
   ])
   expect([a, b].map(({ brush }) => `${String(brush.weight)} lb`)).toEqual([said('216 lb'), said('144 lb')])
-  expect([a, b].map(({ brush }) => `${brush.looseVolume.toFixed(3)} yd³ loose`)).toEqual([
-    said('0.864 yd³ loose'),
-    said('0.576 yd³ loose')
+  expect([a, b].map(({ brush }) => `${brush.looseVolume.toFixed(2)} yd³ loose`)).toEqual([
+    said('0.86 yd³ loose'),
+    said('0.58 yd³ loose')
   ])
-  expect([a, b].map(({ brush }) => `${brush.chipVolume.toFixed(3)} yd³ of chips`)).toEqual([
-    said('0.457 yd³ of chips'),
-    said('0.304 yd³ of chips')
+  expect([a, b].map(({ brush }) => `${brush.chipVolume.toFixed(2)} yd³ of chips`)).toEqual([
+    said('0.46 yd³ of chips'),
+    said('0.30 yd³ of chips')
   ])
 })
 
@@ -48,7 +48,7 @@ test('costs, with the shared costs to the cent', () => {
   expect(cents(crewHour(rates))).toBe(said('151.60'))
   const year = estimate.years[0]!
   expect([year.crewHours, year.crewDays, year.loads]).toEqual([3.01, 1, 1])
-  expect([year.mobilisation, year.travel, year.loadCharges, year.shared].map(cents)).toEqual(
+  expect([year.mobilization, year.travel, year.loadCharges, year.shared].map(cents)).toEqual(
     ['90.00', '113.70', '40.00', '243.70'].map(said)
   )
   const parts = ({ money }: typeof a) => [money.crew, money.disposal, money.shared, money.cost].map(cents)

@@ -2,7 +2,7 @@ import { estimatePlan } from '../../src/price/estimatePlan'
 import { withinBudget } from '../../src/price/offers'
 import { inventedRates, inventedRatesIn, type Rates } from '../../src/price/rates'
 import { cautions, inventedRatesNotice } from '../../src/sheets/cautions'
-import { at } from '../../src/sheets/estimate/estimateColumns'
+import { estimateColumn } from '../../src/sheets/estimate/estimateColumns'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import { describeRates } from '../../src/sheets/rates/ratesSheet'
 import { withFreeNames } from '../../src/sheets/namedCells'
@@ -20,11 +20,12 @@ const table = sheet.tables[0]!.area
 
 type Formula = Extract<Content, { formula: string }>
 
-function labelled(description: SheetDescription, label: string): Content[] {
+function labeled(description: SheetDescription, label: string): Content[] {
   return description.rows.find((row) => row[0] === label)!
 }
 
-const formulaIn = (row: Content[], column: keyof typeof at) => row[at[column]] as Formula
+const formulaIn = (row: Content[], column: keyof typeof estimateColumn) =>
+  row[estimateColumn[column]] as Formula
 
 /** Functions that every spreadsheet program has had since 2007 (from memory). */
 const oldFunctions = new Set([
@@ -42,7 +43,7 @@ const oldFunctions = new Set([
 ])
 
 describe('the estimate as a sheet', () => {
-  test('has one row a tree and visit', () => {
+  test('has one row per tree and visit', () => {
     const body = sheet.rows.slice(table.row + 1, table.row + table.rows)
     expect(body.map((row) => [row[0], row[1], row[2]])).toEqual(
       estimate.lines.map(({ tree, visit, year }) => [tree, visit, year])
@@ -50,9 +51,9 @@ describe('the estimate as a sheet', () => {
     expect(body.length).toBeGreaterThan(20)
   })
 
-  test('weighs brush in pounds for an inventory in feet and kilograms for one in metres', () => {
+  test('weighs brush in pounds for an inventory in feet and kilograms for one in meters', () => {
     expect(sheet.rows[table.row]).toContain('Brush (lb)')
-    expect(sheet.rows[table.row + 1]![at.weight]).toBeCloseTo(
+    expect(sheet.rows[table.row + 1]![estimateColumn.weight]).toBeCloseTo(
       estimate.lines[0]!.brushKilograms / 0.45359237,
       6
     )
@@ -66,7 +67,7 @@ describe('the estimate as a sheet', () => {
   test('every number of a line that follows from others is a formula with the engine’s value in store', () => {
     estimate.lines.forEach((line, index) => {
       const row = sheet.rows[table.row + 1 + index]!
-      const stored = (column: keyof typeof at) => formulaIn(row, column).value
+      const stored = (column: keyof typeof estimateColumn) => formulaIn(row, column).value
       expect([stored('hours'), stored('crew'), stored('disposal'), stored('shared')]).toEqual([
         line.crewHours,
         line.money.crew.toNumber(),
@@ -85,7 +86,7 @@ describe('the estimate as a sheet', () => {
   })
 
   test('sums exactly the printed prices, with the engine’s value in store', () => {
-    const { formula, value } = formulaIn(labelled(sheet, 'Subtotal'), 'price')
+    const { formula, value } = formulaIn(labeled(sheet, 'Subtotal'), 'price')
     const [from, to] = [table.row + 2, table.row + table.rows]
     expect(formula).toBe(`=SUM($R$${String(from)}:$R$${String(to)})`)
     expect(value).toBe(estimate.subtotal.toNumber())
@@ -110,7 +111,7 @@ describe('the estimate as a sheet', () => {
     expect(circle(sheet)).toBeNull()
     const broken = { ...sheet, rows: sheet.rows.map((row) => [...row]) }
     const hours = broken.rows[table.row + 1]!
-    hours[at.hours] = { formula: `=ROUND(Crew_hour*${`R${String(table.row + 2)}`},2)`, value: 0 }
+    hours[estimateColumn.hours] = { formula: `=ROUND(Crew_hour*${`R${String(table.row + 2)}`},2)`, value: 0 }
     expect(circle(broken)).not.toBeNull()
   })
 
@@ -162,10 +163,10 @@ describe('the estimate as a sheet', () => {
   test('marks what a budget buys and sums it by a formula', () => {
     const offer = withinBudget(estimate, new Money(2000))
     const chosen = describeEstimate(estimate, plan, offer)
-    const marks = chosen.rows.filter((row) => row[at.chosen] === '✓')
+    const marks = chosen.rows.filter((row) => row[estimateColumn.chosen] === '✓')
     expect(marks.map((row) => [row[0], row[1]])).toEqual(offer.lines.map(({ tree, visit }) => [tree, visit]))
     expect(offer.lines.length).toBeGreaterThan(3)
-    const row = labelled(chosen, 'Most priority relieved within 2,000.00 with tax')
+    const row = labeled(chosen, 'Most priority relieved within 2,000.00 with tax')
     expect(formulaIn(row, 'price').value).toBe(offer.total.toNumber())
     expect(circle(chosen)).toBeNull()
   })

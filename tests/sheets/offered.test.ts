@@ -1,10 +1,10 @@
 /** What the client was offered, in every document that says or uses it. */
 import { Money } from '../../shared/money'
-import { thisVisit, wholeProgramme, withinBudget } from '../../src/price/offers'
+import { thisVisit, wholeProgram, withinBudget } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRatesIn } from '../../src/price/rates'
-import { grouped } from '../../src/sheets/moneyFormat'
-import { at } from '../../src/sheets/estimate/estimateColumns'
+import { showMoney } from '../../shared/words/money'
+import { estimateColumn } from '../../src/sheets/estimate/estimateColumns'
 import { describeDocuments, plainCover, planDocuments } from '../../src/sheets/describeDocuments'
 import type { ChosenOffer } from '../../src/sheets/offered'
 import { isFormula, type Content, type SheetDescription } from '../../src/sheets/sheet'
@@ -28,13 +28,13 @@ function documentsOf(offer: ChosenOffer): Record<string, SheetDescription> {
 }
 
 const documents = {
-  whole: documentsOf(wholeProgramme(estimate)),
+  whole: documentsOf(wholeProgram(estimate)),
   first: documentsOf(first),
   budget: documentsOf(budget)
 }
 type Case = keyof typeof documents
 const cases: [Case, ChosenOffer][] = [
-  ['whole', wholeProgramme(estimate)],
+  ['whole', wholeProgram(estimate)],
   ['first', first],
   ['budget', budget]
 ]
@@ -60,23 +60,25 @@ describe.each(cases)('the estimate that offers %s', (name, offer) => {
     expect(rowOf(sheet, 'Offered')[1]).toBe(
       `${String(chosen[0])}: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits`
     )
-    expect(chosen[at.cuts]).toBe('✓')
+    expect(chosen[estimateColumn.cuts]).toBe('✓')
     expect(stored(chosen[area.column]).value).toBe(offer.total.toNumber())
-    expect(stored(chosen[at.shared]).value).toBe(offer.subtotal.toNumber())
+    expect(stored(chosen[estimateColumn.shared]).value).toBe(offer.subtotal.toNumber())
     expect(circle(sheet)).toBeNull()
   })
 
   test('still lists what else can be chosen', () => {
-    for (const label of ['The first visit to every tree only', 'Every visit of the programme'])
-      expect(stored(rowOf(sheet, label)[at.price]).value).toBeGreaterThan(0)
+    for (const label of ['The first visit to every tree only', 'Every visit of the program'])
+      expect(stored(rowOf(sheet, label)[estimateColumn.price]).value).toBeGreaterThan(0)
   })
 })
 
 test('the first visit marks its lines on the estimate; the sums of all visits are called that', () => {
   const sheet = documents.first['estimate']!
-  const marks = sheet.rows.filter((row) => row[at.chosen] === '✓').map((row) => [row[0], row[1]])
+  const marks = sheet.rows.filter((row) => row[estimateColumn.chosen] === '✓').map((row) => [row[0], row[1]])
   expect(marks).toEqual(first.lines.map(({ tree, visit }) => [tree, visit]))
-  expect(stored(rowOf(sheet, 'Total of all visits')[at.price]).value).toBe(estimate.total.toNumber())
+  expect(stored(rowOf(sheet, 'Total of all visits')[estimateColumn.price]).value).toBe(
+    estimate.total.toNumber()
+  )
 })
 
 describe.each(cases)('the client report that offers %s', (name, offer) => {
@@ -100,7 +102,7 @@ describe.each(cases)('the client report that offers %s', (name, offer) => {
     const approval = report.rows.findIndex((row) => row[0] === 'Approval')
     const ticks = report.rows.slice(approval).filter((row) => row[0] === '☐')
     expect(ticks.map((row) => String(row[1])).join(' ')).toContain(
-      `: ${grouped(offer.total.toFixed(2))} USD with tax`
+      `: ${showMoney(offer.total, 2)} USD with tax`
     )
   })
 

@@ -1,7 +1,9 @@
 import * as fc from 'fast-check'
 import { firstCellOf, freeSheetName, ownName, readOwnName } from '../../src/sheets/ownSheets'
-import { looks, palette } from '../../src/sheets/palette'
-import { foldText, linesNeeded } from '../../src/sheets/wrapping'
+import { looks } from '../../src/sheets/looks'
+import { palette } from '../../shared/palette'
+import { foldText } from '../../shared/folding'
+import { linesNeeded } from '../../src/sheets/wrapping'
 
 describe('the names by which our sheets are found again', () => {
   test('are read back to the document, its number and its sheet', () => {
@@ -55,7 +57,7 @@ describe('folded text', () => {
   })
 })
 
-/** Contrast of two colours. Source: WCAG 2.2, W3C, relative luminance and contrast ratio. */
+/** Contrast of two colors. Source: WCAG 2.2, W3C, relative luminance and contrast ratio. */
 function contrast(a: string, b: string): number {
   const luminance = (color: string) => {
     const [red = 0, green = 0, blue = 0] = [1, 3, 5]

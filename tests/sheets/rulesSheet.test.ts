@@ -38,7 +38,7 @@ function cutPlanOf(rules: CellBlock | null): SheetDescription {
 const texts = ({ rows }: SheetDescription) => rows.flat().filter((cell) => typeof cell === 'string')
 
 describe('the rules as a sheet', () => {
-  it('has one row a rule with value, unit, default, range, certainty in words and source', () => {
+  it('has one row per rule with value, unit, default, range, certainty in words and source', () => {
     const body = sheet.rows.slice(table.row + 1, table.row + table.rows)
     expect(body.map((row) => row[0])).toEqual(names.map((name) => ruleBook[name].name))
     names.forEach((name, index) => {
@@ -103,7 +103,7 @@ describe('the rules as a sheet', () => {
         expect(sentence.toLowerCase()).toBe(`${entry.name}: ${problems[0]!.remedy}`.toLowerCase())
       }
       expect(checked('cutsPerVisit').sentence).toBe(
-        'Live cuts a tree a visit, at most: type a whole number from 1 to 30, or clear the cell to use the default.'
+        'Live cuts per tree per visit, at most: type a whole number from 1 to 30, or clear the cell to use the default.'
       )
     })
   })

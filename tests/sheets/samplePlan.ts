@@ -12,17 +12,19 @@ export function samplePlan(): Plan {
 /** The sample, its first tree in a window of an invented kind that is closed. */
 export function withClosedWindow(): Plan {
   const plan = samplePlan()
-  plan.timing = [
-    {
-      state: 'closed',
-      concern: 'region',
-      sentence: 'An invented window is closed.',
-      source: 'invented for this test',
-      certainty: 'read',
-      trees: plan.trees.slice(0, 1)
-    }
-  ]
-  return plan
+  return {
+    ...plan,
+    timing: [
+      {
+        state: 'closed',
+        concern: 'region',
+        sentence: 'An invented window is closed.',
+        source: 'invented for this test',
+        certainty: 'read',
+        trees: plan.trees.slice(0, 1)
+      }
+    ]
+  }
 }
 
 /** Any rows planned for a fixed day. */
@@ -30,7 +32,7 @@ export function planOf(rows: Cell[][], sheet = 'Trees'): Plan {
   return planInventory(readInventory({ rows, sheet, top: 0, left: 0 }), { date: '2026-03-02' })
 }
 
-/** One invented tree in centimetres and metres: a leader and one limb that competes with it. */
+/** One invented tree in centimeters and meters: a leader and one limb that competes with it. */
 export function metricRows(limb: Cell[] = ['B', null, 11, 14, 2, 8]): Cell[][] {
   return [
     [

@@ -1,22 +1,17 @@
 /** The charts that the documents describe: their cells, their words, and that they cover nothing. */
+import { printedDose } from './printedDose'
 import { byUrgency, type TreePlan } from '../../src/plan/plan'
 import { ratioCourses } from '../../src/plan/outlook'
 import { planInventory } from '../../src/plan/planInventory'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRatesIn } from '../../src/price/rates'
-import type { Cell } from '../../shared/cells'
+import type { Area, Cell } from '../../shared/cells'
 import { readInventory } from '../../src/inventory/readInventory'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import { mostCharted } from '../../src/sheets/cut-plan/cutPlanCharts'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import { foremostLimb } from '../../src/drawing/charts/ratioCourse'
-import {
-  isFormula,
-  type Area,
-  type Content,
-  type SheetChart,
-  type SheetDescription
-} from '../../src/sheets/sheet'
+import { isFormula, type Content, type SheetChart, type SheetDescription } from '../../src/sheets/sheet'
 import { madeInventory } from '../../bench/madeInventory'
 import { metricRows, planOf, samplePlan } from './samplePlan'
 
@@ -119,7 +114,7 @@ describe('dose against allowance', () => {
   test('holds the dose of the next visit under its ceiling, trees by urgency', () => {
     const trees = byUrgency(plan).filter(({ visits }) => visits.length > 0)
     expect(cellsIn(cutPlan, dose.labels)).toEqual(trees.map(({ tree }) => tree.id))
-    expect(column(cutPlan, dose, /^Dose/)).toEqual(trees.map(({ visits }) => visits[0]!.dose))
+    expect(column(cutPlan, dose, /^Dose/)).toEqual(trees.map(({ visits }) => printedDose(visits[0]!)))
     const allowed = column(cutPlan, dose, /^Allowed/) as number[]
     expect(allowed).toEqual(trees.map(({ visits }) => visits[0]!.allowedRemoval))
     expect(trees.some(({ visits }) => visits[0]!.dose > 0)).toBe(true)
@@ -151,7 +146,7 @@ describe('aspect ratios with and without pruning', () => {
     expect(new Set(alone).size).toBeGreaterThan(5)
   })
 
-  test('are said to be a forecast, beside the figures, in the legend and in the words', () => {
+  test('are called a forecast, beside the figures, in the legend and in the words', () => {
     const above = cutPlan.rows.slice(0, ratio.area.row).flat()
     expect(above.filter((cell) => typeof cell === 'string').join(' ')).toContain(
       'a forecast by the growth rules, not a promise'
@@ -160,7 +155,7 @@ describe('aspect ratios with and without pruning', () => {
     expect(ratio.alt).toContain('A forecast by the growth rules, not a promise.')
   })
 
-  test('a limb that is removed has no ratio to come, and the year is said', () => {
+  test('a limb that is removed has no ratio to come, and the year is given', () => {
     const goes = (tree: TreePlan) =>
       tree.visits.find(({ limbs }) =>
         limbs.some(({ limb, decision }) => limb === foremostLimb(tree) && decision === 'remove')

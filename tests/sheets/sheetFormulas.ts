@@ -21,7 +21,7 @@ export function formulasOf(description: SheetDescription): FormulaCell[] {
   )
 }
 
-/** The sheet with this in place of every stored value, so that only what is reckoned anew can be right. */
+/** The sheet with this in place of every stored value, so that only what is recalculated can be right. */
 export function spoiled(description: SheetDescription, wrong: number): SheetDescription {
   const cell = (content: Content): Content =>
     isFormula(content) ? { formula: content.formula, value: wrong } : content
@@ -37,7 +37,7 @@ export const yenRates: Rates = {
   profitRate: '0.22',
   wage: '3100',
   equipmentHour: '2800',
-  mobilisation: '10007',
+  mobilization: '10007',
   loadCharge: '5000',
   disposalPerWeight: '7',
   minimumPerTree: '4000'
@@ -67,7 +67,7 @@ function placeOf(reference: string): [row: number, column: number] {
   return [Number(found[2]) - 1, column]
 }
 
-/** A chain of formulas that lead back to themselves, or null: a spreadsheet refuses to reckon such a sheet. */
+/** A chain of formulas that lead back to themselves, or null: a spreadsheet refuses to calculate such a sheet. */
 export function circle(description: SheetDescription): string[] | null {
   const formulas = new Map(formulasOf(description).map(({ address, formula }) => [address, formula]))
   const settled = new Set<string>()

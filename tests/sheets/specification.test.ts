@@ -89,7 +89,7 @@ describe('the specification', () => {
     expect(clause('T03', /^Objective/)).toMatch(
       /^Keep limb A as the one leader by subordinating limbs B and C/
     )
-    expect(clause('T03', /^Objective/)).toContain('work in stages towards the clearance of 14 ft at limb F')
+    expect(clause('T03', /^Objective/)).toContain('work in stages toward the clearance of 14 ft at limb F')
     expect(clause('T11', /^Objective/)).toContain('Gain the clearance of 8 ft at limb D')
   })
 
@@ -146,7 +146,7 @@ describe('the specification', () => {
     expect(sheet.rows[0]![0]).toBe('Specification')
   })
 
-  test('is in centimetres and metres for a metric inventory', () => {
+  test('is in centimeters and meters for a metric inventory', () => {
     const metric = specificationText(planOf(metricRows()))
     expect(metric).toMatch(/reduction cut, \d+(\.\d)? cm across at \d+(\.\d)? m above ground/)
     expect(metric.replaceAll(/\d in \(|\d cm/g, '')).not.toMatch(/\d ft\b/)

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
-import { foldText, linesNeeded } from '../../src/sheets/wrapping'
+import { foldText } from '../../shared/folding'
+import { linesNeeded } from '../../src/sheets/wrapping'
 
 /** Word by word, as one would fold a text by hand. */
 function foldedByHand(text: string, width: number): string[] {

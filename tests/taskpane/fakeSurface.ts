@@ -2,9 +2,7 @@ import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import type { Plan, TreePlan } from '../../src/plan/plan'
 import { planByRules } from '../../src/plan/rules/planByRules'
-import { describeStartRates } from '../../src/sheets/rates/ratesSheet'
-import { describeRules } from '../../src/sheets/rules/rulesSheet'
-import { planDocuments } from '../../src/sheets/describeDocuments'
+import { describeUsersSheet, planDocuments } from '../../src/sheets/describeDocuments'
 import { titles } from '../../src/sheets/ownSheets'
 import type { SheetDescription } from '../../src/sheets/sheet'
 import * as documents from '../../taskpane/documents'
@@ -162,8 +160,7 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
       return plan
     },
     priceByRates: () => ({ estimate: inventedEstimate(), problems: [] }),
-    describeRates: describeStartRates,
-    describeRules,
+    describeUsersSheet,
     specificationOf: documents.treeSpecificationText,
     drawings: () => Promise.resolve(documents),
     describeDocuments: (wanted) => {

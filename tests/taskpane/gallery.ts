@@ -1,5 +1,5 @@
 /**
- * Pictures of the pane at 320 and 350 px, light, dark and in forced colours, into build/screenshots/pane. The pane is
+ * Pictures of the pane at 320 and 350 px, light, dark and in forced colors, into build/screenshots/pane. The pane is
  * the real one with the real engine; the spreadsheet is a stand-in that holds the invented sample inventory. Run with
  * `npx tsx tests/taskpane/gallery.ts`, then look at the pictures.
  */

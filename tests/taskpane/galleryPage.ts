@@ -5,8 +5,7 @@ import { readInventory } from '../../src/inventory/readInventory'
 import { planByRules } from '../../src/plan/rules/planByRules'
 import { planTrees } from '../../src/plan/planInventory'
 import { priceByRates } from '../../src/price/priceByRates'
-import { describeDocuments } from '../../src/sheets/describeDocuments'
-import { describeStartRates } from '../../src/sheets/rates/ratesSheet'
+import { describeDocuments, describeUsersSheet } from '../../src/sheets/describeDocuments'
 import { describeRules } from '../../src/sheets/rules/rulesSheet'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import * as documents from '../../taskpane/documents'
@@ -27,8 +26,7 @@ const engine = {
   planByRules,
   planTrees,
   priceByRates,
-  describeRates: describeStartRates,
-  describeRules,
+  describeUsersSheet,
   describeDocuments,
   specificationOf: documents.treeSpecificationText,
   drawings: () => Promise.resolve(documents)

@@ -159,7 +159,7 @@ export const inventedBlock: CellBlock = {
   top: 2,
   left: 1,
   rows: [
-    ['Tree', 'Limb', 'Limb dia', 'Stem dia (cm)', 'Colour of tag'],
+    ['Tree', 'Limb', 'Limb dia', 'Stem dia (cm)', 'Color of tag'],
     ['K1', 'A', 15, null, 'blue'],
     ['K1', 'B', 11, 13, 'blue'],
     ['K1', 'C', 4, 15, 'blue'],
@@ -180,7 +180,7 @@ function inventedInventory(trees: Tree[]): Inventory {
       match(1, 'Limb', { field: 'limb' }),
       match(2, 'Limb dia', { field: 'diameter', unit: 'cm' }),
       match(3, 'Stem dia (cm)', { field: 'stem', unit: 'cm', unitNamed: true }),
-      match(4, 'Colour of tag')
+      match(4, 'Color of tag')
     ],
     system: 'cm-m',
     trees,
@@ -189,7 +189,7 @@ function inventedInventory(trees: Tree[]): Inventory {
     problems: [
       problem('no-unit', 'Survey!D3', { text: 'Limb dia', unit: 'cm' }),
       problem('not-a-number', 'Survey!D9', { column: 'Limb diameter', text: 'thick' }),
-      problem('column-unknown', 'Survey!F3', { text: 'Colour of tag' })
+      problem('column-unknown', 'Survey!F3', { text: 'Color of tag' })
     ]
   }
 }

@@ -36,7 +36,7 @@ function type(root: Element, text: string): void {
 }
 
 describe('the rates of an estimate', () => {
-  test('are said to be invented, every one, and a Rates sheet can be written', async () => {
+  test('are marked as invented, every one, and a Rates sheet can be written', async () => {
     const { root, surface } = await estimated()
     const { rateCount } = inventedEstimate()
     press(root, `Rates: ${String(rateCount)} of ${String(rateCount)} still invented`)
@@ -85,7 +85,7 @@ describe('the rates of an estimate', () => {
 })
 
 describe('what may be ordered', () => {
-  test('is the whole programme at first, and the first visit only where that is chosen', async () => {
+  test('is the whole program at first, and the first visit only where that is chosen', async () => {
     const { root } = await estimated()
     expect(readable(root)).toContain('Total, XTS1,760.95')
     choose(root, 'First visit only')
@@ -100,7 +100,7 @@ describe('what may be ordered', () => {
     const { root } = await estimated()
     choose(root, 'Within a budget')
     expect(readable(root)).toContain('Type a budget to see which trees and visits fit it.')
-    type(root, '1 450')
+    type(root, '1,450')
     press(root, 'Show what fits')
     // 1,335.50 and 7 % are 1,428.99; with the third line it would be 1,760.95.
     expect(readable(root)).toContain('Within 1,450.00 XTS: 2 of 3 visits, to 2 of 2 trees.')
@@ -112,7 +112,6 @@ describe('what may be ordered', () => {
   test.each([
     ['', 'No budget is typed'],
     ['plenty', '“plenty” is not an amount'],
-    ['1,450', '“1,450” can be 1450 or 1.450: type 1450 without the comma'],
     ['-5', 'A budget is more than 0'],
     ['9e99', '“9e99” is not an amount'],
     ['9999999999999999', 'at most a million million']
@@ -155,21 +154,21 @@ describe('what may be ordered', () => {
     await write()
     choose(root, 'First visit only')
     await write()
-    choose(root, 'Whole programme')
+    choose(root, 'Whole program')
     await write()
     expect(offers.map(({ kind, lines: own }) => [kind, own.length])).toEqual([
-      ['whole programme', 3],
+      ['whole program', 3],
       ['within budget', 2],
       ['this visit', 2],
-      ['whole programme', 3]
+      ['whole program', 3]
     ])
     const budget = offers[1]!
     expect(isBudget(budget) && budget.budget.toString()).toBe('1450')
     expect(lines).toEqual([
-      'No budget is settled under Estimate, so the documents offer the whole programme.',
+      'No budget is settled under Estimate, so the documents offer the whole program.',
       'The documents offer, as chosen under Estimate: within a budget, 2 of 3 visits.',
       'The documents offer, as chosen under Estimate: first visit only, 2 of 3 visits.',
-      'The documents offer, as chosen under Estimate: whole programme, 3 of 3 visits.'
+      'The documents offer, as chosen under Estimate: whole program, 3 of 3 visits.'
     ])
   })
 })

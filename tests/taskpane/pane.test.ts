@@ -71,13 +71,13 @@ describe('planning', () => {
     press(root, 'Cancel')
     answer()
     await settle()
-    expect(announced(root)).toBe('Cancelled. The earlier plan still stands.')
+    expect(announced(root)).toBe('Canceled. The earlier plan still stands.')
     expect(root.querySelector('progress')).toBeNull()
     expect(document.activeElement?.textContent).toBe('Plan again')
     expect(readable(root)).toContain('Plan for 2 trees')
   })
 
-  test('a cancelled reading that rejects is no failure', async () => {
+  test('a canceled reading that rejects is no failure', async () => {
     const { root, surface } = await openPane()
     surface.readBlock = (_address, { signal }) =>
       new Promise((_resolve, reject) => {
@@ -88,7 +88,7 @@ describe('planning', () => {
     press(root, 'Plan selection')
     press(root, 'Cancel')
     await settle()
-    expect(announced(root)).toBe('Cancelled.')
+    expect(announced(root)).toBe('Canceled.')
     expect(root.querySelector('.refusal')).toBeNull()
   })
 
@@ -116,7 +116,7 @@ describe('planning', () => {
     expect(readable(root)).toContain('The spreadsheet did not do what was asked: the host went away')
   })
 
-  test('a mistake in the engine is said, not swallowed', async () => {
+  test('a mistake in the engine is reported, not swallowed', async () => {
     const engine = fakeEngine(inventedPlan(), () => {
       throw new Error('broken rule')
     })

@@ -52,7 +52,7 @@ test('what was weighed and later visits are folded until asked for', async () =>
   expect(readable(card)).toContain('A forecast: measure again at that visit.')
 })
 
-test('limbs that are left alone have their reason, and what remains is said', async () => {
+test('limbs that are left alone have their reason, and what remains is stated', async () => {
   const { root, pane } = await openPane()
   await pane.planSelection()
   press(root, 'Tree K1')
@@ -62,9 +62,17 @@ test('limbs that are left alone have their reason, and what remains is said', as
 })
 
 test('a large cut asks for a written reason', async () => {
-  const plan = inventedPlan()
-  const cut = plan.trees[0]!.visits[0]!.cuts[1]!
-  cut.needsReason = true
+  const invented = inventedPlan()
+  const plan = {
+    ...invented,
+    trees: invented.trees.map((tree) => ({
+      ...tree,
+      visits: tree.visits.map((visit) => ({
+        ...visit,
+        cuts: visit.cuts.map((cut, at) => (at === 1 ? { ...cut, needsReason: true } : cut))
+      }))
+    }))
+  }
   const { root, pane } = await openPane(new FakeSurface(), fakeEngine(plan))
   await pane.planSelection()
   press(root, 'Tree K1')

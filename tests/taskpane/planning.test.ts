@@ -56,7 +56,7 @@ test('a press of cancel is heard between two trees', async () => {
   expect(begun).toBeLessThan(10)
 })
 
-test('nothing is read where it was cancelled before it began', async () => {
+test('nothing is read where it was canceled before it began', async () => {
   const control = new AbortController()
   control.abort()
   const engine = fakeEngine()

@@ -31,7 +31,7 @@ describe('the rules of a plan', () => {
     expect(() => press(root, 'Write a Rules sheet')).toThrow()
   })
 
-  test('are named where they were changed, with the reason or the want of one', async () => {
+  test('are named where they were changed, with the reason or the lack of one', async () => {
     const plan = inventedPlan()
     const rules = { ...defaultRules, allowedYoung: 0.35, cutsPerVisit: 4 }
     const changes = ruleChanges(rules, { allowedYoung: 'vigorous, agreed with the owner' })
@@ -47,7 +47,7 @@ describe('the rules of a plan', () => {
     expect(() => press(root, 'Write a Rules sheet')).toThrow()
   })
 
-  test('that could not be written are said, and the button stays', async () => {
+  test('that could not be written are reported, and the button stays', async () => {
     const { root, surface } = await planned()
     surface.writeRules = () => Promise.resolve(problem('users-sheet-exists', '', { cell: 'Rules' }))
     press(root, 'Rules: the defaults')

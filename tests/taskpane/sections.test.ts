@@ -76,7 +76,7 @@ describe('the columns', () => {
     expect(labels(root)).toEqual(['Column D', 'Column F'])
     expect(readable(root)).toContain('2 columns of 5 left a doubt.')
     expect(readable(root)).toContain(
-      'Read as Limb diameter; the header names no unit, so centimetres was assumed.'
+      'Read as Limb diameter; the header names no unit, so centimeters was assumed.'
     )
     press(root, 'Show every column')
     expect(labels(root)).toHaveLength(5)

@@ -37,7 +37,7 @@ async function pressed(engine = fakeEngine()) {
   return { root, button }
 }
 
-test('the specification of a tree goes to the clipboard, and it is said that it did', async () => {
+test('the specification of a tree goes to the clipboard, and the pane says that it did', async () => {
   const written: string[] = []
   withClipboard((text) => {
     written.push(text)

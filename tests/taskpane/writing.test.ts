@@ -143,7 +143,7 @@ describe('where an earlier plan left its sheets', () => {
     expect(document.activeElement?.textContent).toBe('Write sheets')
   })
 
-  test('several of a kind are said to be several', async () => {
+  test('several of a kind are announced as several', async () => {
     const { root, surface, chooseTab } = await write()
     chooseTab()
     surface.own = [1, 2].map((number) => ({ kind: 'estimate', sheetName: `Estimate ${number}` }))
@@ -163,7 +163,7 @@ test('cells that changed since they were planned keep anything from being writte
   expect(readable(root)).toContain('changed while the plan was being made')
 })
 
-test('a failure is said with its remedy, and the same button tries again', async () => {
+test('a failure is shown with its remedy, and the same button tries again', async () => {
   const { root, surface } = await write()
   surface.fault = new Error('no room')
   press(root, 'Write sheets')
@@ -175,7 +175,7 @@ test('a failure is said with its remedy, and the same button tries again', async
   expect(announced(root)).toBe('Written: the sheets Cut plan and Estimate.')
 })
 
-test('a cancelled writing says so', async () => {
+test('a canceled writing says so', async () => {
   const { root, surface } = await write()
   surface.writeSheets = (_descriptions, _options, { signal }) =>
     new Promise((_resolve, reject) => {
@@ -187,6 +187,6 @@ test('a cancelled writing says so', async () => {
   await settle()
   press(root, 'Cancel')
   await settle()
-  expect(announced(root)).toBe('Writing was cancelled.')
+  expect(announced(root)).toBe('Writing was canceled.')
   expect(document.activeElement?.textContent).toBe('Write sheets')
 })

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer, request, type Server } from 'node:http'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { readOptions, workbenchPort } from '../../src/workbench/server/commandLine'
+import { readOptions, workbenchPort } from '../../src/workbench/server/serverArguments'
 import { serveFolders } from '../../src/workbench/server/folders'
 import { listen, StartFault } from '../../src/workbench/server/ports'
 
@@ -105,7 +105,7 @@ describe('serving folders', () => {
     expect(await ask('/', 'POST')).toMatchObject({ status: 405 })
   })
 
-  test('a taken port is said in a sentence that names the next one', async () => {
+  test('a taken port is reported in a sentence that names the next one', async () => {
     const second = createServer()
     await expect(listen(second, port)).rejects.toThrow(`--port ${port + 1}`)
   })

@@ -1,20 +1,18 @@
 import type { TreePlan } from '../../plan/plan'
 import { emptyChart, type ChartOptions } from './chartFrame'
 import { columnShapes } from './columnChart'
-import { doseWords, percent } from '../doseBar'
+import { percent } from '../../../shared/words/percent'
+import { doseOfAllowed, doseWords } from '../doseBar'
 import type { Drawing } from '../shapes'
 
-/** Dose against allowance, a column a visit: filled by the dose, framed by the allowance, which is a ceiling. */
+/** Dose against allowance, one column per visit: filled by the dose, framed by the allowance, which is a ceiling. */
 export function doseChart(plan: TreePlan, options: ChartOptions): Drawing {
   const title = `Tree ${plan.tree.id}: dose against allowance by visit`
   if (plan.visits.length === 0) return emptyChart(options, title, 'No visit is planned for this tree.')
   const columns = plan.visits.map((visit) => ({
     labels: [`Visit ${visit.visit}`, String(visit.year)],
     value: visit.dose,
-    text:
-      visit.allowedRemoval > 0
-        ? `${percent(visit.dose)} of ${percent(visit.allowedRemoval)}`
-        : 'no live wood',
+    text: visit.allowedRemoval > 0 ? doseOfAllowed(visit) : 'no live wood',
     ceiling: visit.allowedRemoval
   }))
   const words = plan.visits.map((visit) => `visit ${visit.visit}, ${visit.year}: ${doseWords(visit)}`)
@@ -22,6 +20,6 @@ export function doseChart(plan: TreePlan, options: ChartOptions): Drawing {
     ...options,
     title,
     alt: `${title}. Columns filled by the dose, framed by the allowance: ${words.join('; ')}.`,
-    shapes: columnShapes(options, title, columns, percent)
+    shapes: columnShapes(options, title, columns, (share) => percent(share))
   }
 }

@@ -1,3 +1,4 @@
+import { fixedTenth, ratio as ratioText } from '../../../shared/words/figures'
 import { defaultRules, type Rules } from '../../../shared/rules'
 import type { Limb } from '../../inventory/inventory'
 import type { TreePlan } from '../../plan/plan'
@@ -72,8 +73,8 @@ function keys(plotLeft: number, y: number, removed: boolean, rules: Rules): Shap
     anchor: 'start',
     look: 'text'
   })
-  const low = rules.subordinateUpTo.toFixed(2)
-  const high = rules.codominantFrom.toFixed(2)
+  const low = ratioText(rules.subordinateUpTo)
+  const high = ratioText(rules.codominantFrom)
   return [
     line(plotLeft, 'pruned'),
     dot({ x: plotLeft + 12, y }),
@@ -91,7 +92,7 @@ function courseShapes(course: RatioCourse, options: ChartOptions, title: string,
   const ratios = all.map(({ ratio }) => ratio)
   const greatest = Math.max(rules.codominantFrom + 0.1, ...ratios)
   const from = Math.max(0, Math.floor((Math.min(rules.subordinateUpTo, ...ratios) - 0.02) * 5) / 5)
-  const { axis, shapes } = chartFrame(options, title, greatest, (value) => value.toFixed(1), 56, from)
+  const { axis, shapes } = chartFrame(options, title, greatest, (value) => fixedTenth(value), 56, from)
   const years = course.unpruned.map(({ year }) => year)
   const unpruned = placed(axis, course.unpruned, years)
   const pruned = placed(axis, course.pruned, years)
@@ -111,7 +112,7 @@ function courseShapes(course: RatioCourse, options: ChartOptions, title: string,
 }
 
 function wordsOf(points: readonly RatioPoint[]): string {
-  return points.map(({ year, ratio }) => `${ratio.toFixed(2)} in ${year}`).join(', ')
+  return points.map(({ year, ratio }) => `${ratioText(ratio)} in ${year}`).join(', ')
 }
 
 /** The expected aspect ratio of one limb with the planned cuts and without any. A forecast by the plan's growth rules. */

@@ -18,7 +18,7 @@ export interface RatioCourse {
   removedIn: number | null
 }
 
-/** The limb that most wants work at the first visit. */
+/** The limb that most needs work at the first visit. */
 export function foremostLimb(plan: TreePlan): Limb | null {
   const states = plan.visits[0]?.limbs ?? []
   return (

@@ -31,14 +31,18 @@ export function smoothLoop(points: readonly Point[]): Step[] {
  * less to either side, which gives a rounded outline with a lobe for each limb.
  */
 function reaches(points: readonly Point[], middle: Point, rimAt: (point: Point) => number): number[] {
-  const reachOf = (point: Point): number => Math.hypot(point.x - middle.x, point.y - middle.y) + rimAt(point)
-  const least = leastReach * Math.max(0, ...points.map(reachOf))
+  const tips = points.map((point) => ({
+    angle: Math.atan2(point.y - middle.y, point.x - middle.x),
+    reach: Math.hypot(point.x - middle.x, point.y - middle.y) + rimAt(point)
+  }))
+  const least = leastReach * Math.max(0, ...tips.map(({ reach }) => reach))
   return Array.from({ length: directions }, (_, index) => {
     const angle = (index * 2 * Math.PI) / directions
     let furthest = least
-    for (const point of points) {
-      const turned = Math.cos(Math.atan2(point.y - middle.y, point.x - middle.x) - angle)
-      if (turned > 0) furthest = Math.max(furthest, reachOf(point) * turned ** sharpness)
+    for (const tip of tips) {
+      const turned = Math.cos(tip.angle - angle)
+      // A power of a share is no greater than the share, and slow to compute.
+      if (tip.reach * turned > furthest) furthest = Math.max(furthest, tip.reach * turned ** sharpness)
     }
     return furthest
   })
@@ -55,7 +59,7 @@ function oval(scene: Scene): Point[] {
   })
 }
 
-/** A sketch of the crown's outline in metres: around the live limbs and the leader, above the crown base. */
+/** A sketch of the crown's outline in meters: around the live limbs and the leader, above the crown base. */
 export function crownOutline(scene: Scene, when: 'before' | 'after'): Point[] {
   const live = scene.limbs.filter(({ form }) => !form.present.limb.dead)
   if (live.length === 0) return oval(scene)

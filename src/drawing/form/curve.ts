@@ -1,6 +1,6 @@
 import type { Point } from '../shapes'
 
-/** A cubic curve through four points, as a limb's centre line. */
+/** A cubic curve through four points, as a limb's center line. */
 export type Curve = readonly [Point, Point, Point, Point]
 
 function between(a: Point, b: Point, t: number): Point {

@@ -3,8 +3,8 @@ import { cutParameter, type LimbForm } from './limbForm'
 import type { Taper } from './taper'
 
 /**
- * The lateral that becomes the tip when a limb is reduced: from the cut, outwards and up to the tip height of the plan.
- * Its diameter over the cut's is what is left of the rise over what the cut takes, as the plan reckons.
+ * The lateral that becomes the tip when a limb is reduced: from the cut, outward and up to the tip height of the plan.
+ * Its diameter over the cut's is what is left of the rise over what the cut takes, as the plan computes it.
  */
 export function lateralForm(form: LimbForm): Taper | null {
   const cut = form.present.cut?.cut

@@ -8,7 +8,7 @@ import { parameterAtShare, type Taper } from './taper'
 import type { Point } from '../shapes'
 import { axisAt, trunkDiameterAt, type TrunkForm } from './trunkForm'
 
-/** A limb as drawn. Metres from the foot of the trunk. */
+/** A limb as drawn. Meters from the foot of the trunk. */
 export interface LimbForm extends Taper {
   present: PresentLimb
   /** 1 to the right, −1 to the left. */
@@ -81,7 +81,7 @@ export function limbForms(plan: TreePlan, present: readonly PresentLimb[], trunk
   return drawn
 }
 
-/** Where a reduction cuts the limb: the parameter of its centre line at the cut's height, or by its share. */
+/** Where a reduction cuts the limb: the parameter of its center line at the cut's height, or by its share. */
 export function cutParameter(form: LimbForm, share: number, height: number | null): number {
   const [start, , , end] = form.curve
   if (form.byHeight && height !== null)

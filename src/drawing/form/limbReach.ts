@@ -1,6 +1,6 @@
 import type { Limb, Tree } from '../../inventory/inventory'
 
-/** How far a limb goes out from the trunk, and whether that was measured. Metres. */
+/** How far a limb goes out from the trunk, and whether that was measured. Meters. */
 export interface Reach {
   reach: number
   assumed: boolean

@@ -1,5 +1,6 @@
 import type { Limb } from '../../inventory/inventory'
 import type { Cut, TreePlan, Visit } from '../../plan/plan'
+import { ratioAsSurveyed } from '../../plan/unionStem'
 
 /** A cut with its number in the drawing, counted from 1 in the order of work. */
 export interface NumberedCut {
@@ -52,10 +53,9 @@ function pastOf(plan: TreePlan, visit: Visit | null): Past {
   return past
 }
 
-function ratioOf(limb: Limb, visit: Visit | undefined): number | null {
+function ratioOf(plan: TreePlan, limb: Limb, visit: Visit | undefined): number | null {
   const state = visit?.limbs.find((each) => each.limb === limb)
-  if (state !== undefined) return state.aspectRatio
-  return limb.diameter !== null && limb.stem !== null && limb.stem > 0 ? limb.diameter / limb.stem : null
+  return state === undefined ? ratioAsSurveyed(plan.tree, limb) : state.aspectRatio
 }
 
 /** The limbs on a tree when a visit begins, the leader left out; without a visit, as they were surveyed. */
@@ -78,7 +78,7 @@ export function limbsAtVisit(plan: TreePlan, visit: Visit | null): LimbsAtVisit 
       origin,
       tip: now,
       left: tip === origin ? 1 : Math.min(1, Math.max(0.1, (now - origin) / (tip - origin))),
-      aspectRatio: ratioOf(limb, visit ?? plan.visits[0]),
+      aspectRatio: ratioOf(plan, limb, visit ?? plan.visits[0]),
       cut,
       goes: cut === null && decided === 'remove'
     })

@@ -6,7 +6,7 @@ import { axisAt, trunkDiameterAt, type TrunkForm } from './trunkForm'
 
 const pieces = 12
 
-/** A point of a tapered piece on paper: its centre, its half width and the direction across it. */
+/** A point of a tapered piece on paper: its center, its half width and the direction across it. */
 export interface Station {
   center: Point
   half: number
@@ -22,7 +22,7 @@ export function stationAt(scale: Scale, taper: Taper, t: number): Station {
   }
 }
 
-/** A point beside the centre of a station, so many pixels across. */
+/** A point beside the center of a station, so many pixels across. */
 export function beside({ center, across }: Station, distance: number): Point {
   return { x: center.x + across.x * distance, y: center.y + across.y * distance }
 }

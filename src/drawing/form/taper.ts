@@ -1,8 +1,8 @@
 import { parameterWhere, pointAt, type Curve } from './curve'
 
 /**
- * A piece of wood that thins in proportion to what is left of it, as the plan reckons: at the share s of its rise its
- * diameter is d·(1 − s). Where it hardly rises, s is the share of its length instead. Metres.
+ * A piece of wood that thins in proportion to what is left of it, as the plan computes it: at the share s of its rise its
+ * diameter is d·(1 − s). Where it hardly rises, s is the share of its length instead. Meters.
  */
 export interface Taper {
   curve: Curve

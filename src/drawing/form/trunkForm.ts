@@ -1,8 +1,8 @@
-import { breastHeightMetres } from '../../../shared/units'
+import { breastHeightMeters } from '../../../shared/units'
 import type { TreePlan } from '../../plan/plan'
 import type { PresentLimb } from './limbsAtVisit'
 
-/** The trunk and leader as drawn: its diameters by height, and how far its axis leans. Metres. */
+/** The trunk and leader as drawn: its diameters by height, and how far its axis leans. Meters. */
 export interface TrunkForm {
   /** Where the leader begins and ends. */
   leaderFrom: number
@@ -18,7 +18,7 @@ export interface TrunkForm {
 /** Diameter over height where nothing is measured (house rule, for the drawing only). */
 const slenderness = 1 / 60
 
-/** A leader that leans does so by this share of its rise, towards its bearing (house rule, for the drawing only). */
+/** A leader that leans does so by this share of its rise, toward its bearing (house rule, for the drawing only). */
 const leanShare = 0.1
 
 function stems(plan: TreePlan, present: readonly PresentLimb[]): { height: number; diameter: number }[] {
@@ -35,9 +35,9 @@ function stems(plan: TreePlan, present: readonly PresentLimb[]): { height: numbe
   return found.sort((a, b) => a.height - b.height || b.diameter - a.diameter)
 }
 
-/** The measured diameters, never widening upwards; a gentle flare at the foot; a point at the tip. */
+/** The measured diameters, never widening upward; a gentle flare at the foot; a point at the tip. */
 function profileOf(trunk: number, measured: { height: number; diameter: number }[], tip: number) {
-  const breast = Math.min(breastHeightMetres, tip / 3)
+  const breast = Math.min(breastHeightMeters, tip / 3)
   const profile = [
     { height: 0, diameter: trunk * 1.3 },
     { height: breast / 4, diameter: trunk * 1.08 },

@@ -1,7 +1,8 @@
+import { ratio } from '../../../shared/words/figures'
 import type { Box } from '../paper'
 import { placeBoxes, type Wanted } from './placeBoxes'
 import type { Scene, SceneLimb } from '../scene'
-import type { LookName } from '../looks'
+import type { LookName } from '../drawnLooks'
 import type { Point, Shape } from '../shapes'
 import { shortened, textWidth } from './textSize'
 
@@ -24,7 +25,7 @@ export function roseLimbs(scene: Scene, when: 'before' | 'after'): SceneLimb[] {
   )
 }
 
-function towards(center: Point, bearing: number, distance: number): Point {
+function pointToward(center: Point, bearing: number, distance: number): Point {
   const angle = (bearing * Math.PI) / 180
   return { x: center.x + Math.sin(angle) * distance, y: center.y - Math.cos(angle) * distance }
 }
@@ -42,7 +43,7 @@ function spokes(limbs: readonly SceneLimb[], center: Point, when: 'before' | 'af
     return {
       kind: 'line',
       from: center,
-      to: towards(center, measured.bearing ?? 0, radius * Math.min(furthest, aspectRatio ?? 0)),
+      to: pointToward(center, measured.bearing ?? 0, radius * Math.min(furthest, aspectRatio ?? 0)),
       width: Math.max(0.8, (limb.form.diameter / thickest) * widest),
       look: spokeLook(limb, when),
       depicts: { part: 'spoke', limb: measured.id }
@@ -54,11 +55,11 @@ function names(limbs: readonly SceneLimb[], center: Point, box: Box): Shape[] {
   const wishes = limbs.map(({ form: { present } }): Wanted => {
     const bearing = present.limb.bearing ?? 0
     const tip = radius * Math.max(1, Math.min(furthest, present.aspectRatio ?? 0))
-    const outwards = towards({ x: 0, y: 0 }, bearing, 1)
+    const outward = pointToward({ x: 0, y: 0 }, bearing, 1)
     const text = shortened(present.limb.id, size, 30)
     return {
-      anchor: towards(center, bearing, tip),
-      toward: outwards,
+      anchor: pointToward(center, bearing, tip),
+      toward: outward,
       width: textWidth(text, size, true),
       height: size,
       clear: 1.5
@@ -82,11 +83,11 @@ function names(limbs: readonly SceneLimb[], center: Point, box: Box): Shape[] {
 
 /** North stands at the top; short strokes mark the other three quarters. */
 function compass(center: Point): Shape[] {
-  const north = towards(center, 0, radius + 7)
+  const north = pointToward(center, 0, radius + 7)
   const marks = [0, 90, 180, 270].map((bearing): Shape => ({
     kind: 'line',
-    from: towards(center, bearing, radius - 3),
-    to: towards(center, bearing, radius + 3),
+    from: pointToward(center, bearing, radius - 3),
+    to: pointToward(center, bearing, radius + 3),
     look: 'axis'
   }))
   return [
@@ -129,7 +130,7 @@ export function bearingRose(
     {
       kind: 'text',
       at: { x: center.x, y: box.y + box.height + 4 },
-      text: `aspect ratio, ring ${subordinateUpTo.toFixed(2)}`,
+      text: `aspect ratio, ring ${ratio(subordinateUpTo)}`,
       size,
       anchor: 'middle',
       look: 'note'

@@ -1,4 +1,6 @@
-import { convertLength, showHeight, systems, type UnitSystem } from '../../../shared/units'
+import { convertLength, systems, type UnitSystem } from '../../../shared/units'
+import { hundredth } from '../../../shared/words/figures'
+import { showHeight } from '../../../shared/words/lengths'
 import { upperThird } from '../../formulas/priority'
 import { roundStep, type Box, type Scale } from '../paper'
 import type { Obstacles } from './placeBoxes'
@@ -9,18 +11,18 @@ import { textWidth } from './textSize'
 const size = 9.5
 
 function levelOf(scale: Scale, height: number): number {
-  return scale.foot.y - height * scale.perMetre
+  return scale.foot.y - height * scale.perMeter
 }
 
 /** The scale of heights along the left edge, with light lines across. */
 export function heightScale(scale: Scale, plot: Box, height: number, system: UnitSystem): Shape[] {
   const unit = systems[system].height
   const top = convertLength(height, 'm', unit)
-  const step = roundStep(top, Math.max(3, Math.min(9, Math.floor((height * scale.perMetre) / 28))))
+  const step = roundStep(top, Math.max(3, Math.min(9, Math.floor((height * scale.perMeter) / 28))))
   const shapes: Shape[] = []
   for (let at = 0; at <= top + 1e-9; at += step) {
     const y = levelOf(scale, convertLength(at, unit, 'm'))
-    const text = String(Math.round(at * 100) / 100)
+    const text = hundredth(at)
     if (at > 0)
       shapes.push({ kind: 'line', from: { x: plot.x, y }, to: { x: plot.x + plot.width, y }, look: 'grid' })
     shapes.push(
@@ -70,7 +72,7 @@ function guidesOf(scene: Scene, when: 'before' | 'after', system: UnitSystem): G
   if (clearance !== null)
     guides.push({
       height: clearance,
-      text: `clearance ${showHeight(clearance, system)}${side}`,
+      text: `clearance ${showHeight(clearance, system, 'at least')}${side}`,
       look: 'clearance'
     })
   return guides.sort((a, b) => b.height - a.height)

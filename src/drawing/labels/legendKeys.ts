@@ -1,4 +1,4 @@
-import type { LookName } from '../looks'
+import type { LookName } from '../drawnLooks'
 import type { Scene } from '../scene'
 import { polyline, strokes, type Point, type Shape } from '../shapes'
 import { textWidth } from './textSize'

@@ -1,7 +1,7 @@
 import type { Box } from '../paper'
 import type { Point } from '../shapes'
 
-/** A text or mark that wants a place near what it names. */
+/** A text or mark that needs a place near what it names. */
 export interface Wanted {
   anchor: Point
   width: number
@@ -42,24 +42,32 @@ function isInside(box: Box, outer: Box): boolean {
 }
 
 /** The box whose nearest edge is so far from the anchor in a direction. */
-function boxTowards(wanted: Wanted, direction: Point, distance: number): Box {
+function boxToward(wanted: Wanted, direction: Point, distance: number): Box {
   const { anchor, width, height } = wanted
   const reach = distance + Math.abs(direction.x) * (width / 2) + Math.abs(direction.y) * (height / 2)
   const center = { x: anchor.x + direction.x * reach, y: anchor.y + direction.y * reach }
   return { x: center.x - width / 2, y: center.y - height / 2, width, height }
 }
 
-function costOf(box: Box, obstacles: Obstacles, turn: number, step: number): number {
+/** What a place costs, or anything from `enough` on where it costs that much: a costlier place is not examined further. */
+function costOf(box: Box, obstacles: Obstacles, turn: number, step: number, enough: number): number {
   let cost = Math.abs(turn) * 0.05 + step * 0.4
   if (!isInside(box, obstacles.inside)) cost += 2000
-  for (const other of obstacles.boxes) cost += overlap(box, other) * 5
-  for (const point of obstacles.wood) if (contains(box, point)) cost += 4
+  for (const other of obstacles.boxes) {
+    if (cost >= enough) return cost
+    cost += overlap(box, other) * 5
+  }
+  for (const point of obstacles.wood) {
+    if (cost >= enough) return cost
+    if (contains(box, point)) cost += 4
+  }
   return cost
 }
 
 /** Finds a box for each wish in turn, near its anchor and clear of what is already there. */
 export function placeBoxes(wishes: readonly Wanted[], obstacles: Obstacles): Box[] {
   const boxes = [...obstacles.boxes]
+  const all = { ...obstacles, boxes }
   return wishes.map((wanted) => {
     let best: Box | null = null
     let least = Infinity
@@ -68,15 +76,15 @@ export function placeBoxes(wishes: readonly Wanted[], obstacles: Obstacles): Box
       const angle = start + (turn * Math.PI) / 180
       const direction = { x: Math.cos(angle), y: Math.sin(angle) }
       for (const step of steps) {
-        const box = boxTowards(wanted, direction, wanted.clear + step)
-        const cost = costOf(box, { ...obstacles, boxes }, turn, step)
+        const box = boxToward(wanted, direction, wanted.clear + step)
+        const cost = costOf(box, all, turn, step, least)
         if (cost < least) {
           least = cost
           best = box
         }
       }
     }
-    const found = best ?? boxTowards(wanted, wanted.toward, wanted.clear)
+    const found = best ?? boxToward(wanted, wanted.toward, wanted.clear)
     boxes.push(found)
     return found
   })

@@ -1,4 +1,4 @@
-import { foldText } from '../../sheets/wrapping'
+import { foldText } from '../../../shared/folding'
 
 /** Mean width of a character as a share of the type size; wide enough for the common sans-serif faces. */
 const characterWidth = 0.53

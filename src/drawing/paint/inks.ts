@@ -1,5 +1,5 @@
-import { palette } from '../../sheets/palette'
-import type { Paint } from '../looks'
+import { palette } from '../../../shared/palette'
+import type { Paint } from '../drawnLooks'
 import type { DrawingPalette } from '../shapes'
 
 /**

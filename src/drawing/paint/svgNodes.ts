@@ -1,5 +1,5 @@
 import { inksOf, type Ground } from './inks'
-import { looks, type Look } from '../looks'
+import { drawnLooks, type Look } from '../drawnLooks'
 import type { Drawing, Shape, Step } from '../shapes'
 
 /** An element of the picture, before it becomes text or a node of a page. */
@@ -88,7 +88,7 @@ function geometry(shape: Shape): { name: string; attributes: Record<string, stri
 function shapeNode(shape: Shape, inks: Inks): SvgNode {
   const { name, attributes, text } = geometry(shape)
   const width = shape.kind === 'line' ? shape.width : undefined
-  Object.assign(attributes, lookAttributes(looks[shape.look], inks, width))
+  Object.assign(attributes, lookAttributes(drawnLooks[shape.look], inks, width))
   if (shape.depicts !== undefined) {
     attributes['data-part'] = shape.depicts.part
     if (shape.depicts.limb !== undefined) attributes['data-limb'] = shape.depicts.limb

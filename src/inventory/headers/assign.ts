@@ -64,7 +64,7 @@ function candidatesOf(columns: readonly HeadedColumn[], texts: readonly HeaderTe
   })
 }
 
-/** Assigns all columns at once: the best total, one column a field and one field a column. */
+/** Assigns all columns at once: the best total, one column per field and one field per column. */
 export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[] {
   const texts = columns.map(({ header }) => readHeaderText(header))
   const candidates = candidatesOf(columns, texts)

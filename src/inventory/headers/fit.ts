@@ -1,10 +1,10 @@
 import { readChoice, type ChoiceName } from '../../../shared/choices'
 import type { Reads } from '../../../shared/columnKinds'
 import { columnOf, type Field } from '../../../shared/columns'
-import { millimetresPer, type LengthUnit } from '../../../shared/units'
+import { millimetersPer, type LengthUnit } from '../../../shared/units'
 import type { ColumnValues } from './columnValues'
 
-/** Millimetres within which a median of a field is ordinary (house limits, generous). */
+/** Millimeters within which a median of a field is ordinary (house limits, generous). */
 const ordinary: Partial<Record<Field, readonly [number, number]>> = {
   trunk: [8, 3000],
   caliper: [8, 400],
@@ -38,7 +38,7 @@ function fitsLength(values: ColumnValues, field: Field, unit: LengthUnit | null)
   const median = values.median
   const units: readonly LengthUnit[] = unit === null ? ['in', 'cm', 'mm', 'ft', 'm'] : [unit]
   const fits = units.some(
-    (each) => median * millimetresPer[each] >= range[0] && median * millimetresPer[each] <= range[1]
+    (each) => median * millimetersPer[each] >= range[0] && median * millimetersPer[each] <= range[1]
   )
   return (fits ? 1 : 0.74) * enough
 }

@@ -1,4 +1,4 @@
-import { millimetresPer, unitFromWord, type LengthUnit } from '../../../shared/units'
+import { millimetersPer, unitFromWord, type LengthUnit } from '../../../shared/units'
 
 /** The same units in the other languages; "foot", "pied" and "pie" are left out, as they also mean a base. */
 const foreignUnits: Readonly<Record<string, LengthUnit>> = {
@@ -72,9 +72,9 @@ function within(value: number, [low, high]: readonly [number, number]): boolean 
 }
 
 /** How a header's words go on where it says at what height a stem was measured. */
-function mark(millimetres: number): string {
-  if (within(millimetres, breastHeights)) return ' breast '
-  return within(millimetres, caliperHeights) ? ' caliperheight ' : ' elsewhere '
+function mark(millimeters: number): string {
+  if (within(millimeters, breastHeights)) return ' breast '
+  return within(millimeters, caliperHeights) ? ' caliperheight ' : ' elsewhere '
 }
 
 /**
@@ -93,6 +93,6 @@ export function markMeasuringHeights(text: string): string {
   return spoken.replace(measuredAt, (whole, before: string | undefined, figure: string, word: string) => {
     const unit = unitOf(word)
     if (unit === null || (before === undefined && /^\d$/.test(figure))) return whole
-    return mark(Number(figure.replace(',', '.')) * millimetresPer[unit])
+    return mark(Number(figure.replace(',', '.')) * millimetersPer[unit])
   })
 }

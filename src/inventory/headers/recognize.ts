@@ -78,6 +78,6 @@ export function recognize(token: string, point = false): readonly Recognized[] |
   const slipped = slippedParts(token, isPart, (part) => slips.near(part))
   if (slipped === null) return headed(token)
   const sound: Recognized = { meanings: meaningsOf(slipped.part) ?? [], spelling: 'known' }
-  const mended: Recognized = { meanings: allMeanings(slipped.slip), spelling: 'slip' }
-  return slipped.first ? [sound, mended] : [mended, sound]
+  const corrected: Recognized = { meanings: allMeanings(slipped.slip), spelling: 'slip' }
+  return slipped.first ? [sound, corrected] : [corrected, sound]
 }

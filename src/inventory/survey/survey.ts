@@ -226,7 +226,7 @@ function sources(from: SheetTable, row: number, layout: ReadonlyMap<number, numb
   return found
 }
 
-/** One row a limb from the columns of its group; a group with nothing in it is no limb. */
+/** One row per limb from the columns of its group; a group with nothing in it is no limb. */
 function addGroups(
   table: SurveyTable,
   from: SheetTable,

@@ -31,7 +31,7 @@ interface Source {
 
 /**
  * One table of limbs and trees, however many blocks of however many sheets it was put together from. Every cell knows its
- * place, so that a problem names the cell that a person has to mend.
+ * place, so that a problem names the cell that a person has to correct.
  */
 export class SurveyTable {
   readonly columns: SurveyColumn[] = []

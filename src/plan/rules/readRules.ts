@@ -1,12 +1,10 @@
 import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../../shared/cells'
-import { problem, type Problem, type ProblemCode } from '../../../shared/problems'
-import { ruleBook, rulesWith, type Rule, type RuleName, type Rules } from '../../../shared/rules'
-import { readLength } from '../../../shared/lengths'
-import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../../shared/numbers'
-import { millimetresPer } from '../../../shared/units'
+import { problem, type Problem } from '../../../shared/problems'
+import { ruleBook, ruleEntry, ruleNames, rulesWith, type RuleName, type Rules } from '../../../shared/rules'
+import { styleOf, type NumberStyle } from '../../../shared/numbers'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
+import { readRule } from './readRule'
 import { showRule, type RuleReasons } from './ruleChanges'
-import { isCounted, isLength, ruleFacts } from './ruleRange'
 import { checkTogether, type PlacedRules } from './rulesTogether'
 import type { TimingAnswers } from '../../season/timing'
 
@@ -27,16 +25,14 @@ interface Columns {
   reason: number
 }
 
-const byName = new Map(
-  (Object.keys(ruleBook) as RuleName[]).map((key) => [ruleBook[key].name.toLowerCase(), key])
-)
+const byName = new Map(ruleNames.map((key) => [ruleBook[key].name.toLowerCase(), key]))
 const byQuestion = new Map(
   (Object.keys(questions) as QuestionKey[]).map((key) => [questions[key].asks.toLowerCase(), key])
 )
 
 /** Raising these asks for a written reason. */
 export function isAllowance(rule: RuleName): boolean {
-  return rule.startsWith('allowed') || rule.startsWith('vigor')
+  return ruleBook[rule].topic === 'allowance'
 }
 
 const plain = (cell: Cell | undefined): string =>
@@ -94,7 +90,7 @@ class RulesReading {
   /** Which sign stands before the decimals, told from the whole column of values. */
   private readonly style: NumberStyle
 
-  /** The table of rules ends at the first blank row; what stands elsewhere is a person's own business. */
+  /** The table of rules ends at the first blank row; what stands elsewhere belongs to the user. */
   private inTable = false
 
   add(row: number): void {
@@ -126,7 +122,7 @@ class RulesReading {
   }
 
   private readRule(rule: RuleName, row: number): void {
-    const entry: Rule = ruleBook[rule]
+    const entry = ruleEntry(rule)
     const cell = this.address(row, this.columns.value)
     const first = this.seen.get(rule)
     if (first !== undefined) {
@@ -134,8 +130,12 @@ class RulesReading {
       return
     }
     this.seen.set(rule, cell)
-    const value = this.valueOf(entry, row, cell)
+    const value = readRule(entry, this.at(row, this.columns.value), cell, this.style)
     if (value === null) return
+    if (typeof value !== 'number') {
+      this.problems.push(value)
+      return
+    }
     const reason = this.columns.reason < 0 ? '' : textOf(this.at(row, this.columns.reason))
     if (isAllowance(rule) && value > entry.value && reason === '') {
       const other =
@@ -150,26 +150,6 @@ class RulesReading {
     if (reason !== '') this.reasons[rule] = reason
   }
 
-  /** The number in the row's value cell, in the rule's unit; null where it is blank or cannot be used. */
-  private valueOf(entry: Rule, row: number, cell: string): number | null {
-    const typed = this.at(row, this.columns.value)
-    if (isBlank(typed)) return null
-    const value = numberOf(typed ?? null, isLength(entry), this.style)
-    if (typeof value !== 'number') {
-      this.problems.push(problem(faultCodes[value.why], cell, { ...ruleFacts(entry, typed), ...value }))
-      return null
-    }
-    const code =
-      value < entry.low - 1e-12 || value > entry.high + 1e-12
-        ? 'rule-range'
-        : isCounted(entry) && !Number.isInteger(value)
-          ? 'rule-not-whole'
-          : null
-    if (code === null) return value
-    this.problems.push(problem(code, cell, ruleFacts(entry, typed)))
-    return null
-  }
-
   private readQuestion(key: QuestionKey, row: number): void {
     const typed = this.at(row, this.columns.value)
     if (isBlank(typed)) return
@@ -182,20 +162,4 @@ class RulesReading {
 
 function textOf(cell: Cell | undefined): string {
   return cell === null || cell === undefined ? '' : String(cell).trim()
-}
-
-const faultCodes = {
-  'two-ways': 'rule-two-ways',
-  'not-finite': 'rule-not-finite',
-  date: 'rule-date',
-  'no-number': 'rule-value'
-} as const satisfies Record<NumberFault['why'], ProblemCode>
-
-/** A number, a percentage, or for lengths a number with its unit, such as "2 in"; or why there is none. */
-function numberOf(cell: Cell, ofLength: boolean, style: NumberStyle): number | NumberFault {
-  const length = ofLength && typeof cell === 'string' ? readLength(cell, style) : null
-  if (length !== null && 'unit' in length && length.unit !== null)
-    return length.value * millimetresPer[length.unit]
-  if (length !== null && 'why' in length) return length
-  return numberIn(cell, style, { percent: !ofLength })
 }

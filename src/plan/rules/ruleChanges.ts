@@ -1,4 +1,5 @@
-import { ruleBook, type RuleName, type Rules } from '../../../shared/rules'
+import { tenThousandth } from '../../../shared/words/figures'
+import { ruleBook, ruleNames, type RuleName, type Rules } from '../../../shared/rules'
 
 /** Why a rule was changed, in a person's own words. */
 export type RuleReasons = Readonly<Partial<Record<RuleName, string>>>
@@ -17,7 +18,7 @@ export interface RuleChange {
 
 /** The rules that a person changed, in the order of the rule book, each with the reason that was written down. */
 export function ruleChanges(rules: Rules, reasons: RuleReasons = {}): RuleChange[] {
-  return (Object.keys(ruleBook) as RuleName[])
+  return ruleNames
     .filter((rule) => rules[rule] !== ruleBook[rule].value)
     .map((rule) => {
       const { name, unit, value } = ruleBook[rule]
@@ -27,5 +28,5 @@ export function ruleChanges(rules: Rules, reasons: RuleReasons = {}): RuleChange
 
 /** A rule's value as print has it: at most four decimals. */
 export function showRule(value: number): string {
-  return String(Math.round(value * 1e4) / 1e4)
+  return tenThousandth(value)
 }

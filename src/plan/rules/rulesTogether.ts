@@ -1,25 +1,12 @@
 import { problem, type Problem } from '../../../shared/problems'
-import { ruleBook, type RuleName } from '../../../shared/rules'
+import { orderedRules, ruleBook, weightsOf, type RuleName } from '../../../shared/rules'
 import { showRule } from './ruleChanges'
 
 /** Values of one's own with the cells they stand in. */
 export type PlacedRules = Map<RuleName, { value: number; cell: string }>
 
-/** The first may not be more than the second. */
-const order: readonly (readonly [RuleName, RuleName])[] = [
-  ['subordinateUpTo', 'gainingUpTo'],
-  ['gainingUpTo', 'codominantIncludedFrom'],
-  ['codominantIncludedFrom', 'codominantFrom'],
-  ['markedCut', 'reasonedCut'],
-  ['smallRemoval', 'removeUpTo'],
-  ['reduceFrom', 'reduceUpTo'],
-  ['lateralFraction', 'lateralFractionLarge'],
-  ['growthSlow', 'growthMedium'],
-  ['growthMedium', 'growthFast']
-]
-
-const priorityWeights: readonly RuleName[] = ['weightRatio', 'weightReach', 'weightBark', 'weightTip']
-const leaderWeights: readonly RuleName[] = ['leaderUpright', 'leaderDiameter', 'leaderHeight', 'leaderBark']
+const priorityWeights = weightsOf('priority')
+const leaderWeights = weightsOf('leader')
 
 /** Takes back values that contradict each other, each with a problem; gives those that may be used. */
 export function checkTogether(placed: PlacedRules, problems: Problem[]): Partial<Record<RuleName, number>> {
@@ -32,7 +19,7 @@ export function checkTogether(placed: PlacedRules, problems: Problem[]): Partial
   // A default that comes back may contradict another value, so the pairs are looked at until all of them hold.
   for (let found = true; found;) {
     found = false
-    for (const [low, high] of order) {
+    for (const [low, high] of orderedRules) {
       if (valueOf(low) <= valueOf(high)) continue
       const facts = {
         rule: ruleBook[low].name,

@@ -1,19 +1,20 @@
 import { readSerial } from '../../../shared/dates'
 import { byUrgency, type Plan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
-import { wholeProgramme } from '../../price/offers'
+import { wholeProgram } from '../../price/offers'
 import { addCosts, addCostWords } from './clientReportCosts'
 import { draftNotice } from '../cautions'
 import { aboutDrawings, addDrawings } from './clientReportDrawings'
 import { addApproval, addClosedWindows, addTerms } from './clientReportTerms'
-import { describeTree } from '../cutTable'
+import { describeTree } from '../../plan/treeTitle'
 import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
 import { pricesAcross, yearSpans } from './clientReportYears'
 import { offeredOf, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { PrintedDraft } from '../printedDraft'
-import { counted } from '../sentences'
+import { counted } from '../../../shared/words/counts'
+import { dateFormat } from '../../../shared/words/dates'
 import type { Content, SheetDescription } from '../sheet'
 
 /** Who the report is for and from. An empty text leaves a line to write on. */
@@ -30,7 +31,7 @@ export interface Cover {
 export interface ClientReportOptions {
   /** With a drawing of each tree before and after its first visit. */
   drawings?: boolean
-  /** What is priced; the whole programme unless given. */
+  /** What is priced; the whole program unless given. */
   offer?: ChosenOffer
 }
 
@@ -56,7 +57,7 @@ function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate
   ] as const) {
     const content = dateOrText(text)
     draft.entry(label, content, 3)
-    if (typeof content === 'object') draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
+    if (typeof content === 'object') draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   }
 }
 
@@ -87,7 +88,7 @@ function summary(plan: Plan): string[] {
   const foremost = trees.length > 1 && now.length > 0 ? ` The tree that needs it most is ${named}.` : ''
   return [
     counts + rest + foremost,
-    'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem competes with it, and taking it off later leaves a large wound that discolours the trunk (Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',
+    'Structural pruning means cutting a tree so that it grows one main stem (the leader) and well-spaced limbs much thinner than that stem. A limb nearly as thick as its stem competes with it, and taking it off later leaves a large wound that discolors the trunk (Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105). Most cuts shorten a limb to a side branch, which slows it and leaves a small wound.',
     'It is done in steps, because leaves feed the tree: at each visit only a part of them comes off. Young trees are visited more often than old ones, and cuts made early stay small.'
   ]
 }
@@ -107,7 +108,7 @@ function widthsOf(estimate: Estimate): number[] {
 const sizes = { text: 10.5, tables: 10 } as const
 
 /**
- * The client report as a sheet: cover, summary and costs by year, one row a tree with the price of each year across, a page
+ * The client report as a sheet: cover, summary and costs by year, one row per tree with the price of each year across, a page
  * for each tree that is drawn, then assumptions, limits, season, cautions and approval. Values only. Lengths in the units of
  * the plan's system.
  */
@@ -117,7 +118,7 @@ export function describeClientReport(
   cover: Cover,
   options: ClientReportOptions = {}
 ): SheetDescription {
-  const { drawings = false, offer = wholeProgramme(estimate) } = options
+  const { drawings = false, offer = wholeProgram(estimate) } = options
   const offered = offeredOf(estimate, offer)
   const draft = new PrintedDraft(widthsOf(offered), sizes.text)
   const paper = { orientation: 'landscape', paper: plan.system === 'in-ft' ? 'letter' : 'a4' } as const

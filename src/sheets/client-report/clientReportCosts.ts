@@ -2,11 +2,15 @@ import type { Plan } from '../../plan/plan'
 import type { Estimate, EstimateLine } from '../../price/estimate'
 import { numberColumns, wordWidths } from './clientReportTrees'
 import { priceOf, yearsOf } from './clientReportYears'
-import { moneyFormat, showMoney } from '../moneyFormat'
+import { moneyFormat } from '../moneyFormat'
 import { isBudget, type ChosenOffer } from '../offered'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import type { PrintedDraft } from '../printedDraft'
-import { counted, listed } from '../sentences'
+import { counted } from '../../../shared/words/counts'
+import { listed } from '../../../shared/words/lists'
+import { showMoney } from '../../../shared/words/money'
+import { ratePercent } from '../../../shared/words/percent'
 import type { Content, Format, SheetChart } from '../sheet'
 
 /** Beside the cover and the summary: years and labels from here on, the amounts in the last column. */
@@ -28,11 +32,6 @@ function beside(draft: PrintedDraft, row: number, cells: readonly Content[], loo
   draft.format(row, labelColumn, 1, numberColumns, { ...draft.body, bold: false, ...look })
 }
 
-/** The rate as people write it: 0.0825 gives "8.25 %". */
-function rate(share: number): string {
-  return `${String(Math.round(share * 10000) / 100)} %`
-}
-
 /** What is offered, in a sentence. */
 function offeredWords(offer: ChosenOffer, all: Estimate): string {
   if (all.lines.length === 0) return 'No work is planned, so nothing is priced or offered.'
@@ -43,7 +42,7 @@ function offeredWords(offer: ChosenOffer, all: Estimate): string {
   }
   return offer.kind === 'this visit'
     ? 'Offered is the first visit to each tree. The later visits are recommended below and are not in this price.'
-    : 'Offered is the whole programme: every visit that is planned.'
+    : 'Offered is the whole program: every visit that is planned.'
 }
 
 const namesOf = (lines: readonly EstimateLine[]): string => {
@@ -132,9 +131,9 @@ export function addCosts(
     const trees = new Set(lines.map(({ tree }) => tree)).size
     put([year, counted(trees, 'tree')], priceOf(lines, estimate.minorDigits).toNumber(), {})
   }
-  const these = kind === 'whole programme' ? 'All visits' : 'All that is offered'
+  const these = kind === 'whole program' ? 'All visits' : 'All that is offered'
   put([`${these} before tax`], estimate.subtotal.toNumber(), { bold: true })
-  put([`Tax, ${rate(estimate.taxRate)}`], estimate.tax.toNumber(), {})
+  put([`Tax, ${ratePercent(estimate.taxRate)}`], estimate.tax.toNumber(), {})
   put([`${these} with tax`], estimate.total.toNumber(), looks.total)
   if (years.length < 2) return []
   const chart = priceChart(top + 1, years, row + 1, estimate)

@@ -1,8 +1,11 @@
+import type { Area } from '../../../shared/cells'
 import { defaultRules } from '../../../shared/rules'
+import { percent, wholePercent } from '../../../shared/words/percent'
 import type { Plan, TreePlan, Visit } from '../../plan/plan'
+import { shownDoses } from '../../plan/shownDoses'
 import { foremostLimb, ratioCourse, type RatioCourse } from '../../drawing/charts/ratioCourse'
-import { palette } from '../palette'
-import type { Area, Content, SheetChart } from '../sheet'
+import { palette } from '../../../shared/palette'
+import type { Content, SheetChart } from '../sheet'
 
 /** One row of the figures: a year, what comes off in it, and how thick the limb is then, as planned and left alone. */
 export interface CourseRow {
@@ -43,20 +46,25 @@ export function courseCells({ limb, rows }: Course): { heads: Content[][]; body:
   const heads = ['Year', 'taken', 'at most', ...(limb === null ? [null, null] : ['planned', 'left alone'])]
   const body = rows.map(({ year, visit, pruned, unpruned }): Content[] => [
     year,
-    visit?.dose ?? null,
-    visit?.allowedRemoval ?? null,
+    visit === null ? null : shownDoses(visit).visit,
+    visit === null ? null : shownDoses(visit).allowed,
     pruned,
     unpruned
   ])
   return { heads: [over, heads], body }
 }
 
-const share = (value: number) => `${String(Math.round(value * 1000) / 10)} %`
-const whole = (value: number | null) => (value === null ? 'gone' : `${String(Math.round(value * 100))} %`)
+const thickness = (ratio: number | null) => (ratio === null ? 'gone' : wholePercent(ratio))
 
 /** How many charts a tree gets: a single visit needs none of its doses. */
 export function chartsOf({ limb, rows, visits }: Course): number {
   return (visits > 1 ? 1 : 0) + (limb !== null && rows.length > 1 ? 1 : 0)
+}
+
+/** "18.3 % of at most 20 %". */
+function takenOf(visit: Visit): string {
+  const { allowed, visit: taken } = shownDoses(visit)
+  return `${percent(taken)} of at most ${percent(allowed)}`
 }
 
 /** What comes off at each visit against what may. */
@@ -65,7 +73,7 @@ function leavesChart(course: Course, area: Area, column: (at: number, rows: numb
   if (visits < 2) return []
   const title = `Tree ${tree.tree.id}: leaves taken at each visit`
   const words = rows.flatMap(({ year, visit }) =>
-    visit === null ? [] : [`${String(year)}: ${share(visit.dose)} of at most ${share(visit.allowedRemoval)}`]
+    visit === null ? [] : [`${String(year)}: ${takenOf(visit)}`]
   )
   return [
     {
@@ -90,7 +98,7 @@ function limbChart(course: Course, area: Area, column: (at: number, rows: number
   const title = `Limb ${limb.id}: how thick beside its stem`
   const words = rows.map(
     ({ year, pruned, unpruned }) =>
-      `${String(year)}: ${whole(pruned)} as planned, ${whole(unpruned)} left alone`
+      `${String(year)}: ${thickness(pruned)} as planned, ${thickness(unpruned)} left alone`
   )
   return [
     {

@@ -1,8 +1,9 @@
-import { showHeight, type UnitSystem } from '../../../shared/units'
+import type { UnitSystem } from '../../../shared/units'
+import { showHeight } from '../../../shared/words/lengths'
 import type { Cut, Visit } from '../../plan/plan'
 import { numberedCuts } from '../../drawing/form/limbsAtVisit'
 import type { Content } from '../sheet'
-import { foldText } from '../wrapping'
+import { foldText } from '../../../shared/folding'
 
 /** Cuts listed below a drawing at most; a tree with more is an exception, and its cut plan has them all. */
 const mostListed = 12
@@ -25,7 +26,9 @@ function whatIsDone(cut: Cut): string {
 function whereItIs(cut: Cut, system: UnitSystem): string {
   const height = cut.cutHeight ?? cut.limb.origin
   const place = height === null ? 'Height to be judged on site' : `At ${showHeight(height, system)}`
-  return cut.tipAfter === null ? place : `${place}; it then ends at ${showHeight(cut.tipAfter, system)}`
+  return cut.tipAfter === null
+    ? place
+    : `${place}; it then ends at ${showHeight(cut.tipAfter, system, 'at most')}`
 }
 
 /** Characters of a limb's name and side that fit before what is done to it. */

@@ -2,15 +2,16 @@ import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan
 import { chartsOf, courseCells, courseCharts, courseOf } from './clientReportCourse'
 import { cutCells } from './clientReportCuts'
 import { numberColumns, wordWidths } from './clientReportTrees'
-import { treeTitle } from '../cutTable'
+import { treeTitle } from '../../plan/treeTitle'
+import { cellFormats } from '../cellFormats'
 import { drawBeforeAfter, notesRoom, widthOfEach } from '../../drawing/beforeAfter'
 import { onPaperOf, prospect, type Prospect } from '../../drawing/prospect'
 import { visitsIn, type ChosenOffer } from '../offered'
 import { columnPoints, pageRoom, pointsBetween, standardRow } from '../pageBreaks'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import type { PrintedDraft } from '../printedDraft'
 import type { Content, PageSetup, SheetChart, SheetPicture } from '../sheet'
-import { foldText } from '../wrapping'
+import { foldText } from '../../../shared/folding'
 
 /** Trees drawn at most: each takes a page and the time to paint its picture. */
 export const mostDrawn = 60
@@ -90,9 +91,6 @@ class PageCells {
   }
 }
 
-const share = { numberFormat: '0.0%', align: 'right' } as const
-const whole = { numberFormat: '0%', align: 'right' } as const
-
 /** Where the parts of a tree's page stand: the cuts at its foot, the figures below as many charts as there are. */
 function layOut(count: number, cuts: number, charts: number, figures: number) {
   const most = charts === 1 ? loneChartRows : chartRows
@@ -142,9 +140,9 @@ function setLooks(
   draft.format(figures, at, 2, 5, header)
   draft.format(figures + 1, at, 1, 5, { underline: looks.header.underline, align: 'right' })
   draft.format(figures, at, 2, 1, { align: 'left' })
-  draft.format(figures + 2, at, years, 1, { numberFormat: '0', align: 'left', bold: true })
-  draft.format(figures + 2, at + 1, years, 2, share)
-  draft.format(figures + 2, at + 3, years, 2, whole)
+  draft.format(figures + 2, at, years, 1, { ...cellFormats.whole, align: 'left', bold: true })
+  draft.format(figures + 2, at + 1, years, 2, cellFormats.share)
+  draft.format(figures + 2, at + 3, years, 2, cellFormats.wholeShare)
   draft.format(figures + 2 + years, at, notes, 1, { ...looks.lead, size: 9 })
 }
 
@@ -170,7 +168,7 @@ export function aboutDrawings(plan: Plan, offer: ChosenOffer): string[] {
   ]
 }
 
-/** A page a tree that is offered: before and after its first visit, its cuts, and how it goes on. */
+/** One page per tree that is offered: before and after its first visit, its cuts, and how it goes on. */
 export function addDrawings(
   draft: PrintedDraft,
   plan: Plan,

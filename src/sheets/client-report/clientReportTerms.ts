@@ -3,19 +3,20 @@ import type { Estimate } from '../../price/estimate'
 import { taxOn } from '../../price/offers'
 import { cautions, draftNotice } from '../cautions'
 import { priceOf } from './clientReportYears'
-import { showMoney } from '../moneyFormat'
 import type { ChosenOffer } from '../offered'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { ruleChangeSentences } from '../planBasis'
 import type { PrintedDraft } from '../printedDraft'
 import { seasonSentences } from '../seasonWords'
-import { counted, listed } from '../sentences'
+import { counted } from '../../../shared/words/counts'
+import { listed } from '../../../shared/words/lists'
+import { showMoney } from '../../../shared/words/money'
 
 const assumptions: readonly string[] = [
   'The measurements in the inventory are taken as they stand; where one was missing or doubtful, what was assumed is listed with the cut plan.',
   'The crew can reach each tree as the inventory says, and the owner of the ground agrees to the work.',
   'Brush is chipped and taken away unless agreed otherwise. Stumps, roots and planting are not part of the work.',
-  'Permits, and the consent of neighbours where limbs cross a boundary, are in hand before work begins.',
+  'Permits, and the consent of neighbors where limbs cross a boundary, are in hand before work begins.',
   'The share of leaves that may come off is a ceiling for the season, not a target. What a single limb carries is known to ±30 % only, and limbs left out of the survey make the others’ shares look larger.'
 ]
 
@@ -93,7 +94,7 @@ function choices(offer: ChosenOffer, firstYear: string, estimate: Estimate): str
   const listed = `as listed tree by tree at ${showMoney(before, minorDigits)} ${currency} before tax`
   return [
     ...(now.length === 0 ? [] : [`The work of ${firstYear} only, ${listed}: ${after}.`]),
-    `All visits of the programme: ${all}; each later visit is confirmed with its price before it is made.`
+    `All visits of the program: ${all}; each later visit is confirmed with its price before it is made.`
   ]
 }
 

@@ -1,49 +1,69 @@
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
 import type { Estimate, EstimateLine } from '../../price/estimate'
 import { systems } from '../../../shared/units'
-import { describeTree } from '../cutTable'
-import { moneyFormat } from '../estimate/estimateTotals'
+import { printedDiameter, printedHeight } from '../../../shared/words/lengths'
+import { describeTree } from '../../plan/treeTitle'
+import { cellFormats } from '../cellFormats'
+import { cellsOf, headersOf, widthsOf, type Column } from '../columns'
+import { moneyFormat } from '../moneyFormat'
 import type { TableColumn } from '../draft'
 import type { ChosenOffer } from '../offered'
 import type { PrintedDraft } from '../printedDraft'
-import { printedDiameter, printedHeight } from '../printedLengths'
-import { looks } from '../palette'
-import type { Content, PageSetup } from '../sheet'
+import { looks } from '../looks'
+import type { Content, Format, PageSetup } from '../sheet'
 import { whatItNeeds, whenItIs, whyItNeeds } from './clientReportWords'
 import { pricesAcross, yearSpans, type YearSpan } from './clientReportYears'
 
-/** Columns before the numbers: tree, species and place, what, why, with narrow gaps before what and why. */
-export const wordWidths = [7, 15, 1, 28, 1, 30]
+/** A tree with the lines of it that are offered, and its prices across the years. */
+interface TreeRow {
+  plan: Plan
+  tree: TreePlan
+  own: readonly EstimateLine[]
+}
+
+type Figures = Omit<Column<TreeRow>, 'width'>
+
+const top = { vertical: 'top' } as const
+const wrapped: Format = { wrap: true, ...top }
+const gap: Column<TreeRow> = { header: '', width: 1, of: () => null }
+
+/** Columns before the numbers, with narrow gaps before what and why. */
+const wordColumns: readonly Column<TreeRow>[] = [
+  { header: 'Tree', width: 7, format: { bold: true, ...wrapped }, of: ({ tree }) => tree.tree.id },
+  { header: 'Species, place', width: 15, format: wrapped, of: ({ tree }) => describeTree(tree.tree) },
+  gap,
+  { header: 'What and when', width: 28, format: wrapped, of: whatAndWhen },
+  gap,
+  { header: 'Why', width: 30, format: wrapped, of: ({ tree }) => whyItNeeds(tree) }
+]
+
+export const wordWidths = widthsOf(wordColumns)
 
 /** Columns of numbers: the prices, and before them what else is known of a tree where there is room. */
 export const numberColumns = 6
 
-const gap: TableColumn = { header: '' }
-
-/** A column of numbers with what stands in it for a tree. */
-interface Fact {
-  column: TableColumn
-  of(tree: TreePlan): Content
-}
-
-function factsOf({ system }: Plan): Fact[] {
+function factsOf({ system }: Plan): Figures[] {
   const { diameter, height } = systems[system]
-  const tenth = { numberFormat: '0.0', align: 'right' } as const
+  const tenth = { ...cellFormats.tenth, ...top }
+  const right = { align: 'right', ...top } as const
   return [
     {
-      column: { header: `Height (${height})`, format: tenth },
-      of: ({ tree }) => (tree.height === null ? null : printedHeight(tree.height, system))
+      header: `Height (${height})`,
+      format: tenth,
+      of: ({ tree: { tree } }) => (tree.height === null ? null : printedHeight(tree.height, system))
     },
     {
-      column: { header: `Trunk (${diameter})`, format: tenth },
-      of: ({ tree }) => (tree.trunk === null ? null : printedDiameter(tree.trunk, system))
+      header: `Trunk (${diameter})`,
+      format: tenth,
+      of: ({ tree: { tree } }) => (tree.trunk === null ? null : printedDiameter(tree.trunk, system))
     },
     {
-      column: { header: 'Cuts', format: { numberFormat: '0', align: 'right' } },
-      of: ({ visits }) => visits.find(({ cuts }) => cuts.length > 0)?.cuts.length ?? null
+      header: 'Cuts',
+      format: { ...cellFormats.whole, ...top },
+      of: ({ tree }) => tree.visits.find(({ cuts }) => cuts.length > 0)?.cuts.length ?? null
     },
-    { column: { header: 'Stage', format: { align: 'right' } }, of: ({ stage }) => stage },
-    { column: { header: 'Vigor', format: { align: 'right' } }, of: ({ vigor }) => vigor }
+    { header: 'Stage', format: right, of: ({ tree }) => tree.stage },
+    { header: 'Vigor', format: right, of: ({ tree }) => tree.vigor }
   ]
 }
 
@@ -59,12 +79,11 @@ function byTree(lines: readonly EstimateLine[]): Map<string, EstimateLine[]> {
 }
 
 /** The prices of the years and their sum; a single year needs no sum beside it. */
-function priceColumns(spans: readonly YearSpan[], { minorDigits }: Estimate, sum: string): TableColumn[] {
-  const money = moneyFormat(minorDigits)
-  const years = spans.map(({ header }): TableColumn => ({ header, format: money }))
+function priceHeaders(spans: readonly YearSpan[], { minorDigits }: Estimate, sum: string): TableColumn[] {
+  const money = { ...moneyFormat(minorDigits), ...top }
   const strong = { ...money, bold: true }
   if (spans.length < 2) return [{ header: spans[0]?.header ?? 'Price', format: strong }]
-  return [...years, { header: sum, format: strong }]
+  return [...spans.map(({ header }) => ({ header, format: money })), { header: sum, format: strong }]
 }
 
 function prices(
@@ -76,8 +95,7 @@ function prices(
   return spans.length < 2 ? across.slice(-1) : across
 }
 
-/** `own` are the lines of the tree that are offered. */
-function whatAndWhen(tree: TreePlan, plan: Plan, own: readonly EstimateLine[]): string {
+function whatAndWhen({ tree, plan, own }: TreeRow): string {
   const offered = (visit: number) => own.some((line) => line.visit === visit)
   const what = `${whatItNeeds(tree, plan.system)} ${whenItIs(tree, offered)}`
   if (tree.tree.limbs.length > 0) return what.trim()
@@ -86,7 +104,7 @@ function whatAndWhen(tree: TreePlan, plan: Plan, own: readonly EstimateLine[]): 
 }
 
 /**
- * One row a tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
+ * One row per tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
  * holds the lines that are offered.
  */
 export function addTrees(
@@ -99,43 +117,19 @@ export function addTrees(
   const start = draft.next
   const spans = yearSpans(estimate)
   const lines = byTree(estimate.lines)
-  const priced = priceColumns(
-    spans,
-    estimate,
-    offer.kind === 'whole programme' ? 'All visits' : 'All offered'
-  )
-  const facts = factsOf(plan).slice(0, numberColumns - priced.length)
+  const priced = priceHeaders(spans, estimate, offer.kind === 'whole program' ? 'All visits' : 'All offered')
+  const told = [...wordColumns, ...factsOf(plan).slice(0, numberColumns - priced.length)]
   const body = byUrgency(plan).map((tree): Content[] => {
     const own = lines.get(tree.tree.id) ?? []
-    return [
-      tree.tree.id,
-      describeTree(tree.tree),
-      null,
-      whatAndWhen(tree, plan, own),
-      null,
-      whyItNeeds(tree),
-      ...facts.map(({ of }) => of(tree)),
-      ...prices(own, spans, estimate)
-    ]
+    return [...cellsOf(told, { plan, tree, own }), ...prices(own, spans, estimate)]
   })
   draft.heading('Tree by tree: what, why, when, and the price')
   const without =
-    offer.kind === 'whole programme'
+    offer.kind === 'whole program'
       ? 'A year without a price is a year without a visit.'
       : 'What has no price is not in this offer.'
   draft.prose(`Prices in ${estimate.currency} before tax, most urgent trees first. ${without}`)
-  const columns: TableColumn[] = [
-    { header: 'Tree', format: { bold: true, wrap: true, vertical: 'top' } },
-    { header: 'Species, place', format: { wrap: true, vertical: 'top' } },
-    gap,
-    { header: 'What and when', format: { wrap: true, vertical: 'top' } },
-    gap,
-    { header: 'Why', format: { wrap: true, vertical: 'top' } },
-    ...[...facts.map(({ column }) => column), ...priced].map(({ header, format }): TableColumn => ({
-      header,
-      format: { ...format, vertical: 'top' }
-    }))
-  ]
+  const columns = [...headersOf(told), ...priced]
   draft.gridOverPages(columns, body, 2, page, start)
   const sums = prices(estimate.lines, spans, estimate)
   const before = columns.length - sums.length - 1

@@ -1,14 +1,18 @@
 import type { Cut, TreePlan } from '../../plan/plan'
-import { showHeight, type UnitSystem } from '../../../shared/units'
+import type { UnitSystem } from '../../../shared/units'
+import { counted } from '../../../shared/words/counts'
+import { showHeight } from '../../../shared/words/lengths'
+import { listed, namedLimbs } from '../../../shared/words/lists'
+import { ceilingPercent, wholePercent } from '../../../shared/words/percent'
+import { capital } from '../../../shared/words/sentences'
 import { byPurpose, type Purpose, type PurposeGroup } from '../purposes'
 import { inOrder } from '../inOrder'
-import { capital, ceilingPercent, listed, namedLimbs } from '../sentences'
 
 const few = 4
 
 /** The limbs of some cuts by name where they are few: "limbs B and C", otherwise "9 limbs". */
 function limbsOf(cuts: readonly Cut[], kind = ''): string {
-  if (cuts.length > few) return `${String(cuts.length)} ${kind}limbs`
+  if (cuts.length > few) return counted(cuts.length, `${kind}limb`)
   return `${kind}${namedLimbs(cuts.map(({ limb }) => limb))}`
 }
 
@@ -46,7 +50,7 @@ export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
   const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
   if (visit === undefined) return 'No cut now.'
   const { clearance } = plan.tree
-  const height = clearance === null ? '' : ` (${showHeight(clearance, system)})`
+  const height = clearance === null ? '' : ` (${showHeight(clearance, system, 'at least')})`
   const acts: string[] = []
   for (const group of byPurpose(plan, visit.cuts))
     acts.push(does(group, 'reduce', height), does(group, 'remove', height))
@@ -63,7 +67,7 @@ function thickness({ limb, aspectRatio }: Cut): string {
       : `, with bark pressed into the joint${limb.bark === 'full' ? ' all the way' : ''}`
   if (aspectRatio === null) return `${name} of a thickness not measured${bark}.`
   if (aspectRatio > 1) return `${name} thicker than the stem beside it${bark}.`
-  return `${name} ${String(Math.round(aspectRatio * 100))} % as thick as the stem beside it${bark}.`
+  return `${name} ${wholePercent(aspectRatio)} as thick as the stem beside it${bark}.`
 }
 
 /** Why a group of cuts is made, one sentence from its most urgent limb. */
@@ -80,7 +84,7 @@ function because({ purpose, cuts }: PurposeGroup): string {
     case 'end-weight':
       return 'Long limbs carry most of their leaves far out; a little is taken from the ends.'
     case 'dead':
-      return 'Dead wood feeds the tree no more.'
+      return 'Dead wood no longer feeds the tree.'
     case 'hurt':
       return 'A broken or rubbing limb stays an open wound while it is left as it is.'
     case 'temporary':
@@ -93,10 +97,10 @@ function because({ purpose, cuts }: PurposeGroup): string {
 function later({ remaining }: TreePlan): string {
   if (remaining.length === 0) return ''
   const limbs = remaining.map(({ limb }) => limb).sort((a, b) => a.row - b.row)
-  const [stays, wants] = limbs.length === 1 ? ['is', 'wants'] : ['are', 'want']
+  const [stays, needs] = limbs.length === 1 ? ['is', 'needs'] : ['are', 'need']
   if (limbs.length > few)
-    return `${String(limbs.length)} limbs ${stays} not settled by these visits and ${wants} another look.`
-  return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${wants} another look.`
+    return `${counted(limbs.length, 'limb')} ${stays} not settled by these visits and ${needs} another look.`
+  return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${needs} another look.`
 }
 
 /** Why a tree is pruned, or why it is not. */
@@ -106,7 +110,7 @@ export function whyItNeeds(plan: TreePlan): string {
     return [...byPurpose(plan, visit.cuts).map(because), later(plan)].filter((text) => text !== '').join(' ')
   if (plan.tree.limbs.length === 0) return 'Its limbs have not been measured yet, so no cut can be chosen.'
   if (plan.allowedRemoval <= 0) return 'It has no living leaves to spare this season.'
-  return later(plan) || 'None of its limbs asks for a cut now.'
+  return later(plan) || 'None of its limbs needs a cut now.'
 }
 
 /** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */

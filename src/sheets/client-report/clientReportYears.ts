@@ -4,7 +4,7 @@ import { asNumber, sumPrinted, type Money } from '../../../shared/money'
 /** Year columns that a page has room for, besides the sum. */
 const mostYears = 5
 
-/** One column of the programme: a year, or the years from one on. */
+/** One column of the program: a year, or the years from one on. */
 export interface YearSpan {
   header: string
   from: number
@@ -16,7 +16,7 @@ export function yearsOf(estimate: Estimate): number[] {
   return [...new Set(estimate.lines.map(({ year }) => year))].sort((a, b) => a - b)
 }
 
-/** The years of the programme side by side; where they are many, the last column holds all that follow. */
+/** The years of the program side by side; where they are many, the last column holds all that follow. */
 export function yearSpans(estimate: Estimate): YearSpan[] {
   const years = yearsOf(estimate)
   const single = years.length > mostYears ? years.slice(0, mostYears - 1) : years

@@ -14,12 +14,13 @@ import {
 } from './cutPlanRemarks'
 import { breaksForBlock } from '../chartRoom'
 import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
-import { addCutRows, cutColumns, cutWidths } from '../cutTable'
+import { headersOf } from '../columns'
+import { addCutRows, cutWidths, planColumns } from '../cutTable'
 import { SheetDraft } from '../draft'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import { addRuleChanges, addTiming, closedSentences } from '../planBasis'
-import { counted } from '../sentences'
+import { counted } from '../../../shared/words/counts'
 import type { Content, PageSetup, SheetDescription } from '../sheet'
 
 function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
@@ -27,15 +28,15 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   const read = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')}`
   draft.title(titles['cut-plan'])
   draft.dated(plan.date)
-  draft.labelled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
-  draft.labelled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
-  draft.labelled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
+  draft.labeled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
+  draft.labeled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
+  draft.labeled('Large cuts', 'Marked ✓. One that needs a reason is made only with the reason written down.')
   if (cuts > 0) sayCutPlanLooks(draft)
   if (hasCharts(byUrgency(plan)))
-    draft.labelled('Charts', 'Of the most urgent trees, below the table of cuts.')
-  for (const sentence of howToRead) draft.labelled('How to read', sentence)
-  for (const sentence of closedSentences(plan)) draft.labelled('Closed window', sentence, looks.caution)
-  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+    draft.labeled('Charts', 'Of the most urgent trees, below the table of cuts.')
+  for (const sentence of howToRead) draft.labeled('How to read', sentence)
+  for (const sentence of closedSentences(plan)) draft.labeled('Closed window', sentence, looks.caution)
+  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
 }
 
 /**
@@ -57,7 +58,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   let titleRow: number | null = null
   if (body.length === 0) draft.line(['No cut is planned; the reasons stand below.'], looks.body)
   else {
-    titleRow = draft.table(cutColumns(plan.system), body, 3)
+    titleRow = draft.table(headersOf(planColumns(plan.system)), body, 3)
     draft.tables.push({
       name: 'CutPlan',
       area: { row: titleRow, column: 0, rows: body.length + 1, columns: cutWidths.length }

@@ -1,17 +1,19 @@
 import type { Rules } from '../../../shared/rules'
 import { ratioCourses } from '../../plan/outlook'
+import { ratio } from '../../../shared/words/figures'
+import { percent } from '../../../shared/words/percent'
 import type { TreePlan } from '../../plan/plan'
+import { shownDoses } from '../../plan/shownDoses'
+import { cellFormats } from '../cellFormats'
 import { chartRows } from '../chartRoom'
 import type { SheetDraft } from '../draft'
 import { foremostLimb } from '../../drawing/charts/ratioCourse'
-import { looks, palette } from '../palette'
-import type { Content, SheetChart } from '../sheet'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
+import type { Content, Format, SheetChart } from '../sheet'
 
 /** Trees in the charts; more would not be told apart. */
 export const mostCharted = 20
-
-/** Where the figures stand, in the columns of the table of cuts. */
-const columns = { tree: 0, limb: 1, about: 4, dose: 6, allowed: 7, now: 8, planned: 9, alone: 10 } as const
 
 /** What is charted of one tree. Shares 0 to 1; null where there is nothing to show. */
 interface Figures {
@@ -26,7 +28,8 @@ interface Figures {
 }
 
 function figuresOf(plan: TreePlan, rules: Rules): Figures {
-  const { dose = 0, allowedRemoval = 0 } = plan.visits[0] ?? {}
+  const [first] = plan.visits
+  const doses = first === undefined ? { visit: 0, allowed: 0 } : shownDoses(first)
   const limb = foremostLimb(plan)
   const course = limb === null ? undefined : ratioCourses(plan, rules).find((each) => each.limb === limb)
   const removal = plan.visits.find(({ limbs }) =>
@@ -43,72 +46,74 @@ function figuresOf(plan: TreePlan, rules: Rules): Figures {
     tree: plan.tree.id,
     limb: course === undefined ? '' : (limb?.id ?? ''),
     about,
-    dose,
-    allowed: allowedRemoval,
+    dose: doses.visit,
+    allowed: doses.allowed,
     now: course?.unpruned[0] ?? null,
     planned: course?.pruned.at(-1) ?? null,
     alone: course?.unpruned.at(-1) ?? null
   }
 }
 
-const percent = { numberFormat: '0%', align: 'right' } as const
-const hundredth = { numberFormat: '0.00', align: 'right' } as const
+/** The figures, each where there is room for it among the columns of the table of cuts, from 0. */
+const columns = {
+  tree: { at: 0, header: 'Tree', format: { bold: true } },
+  limb: { at: 1, header: 'Limb with the highest priority' },
+  about: { at: 4, header: 'Forecast' },
+  dose: { at: 6, header: 'Dose of the next visit', format: cellFormats.share },
+  allowed: { at: 7, header: 'Allowed removal', format: cellFormats.share },
+  now: { at: 8, header: 'Aspect ratio now', format: cellFormats.hundredth },
+  planned: { at: 9, header: 'Ratio as planned', format: cellFormats.hundredth },
+  alone: { at: 10, header: 'Ratio left alone', format: cellFormats.hundredth }
+} as const satisfies Record<keyof Figures, { at: number; header: string; format?: Format }>
 
-const headers: Record<keyof typeof columns, string> = {
-  tree: 'Tree',
-  limb: 'Limb with the highest priority',
-  about: 'Forecast',
-  dose: 'Dose of the next visit',
-  allowed: 'Allowed removal',
-  now: 'Aspect ratio now',
-  planned: 'Ratio as planned',
-  alone: 'Ratio left alone'
+const keys = Object.keys(columns) as (keyof Figures)[]
+
+function cellsOf(draft: SheetDraft, of: (key: keyof Figures) => Content): Content[] {
+  const row = Array.from({ length: draft.widths.length }, (): Content => null)
+  for (const key of keys) row[columns[key].at] = of(key)
+  return row
 }
 
 function addTable(draft: SheetDraft, figures: readonly Figures[]): number {
-  const cells = (of: (key: keyof typeof columns) => Content): Content[] => {
-    const row = Array.from({ length: draft.widths.length }, (): Content => null)
-    for (const key of Object.keys(columns) as (keyof typeof columns)[]) row[columns[key]] = of(key)
-    return row
-  }
   const header = draft.line(
-    cells((key) => headers[key]),
+    cellsOf(draft, (key) => columns[key].header),
     looks.header
   )
   draft.height(header, 1, 42)
-  draft.format(header, columns.dose, 1, 5, { align: 'right' })
   const top = draft.next
   for (const each of figures)
     draft.line(
-      cells((key) => (each[key] === '' ? null : each[key])),
+      cellsOf(draft, (key) => (each[key] === '' ? null : each[key])),
       looks.body
     )
-  draft.format(top, columns.tree, figures.length, 1, { bold: true })
-  draft.format(top, columns.dose, figures.length, 2, percent)
-  draft.format(top, columns.now, figures.length, 3, hundredth)
+  for (const key of keys) {
+    const column: { at: number; format?: Format } = columns[key]
+    if (column.format === undefined) continue
+    if (column.format.align === 'right') draft.format(header, column.at, 1, 1, { align: 'right' })
+    draft.format(top, column.at, figures.length, 1, column.format)
+  }
   draft.format(top + figures.length - 1, 0, 1, draft.widths.length, looks.groupEnd)
   return top
 }
 
-const shown = (ratio: number | null): string => (ratio === null ? 'none' : ratio.toFixed(2))
-const shownPercent = (share: number): string => `${String(Math.round(share * 100))} %`
+const shown = (value: number | null): string => (value === null ? 'none' : ratio(value))
 
 function doseChart(figures: readonly Figures[], area: SheetChart['area'], top: number): SheetChart {
   const title = 'Dose of the next visit against allowed removal'
   const of = (column: number) => ({ row: top, column, rows: figures.length, columns: 1 })
   const words = figures.map(
-    ({ tree, dose, allowed }) => `tree ${tree}, ${shownPercent(dose)} of ${shownPercent(allowed)}`
+    ({ tree, dose, allowed }) => `tree ${tree}, ${percent(dose)} of ${percent(allowed)}`
   )
   return {
     area,
     title,
     alt: `${title}, a ceiling and not a target. ${words.join('; ')}.`,
-    labels: of(columns.tree),
+    labels: of(columns.tree.at),
     series: [
-      { name: 'Dose', values: of(columns.dose), drawn: 'columns', color: palette.moss },
+      { name: 'Dose', values: of(columns.dose.at), drawn: 'columns', color: palette.moss },
       {
         name: 'Allowed removal (a ceiling, not a target)',
-        values: of(columns.allowed),
+        values: of(columns.allowed.at),
         drawn: 'points',
         color: palette.umber
       }
@@ -119,7 +124,7 @@ function doseChart(figures: readonly Figures[], area: SheetChart['area'], top: n
 }
 
 function ratioChart(figures: readonly Figures[], area: SheetChart['area'], top: number): SheetChart {
-  const title = 'Aspect ratio of each tree’s foremost limb, now and after the programme'
+  const title = 'Aspect ratio of each tree’s foremost limb, now and after the program'
   const of = (column: number) => ({ row: top, column, rows: figures.length, columns: 1 })
   const words = figures.map(
     ({ tree, limb, now, planned, alone }) =>
@@ -129,11 +134,11 @@ function ratioChart(figures: readonly Figures[], area: SheetChart['area'], top: 
     area,
     title,
     alt: `${title}. A forecast by the growth rules, not a promise. ${words.join('; ')}.`,
-    labels: of(columns.tree),
+    labels: of(columns.tree.at),
     series: [
-      { name: 'Now', values: of(columns.now), drawn: 'columns', color: palette.rule },
-      { name: 'As planned (forecast)', values: of(columns.planned), drawn: 'points', color: palette.moss },
-      { name: 'Left alone (forecast)', values: of(columns.alone), drawn: 'points', color: palette.umber }
+      { name: 'Now', values: of(columns.now.at), drawn: 'columns', color: palette.rule },
+      { name: 'As planned (forecast)', values: of(columns.planned.at), drawn: 'points', color: palette.moss },
+      { name: 'Left alone (forecast)', values: of(columns.alone.at), drawn: 'points', color: palette.umber }
     ],
     valueTitle: 'Aspect ratio',
     valueFormat: '0.0'

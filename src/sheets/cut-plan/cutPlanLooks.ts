@@ -1,17 +1,22 @@
 import { columnLetters } from '../../../shared/cells'
+import { cutColumnAt } from '../cutTable'
 import type { SheetDraft } from '../draft'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { ConditionalLook } from '../sheet'
 
 /** Columns of the table of cuts, from 0. */
-const columns = { dose: 11, allowed: 12, large: 17 } as const
+const columns = {
+  dose: cutColumnAt('visitDose'),
+  allowed: cutColumnAt('allowed'),
+  large: cutColumnAt('large')
+}
 
 /** A dose of the visit from this share of the allowed removal on is shown as reaching it (house rule). */
 const reached = 0.95
 
 /** Says in words what bold means below. */
 export function sayCutPlanLooks(draft: SheetDraft): void {
-  draft.labelled(
+  draft.labeled(
     'Bold',
     'A large cut, on a tint where it needs a reason; a dose of the visit that takes 95 % or more of the allowed removal.'
   )

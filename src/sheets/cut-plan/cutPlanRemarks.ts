@@ -4,10 +4,14 @@ import type { LimbState, Plan, TreePlan } from '../../plan/plan'
 import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
 import type { Rules } from '../../../shared/rules'
+import { points } from '../../../shared/words/figures'
+import { ceilingPercent, percent } from '../../../shared/words/percent'
+import { cellFormats } from '../cellFormats'
 import type { SheetDraft } from '../draft'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import type { Content } from '../sheet'
-import { fits, foldText } from '../wrapping'
+import { foldText } from '../../../shared/folding'
+import { fits } from '../wrapping'
 
 /** A sentence starts in the one column and its remedy in the other; both run to the right over empty cells. */
 const sentenceColumn = 2
@@ -15,8 +19,6 @@ const sentenceWidth = 116
 const remedyColumn = 10
 const remedyWidth = 120
 const beforeRemedy = Array<null>(remedyColumn - sentenceColumn - 1).fill(null)
-
-const percent = (share: number): string => `${String(Math.round(share * 100))} %`
 
 /** One line of a remark: where or who, the sentence and its remedy in their columns. */
 function remarkRow(place: Content[], sentence: string | number, remedy: string): Content[] {
@@ -68,11 +70,11 @@ export function addRemarks(
   const rows = draft.next - top - 1
   draft.format(top + 1, 0, rows, draft.widths.length, looks.body)
   draft.format(top + 1, 0, rows, 1, { bold: true })
-  draft.format(top + 1, sentenceColumn, rows, 1, { numberFormat: '0', align: 'left' })
+  draft.format(top + 1, sentenceColumn, rows, 1, { ...cellFormats.whole, align: 'left' })
 }
 
-/** The limb of a tree that most wants work, with what was decided about it. */
-function foremost(states: LimbState[]): LimbState | null {
+/** The limb of a tree that most needs work, with what was decided about it. */
+function foremost(states: readonly LimbState[]): LimbState | null {
   return states.reduce<LimbState | null>(
     (best, state) => (best === null || state.priority > best.priority ? state : best),
     null
@@ -86,7 +88,7 @@ function whyUncut(tree: TreePlan): string {
       ? 'No limbs are listed, so no cut can be chosen.'
       : 'None of its limbs could be judged; see the rows below.'
   if (tree.allowedRemoval <= 0) return 'No live foliage to spare this season, and no dead limb is listed.'
-  return `Limb ${limb.limb.id} comes first with priority ${limb.priority.toFixed(0)}. ${limb.reason}`
+  return `Limb ${limb.limb.id} comes first with priority ${points(limb.priority)}. ${limb.reason}`
 }
 
 const uncut = (tree: TreePlan): boolean => tree.visits.every((visit) => visit.cuts.length === 0)
@@ -94,7 +96,7 @@ const uncut = (tree: TreePlan): boolean => tree.visits.every((visit) => visit.cu
 /** Trees that need no cut, or may have none, and why. */
 export function addUncut(draft: SheetDraft, trees: readonly TreePlan[]): void {
   const remarks = trees.filter(uncut).map((tree): Remark => {
-    const allowed = `${percent(tree.allowedRemoval)}: ${tree.allowedBasis}`
+    const allowed = `${ceilingPercent(tree.allowedRemoval)}: ${tree.allowedBasis}`
     return { place: [tree.tree.id, tree.tree.species], sentence: whyUncut(tree), remedy: allowed }
   })
   addRemarks(draft, 'Trees with no cut', ['Tree', 'Species', 'Why', 'Allowed removal'], remarks)
@@ -108,7 +110,7 @@ export function addOnSite(draft: SheetDraft, trees: readonly TreePlan[]): void {
       .map((state): Remark => ({
         place: [tree.tree.id, state.limb.id],
         sentence: state.reason,
-        remedy: `${state.priority.toFixed(0)}, then ${state.nextPriority.toFixed(0)}`
+        remedy: `${points(state.priority)}, then ${points(state.nextPriority)}`
       }))
   )
   const header: [string, string, string, string] = [
@@ -152,7 +154,7 @@ export function addConfidence(draft: SheetDraft, trees: readonly TreePlan[], rul
     }))
   )
   const which = examined.length < trees.length ? `, of the ${String(examined.length)} most urgent trees` : ''
-  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than reckoned${which}`
+  const title = `First cuts that change where foliage is ${percent(rules.foliageError)} less or more than estimated${which}`
   addRemarks(draft, title, ['Tree', 'Species', 'What changes', 'What to do'], remarks)
 }
 

@@ -1,11 +1,13 @@
-import { printMoney } from '../../../shared/money'
+import { showMoney } from '../../../shared/words/money'
 import type { Estimate } from '../../price/estimate'
 import { chartRows } from '../chartRoom'
 import type { SheetDraft } from '../draft'
-import { at, down } from './estimateColumns'
+import { estimateColumn } from './estimateColumns'
+import { down } from './estimateFormulas'
 import { formulaRow } from './estimateTotals'
 import { moneyFormat } from '../moneyFormat'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import { pricesByVisit } from '../pricesByVisit'
 import type { SheetChart } from '../sheet'
 
@@ -34,19 +36,19 @@ export function addPriceChart(draft: SheetDraft, estimate: Estimate, first: numb
     formulaRow(draft, label, [['price', formula, price.toNumber()]], looks.body)
   }
   const rows = prices.length
-  draft.format(top, at.price, rows, 1, moneyFormat(minorDigits))
+  draft.format(top, estimateColumn.price, rows, 1, moneyFormat(minorDigits))
   draft.blank()
   const title = `Price by visit, ${currency} before tax${inventedRates ? ', with invented rates' : ''}`
-  const words = prices.map(({ label, price }) => `${label}: ${printMoney(price, minorDigits)}`)
+  const words = prices.map(({ label, price }) => `${label}: ${showMoney(price, minorDigits)}`)
   const chart: SheetChart = {
-    area: { ...chartRows(draft, 240), column: at.tree, columns: at.hours },
+    area: { ...chartRows(draft, 240), column: estimateColumn.tree, columns: estimateColumn.hours },
     title,
-    alt: `${title}, a column a visit. When it was written: ${words.join('; ')}.`,
-    labels: { row: top, column: at.tree, rows, columns: 1 },
+    alt: `${title}, one column per visit. When it was written: ${words.join('; ')}.`,
+    labels: { row: top, column: estimateColumn.tree, rows, columns: 1 },
     series: [
       {
         name: 'Price before tax',
-        values: { row: top, column: at.price, rows, columns: 1 },
+        values: { row: top, column: estimateColumn.price, rows, columns: 1 },
         drawn: 'columns',
         color: palette.moss
       }

@@ -1,11 +1,16 @@
 import type { Estimate } from '../../price/estimate'
-import { thisVisit, wholeProgramme, type BudgetOffer } from '../../price/offers'
+import { thisVisit, wholeProgram, type BudgetOffer } from '../../price/offers'
 import type { SheetDraft } from '../draft'
-import { at, cell, down, type EstimateColumn } from './estimateColumns'
+import { estimateColumn, type EstimateColumn } from './estimateColumns'
+import { cell, down } from './estimateFormulas'
 import { formulaRow } from './estimateTotals'
-import { moneyFormat, showMoney } from '../moneyFormat'
+import { fixedTenth } from '../../../shared/words/figures'
+import { showMoney } from '../../../shared/words/money'
+import { cellFormats } from '../cellFormats'
+import { moneyFormat } from '../moneyFormat'
 import { isBudget, offerName, type ChosenOffer } from '../offered'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import type { Content, NamedCells } from '../sheet'
 
 /** What stands in the last column of a line that is offered, and beside the choice that is made. */
@@ -61,46 +66,47 @@ export function addChoices(
 ): NamedCells[] {
   draft.section('What can be chosen')
   const head = Array.from({ length: draft.widths.length }, (): Content => null)
-  for (const [column, text] of Object.entries(headers)) head[at[column as EstimateColumn]] = text
+  for (const [column, text] of Object.entries(headers)) head[estimateColumn[column as EstimateColumn]] = text
   const header = draft.line(head, looks.header)
-  draft.format(header, at.hours, 1, at.price - at.hours + 1, { align: 'right' })
-  draft.format(header, at.cuts, 1, 1, { align: 'center' })
+  draft.format(header, estimateColumn.hours, 1, estimateColumn.price - estimateColumn.hours + 1, {
+    align: 'right'
+  })
+  draft.format(header, estimateColumn.cuts, 1, 1, { align: 'center' })
   const range = (column: EstimateColumn) => down(column, first, estimate.lines.length)
   const start = draft.next
   const choices: ChosenOffer[] = [
     chosen.kind === 'this visit' ? chosen : thisVisit(estimate),
-    chosen.kind === 'whole programme' ? chosen : wholeProgramme(estimate),
+    chosen.kind === 'whole program' ? chosen : wholeProgram(estimate),
     ...(isBudget(chosen) ? [chosen] : [])
   ]
   for (const choice of choices) addChoice(draft, choice, estimate, range)
   const rows = draft.next - start
-  draft.format(start, at.hours, rows, 1, { numberFormat: '0.00', align: 'right' })
-  draft.format(start, at.shared, rows, 3, moneyFormat(estimate.minorDigits))
+  draft.format(start, estimateColumn.hours, rows, 1, cellFormats.hundredth)
+  draft.format(start, estimateColumn.shared, rows, 3, moneyFormat(estimate.minorDigits))
   const offered = start + choices.indexOf(chosen)
   markOffered(draft, offered)
   draft.line(
-    ['Shared costs are those of all the work: reckon them anew when fewer trees are ordered.'],
+    ['Shared costs are those of all the work: recalculate them when fewer trees are ordered.'],
     looks.lead
   )
   if (isBudget(chosen))
     for (const sentence of aboutBudget(chosen, estimate)) draft.line([sentence], looks.lead)
-  return [{ name: 'Offer_total', area: { row: offered, column: at.price, rows: 1, columns: 1 } }]
+  return [{ name: 'Offer_total', area: { row: offered, column: estimateColumn.price, rows: 1, columns: 1 } }]
 }
 
 function markOffered(draft: SheetDraft, row: number): void {
   const cells = draft.rows[row] ?? []
-  cells[at.cuts] = chosenMark
+  cells[estimateColumn.cuts] = chosenMark
   draft.format(row, 0, 1, draft.widths.length, { bold: true, size: 12, fill: palette.headerFill })
-  draft.format(row, at.cuts, 1, 1, { align: 'center' })
+  draft.format(row, estimateColumn.cuts, 1, 1, { align: 'center' })
   draft.height(row, 1, 20)
 }
 
 function aboutBudget(offer: BudgetOffer, estimate: Estimate): string[] {
-  const points = (value: number) => value.toFixed(1)
   const uncovered = showMoney(offer.uncovered, estimate.minorDigits)
   const sentences = [
-    `Marked ${chosenMark} in the last column: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits, which relieve ${points(offer.relief)} of ${points(offer.reliefOfAll)} points of priority, the most that this budget buys at these prices. The visits of a tree are bought in order. The marks were set when the sheet was written and do not follow a change; their sum does.`,
-    `At cost, ${uncovered} ${estimate.currency} of the mobilisation, travel and loads of those years would not be brought in by these lines.`,
+    `Marked ${chosenMark} in the last column: ${String(offer.lines.length)} of ${String(estimate.lines.length)} visits, which relieve ${fixedTenth(offer.relief)} of ${fixedTenth(offer.reliefOfAll)} points of priority, the most that this budget buys at these prices. The visits of a tree are bought in order. The marks were set when the sheet was written and do not follow a change; their sum does.`,
+    `At cost, ${uncovered} ${estimate.currency} of the mobilization, travel and loads of those years would not be covered by these lines.`,
     'Dead wood has no priority of its own, so no budget ranks it: decide about it on site.'
   ]
   if (offer.unranked.length > 0)

@@ -1,6 +1,7 @@
 import { cellAddress } from '../../../shared/cells'
-import { at, cell } from './estimateColumns'
-import { palette } from '../palette'
+import { estimateColumn } from './estimateColumns'
+import { cell } from './estimateFormulas'
+import { palette } from '../../../shared/palette'
 import type { ConditionalLook, NamedCells } from '../sheet'
 
 /** Says in words what italics mean among the prices. */
@@ -20,7 +21,7 @@ export function estimateLooks(first: number, lines: number, names: readonly Name
   const formula = `=$${cell('cost', first)}${raised}*${rate('Profit_factor')}<${rate('Least_charge')}`
   return [
     {
-      area: { row: first, column: at.price, rows: lines, columns: 1 },
+      area: { row: first, column: estimateColumn.price, rows: lines, columns: 1 },
       formula,
       format: { italic: true, fill: palette.noticeFill }
     }

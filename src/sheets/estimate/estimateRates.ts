@@ -1,13 +1,17 @@
-import { brushDensity, brushVolumeSource } from '../../formulas/brushVolume'
+import { brushDensity, brushVolumeSource } from '../../formulas/brush'
 import type { Estimate } from '../../price/estimate'
-import { rateEntry, type RateName } from '../../price/rateBook'
-import { crewHour } from '../../price/rates'
+import { rateEntry, rateNames, type RateName } from '../../price/rateBook'
+import type { RateEntry } from '../../price/rateEntry'
+import type { RateKind } from '../../price/rateKinds'
+import { crewHour, rateValues } from '../../price/rates'
 import { Money } from '../../../shared/money'
 import { systems } from '../../../shared/units'
 import type { SheetDraft } from '../draft'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
-import { looks, palette } from '../palette'
-import { rateRule } from '../rates/rateRule'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
+import { rateContent, rateRule } from '../rates/rateRule'
 import type { CellRule, Content, Format, NamedCells } from '../sheet'
 
 /** Label, value, unit and remark; the columns between stay empty so that texts run over them. */
@@ -28,98 +32,113 @@ interface NamedRate {
 
 const follows = 'follows from the rows above'
 
-/** A margin typed here that no price can hold is said beside the factor, which then is an error and no wrong price. */
+/** A margin typed here that no price can hold is reported beside the factor, which then shows an error and no wrong price. */
 const marginRemark: Content = {
   formula: `=IF(AND(Profit_kind<>"markup",Profit_rate>=1),"A margin stays below 100 %: at 100 % or more no price covers the cost.","${follows}")`,
   value: follows
 }
 
-const plain = { align: 'right' } as const
-const share = { numberFormat: '0.0%', align: 'right' } as const
+const plain: Format = { align: 'right' }
 
-function ratesOf(estimate: Estimate): NamedRate[] {
-  const { rates, minorDigits, currency } = estimate
-  const money = moneyFormat(minorDigits)
-  const exact = moneyFormat(Math.max(4, minorDigits))
+/** How a rate's cell is written, by its kind; fine ones with more decimals. */
+function formatOf({ kind, fine }: RateEntry, minorDigits: number): Format {
+  const formats: Record<RateKind, Format> = {
+    money: moneyFormat(fine ? Math.max(4, minorDigits) : minorDigits),
+    share: fine ? cellFormats.taxRate : cellFormats.share,
+    number: plain,
+    whole: plain,
+    diameter: plain,
+    height: plain,
+    choice: plain,
+    code: plain
+  }
+  return formats[kind]
+}
+
+/** The cell of every rate of the book that the formulas call by name, in its order. */
+function ownRates({ rates, minorDigits, currency }: Estimate): NamedRate[] {
+  const values = rateValues(rates)
+  return rateNames.flatMap((rate) => {
+    const entry = rateEntry(rate)
+    if (entry.cell === null) return []
+    const unit = entry.unit[rates.system]
+    return {
+      name: entry.cell,
+      label: entry.name,
+      content: rateContent(entry, values[rate]),
+      unit: entry.kind === 'money' ? `${currency}, ${unit}` : unit,
+      remark: rates.invented.includes(rate) ? 'invented' : '',
+      format: formatOf(entry, minorDigits),
+      input: true,
+      rate
+    }
+  })
+}
+
+/** What the formulas call by name beside the rates: the rows of each stand below the rate that it follows from. */
+function madeRates({ rates, minorDigits, currency }: Estimate): Partial<Record<RateName, NamedRate[]>> {
   const density = brushDensity(rates.system)
   const weight = systems[rates.system].weight
   const volume = rates.system === 'in-ft' ? 'yd³' : 'm³'
-  const own = (name: string, rate: RateName, content: Content, format: Format): NamedRate => {
-    const entry = rateEntry(rate)
-    const remark = rates.invented.includes(rate) ? 'invented' : ''
-    const unit =
-      entry.kind === 'money' ? `${currency}, ${entry.unit[rates.system]}` : entry.unit[rates.system]
-    return { name, label: entry.name, content, unit, remark, format, input: true, rate }
-  }
-  const made = (name: string, label: string, formula: string, value: number, unit: string): NamedRate => ({
-    name,
-    label,
-    content: { formula, value },
-    unit,
-    remark: name === 'Profit_factor' ? marginRemark : follows,
-    format: name === 'Crew_hour' ? money : { numberFormat: '0.0000', align: 'right' },
-    input: false
-  })
-  const sourced = (name: string, label: string, value: number): NamedRate => ({
-    name,
-    label,
-    content: value,
+  const made = { format: moneyFormat(minorDigits), remark: follows, input: false }
+  const sourced = {
     unit: `${weight} in a ${volume}`,
     remark: `Source: ${brushVolumeSource}`,
-    format: { numberFormat: '0.0', align: 'right' },
+    format: cellFormats.tenth,
     input: true
-  })
+  } as const
   const factor =
     rates.profitKind === 'markup'
       ? new Money(rates.profitRate).plus(1)
       : new Money(1).div(new Money(1).minus(rates.profitRate))
-  return [
-    own('Crew_persons', 'crewPersons', rates.crewPersons, plain),
-    own('Wage_hour', 'wage', Number(rates.wage), money),
-    own('Burden_rate', 'burdenRate', Number(rates.burdenRate), share),
-    own('Equipment_hour', 'equipmentHour', Number(rates.equipmentHour), money),
-    made(
-      'Crew_hour',
-      'Crew and equipment',
-      '=ROUND(Crew_persons*Wage_hour*(1+Burden_rate)+Equipment_hour,Money_digits)',
-      crewHour(rates).toNumber(),
-      `${currency}, an hour`
-    ),
-    own('Day_hours', 'dayHours', rates.dayHours, plain),
-    own('Brush_a_minute', 'brushPerMinute', rates.brushPerMinute, plain),
-    sourced('Loose_density', 'Loose brush weighs', density.loose),
-    sourced('Chip_density', 'Green chips weigh', density.chips),
-    own('Disposal_rate', 'disposalPerWeight', Number(rates.disposalPerWeight), exact),
-    own('Load_volume', 'loadVolume', rates.loadVolume, plain),
-    own('Load_charge', 'loadCharge', Number(rates.loadCharge), money),
-    own('Mobilisation_charge', 'mobilisation', Number(rates.mobilisation), money),
-    own('Travel_hours', 'travelHours', rates.travelHours, plain),
-    own('Contingency_rate', 'contingencyRate', Number(rates.contingencyRate), share),
-    own('Overhead_rate', 'overheadRate', Number(rates.overheadRate), share),
-    own('Profit_kind', 'profitKind', rates.profitKind, plain),
-    own('Profit_rate', 'profitRate', Number(rates.profitRate), share),
-    made(
-      'Profit_factor',
-      'Cost to price',
-      '=IF(Profit_kind="markup",1+Profit_rate,1/MAX(0,1-Profit_rate))',
-      factor.toNumber(),
-      'factor'
-    ),
-    own('Least_charge', 'minimumPerTree', Number(rates.minimumPerTree), money),
-    own('Tax_rate', 'taxRate', Number(rates.taxRate), { ...share, numberFormat: '0.00%' }),
-    own('Money_digits', 'minorDigits', rates.minorDigits, plain)
-  ]
+  return {
+    equipmentHour: [
+      {
+        ...made,
+        name: 'Crew_hour',
+        label: 'Crew and equipment',
+        content: {
+          formula: '=ROUND(Crew_persons*Wage_hour*(1+Burden_rate)+Equipment_hour,Money_digits)',
+          value: crewHour(rates).toNumber()
+        },
+        unit: `${currency}, an hour`
+      }
+    ],
+    brushPerMinute: [
+      { ...sourced, name: 'Loose_density', label: 'Loose brush weighs', content: density.loose },
+      { ...sourced, name: 'Chip_density', label: 'Green chips weigh', content: density.chips }
+    ],
+    profitRate: [
+      {
+        ...made,
+        name: 'Profit_factor',
+        label: 'Cost to price',
+        content: {
+          formula: '=IF(Profit_kind="markup",1+Profit_rate,1/MAX(0,1-Profit_rate))',
+          value: factor.toNumber()
+        },
+        unit: 'factor',
+        remark: marginRemark,
+        format: cellFormats.factor
+      }
+    ]
+  }
+}
+
+function ratesOf(estimate: Estimate): NamedRate[] {
+  const made = madeRates(estimate)
+  return ownRates(estimate).flatMap((own) => [own, ...((own.rate && made[own.rate]) ?? [])])
 }
 
 /**
- * The rates that the formulas call by name. Changing a yellow cell reckons the estimate anew, with or without the add-in; the
+ * The rates that the formulas call by name. Changing a yellow cell recalculates the estimate, with or without the add-in; the
  * cell takes what the Rates sheet takes.
  */
 export function addRates(draft: SheetDraft, estimate: Estimate): { names: NamedCells[]; rules: CellRule[] } {
-  draft.section('What it was reckoned with')
+  draft.section('Rates used')
   draft.line(
     [
-      'Yellow cells may be changed here: the sheet reckons anew. Minutes of the cuts were taken from the rates when it was written.'
+      'Yellow cells may be changed here: the sheet recalculates. Minutes of the cuts were taken from the rates when it was written.'
     ],
     looks.lead
   )

@@ -1,31 +1,33 @@
 import type { Plan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
-import { wholeProgramme } from '../../price/offers'
+import { wholeProgram } from '../../price/offers'
 import { readSerial } from '../../../shared/dates'
 import { cautions, inventedRatesNotice } from '../cautions'
 import { breaksForBlock, breaksForParts } from '../chartRoom'
 import { SheetDraft } from '../draft'
 import { addPriceChart, type ChartBlock } from './estimateChart'
 import { addChoices, chosenMark } from './estimateChoices'
-import { at, estimateColumns, estimateRow, estimateWidths } from './estimateColumns'
+import { estimateColumn, estimateColumns, estimateWidths } from './estimateColumns'
+import { estimateRow } from './estimateFormulas'
 import { estimateLooks, leastChargeSentence } from './estimateLooks'
 import { addRates } from './estimateRates'
 import { addTotals } from './estimateTotals'
 import { addYears, workingOf } from './estimateYears'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
 import { offerName, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
-import { looks } from '../palette'
-import { counted } from '../sentences'
+import { looks } from '../looks'
+import { counted } from '../../../shared/words/counts'
 import type { CellRule, Content, NamedCells, PageSetup, SheetDescription } from '../sheet'
 
 /** Where the amount offered stands in the head: a column wide enough for any. */
-const amountColumn = at.basis
+const amountColumn = estimateColumn.basis
 
 /** Which of the choices is offered and what it comes to, before anything else. */
 function addOffered(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): void {
   const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
-  draft.labelled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
+  draft.labeled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
     ...looks.body,
     size: 12,
     bold: true
@@ -42,20 +44,20 @@ function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: Chose
   draft.title(titles.estimate)
   if (estimate.lines.length > 0) addOffered(draft, estimate, offer)
   draft.dated(plan.date)
-  const until = draft.labelled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
-  draft.format(until, 1, 1, 1, { numberFormat: 'yyyy-mm-dd', align: 'left' })
-  draft.labelled(
+  const until = draft.labeled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
+  draft.format(until, 1, 1, 1, cellFormats.date)
+  draft.labeled(
     'Prices',
     `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
   )
   if (estimate.inventedRates) {
     const left = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
-    draft.labelled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
-    draft.labelled('', left, { ...looks.caution, bold: true })
+    draft.labeled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
+    draft.labeled('', left, { ...looks.caution, bold: true })
   }
   for (const { cell, message, remedy } of estimate.rateProblems ?? [])
-    draft.labelled('Rates', `${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, looks.caution)
-  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+    draft.labeled('Rates', `${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, looks.caution)
+  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
 }
 
 /** Lines of text in the headers of the table. */
@@ -91,20 +93,20 @@ function firstLine(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): n
 
 /** Where everything is offered, marks would say nothing. */
 function isMarked({ kind }: ChosenOffer): boolean {
-  return kind !== 'whole programme'
+  return kind !== 'whole program'
 }
 
 /**
- * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row a tree and visit, totals, what
- * the years share, and the rates that the formulas call by name. All formulas are native and older than Excel 2016, so
- * that it reckons without the add-in.
+ * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row per tree and visit,
+ * totals, what the years share, and the rates that the formulas call by name. All formulas are native and older than
+ * Excel 2016, so that it calculates without the add-in.
  */
 export function describeEstimate(
   estimate: Estimate,
   plan: Plan,
-  offer: ChosenOffer = wholeProgramme(estimate)
+  offer: ChosenOffer = wholeProgram(estimate)
 ): SheetDescription {
-  const draft = new SheetDraft(isMarked(offer) ? [...estimateWidths, 11] : estimateWidths)
+  const draft = new SheetDraft(estimateWidths(isMarked(offer)))
   const names: NamedCells[] = []
   const rules: CellRule[] = []
   addHead(draft, estimate, plan, offer)
@@ -134,7 +136,7 @@ export function describeEstimate(
     paper: plan.system === 'in-ft' ? 'letter' : 'a4',
     titleRow,
     // The working columns are for the spreadsheet; the marks of what is offered stand after them.
-    ...(isMarked(offer) ? {} : { columns: at.price + 1 }),
+    ...(isMarked(offer) ? {} : { columns: estimateColumn.price + 1 }),
     footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
   }
   const description = draft.finish({

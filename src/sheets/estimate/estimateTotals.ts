@@ -1,19 +1,20 @@
 import type { Estimate, EstimateLine } from '../../price/estimate'
 import type { SheetDraft } from '../draft'
-import { at, cell, down, type EstimateColumn } from './estimateColumns'
+import { estimateColumn, type EstimateColumn } from './estimateColumns'
+import { cell, down } from './estimateFormulas'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
-import { looks } from '../palette'
+import { looks } from '../looks'
 import type { Content, Format } from '../sheet'
-
-export { moneyFormat } from '../moneyFormat'
 
 type Entry = [EstimateColumn, string, number]
 
 /** A row with a label and formulas in some of the table's columns. */
 export function formulaRow(draft: SheetDraft, label: string, entries: Entry[], look: Format): number {
   const row = Array.from({ length: draft.widths.length }, (): Content => null)
-  row[at.tree] = label
-  for (const [column, formula, value] of entries) row[at[column]] = { formula: `=${formula}`, value }
+  row[estimateColumn.tree] = label
+  for (const [column, formula, value] of entries)
+    row[estimateColumn[column]] = { formula: `=${formula}`, value }
   return draft.line(row, look)
 }
 
@@ -32,7 +33,7 @@ function printedSum(
   let units = 0
   lines.forEach((line, index) => {
     if (year !== undefined && line.year !== year) return
-    const content = rows[first + index]?.[at[column]]
+    const content = rows[first + index]?.[estimateColumn[column]]
     if (typeof content !== 'object' || content === null || !('value' in content))
       throw new Error(`A line of the estimate has no formula for its ${column}.`)
     units += Math.round(Number(content.value) * unit)
@@ -40,13 +41,14 @@ function printedSum(
   return units / unit
 }
 
+/** A quantity of a line as it is printed, to a hundredth at most. */
 type Amount = (line: EstimateLine) => number
 
 const summed: [EstimateColumn, Amount, Format][] = [
-  ['hours', (line) => line.crewHours, { numberFormat: '0.00', align: 'right' }],
-  ['weight', (line) => line.brush.weight, { numberFormat: '0', align: 'right' }],
-  ['loose', (line) => line.brush.looseVolume, { numberFormat: '0.00', align: 'right' }],
-  ['chips', (line) => line.brush.chipVolume, { numberFormat: '0.00', align: 'right' }]
+  ['hours', (line) => line.crewHours, cellFormats.hundredth],
+  ['weight', (line) => line.brush.weight, cellFormats.whole],
+  ['loose', (line) => line.brush.looseVolume, cellFormats.hundredth],
+  ['chips', (line) => line.brush.chipVolume, cellFormats.hundredth]
 ]
 
 const moneys = ['crew', 'disposal', 'shared', 'cost', 'price'] as const satisfies EstimateColumn[]
@@ -70,7 +72,7 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, 
     allOffered ? 'Subtotal' : 'Subtotal of all visits',
     [
       ...summed.map(([column, amount]): Entry => {
-        const value = lines.reduce((sum, line) => sum + amount(line), 0)
+        const value = lines.reduce((sum, line) => sum + Math.round(amount(line) * 100), 0) / 100
         return [column, `SUM(${range(column)})`, value]
       }),
       ...moneys.map((column): Entry => [
@@ -81,7 +83,7 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, 
     ],
     looks.total
   )
-  for (const [column, , format] of summed) draft.format(subtotal, at[column], 1, 1, format)
+  for (const [column, , format] of summed) draft.format(subtotal, estimateColumn[column], 1, 1, format)
 
   const taxOf = `ROUND(${cell('price', subtotal)}*Tax_rate,Money_digits)`
   const tax = formulaRow(
@@ -101,6 +103,12 @@ export function addTotals(draft: SheetDraft, estimate: Estimate, first: number, 
     allOffered ? { ...looks.total, size: 13 } : looks.total
   )
   draft.height(total, 1, 22)
-  draft.format(start, at.crew, total - start + 1, at.price - at.crew + 1, moneyFormat(minorDigits))
-  draft.format(tax, at.cost, 1, 1, { numberFormat: '0.00%', align: 'right' })
+  draft.format(
+    start,
+    estimateColumn.crew,
+    total - start + 1,
+    estimateColumn.price - estimateColumn.crew + 1,
+    moneyFormat(minorDigits)
+  )
+  draft.format(tax, estimateColumn.cost, 1, 1, cellFormats.taxRate)
 }

@@ -1,8 +1,11 @@
 import type { Estimate } from '../../price/estimate'
 import type { SheetDraft } from '../draft'
-import { at, cell, down, orderKey, type EstimateColumn, type Working } from './estimateColumns'
+import { estimateColumn, type EstimateColumn, type Working } from './estimateColumns'
+import { cell, down, orderKey } from './estimateFormulas'
+import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import type { Content, NamedCells } from '../sheet'
 
 /** Higher than any order key: nothing is left to give out. */
@@ -48,7 +51,7 @@ const headers: Partial<Record<EstimateColumn, string>> = {
   weight: 'Crew days',
   loose: 'Loads',
   chips: 'Chips',
-  crew: 'Mobilisation',
+  crew: 'Mobilization',
   disposal: 'Travel',
   shared: 'Disposal by load',
   cost: 'To share',
@@ -58,7 +61,7 @@ const headers: Partial<Record<EstimateColumn, string>> = {
 }
 
 /**
- * Mobilisation, travel and loads of each year, which the lines share by crew-hours. Gives the columns that are looked up by
+ * Mobilization, travel and loads of each year, which the lines share by crew-hours. Gives the columns that are looked up by
  * year, each by itself, since a formula may not depend on a block that it stands in.
  */
 export function addYears(draft: SheetDraft, estimate: Estimate, first: number): NamedCells[] {
@@ -66,24 +69,26 @@ export function addYears(draft: SheetDraft, estimate: Estimate, first: number): 
   if (years.length === 0) return []
   draft.section('Costs that the trees of a year share, by crew-hours')
   const head = Array.from({ length: draft.widths.length }, (): Content => null)
-  for (const [column, text] of Object.entries(headers)) head[at[column as EstimateColumn]] = text
+  for (const [column, text] of Object.entries(headers)) head[estimateColumn[column as EstimateColumn]] = text
   const header = draft.line(head, looks.header)
   draft.height(header, 1, 29)
-  draft.format(header, at.hours, 1, at.order - at.hours + 1, { align: 'right' })
+  draft.format(header, estimateColumn.hours, 1, estimateColumn.order - estimateColumn.hours + 1, {
+    align: 'right'
+  })
   const top = draft.next
   const { ofYears } = workingOf(estimate, first)
   years.forEach((_year, index) => {
     draft.line(yearRow(estimate, index, top + index, first, ofYears[index] as YearWorking), looks.body)
   })
   const rows = years.length
-  draft.format(top, at.hours, rows, 1, { numberFormat: '0.00', align: 'right' })
-  draft.format(top, at.weight, rows, 2, { numberFormat: '0', align: 'right' })
-  draft.format(top, at.chips, rows, 1, { numberFormat: '0.00', align: 'right' })
-  draft.format(top, at.crew, rows, 4, moneyFormat(minorDigits))
-  draft.format(top, at.price, rows, 3, { numberFormat: '0', align: 'right', color: palette.quiet, size: 8 })
+  draft.format(top, estimateColumn.hours, rows, 1, cellFormats.hundredth)
+  draft.format(top, estimateColumn.weight, rows, 2, cellFormats.whole)
+  draft.format(top, estimateColumn.chips, rows, 1, cellFormats.hundredth)
+  draft.format(top, estimateColumn.crew, rows, 4, moneyFormat(minorDigits))
+  draft.format(top, estimateColumn.price, rows, 3, { ...cellFormats.whole, color: palette.quiet, size: 8 })
   const named = (name: string, column: EstimateColumn): NamedCells => ({
     name,
-    area: { row: top, column: at[column], rows, columns: 1 }
+    area: { row: top, column: estimateColumn[column], rows, columns: 1 }
   })
   return [
     named('Work_years', 'year'),
@@ -109,7 +114,7 @@ function yearRow(
     ['weight', `ROUNDUP(ROUND(${of('hours')}/Day_hours,6),0)`, year.crewDays],
     ['loose', `ROUNDUP(ROUND(${of('chips')}/Load_volume,6),0)`, year.loads],
     ['chips', sumOf('chips'), year.chipVolume],
-    ['crew', `ROUND(Mobilisation_charge,Money_digits)`, year.mobilisation.toNumber()],
+    ['crew', `ROUND(Mobilization_charge,Money_digits)`, year.mobilization.toNumber()],
     ['disposal', `ROUND(${of('weight')}*Travel_hours*Crew_hour,Money_digits)`, year.travel.toNumber()],
     ['shared', `ROUND(${of('loose')}*Load_charge,Money_digits)`, year.loadCharges.toNumber()],
     ['cost', `ROUND(${of('crew')}+${of('disposal')}+${of('shared')},Money_digits)`, year.shared.toNumber()],
@@ -121,9 +126,10 @@ function yearRow(
       threshold
     ]
   ]
-  const cells = Array.from({ length: at.order + 1 }, (): Content => null)
-  cells[at.tree] = `Work of ${String(year.year)}`
-  cells[at.year] = year.year
-  for (const [column, formula, value] of entries) cells[at[column]] = { formula: `=${formula}`, value }
+  const cells = Array.from({ length: estimateColumn.order + 1 }, (): Content => null)
+  cells[estimateColumn.tree] = `Work of ${String(year.year)}`
+  cells[estimateColumn.year] = year.year
+  for (const [column, formula, value] of entries)
+    cells[estimateColumn[column]] = { formula: `=${formula}`, value }
   return cells
 }

@@ -1,5 +1,6 @@
 import type { Estimate } from '../../price/estimate'
-import { grouped, showMoney } from '../moneyFormat'
+import { grouped } from '../../../shared/words/figures'
+import { showMoney } from '../../../shared/words/money'
 import { pricesByVisit } from '../pricesByVisit'
 import { emptyChart, type ChartOptions } from '../../drawing/charts/chartFrame'
 import { columnShapes } from '../../drawing/charts/columnChart'
@@ -24,6 +25,6 @@ export function priceChart(estimate: Estimate, options: ChartOptions & { tree?: 
     ...setting,
     title,
     alt: `${title}. ${words.join('; ')}.`,
-    shapes: columnShapes(setting, title, columns, (value) => grouped(String(Math.round(value * 100) / 100)))
+    shapes: columnShapes(setting, title, columns, grouped)
   }
 }

@@ -1,16 +1,17 @@
 import { allowedRange } from '../../price/readRate'
-import { rateHeaders } from '../../price/readRates'
-import { rateEntry, rateNames, startValues, type RateEntry, type RateName } from '../../price/rateBook'
-import { inventedRatesIn, type Rates } from '../../price/rates'
-import { rateValues } from '../../price/rateValues'
+import { rateHeaders } from '../../price/ratesTable'
+import { rateEntry, rateNames, startValues, type RateName } from '../../price/rateBook'
+import type { RateEntry } from '../../price/rateEntry'
+import { inventedRatesIn, rateValues, type Rates } from '../../price/rates'
 import type { UnitSystem } from '../../../shared/units'
 import { SheetDraft } from '../draft'
 import { moneyFormat } from '../moneyFormat'
 import { titles } from '../ownSheets'
-import { looks, palette } from '../palette'
-import { rateRule } from './rateRule'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
+import { rateContent, rateRule } from './rateRule'
 import { ratesLooks } from './ratesLooks'
-import type { CellRule, Content, Format, SheetDescription } from '../sheet'
+import type { CellRule, Format, SheetDescription } from '../sheet'
 import { linesNeeded, pointsForLines } from '../wrapping'
 
 const widths = [42, 13, 24, 26, 8, 16, 58]
@@ -49,10 +50,6 @@ const lead: readonly (readonly [string, string])[] = [
   ]
 ]
 
-function contentOf({ kind }: RateEntry, value: string): Content {
-  return kind === 'choice' || kind === 'code' ? value : Number(value)
-}
-
 function formatOf({ kind }: RateEntry, minorDigits: number): Format {
   if (kind === 'share') return { numberFormat: '0.0%', align: 'right' }
   return kind === 'money' ? { ...moneyFormat(Math.max(2, minorDigits)), align: 'right' } : { align: 'right' }
@@ -67,16 +64,16 @@ function addRate(
   rates: Rates
 ): void {
   const entry = rateEntry(name)
-  const same = contentOf(entry, value) === contentOf(entry, start)
+  const same = rateContent(entry, value) === rateContent(entry, start)
   const mine = same && !rates.invented.includes(name) ? 'yes' : null
   const row = draft.line(
     [
       entry.name,
-      contentOf(entry, value),
+      rateContent(entry, value),
       entry.unit[rates.system],
       allowedRange(entry),
       mine,
-      contentOf(entry, start),
+      rateContent(entry, start),
       entry.note === '' ? null : entry.note
     ],
     looks.body
@@ -107,8 +104,8 @@ export function describeRates(rates: Rates): SheetDescription {
   const values = rateValues(rates)
   const start = startValues(rates.system)
   draft.title(titles.rates)
-  for (const [label, sentence] of lead) draft.labelled(label, sentence)
-  draft.labelled(
+  for (const [label, sentence] of lead) draft.labeled(label, sentence)
+  draft.labeled(
     'Still invented',
     `${String(rates.invented.length)} of ${String(rateNames.length)} rates when this sheet was written.`,
     { ...looks.caution, bold: true }

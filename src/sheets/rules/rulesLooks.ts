@@ -1,5 +1,5 @@
 import { columnLetters } from '../../../shared/cells'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { ConditionalLook } from '../sheet'
 
 /** Values that differ from their default, by one rule down the column. A blank takes the default. */

@@ -1,12 +1,13 @@
 import { rulesHeaders } from '../../plan/rules/readRules'
 import { isCounted, isLength, whatToType } from '../../plan/rules/ruleRange'
 import { questions, type QuestionKey } from '../../season/questions'
-import { ruleBook, type Rule, type RuleName } from '../../../shared/rules'
+import { ruleBook, ruleNames, type Rule } from '../../../shared/rules'
 import { cautions } from '../cautions'
 import { certaintyWords } from '../certaintyWords'
 import { SheetDraft, type TableColumn } from '../draft'
 import { titles } from '../ownSheets'
-import { looks, palette } from '../palette'
+import { looks } from '../looks'
+import { palette } from '../../../shared/palette'
 import { rulesLooks } from './rulesLooks'
 import type { CellRule, Content, SheetDescription } from '../sheet'
 
@@ -88,19 +89,6 @@ function addQuestions(draft: SheetDraft): CellRule[] {
   return yesOrNo.map((key) => answerOf(key, top + 1 + keys.indexOf(key)))
 }
 
-/** The first rule of each topic; a line stands above it. */
-const topics: ReadonlySet<RuleName> = new Set<RuleName>([
-  'crownRatioGoal',
-  'allowedPlanting',
-  'weightRatio',
-  'intervalPlanting',
-  'cutsPerVisit',
-  'temporaryUpTo',
-  'leaderUpright',
-  'growthSlow',
-  'foliageError'
-])
-
 /**
  * The rules as a sheet that a person then owns: what is asked about the season, then every rule with its value, unit,
  * default, allowed range, certainty and source, and room for the reason of a change.
@@ -108,21 +96,23 @@ const topics: ReadonlySet<RuleName> = new Set<RuleName>([
 export function describeRules(): SheetDescription {
   const draft = new SheetDraft(widths)
   draft.title(titles.rules)
-  for (const [label, sentence] of lead) draft.labelled(label, sentence)
-  for (const sentence of cautions) draft.labelled('Caution', sentence, looks.caution)
+  for (const [label, sentence] of lead) draft.labeled(label, sentence)
+  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
   const answers = addQuestions(draft)
   draft.section('Rules of the plan')
-  const names = Object.keys(ruleBook) as RuleName[]
   const top = draft.table(
     ruleColumns,
-    names.map((name) => ruleRow(ruleBook[name]))
+    ruleNames.map((name) => ruleRow(ruleBook[name]))
   )
-  names.forEach((name, index) => {
-    if (topics.has(name)) draft.format(top + index, 0, 1, widths.length, looks.groupEnd)
+  // A line stands above the first rule of each topic but the first.
+  ruleNames.forEach((name, index) => {
+    const before = ruleNames[index - 1]
+    if (before !== undefined && ruleBook[before].topic !== ruleBook[name].topic)
+      draft.format(top + index, 0, 1, widths.length, looks.groupEnd)
   })
   draft.tables.push({
     name: 'Rules',
-    area: { row: top, column: 0, rows: names.length + 1, columns: widths.length }
+    area: { row: top, column: 0, rows: ruleNames.length + 1, columns: widths.length }
   })
   const description = draft.finish({
     kind: 'rules',
@@ -138,7 +128,7 @@ export function describeRules(): SheetDescription {
   })
   return {
     ...description,
-    rules: [...answers, ...names.map((name, index) => ruleOf(ruleBook[name], top + 1 + index))],
-    conditionalLooks: rulesLooks(top + 1, names.length, columns)
+    rules: [...answers, ...ruleNames.map((name, index) => ruleOf(ruleBook[name], top + 1 + index))],
+    conditionalLooks: rulesLooks(top + 1, ruleNames.length, columns)
   }
 }

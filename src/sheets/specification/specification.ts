@@ -1,7 +1,7 @@
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
 import { titles } from '../ownSheets'
 import { PrintedDraft } from '../printedDraft'
-import { counted } from '../sentences'
+import { counted } from '../../../shared/words/counts'
 import type { SheetDescription } from '../sheet'
 import { generalClauses, type Clause } from './specificationGeneral'
 import { specifyTree, type TreeSpecification } from './specificationTree'

@@ -1,6 +1,7 @@
 import { ruleChangeSentences } from '../planBasis'
 import { defaultRules, type Rules } from '../../../shared/rules'
-import { showDiameter, type UnitSystem } from '../../../shared/units'
+import type { UnitSystem } from '../../../shared/units'
+import { showDiameter } from '../../../shared/words/lengths'
 import type { Plan } from '../../plan/plan'
 import { cautions } from '../cautions'
 import { seasonSentences } from '../seasonWords'

@@ -1,9 +1,14 @@
 import type { Cut, TreePlan, Visit } from '../../plan/plan'
-import { showDiameter, showHeight, systems, type UnitSystem } from '../../../shared/units'
-import { treeTitle } from '../cutTable'
-import { printedLateral } from '../printedLengths'
+import type { UnitSystem } from '../../../shared/units'
+import { counted } from '../../../shared/words/counts'
+import { whole } from '../../../shared/words/figures'
+import { showDiameter, showHeight } from '../../../shared/words/lengths'
+import { listed, namedLimbs } from '../../../shared/words/lists'
+import { ceilingPercent, percent, wholePercent } from '../../../shared/words/percent'
+import { capital, closed } from '../../../shared/words/sentences'
+import { shownDoses } from '../../plan/shownDoses'
+import { treeTitle } from '../../plan/treeTitle'
 import { byPurpose, type PurposeGroup } from '../purposes'
-import { capital, ceilingPercent, counted, listed, namedLimbs, sentence } from '../sentences'
 import type { Clause } from './specificationGeneral'
 
 /** The specification of one tree. */
@@ -20,7 +25,7 @@ function objective({ purpose, cuts }: PurposeGroup, { tree, leader }: TreePlan, 
       return `keep ${leader.limb === null ? 'the trunk' : `limb ${leader.limb.id}`} as the one leader by subordinating ${limbs}`
     case 'clearance':
       // A limb that is shortened still hangs where it hung: its removal is staged.
-      return `${cuts.some(({ kind }) => kind === 'reduce') ? 'work in stages towards' : 'gain'} the clearance of ${showHeight(tree.clearance ?? 0, system)} at ${limbs}`
+      return `${cuts.some(({ kind }) => kind === 'reduce') ? 'work in stages toward' : 'gain'} the clearance of ${showHeight(tree.clearance ?? 0, system, 'at least')} at ${limbs}`
     case 'reach':
       return `hold back ${limbs}, which ${cuts.length === 1 ? 'starts low and reaches' : 'start low and reach'} high`
     case 'end-weight':
@@ -38,7 +43,7 @@ function objective({ purpose, cuts }: PurposeGroup, { tree, leader }: TreePlan, 
 
 function one(cut: Cut, system: UnitSystem): string {
   const { limb } = cut
-  const bearing = limb.bearing === null ? '' : `, bearing ${String(Math.round(limb.bearing))}°`
+  const bearing = limb.bearing === null ? '' : `, bearing ${whole(limb.bearing)}°`
   const origin = limb.origin === null ? '' : `, at ${showHeight(limb.origin, system)} above ground`
   const across = showDiameter(cut.cutDiameter, system)
   if (cut.kind === 'remove')
@@ -46,10 +51,12 @@ function one(cut: Cut, system: UnitSystem): string {
   const lateral =
     cut.lateralMin === null
       ? ''
-      : `, to a lateral of at least ${String(printedLateral(cut.lateralMin, system))} ${systems[system].diameter}`
+      : `, to a lateral of at least ${showDiameter(cut.lateralMin, system, 'at least')}`
   const height = cut.cutHeight === null ? '' : ` at ${showHeight(cut.cutHeight, system)} above ground`
   const tip =
-    cut.tipAfter === null ? '' : `; all other ends of the limb below ${showHeight(cut.tipAfter, system)}`
+    cut.tipAfter === null
+      ? ''
+      : `; all other ends of the limb below ${showHeight(cut.tipAfter, system, 'at most')}`
   return `Limb ${limb.id}${bearing}: reduction cut, ${across} across${height}${lateral}${tip}.`
 }
 
@@ -81,26 +88,26 @@ function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
 function uncut(plan: TreePlan): string {
   if (plan.tree.limbs.length === 0)
     return 'None specified: its limbs are not listed. Survey them, then specify.'
-  if (plan.allowedRemoval <= 0) return `None: ${sentence(`no live foliage to spare (${plan.allowedBasis})`)}`
+  if (plan.allowedRemoval <= 0) return `None: ${closed(`no live foliage to spare (${plan.allowedBasis})`)}`
   return 'None at present.'
 }
 
 function leaderOf({ leader }: TreePlan): string {
   const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
-  return `${name}: ${sentence(leader.reason)}${leader.confirm ? ' To be confirmed on site before the first cut.' : ''}`
+  return `${name}: ${closed(leader.reason)}${leader.confirm ? ' To be confirmed on site before the first cut.' : ''}`
 }
 
 /** What the rest of the crown keeps: where its live foliage starts, and where that stands in the tree's height. */
 function crownAfter(visit: Visit, system: UnitSystem): string {
   const base = showHeight(visit.crownBaseAfter, system)
-  const ratio = Math.round(visit.liveCrownRatioAfter * 100)
-  return `the live crown still starts at ${base} and makes up ${String(ratio)} % of the tree’s height afterwards.`
+  return `the live crown still starts at ${base} and makes up ${wholePercent(visit.liveCrownRatioAfter)} of the tree’s height afterward.`
 }
 
 /** The most live foliage that may go; where the cuts named are of dead wood only, none may, as the work order says. */
-function amountOf({ allowedBasis }: TreePlan, { cuts, allowedRemoval, dose }: Visit): string {
-  if (!cuts.some(({ live }) => live)) return 'Dead wood only: no live wood is cut at this visit.'
-  return `Not more than ${ceilingPercent(allowedRemoval)} of the live foliage of the tree (${allowedBasis}); the cuts named take about ${ceilingPercent(dose)}, known to ±30 % for a single limb.`
+function amountOf({ allowedBasis }: TreePlan, visit: Visit): string {
+  if (!visit.cuts.some(({ live }) => live)) return 'Dead wood only: no live wood is cut at this visit.'
+  const { allowed, visit: taken } = shownDoses(visit)
+  return `Not more than ${percent(allowed)} of the live foliage of the tree (${allowedBasis}); the cuts named take about ${percent(taken)}, known to ±30 % for a single limb.`
 }
 
 /** Objective, parts, cuts, amount and interval of one tree. Lengths in the units of the system. */

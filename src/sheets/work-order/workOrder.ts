@@ -5,9 +5,12 @@ import type { Cover } from '../client-report/clientReport'
 import { visitsIn, type ChosenOffer } from '../offered'
 import { readSerial } from '../../../shared/dates'
 import { titles } from '../ownSheets'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import { PrintedDraft } from '../printedDraft'
-import { counted, listed } from '../sentences'
+import { counted, plural } from '../../../shared/words/counts'
+import { dateFormat } from '../../../shared/words/dates'
+import { hours as hoursText } from '../../../shared/words/figures'
+import { listed } from '../../../shared/words/lists'
 import { seasonSentences } from '../seasonWords'
 import type { SheetDescription } from '../sheet'
 import { addChecks, addRules, addSignOff } from './workOrderChecks'
@@ -19,14 +22,14 @@ export interface WorkOrderOptions {
   year?: number
   /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
   productiveHours?: number
-  /** Whose visits the crew is sent to; those of the whole programme unless given. */
+  /** Whose visits the crew is sent to; those of the whole program unless given. */
   offer?: ChosenOffer
   /** Whose job it is, and where. */
   cover?: Pick<Cover, 'client' | 'site'>
 }
 
 const inOffer: Record<ChosenOffer['kind'], string> = {
-  'whole programme': '',
+  'whole program': '',
   'this visit': ' Ordered is the first visit to each tree.',
   'within budget': ' Ordered is what a budget buys; trees that wait are named at the end.'
 }
@@ -50,10 +53,10 @@ function addHead(
   draft.title(titles['work-order'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
   draft.entry('Made for', { date: readSerial(plan.date) ?? 0 }, 3)
-  draft.format(draft.next - 1, 3, 1, 1, { numberFormat: 'yyyy-mm-dd' })
+  draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   draft.entry(
     'Work',
-    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole programme']}`,
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole program']}`,
     3
   )
   draft.entry(
@@ -78,7 +81,7 @@ function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number
     draft.blank()
   }
   draft.prose(
-    `Day ${String(number)}: ${counted(day.stops.length, 'tree')}, ${day.hours.toFixed(2)} of ${String(hours)} crew-hours${over}`,
+    `Day ${String(number)}: ${counted(day.stops.length, 'tree')}, ${hoursText(day.hours)} of ${String(hours)} crew-hours${over}`,
     { bold: true, size: draft.size + 5 }
   )
   draft.toFill([
@@ -90,14 +93,14 @@ function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number
   addSignOff(draft, number)
 }
 
-/** Rows that could not be planned, a sentence a tree: the limbs are there, though nothing is ordered for them. */
+/** Rows that could not be planned, one sentence per tree: the limbs are there, though nothing is ordered for them. */
 function unreadWords({ unplanned }: Plan): string[] {
   const rows = new Map<string, number[]>()
   for (const { tree, row } of unplanned) rows.set(tree, [...(rows.get(tree) ?? []), row])
   return [...rows].map(([tree, list]) => {
     const name = tree === '' ? 'No tree named' : `Tree ${tree}`
-    const which = `${list.length === 1 ? 'row' : 'rows'} ${listed(list.map(String))} of the inventory`
-    return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${list.length === 1 ? 'that limb' : 'those limbs'} and measure again.`
+    const which = `${plural(list.length, 'row')} ${listed(list.map(String))} of the inventory`
+    return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${plural(list.length, 'that limb', 'those limbs')} and measure again.`
   })
 }
 
@@ -120,7 +123,7 @@ function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[
     const why = whyNotOrdered(tree, year)
     whys.set(why, [...(whys.get(why) ?? []), tree.tree.id])
   }
-  for (const [why, ids] of whys) draft.bullet(`${ids.length === 1 ? 'Tree' : 'Trees'} ${listed(ids)}: ${why}`)
+  for (const [why, ids] of whys) draft.bullet(`${plural(ids.length, 'Tree')} ${listed(ids)}: ${why}`)
   for (const text of unreadWords(plan)) draft.bullet(text)
 }
 

@@ -1,6 +1,6 @@
 import { cautions } from '../cautions'
 import type { PrintedDraft } from '../printedDraft'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 
 /** What no cut on the sheet allows. The sources stand below the list. */
 const never: readonly string[] = [

@@ -1,18 +1,60 @@
-import { showDiameter, showHeight, systems, type UnitSystem } from '../../../shared/units'
+import type { UnitSystem } from '../../../shared/units'
+import { hours as hoursText } from '../../../shared/words/figures'
+import { showDiameter, showHeight } from '../../../shared/words/lengths'
+import { percent } from '../../../shared/words/percent'
+import { closed } from '../../../shared/words/sentences'
+import type { CutRow } from '../../plan/cutColumns'
+import { heightOfCut } from '../../plan/cutWords'
 import type { Cut } from '../../plan/plan'
-import { treeTitle } from '../cutTable'
-import { heightOfCut } from '../cutWords'
+import { shownDoses } from '../../plan/shownDoses'
+import { treeTitle } from '../../plan/treeTitle'
+import { cellFormats } from '../cellFormats'
+import { cellsOf, headersOf, widthsOf, type Column } from '../columns'
+import { columnsOfCuts, type CutLayout } from '../cutTable'
 import type { TableColumn } from '../draft'
-import { palette } from '../palette'
+import { palette } from '../../../shared/palette'
 import type { PrintedDraft } from '../printedDraft'
-import { printedDiameter, printedHeight, printedLateral } from '../printedLengths'
-import { ceilingPercent, sentence } from '../sentences'
 import { inOrder } from '../inOrder'
-import type { Content } from '../sheet'
 import type { Stop } from './workOrderDays'
 
-/** Width of each column in characters; at one to one they fill a portrait page of either paper. */
-export const orderWidths = [5, 5, 7, 24, 7.6, 7.6, 7.6, 7.6, 7.6, 7.6]
+/** The crew's table: at one to one it fills a portrait page of either paper. */
+const layout = [
+  ['limb', 7],
+  ['shortInstruction', 24],
+  ['height', 7.6],
+  ['bearing', 7.6],
+  ['diameter', 7.6],
+  ['lateral', 7.6],
+  ['tip', 7.6, 'bold'],
+  ['dose', 7.6]
+] as const satisfies CutLayout
+
+/** A cut with its place in the sequence, from 1. */
+interface Step extends CutRow {
+  step: number
+}
+
+function columnsOf(system: UnitSystem): Column<Step>[] {
+  return [
+    { header: 'Done', width: 5, format: { align: 'center' }, of: () => '☐' },
+    { header: 'Step', width: 5, format: cellFormats.centered, of: ({ step }) => step },
+    ...columnsOfCuts(layout, system, 'order')
+  ]
+}
+
+const columns: Record<UnitSystem, Column<Step>[]> = {
+  'in-ft': columnsOf('in-ft'),
+  'cm-m': columnsOf('cm-m')
+}
+
+/** The same columns stand below every tree. */
+const headers: Record<UnitSystem, TableColumn[]> = {
+  'in-ft': headersOf(columns['in-ft']),
+  'cm-m': headersOf(columns['cm-m'])
+}
+
+/** Width of each column in characters. */
+export const orderWidths = widthsOf(columns['in-ft'])
 
 /** Where sentences start that have a label before them. */
 const said = 3
@@ -22,30 +64,6 @@ const plain = {} as const
 const treeHeading = { bold: true, size: 14 } as const
 const ruledOff = { underline: palette.ink } as const
 
-const share = { numberFormat: '[=0]0%;[<0.0095]0.0%;0%', align: 'right' } as const
-const tenth = { numberFormat: '0.0', align: 'right' } as const
-
-function columnsOf(system: UnitSystem): TableColumn[] {
-  const { diameter, height } = systems[system]
-  return [
-    { header: 'Done', format: { align: 'center' } },
-    { header: 'Step', format: { numberFormat: '0', align: 'center' } },
-    { header: 'Limb', format: { bold: true, wrap: true } },
-    { header: 'What to do', format: { wrap: true } },
-    { header: `Height of cut (${height})`, format: tenth },
-    { header: 'Bearing from north', format: { numberFormat: '0"°"', align: 'right' } },
-    { header: `Cut size (${diameter})`, format: tenth },
-    { header: `Lateral at least (${diameter})`, format: tenth },
-    { header: `All ends below (${height})`, format: { ...tenth, bold: true } },
-    { header: 'Dose', format: share }
-  ]
-}
-
-const columns: Record<UnitSystem, TableColumn[]> = {
-  'in-ft': columnsOf('in-ft'),
-  'cm-m': columnsOf('cm-m')
-}
-
 const clears = (cut: Cut): number => (!cut.live || cut.limb.broken ? 0 : 1)
 const reached = (cut: Cut): number => heightOfCut(cut) ?? 0
 
@@ -54,45 +72,23 @@ export function inSequence(cuts: readonly Cut[]): readonly Cut[] {
   return inOrder(cuts, (a, b) => clears(a) - clears(b) || reached(b) - reached(a) || a.limb.row - b.limb.row)
 }
 
-/** Short, for the large type; what each word asks stands at the head of the order. */
-function whatToDo(cut: Cut): string {
-  const three = cut.marked ? ', 3 cuts' : ''
-  if (!cut.live) return `Remove dead limb${three}`
-  return cut.kind === 'remove' ? `Remove at collar${three}` : `Reduce to lateral${three}`
-}
-
-function cutRow(cut: Cut, index: number, system: UnitSystem): Content[] {
-  const height = heightOfCut(cut)
-  return [
-    '☐',
-    index + 1,
-    cut.limb.id,
-    whatToDo(cut),
-    height === null ? null : printedHeight(height, system),
-    cut.limb.bearing,
-    printedDiameter(cut.cutDiameter, system),
-    cut.lateralMin === null ? null : printedLateral(cut.lateralMin, system),
-    cut.tipAfter === null ? null : printedHeight(cut.tipAfter, system),
-    cut.dose
-  ]
-}
-
 function about({ tree, visit, hours }: Stop, system: UnitSystem): string {
   const { height, access, clearance, clearanceSide } = tree.tree
   const side = clearanceSide === null ? '' : ` on the side ${clearanceSide.text}`
   return [
     `Visit ${String(visit.visit)}`,
-    hours === null ? 'no hours estimated' : `${hours.toFixed(2)} crew-hours`,
+    hours === null ? 'no hours estimated' : `${hoursText(hours)} crew-hours`,
     ...(height === null ? [] : [`${showHeight(height, system)} high`]),
     `access ${access ?? 'open'}`,
-    ...(clearance === null ? [] : [`clearance ${showHeight(clearance, system)}${side}`])
+    ...(clearance === null ? [] : [`clearance ${showHeight(clearance, system, 'at least')}${side}`])
   ].join(', ')
 }
 
-/** The ceiling, and what the cuts are reckoned to take. */
+/** The ceiling, and what the cuts are computed to take. */
 function dose({ visit }: Stop): string {
   if (!visit.cuts.some(({ live }) => live)) return 'Dead wood only. No live wood is cut at this visit.'
-  return `Not to exceed ${ceilingPercent(visit.allowedRemoval)} of live foliage; these cuts take ${ceilingPercent(visit.dose)}.`
+  const { allowed, visit: taken } = shownDoses(visit)
+  return `Not to exceed ${percent(allowed)} of live foliage; these cuts take ${percent(taken)}.`
 }
 
 function notes({ tree, visit }: Stop): string {
@@ -101,7 +97,7 @@ function notes({ tree, visit }: Stop): string {
     ...visit.cuts.map(({ limb }) => (limb.notes.trim() === '' ? '' : `Limb ${limb.id}: ${limb.notes}`))
   ]
     .filter((text) => text.trim() !== '')
-    .map(sentence)
+    .map(closed)
     .join(' ')
 }
 
@@ -109,12 +105,12 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   const { leader } = stop.tree
   const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
   const confirm = leader.confirm ? ' Confirm it on site before the first cut.' : ''
-  draft.prose(`${name}: ${sentence(leader.reason)}${confirm}`, bold, said, 'Leader, not cut')
+  draft.prose(`${name}: ${closed(leader.reason)}${confirm}`, bold, said, 'Leader, not cut')
   draft.prose(dose(stop), bold, said, 'Total dose')
   draft.prose(`${about(stop, system)}.`, plain, said, 'Tree')
   const held = stop.visit.limbs.filter(({ decision }) => decision === 'hold')
   for (const { limb, reason } of held)
-    draft.prose(`Limb ${limb.id}: ${sentence(reason)} The arborist decides.`, plain, said, 'On site')
+    draft.prose(`Limb ${limb.id}: ${closed(reason)} The arborist decides.`, plain, said, 'On site')
   const noted = notes(stop)
   if (noted !== '') draft.prose(noted, plain, said, 'Notes')
 }
@@ -137,8 +133,10 @@ export function addStop(draft: PrintedDraft, stop: Stop, system: UnitSystem): vo
   draft.format(draft.next - 1, 0, 1, draft.widths.length, ruledOff)
   addFacts(draft, stop, system)
   const cuts = inSequence(visit.cuts)
-  const rows = cuts.map((cut, index) => cutRow(cut, index, system))
-  draft.grid(columns[system], rows, 3)
+  const rows = cuts.map((cut, index) =>
+    cellsOf(columns[system], { tree: tree.tree, visit, cut, step: index + 1 })
+  )
+  draft.grid(headers[system], rows, 3)
   addReasons(draft, cuts, system)
   draft.toFill([{ label: 'Done otherwise', at: 0, from: 3, columns: 7 }])
 }

@@ -1,9 +1,16 @@
-/** The look of a cell, from the file library's words to the grid's and back. */
+/** The look of a cell, from a file's words to the grid's and back. */
 import type { IBorderData, IBorderStyleData, IStyleData, Nullable } from '@univerjs/core'
-import type { BorderLineStyle, BorderSide, BorderStyle, CellStyle, Color } from 'hucre'
+import type {
+  FileColor,
+  FileEdge,
+  FileEdges,
+  FileFont,
+  FileLine,
+  FileStyle
+} from '../../file/file-library/fileStyle'
 
 /** The grid's numbers for its kinds of line. */
-const lines: [BorderLineStyle, number][] = [
+const lines: [FileLine, number][] = [
   ['thin', 1],
   ['hair', 2],
   ['dotted', 3],
@@ -23,11 +30,11 @@ const verticals = { top: 1, center: 2, bottom: 3 } as const
 const wrapped = 3
 const sides = { t: 'top', r: 'right', b: 'bottom', l: 'left' } as const
 
-const toRgb = (color: Color | undefined) =>
+const toRgb = (color: FileColor | undefined) =>
   color?.rgb === undefined ? undefined : { rgb: `#${color.rgb.slice(-6)}` }
 
-/** Colours of the grid are #rrggbb or rgb(r,g,b). */
-export function fileColor(color: Nullable<string>): Color | undefined {
+/** Colors of the grid are #rrggbb or rgb(r,g,b). */
+export function fileColor(color: Nullable<string>): FileColor | undefined {
   if (!color) return undefined
   const parts = /^rgba?\((\d+)\s*,\s*(\d+)\s*,\s*(\d+)/.exec(color)
   if (parts)
@@ -41,12 +48,12 @@ export function fileColor(color: Nullable<string>): Color | undefined {
   return { rgb: color.replace('#', '').slice(0, 6).toUpperCase() }
 }
 
-function toGridSide(side: BorderSide | undefined): IBorderStyleData | undefined {
+function toGridSide(side: FileEdge | undefined): IBorderStyleData | undefined {
   const line = lines.find(([name]) => name === side?.style)
   return line && ({ s: line[1], cl: toRgb(side?.color) ?? { rgb: '#000000' } } as IBorderStyleData)
 }
 
-function toFileSide(side: Nullable<IBorderStyleData>): BorderSide | undefined {
+function toFileSide(side: Nullable<IBorderStyleData>): FileEdge | undefined {
   const line = lines.find(([, number]) => number === side?.s)
   return line && { style: line[0], color: fileColor(side?.cl.rgb) }
 }
@@ -59,7 +66,7 @@ function keyIn<T extends object>(table: T, value: unknown): keyof T | undefined 
   return (Object.keys(table) as (keyof T)[]).find((key) => table[key] === value)
 }
 
-function gridBorders(border: BorderStyle): IBorderData {
+function gridBorders(border: FileEdges): IBorderData {
   const found: IBorderData = {}
   for (const [short, name] of Object.entries(sides)) {
     const side = toGridSide(border[name])
@@ -68,7 +75,7 @@ function gridBorders(border: BorderStyle): IBorderData {
   return found
 }
 
-export function toGridStyle(style: CellStyle): IStyleData {
+export function toGridStyle(style: FileStyle): IStyleData {
   const { font, fill, alignment, border, numFmt } = style
   const look: IStyleData = {}
   if (font?.name) look.ff = font.name
@@ -91,8 +98,8 @@ export function toGridStyle(style: CellStyle): IStyleData {
   return look
 }
 
-function fileBorder(edges: IBorderData): BorderStyle {
-  const found: BorderStyle = {}
+function fileBorder(edges: IBorderData): FileEdges {
+  const found: FileEdges = {}
   for (const [short, name] of Object.entries(sides)) {
     const side = toFileSide(edges[short as keyof typeof sides])
     if (side) found[name] = side
@@ -100,9 +107,9 @@ function fileBorder(edges: IBorderData): BorderStyle {
   return found
 }
 
-export function toFileStyle(look: IStyleData): CellStyle {
-  const style: CellStyle = {}
-  const font: CellStyle['font'] = {}
+export function toFileStyle(look: IStyleData): FileStyle {
+  const style: FileStyle = {}
+  const font: FileFont = {}
   if (look.ff) font.name = look.ff
   if (look.fs) font.size = look.fs
   if (look.bl) font.bold = true

@@ -1,11 +1,13 @@
 /**
- * Conditional formats, from the file library's words to the book's and back. The book has those that go by a formula and
- * change nothing but bold, italic, colour and fill; any other stays with the file as it came.
+ * Conditional formats, from a file's words to the book's and back. The book has those that go by a formula and
+ * change nothing but bold, italic, color and fill; any other stays with the file as it came.
  */
-import type { CellStyle, ConditionalRule } from 'hucre'
 import type { AddedLook, ConditionalFormat } from '../book'
-import { areaAddress, parseAddress } from '../host/addresses'
-import { addedStyle } from '../../file/conditionalLooks'
+import { areaAddress, parseAddress } from '../../../shared/a1Notation'
+import { addedStyle } from '../../file/file-library/addedStyle'
+import type { FileFormulaLook, KeptParts } from '../../file/file-library/fileBook'
+import type { FileStyle } from '../../file/file-library/fileStyle'
+import type { FoundRule } from '../../file/file-library/unpackedBook'
 import { fileColor } from './cellStyle'
 import { fromFileFormula, toFileFormula } from './formulaNames'
 
@@ -13,7 +15,7 @@ const shownParts = new Set(['font', 'fill'])
 const shownFont = new Set(['bold', 'italic', 'color'])
 
 /** The look, or null where it holds a part that the book has no word for. */
-function lookOf({ font = {}, fill, ...others }: CellStyle): AddedLook | null {
+function lookOf({ font = {}, fill, ...others }: FileStyle): AddedLook | null {
   const parts = Object.keys(font).filter((part) => font[part as keyof typeof font] !== undefined)
   if (Object.keys(others).some((part) => !shownParts.has(part))) return null
   if (parts.some((part) => !shownFont.has(part)) || font.bold === false || font.italic === false) return null
@@ -33,9 +35,9 @@ function lookOf({ font = {}, fill, ...others }: CellStyle): AddedLook | null {
   return look
 }
 
-function readConditionalFormat(rule: ConditionalRule, index: number): ConditionalFormat | null {
-  const { type, formula, stopIfTrue, style, range } = rule
-  if (type !== 'expression' || typeof formula !== 'string' || stopIfTrue || style === undefined) return null
+function readConditionalFormat(rule: FoundRule, index: number): ConditionalFormat | null {
+  const { formula, style, range } = rule
+  if (formula === null || style === null) return null
   const look = lookOf(style)
   const areas = range.split(/[ ,]+/).map((part) => parseAddress(part)?.area)
   const known = areas.filter((area) => area !== undefined)
@@ -44,38 +46,28 @@ function readConditionalFormat(rule: ConditionalRule, index: number): Conditiona
 }
 
 /** Those that the book has, the first priority first. */
-export function readConditionalFormats(rules: ConditionalRule[] = []): ConditionalFormat[] {
+export function readConditionalFormats(rules: FoundRule[]): ConditionalFormat[] {
   return [...rules]
     .sort((a, b) => a.priority - b.priority)
     .map(readConditionalFormat)
     .filter((format) => format !== null)
 }
 
-/** The file library reads these without their rank or their side of the average: written again, they would say another thing. */
-export function isLost({ type }: ConditionalRule): boolean {
-  return type === 'top10' || type === 'aboveAverage'
-}
-
 /** Those that stay with the file. */
-export function withoutShown(rules: ConditionalRule[] | undefined): ConditionalRule[] | undefined {
-  const others = rules?.filter((rule, index) => readConditionalFormat(rule, index) === null && !isLost(rule))
-  return others?.length === 0 ? undefined : others
+export function withoutShown(rules: FoundRule[]): NonNullable<KeptParts['conditionalRules']> {
+  return rules
+    .filter((rule, index) => readConditionalFormat(rule, index) === null)
+    .map(({ asItCame }) => asItCame)
 }
 
-/** The book's come first, in their order; those kept from the file follow in theirs. */
-export function writeConditionalFormats(
-  formats: ConditionalFormat[],
-  kept: ConditionalRule[] = []
-): ConditionalRule[] {
-  const own = formats
+/** The book's, in their order. */
+export function writeConditionalFormats(formats: ConditionalFormat[]): FileFormulaLook[] {
+  return formats
     .filter(({ formula, areas }) => formula !== '' && areas.length > 0)
-    .map(({ areas, formula, look }): ConditionalRule => ({
-      type: 'expression',
-      priority: 0,
+    .map(({ areas, formula, look }, index) => ({
+      priority: index + 1,
       formula: toFileFormula(formula),
       range: areas.map(areaAddress).join(' '),
       style: addedStyle(look, fileColor(look.color), fileColor(look.fill))
     }))
-  const others = [...kept].sort((a, b) => a.priority - b.priority)
-  return [...own, ...others].map((rule, index) => ({ ...rule, priority: index + 1 }))
 }

@@ -9,7 +9,8 @@ import type {
   IWorksheetData,
   Nullable
 } from '@univerjs/core'
-import type { Area, ConditionalFormat, NameInfo, TableInfo } from '../book'
+import type { Area } from '../../../shared/cells'
+import type { ConditionalFormat, NameInfo, TableInfo } from '../book'
 import type { Extras } from '../grid/extras'
 
 export type CellMatrix = IObjectMatrixPrimitiveType<Nullable<ICellData>>

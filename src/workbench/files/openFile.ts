@@ -1,12 +1,12 @@
 /** A file that the user opens, .xlsx or .csv, as contents of the grid; or the reason why not, as one sentence. */
-import { readXlsx, type Workbook } from 'hucre/xlsx'
 import type { Cell } from '../../../shared/cells'
 import { refuse, type Refusal } from '../../../shared/refusal'
 import { decodeText, readCsv } from '../../file/csvFile'
+import { unpackBook } from '../../file/file-library/unpackBook'
+import type { UnpackedBook } from '../../file/file-library/unpackedBook'
 import { noExtras } from '../grid/extras'
-import { isKept } from './charts'
 import type { BookContents } from './contents'
-import { fromFile, notKept } from './fromFile'
+import { fromFile } from './fromFile'
 import { plainCells, widthsFor } from './plainSheet'
 
 export interface OpenedFile {
@@ -42,11 +42,10 @@ export function plainContents(name: string, sheetName: string, rows: Cell[][]): 
 }
 
 /** What saving the file here would change, in words for the user. */
-function remarkOn(name: string, workbook: Workbook): string {
-  const lost = notKept(workbook)
+function remarkOn(name: string, { lost, sheets }: UnpackedBook): string {
   const without = 'the workbench does not show them and a file saved here is without them.'
   const plainer = `${name} holds charts: the workbench does not show them and saves them in a plainer form.`
-  const charted = workbook.sheets.some(({ charts = [] }) => charts.some(isKept))
+  const charted = sheets.some(({ charts, kept }) => charts.length > 0 || kept.charts !== undefined)
   const remarks = [
     lost.length === 0 ? '' : `${name} holds ${lost.join(', ')}: ${without}`,
     charted ? plainer : ''
@@ -55,9 +54,8 @@ function remarkOn(name: string, workbook: Workbook): string {
 }
 
 async function openXlsx(name: string, bytes: Uint8Array): Promise<OpenedFile> {
-  const workbook = await readXlsx(bytes, { readStyles: true })
-  const remark = remarkOn(name, workbook)
-  return { contents: fromFile(workbook, name), remark }
+  const book = await unpackBook(bytes)
+  return { contents: fromFile(book, name), remark: remarkOn(name, book) }
 }
 
 export async function openFile(name: string, bytes: Uint8Array): Promise<OpenedFile | Refusal> {

@@ -1,9 +1,9 @@
-/** Page set-up and footers, from the file library's words to the Excel API's and back. */
-import type { HeaderFooter, PageMargins as FileMargins, PageSetup, PaperSize } from 'hucre'
+/** Page set-up and footers, from a file's words to the Excel API's and back. */
+import type { FileMargins, FilePage } from '../../file/file-library/fileBook'
 import type { PageLayout, PageMargins } from '../book'
-import { plainPage } from '../grid/extras'
+import { plainPage } from '../plainPage'
 
-const papers: Record<string, PaperSize> = {
+const papers: Record<string, NonNullable<FilePage['paperSize']>> = {
   Letter: 'letter',
   Legal: 'legal',
   A3: 'a3',
@@ -34,47 +34,38 @@ function scaled(margins: PageMargins, factor: number): PageMargins {
   ) as unknown as PageMargins
 }
 
-export function readPage(setup: PageSetup | undefined, headerFooter: HeaderFooter | undefined): PageLayout {
+export function readPage(page: FilePage, footer: string): PageLayout {
   const plain = plainPage()
-  const paper = Object.keys(papers).find((key) => papers[key] === setup?.paperSize)
+  const paper = Object.keys(papers).find((key) => papers[key] === page.paperSize)
   return {
-    orientation: setup?.orientation === 'landscape' ? 'Landscape' : 'Portrait',
+    orientation: page.orientation === 'landscape' ? 'Landscape' : 'Portrait',
     paperSize: paper ?? plain.paperSize,
-    ...(setup?.scale !== undefined && !setup.fitToPage ? { scale: setup.scale } : {}),
-    fitToWidth: setup?.fitToPage ? (setup.fitToWidth ?? 1) : null,
-    fitToHeight: setup?.fitToPage ? (setup.fitToHeight ?? 1) : null,
-    titleRows: setup?.printTitlesRow ?? null,
-    ...(setup?.horizontalCentered ? { centerHorizontally: true } : {}),
-    ...(setup?.printArea ? { printArea: setup.printArea } : {}),
-    ...(setup?.margins ? { margins: inPoints(setup.margins) } : {}),
-    ...footerParts(headerFooter?.oddFooter ?? '')
+    ...(page.scale === undefined ? {} : { scale: page.scale }),
+    fitToWidth: page.fit?.width ?? null,
+    fitToHeight: page.fit?.height ?? null,
+    titleRows: page.titleRows ?? null,
+    ...(page.centered ? { centerHorizontally: true } : {}),
+    ...(page.printArea === undefined ? {} : { printArea: page.printArea }),
+    ...(page.margins ? { margins: inPoints(page.margins) } : {}),
+    ...footerParts(footer)
   }
 }
 
-/** Without title rows and print area, which are written as names so that the sheet's name is quoted where it has to be. */
-export function writePage(page: PageLayout, kept: PageSetup | undefined): PageSetup {
+export function writePage(page: PageLayout): FilePage {
   const fit = page.fitToWidth !== null || page.fitToHeight !== null
-  const others = { ...kept }
-  delete others.printTitlesRow
-  delete others.printArea
-  delete others.scale
-  delete others.fitToPage
-  delete others.fitToWidth
-  delete others.fitToHeight
   return {
-    ...others,
     orientation: page.orientation === 'Landscape' ? 'landscape' : 'portrait',
     paperSize: papers[page.paperSize] ?? 'letter',
-    ...(page.centerHorizontally === undefined ? {} : { horizontalCentered: page.centerHorizontally }),
+    ...(page.centerHorizontally === undefined ? {} : { centered: page.centerHorizontally }),
     ...(!fit && typeof page.scale === 'number' ? { scale: page.scale } : {}),
     ...(page.margins ? { margins: scaled(page.margins, 1 / 72) } : {}),
-    ...(fit ? { fitToPage: true, fitToWidth: page.fitToWidth ?? 0, fitToHeight: page.fitToHeight ?? 0 } : {})
+    ...(page.printArea ? { printArea: page.printArea } : {}),
+    ...(page.titleRows ? { titleRows: page.titleRows } : {}),
+    ...(fit ? { fit: { width: page.fitToWidth ?? 0, height: page.fitToHeight ?? 0 } } : {})
   }
 }
 
-export function writeFooter(page: PageLayout, kept: HeaderFooter | undefined): HeaderFooter | undefined {
+export function writeFooter(page: PageLayout): string {
   const part = (mark: string, text: string) => (text === '' ? '' : `&${mark}${text}`)
-  const oddFooter = part('L', page.footerLeft) + part('C', page.footerCenter) + part('R', page.footerRight)
-  if (oddFooter === '' && kept === undefined) return undefined
-  return { ...kept, oddFooter }
+  return part('L', page.footerLeft) + part('C', page.footerCenter) + part('R', page.footerRight)
 }

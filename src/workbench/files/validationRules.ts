@@ -1,10 +1,10 @@
-/** Validation rules, from the file library's words to the Excel API's and back. */
-import type { DataValidation, ValidationOperator } from 'hucre'
+/** Validation rules, from a file's words to the Excel API's and back. */
+import type { FileValidation } from '../../file/file-library/fileBook'
 import type { Validation, ValidationTexts } from '../book'
-import type { KnownRule } from '../grid/validations'
-import { areaAddress, parseAddress } from '../host/addresses'
+import type { KnownRule } from '../grid/gridValidations'
+import { areaAddress, parseAddress } from '../../../shared/a1Notation'
 
-const operators: Record<string, ValidationOperator> = {
+const operators: Record<string, NonNullable<FileValidation['operator']>> = {
   Between: 'between',
   NotBetween: 'notBetween',
   EqualTo: 'equal',
@@ -15,7 +15,7 @@ const operators: Record<string, ValidationOperator> = {
   LessThanOrEqualTo: 'lessThanOrEqual'
 }
 
-function ruleOf(rule: DataValidation): KnownRule | null {
+function ruleOf(rule: FileValidation): KnownRule | null {
   const operator = Object.keys(operators).find((key) => operators[key] === rule.operator) ?? 'Between'
   const bounds = { formula1: rule.formula1, formula2: rule.formula2, operator }
   if (rule.type === 'list') {
@@ -30,7 +30,7 @@ function ruleOf(rule: DataValidation): KnownRule | null {
 
 const alertStyles = { stop: 'Stop', warning: 'Warning', information: 'Information' } as const
 
-function readTexts(rule: DataValidation): ValidationTexts | null {
+function readTexts(rule: FileValidation): ValidationTexts | null {
   const { errorMessage, errorTitle = '', errorStyle = 'stop', inputMessage, inputTitle = '' } = rule
   if (!errorMessage && !inputMessage && errorStyle === 'stop') return null
   return {
@@ -48,7 +48,7 @@ function readTexts(rule: DataValidation): ValidationTexts | null {
   }
 }
 
-function writeTexts(texts: ValidationTexts | undefined): Partial<DataValidation> {
+function writeTexts(texts: ValidationTexts | undefined): Partial<FileValidation> {
   const alert = (texts?.errorAlert ?? {}) as {
     message?: string
     title?: string
@@ -70,7 +70,7 @@ function writeTexts(texts: ValidationTexts | undefined): Partial<DataValidation>
 }
 
 /** One validation for each area of the rule; kinds that the grid does not know are left to the file. */
-export function readValidation(rule: DataValidation): Validation[] {
+export function readValidation(rule: FileValidation): Validation[] {
   const known = ruleOf(rule)
   if (known === null) return []
   const texts = readTexts(rule)
@@ -83,7 +83,7 @@ export function readValidation(rule: DataValidation): Validation[] {
 const word = (value: unknown) => (value === undefined || value === null ? undefined : String(value))
 
 /** The file's rule, or null for a kind that the workbench does not write. */
-export function writeValidation({ area, rule, texts }: Validation): DataValidation | null {
+export function writeValidation({ area, rule, texts }: Validation): FileValidation | null {
   const { list, decimal, wholeNumber, textLength, custom } = (rule ?? {}) as KnownRule
   const place = { range: areaAddress(area), allowBlank: true, showErrorMessage: true, ...writeTexts(texts) }
   if (list) {

@@ -1,7 +1,8 @@
 /** The grid's sheets have only the rows and columns they need; writing beyond them first makes room. */
 import { SetWorksheetColumnCountMutation, SetWorksheetRowCountMutation } from '@univerjs/preset-sheets-core'
-import { BookFault, type Area } from '../book'
-import { sheetColumns, sheetRows } from '../host/addresses'
+import type { Area } from '../../../shared/cells'
+import { BookFault } from '../book'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 import type { GridContext } from './context'
 
 export function growSheet(context: GridContext, sheetId: string, area: Area): void {

@@ -1,7 +1,6 @@
 /** One cell of the grid's own data and what it means to a spreadsheet's user. */
 import { CellValueType, type ICellData, type IObjectMatrixPrimitiveType, type Nullable } from '@univerjs/core'
-import type { Cell } from '../../../shared/cells'
-import type { Area } from '../book'
+import type { Area, Cell } from '../../../shared/cells'
 
 export function richText(cell: ICellData): string | null {
   const text = cell.p?.body?.dataStream
@@ -31,7 +30,7 @@ export function typedCell(value: Cell): ICellData {
 }
 
 /** Builds the sparse table of cells that the grid's mutations take. */
-export function matrix(
+export function cellMatrix(
   area: Area,
   cell: (row: number, column: number) => ICellData
 ): IObjectMatrixPrimitiveType<ICellData> {

@@ -1,33 +1,28 @@
 /**
  * What every part of the grid's book needs: the open workbook, its sheets by id, and a way to run the grid's mutations.
- * A mutation writes a whole range in one step where the grid's own commands take a step a cell.
+ * A mutation writes a whole range in one step where the grid's own commands take one step per cell.
  */
 import {
   ICommandService,
   IUniverInstanceService,
   UniverInstanceType,
   type Injector,
-  type IRange,
   type Workbook,
   type Worksheet
 } from '@univerjs/core'
-import { BookFault, type Area } from '../book'
+import type { Area } from '../../../shared/cells'
+import { BookFault } from '../book'
 import type { Extras } from './extras'
 import type { Grid } from './univer'
-import { createWriter, type Writer } from './writer'
+import { createWriter, type GridAccess, type Writer } from './writer'
 
-export interface GridContext {
-  grid: Grid
+export interface GridContext extends GridAccess {
   extras: Extras
   injector: Injector
   writer: Writer
   workbook(): Workbook
   /** The sheet with everything written to it so far. */
   sheet(id: string): Worksheet
-  /** The sheet as the grid has it, for its size and its columns only. */
-  peek(id: string): Worksheet
-  /** Runs a mutation on one sheet, or on the workbook where no sheet is named. */
-  mutate(mutation: string, sheetId: string | null, parameters: object): void
 }
 
 export function createContext(grid: Grid, extras: Extras): GridContext {
@@ -60,30 +55,12 @@ export function createContext(grid: Grid, extras: Extras): GridContext {
         throw new BookFault('GeneralException', `The grid refused ${mutation}.`)
     }
   }
-  const writer = createWriter(context as GridContext)
+  const writer = createWriter(context)
   return Object.assign(context, { writer })
 }
 
-export function toRange(area: Area): IRange {
-  return {
-    startRow: area.row,
-    endRow: area.row + area.rows - 1,
-    startColumn: area.column,
-    endColumn: area.column + area.columns - 1
-  }
-}
-
-export function toArea(range: Readonly<IRange>): Area {
-  return {
-    row: range.startRow,
-    column: range.startColumn,
-    rows: range.endRow - range.startRow + 1,
-    columns: range.endColumn - range.startColumn + 1
-  }
-}
-
 /** The part of an area that lies within the sheet's rows and columns as they are now. */
-export function within(sheet: Worksheet, area: Area): Area {
+export function clippedToSheet(sheet: Worksheet, area: Area): Area {
   const row = Math.min(area.row, sheet.getRowCount())
   const column = Math.min(area.column, sheet.getColumnCount())
   return {

@@ -2,8 +2,9 @@
  * What the grid cannot show: page set-up, pictures, charts, protection, looks of tables, validation rules as they were given,
  * settings, and whatever an opened file held besides. It is kept beside the grid and saved into the .xlsx.
  */
-import type { NamedRange, WorkbookProperties, WriteSheet } from 'hucre'
+import type { FileName, KeptParts, KeptProperties } from '../../file/file-library/fileBook'
 import type { Chart, PageLayout, Picture, TableInfo, Validation } from '../book'
+import { plainPage } from '../plainPage'
 
 export interface SheetExtras {
   page: PageLayout
@@ -12,7 +13,7 @@ export interface SheetExtras {
   validations: Validation[]
   protected: boolean
   /** Parts of an opened file's sheet that go back into the file as they came. */
-  kept: Partial<WriteSheet>
+  kept: KeptParts
 }
 
 export type TableLooks = Pick<TableInfo, 'style' | 'showFilter' | 'banded'>
@@ -35,20 +36,7 @@ export interface Extras {
   tables: Map<string, TableLooks>
   settings: Map<string, unknown>
   /** Parts of an opened file's workbook that go back into the file as they came. */
-  kept: { properties?: WorkbookProperties; scopedNames?: NamedRange[] }
-}
-
-export function plainPage(): PageLayout {
-  return {
-    orientation: 'Portrait',
-    paperSize: 'Letter',
-    fitToWidth: null,
-    fitToHeight: null,
-    titleRows: null,
-    footerLeft: '',
-    footerCenter: '',
-    footerRight: ''
-  }
+  kept: { properties?: KeptProperties | undefined; scopedNames?: FileName[] }
 }
 
 export function plainExtras(): SheetExtras {

@@ -20,7 +20,8 @@ import {
   SetWorksheetNameMutation,
   SheetsSelectionsService
 } from '@univerjs/preset-sheets-core'
-import type { Area, Book, BookEvent } from '../book'
+import type { Area } from '../../../shared/cells'
+import type { Book, BookEvent } from '../book'
 import type { GridContext } from './context'
 
 type FollowingPart = Pick<Book, 'on' | 'settled'>

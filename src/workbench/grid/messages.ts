@@ -1,4 +1,4 @@
-/** The sentences of functions that gave no value, cell by cell, and who wants to hear of changes. */
+/** The sentences of functions that gave no value, cell by cell, and the listeners for changes. */
 import type { CellMessages } from './cellFunctions'
 
 export interface MessageStore extends CellMessages {

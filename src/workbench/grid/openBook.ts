@@ -11,14 +11,15 @@ import { FormulaDataModel } from '@univerjs/preset-sheets-core'
 import { AddSheetTableMutation, TableManager } from '@univerjs/preset-sheets-table'
 import type { Book } from '../book'
 import type { BookContents, Spill } from '../files/contents'
-import { spilled } from './cells'
-import { toArea, toRange, type GridContext } from './context'
-import { showConditionalFormat } from './conditionalFormats'
+import { spilledCells } from './gridCells'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
+import { showConditionalFormat } from './gridConditionalFormats'
 import type { Extras } from './extras'
 import type { Grid } from './univer'
 import { standardSheet } from './standardSheet'
-import { themeFor } from './tables'
-import { showRule } from './validations'
+import { themeFor } from './gridTables'
+import { showRule } from './gridValidations'
 
 /** Opens the workbook; the extras are refilled in place, since the book keeps hold of them. */
 export function openContents(grid: Grid, extras: Extras, contents: BookContents): void {
@@ -62,7 +63,7 @@ export function dressBook(context: GridContext, book: Book, contents: BookConten
 
 function spillsOf(context: GridContext, sheetId: string): Spill[] {
   const sheet = context.sheet(sheetId)
-  const cells = spilled(context, sheet)
+  const cells = spilledCells(context, sheet)
   const ranges =
     context.injector.get(FormulaDataModel).getArrayFormulaRange()[sheet.getUnitId()]?.[sheetId] ?? {}
   return Object.values(ranges).flatMap((line) =>

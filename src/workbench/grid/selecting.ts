@@ -5,10 +5,12 @@ import {
   SetSelectionsOperation,
   SheetsSelectionsService
 } from '@univerjs/preset-sheets-core'
-import type { Area, Book } from '../book'
-import { sheetColumns, sheetRows } from '../host/addresses'
+import type { Area } from '../../../shared/cells'
+import type { Book } from '../book'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 import { growSheet } from './bounds'
-import { toArea, toRange, type GridContext } from './context'
+import type { GridContext } from './context'
+import { toArea, toRange } from './ranges'
 
 type SelectionPart = Pick<Book, 'selection' | 'select'>
 

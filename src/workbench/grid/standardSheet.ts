@@ -1,4 +1,4 @@
-/** What a sheet is like where nothing else is said: as in a new Excel workbook. */
+/** What a sheet is like where nothing else is set: as in a new Excel workbook. */
 export const standardFont = 'Calibri'
 export const standardSize = 11
 

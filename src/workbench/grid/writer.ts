@@ -2,7 +2,14 @@
  * Gathers what is written to cells and hands it to the grid in one step. The grid goes over the whole sheet at every
  * mutation, and a document of the add-in is written in hundreds of small pieces.
  */
-import { BooleanNumber, type ICellData, type IRange, type IStyleData, type Nullable } from '@univerjs/core'
+import {
+  BooleanNumber,
+  type ICellData,
+  type IRange,
+  type IStyleData,
+  type Nullable,
+  type Worksheet
+} from '@univerjs/core'
 import {
   SetRangeValuesMutation,
   SetStyleCommand,
@@ -10,8 +17,17 @@ import {
   SetWorksheetRowHeightMutation,
   SetWorksheetRowIsAutoHeightMutation
 } from '@univerjs/preset-sheets-core'
-import type { Area } from '../book'
-import type { GridContext } from './context'
+import type { Area } from '../../../shared/cells'
+import type { Grid } from './univer'
+
+/** As much of the grid's context as writing needs. */
+export interface GridAccess {
+  grid: Grid
+  /** The sheet as the grid has it, for its size and its columns only. */
+  peek(id: string): Worksheet
+  /** Runs a mutation on one sheet, or on the workbook where no sheet is named. */
+  mutate(mutation: string, sheetId: string | null, parameters: object): void
+}
 
 type Cells = Record<number, Record<number, ICellData>>
 
@@ -45,7 +61,7 @@ function rangesOf(sizes: Record<number, number>): IRange[] {
   })
 }
 
-function setSizes(context: GridContext, sheetId: string, { heights, widths }: Pending): void {
+function setSizes(context: GridAccess, sheetId: string, { heights, widths }: Pending): void {
   const rows = rangesOf(heights)
   const columns = rangesOf(widths)
   if (rows.length > 0) {
@@ -69,7 +85,7 @@ function merged(before: ICellData | undefined, after: ICellData): ICellData {
 }
 
 /** Runs of rows, from first to last, whose height nobody set. */
-function freeRows(context: GridContext, sheetId: string, areas: Area[]): [number, number][] {
+function freeRows(context: GridAccess, sheetId: string, areas: Area[]): [number, number][] {
   const rows = new Set(
     areas.flatMap(({ row, rows }) => Array.from({ length: rows }, (_, index) => row + index))
   )
@@ -84,7 +100,7 @@ function freeRows(context: GridContext, sheetId: string, areas: Area[]): [number
   return runs
 }
 
-export function createWriter(context: GridContext): Writer {
+export function createWriter(context: GridAccess): Writer {
   const pending = new Map<string, Pending>()
   let waiting: ReturnType<typeof setTimeout> | undefined
 

@@ -1,6 +1,5 @@
 /** Blocks of cells on their way in and out, as the Excel API wants them. */
-import { isErrorText, type Cell } from '../../../shared/cells'
-import type { Area } from '../book'
+import { type Area, type Cell, isErrorText } from '../../../shared/cells'
 import { invalidArgument } from './faults'
 import { BookFault } from '../book'
 
@@ -8,7 +7,7 @@ import { BookFault } from '../book'
 export const mostCells = 5_000_000
 
 /** Empty cells are read as empty texts. */
-export function outward(block: Cell[][]): Cell[][] {
+export function asRead(block: Cell[][]): Cell[][] {
   return block.map((row) => row.map((cell) => cell ?? ''))
 }
 
@@ -20,7 +19,7 @@ export function valueType(cell: Cell): string {
 }
 
 /** A block of the area's own shape; one value alone stands for all cells. Null leaves a cell as it is. */
-export function inward<T>(
+export function asWritten<T>(
   given: unknown,
   area: Area,
   accepts: (value: unknown) => value is T

@@ -1,5 +1,5 @@
 /** Widths and heights over several columns and rows, and a fit to the text that is an estimate of ours, not Excel's. */
-import { intersection } from './addresses'
+import { sharedPart } from '../../../shared/cells'
 import type { RangeTarget } from './rangeTarget'
 import { writable } from './session'
 
@@ -41,7 +41,7 @@ export const rangeExtent = {
 export function fitColumns({ session, sheetId, area }: RangeTarget): void {
   const book = writable(session, sheetId)
   const used = book.usedArea(sheetId, true)
-  const filled = used && intersection(used, area)
+  const filled = used && sharedPart(used, area)
   if (!filled) return
   const texts = book.texts(sheetId, filled)
   for (let index = 0; index < filled.columns; index++) {
@@ -54,7 +54,7 @@ export function fitColumns({ session, sheetId, area }: RangeTarget): void {
 export function fitRows({ session, sheetId, area }: RangeTarget): void {
   const book = writable(session, sheetId)
   const used = book.usedArea(sheetId, true)
-  const filled = used && intersection(used, area)
+  const filled = used && sharedPart(used, area)
   if (!filled) return
   book.texts(sheetId, filled).forEach((row, down) => {
     const lines = row.map((text, index) => {

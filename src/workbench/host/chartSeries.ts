@@ -1,6 +1,6 @@
 /** ChartSeriesCollection and ChartSeries of the Excel API. */
 import type { ChartSeries } from '../book'
-import { numberArgument, numberValue, oneOf, textArgument, textValue } from './arguments'
+import { numberArgument, numberValue, oneOf, textArgument, textValue } from './memberArguments'
 import { changeChart, chartOf, type ChartTarget } from './chartTarget'
 import { colorValue } from './colors'
 import { itemNotFound } from './faults'
@@ -64,7 +64,7 @@ const lineObject = hostType<SeriesTarget>({
     weight: (target) => seriesOf(target).lineWeight
   },
   writes: {
-    /** A line that was not drawn is drawn again in its new colour. */
+    /** A line that was not drawn is drawn again in its new color. */
     color: (target, to) => {
       const { lineStyle } = seriesOf(target)
       change(target, {

@@ -1,11 +1,9 @@
 /** One chart of a sheet, as the host's objects reach it. */
 import type { Chart } from '../book'
 import { itemNotFound } from './faults'
-import { writable, type Session } from './session'
+import { writable, type SheetTarget } from './session'
 
-export interface ChartTarget {
-  session: Session
-  sheetId: string
+export interface ChartTarget extends SheetTarget {
   id: string
 }
 

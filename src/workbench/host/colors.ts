@@ -1,5 +1,5 @@
-/** Colours as the Excel API takes and gives them: #RRGGBB, and a few of the names of the web. */
-import { textValue } from './arguments'
+/** Colors as the Excel API takes and gives them: #RRGGBB, and a few of the names of the web. */
+import { textValue } from './memberArguments'
 import { invalidArgument } from './faults'
 
 /** Source: CSS Color Module Level 4 (W3C), section 6.1, named colors; from memory. */
@@ -15,9 +15,9 @@ const named: Record<string, string> = {
 }
 
 export function colorValue(value: unknown): string {
-  const text = textValue(value, 'The colour')
+  const text = textValue(value, 'The color')
   const color = named[text.toLowerCase()] ?? text.toUpperCase()
-  if (!/^#[0-9A-F]{6}$/.test(color)) throw invalidArgument(`"${text}" is not a colour like #1A2B3C.`)
+  if (!/^#[0-9A-F]{6}$/.test(color)) throw invalidArgument(`"${text}" is not a color like #1A2B3C.`)
   return color
 }
 

@@ -1,6 +1,6 @@
 /** DataValidation of the Excel API: the rule as given, and what the cell says. */
+import { sharedPart } from '../../../shared/cells'
 import type { Validation, ValidationTexts } from '../book'
-import { intersection } from './addresses'
 import { invalidArgument, invalidOperation } from './faults'
 import { hostType } from './hostObject'
 import type { RangeTarget } from './rangeTarget'
@@ -20,7 +20,7 @@ const types: Record<string, string> = {
 /** The latest validation that holds for the whole range. */
 function current({ session, sheetId, area }: RangeTarget): Validation | null {
   const covers = session.book.validations(sheetId).filter((validation) => {
-    const shared = intersection(validation.area, area)
+    const shared = sharedPart(validation.area, area)
     return shared !== null && shared.rows === area.rows && shared.columns === area.columns
   })
   return covers.at(-1) ?? null

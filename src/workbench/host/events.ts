@@ -1,7 +1,7 @@
 /** Turns what happens in the book into the messages that the client's event handlers wait for. */
-import { areaAddress } from './addresses'
+import { areaAddress } from '../../../shared/a1Notation'
 import { eventMessage } from './protocol'
-import { isWanted, type Session } from './session'
+import { anySheet, isWanted, type Session } from './session'
 
 /** Event types of the client library, and the target that stands for the whole workbook. */
 const workbookSelection = 2
@@ -20,7 +20,7 @@ export function followEvents(session: Session, send: (message: string) => void):
     body: object
   ) => {
     if (isWanted(session, kind, sheetId)) send(eventMessage(type, sheetId, body))
-    if (isWanted(session, kind, '')) send(eventMessage(type, wholeWorkbook, body))
+    if (isWanted(session, kind, anySheet)) send(eventMessage(type, wholeWorkbook, body))
   }
   const stops = [
     session.book.on('selection', (worksheetId) => {

@@ -6,15 +6,10 @@ import { invalidArgument } from './faults'
 import { hostType } from './hostObject'
 import { rangeObject } from './range'
 import { rangeArgument } from './rangeTarget'
-import { writable, type Session } from './session'
-import { sheetColumns, sheetRows } from './addresses'
+import { writable, type SheetTarget } from './session'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 
-interface Target {
-  session: Session
-  sheetId: string
-}
-
-function freeze({ session, sheetId }: Target, rows: number, columns: number): void {
+function freeze({ session, sheetId }: SheetTarget, rows: number, columns: number): void {
   writable(session, sheetId).freeze(sheetId, rows, columns)
 }
 
@@ -26,14 +21,14 @@ function count(given: unknown): number {
   return given
 }
 
-function location(target: Target) {
+function location(target: SheetTarget) {
   const { rows, columns } = target.session.book.frozen(target.sheetId)
   if (rows === 0 && columns === 0) return null
   const area = { row: 0, column: 0, rows: rows || sheetRows, columns: columns || sheetColumns }
   return rangeObject({ ...target, area })
 }
 
-export const freezePanesObject = hostType<Target>({
+export const freezePanesObject = hostType<SheetTarget>({
   name: 'WorksheetFreezePanes',
   opens: { getLocationOrNullObject: location },
   calls: {

@@ -4,14 +4,16 @@
  */
 import { BookFault, type Book } from '../book'
 import { carryOut } from './actions'
-import { oneOf } from './arguments'
+import { oneOf } from './memberArguments'
 import type { HostPort } from './bridgeObjects'
 import { functionRuntime, type FunctionCall, type FunctionResult } from './customFunctions'
 import { followEvents } from './events'
 import { hostType, type HostObject } from './hostObject'
 import { pathsOf } from './paths'
 import { delayForCellEditFlag, onlyReleases, type RequestBody, type ResponseBody } from './protocol'
+import { rangeAreasObject } from './rangeAreas'
 import { forgetClient, newSession } from './session'
+import { worksheetObject } from './worksheet'
 
 export interface Host extends HostPort {
   /** How many batches have been received, but for those in which the client only tidies up after a run. */
@@ -44,7 +46,7 @@ const paneService = hostType<HostOptions>({
 })
 
 export function createHost(book: Book, options: HostOptions = {}): Host {
-  const session = newSession(book)
+  const session = newSession(book, { worksheet: worksheetObject, rangeAreas: rangeAreasObject })
   const listeners = new Set<(message: string) => void>()
   const send = (message: string) => {
     for (const listener of listeners) listener(message)
@@ -99,7 +101,7 @@ export function createHost(book: Book, options: HostOptions = {}): Host {
   }
 }
 
-/** A batch refused as a whole; anything but a fault is a mistake of ours and goes on up. */
+/** A batch refused as a whole; anything but a fault is a bug of ours and is thrown on. */
 function refused(fault: unknown): ResponseBody {
   if (!(fault instanceof BookFault)) throw fault
   return {

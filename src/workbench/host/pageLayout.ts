@@ -1,17 +1,12 @@
 /** PageLayout of the Excel API with the footers that the documents use. */
 import type { PageLayout, PageMargins } from '../book'
-import { areaAddress, sheetColumns } from './addresses'
-import { booleanValue, numberValue, oneOf, textValue } from './arguments'
+import { areaAddress, sheetColumns } from '../../../shared/a1Notation'
+import { booleanValue, numberValue, oneOf, textValue } from './memberArguments'
 import { invalidArgument } from './faults'
 import { hostType } from './hostObject'
 import { rangeObject } from './range'
 import { rangeArgument, rangeByText } from './rangeTarget'
-import { writable, type Session } from './session'
-
-interface Target {
-  session: Session
-  sheetId: string
-}
+import { writable, type SheetTarget } from './session'
 
 const orientations = ['Portrait', 'Landscape'] as const
 const papers = ['Letter', 'Legal', 'Tabloid', 'A3', 'A4', 'A5'] as const
@@ -27,11 +22,11 @@ const normalMargins: PageMargins = {
 }
 const pointsPer = { Points: 1, Inches: 72, Centimeters: 72 / 2.54 }
 
-function page({ session, sheetId }: Target): PageLayout {
+function page({ session, sheetId }: SheetTarget): PageLayout {
   return session.book.page(sheetId)
 }
 
-function change({ session, sheetId }: Target, to: Partial<PageLayout>): void {
+function change({ session, sheetId }: SheetTarget, to: Partial<PageLayout>): void {
   writable(session, sheetId).setPage(sheetId, to)
 }
 
@@ -39,7 +34,7 @@ function pages(value: unknown): number | null {
   return value === undefined || value === null ? null : numberValue(value, 'The number of pages')
 }
 
-function setZoom(target: Target, to: unknown): void {
+function setZoom(target: SheetTarget, to: unknown): void {
   if (typeof to !== 'object' || to === null) throw invalidArgument('The zoom is not an object.')
   const zoom = to as { horizontalFitToPages?: unknown; verticalFitToPages?: unknown; scale?: unknown }
   const scale = zoom.scale === undefined || zoom.scale === null ? null : numberValue(zoom.scale, 'The scale')
@@ -51,17 +46,17 @@ function setZoom(target: Target, to: unknown): void {
   })
 }
 
-function setTitleRows(target: Target, [rows]: unknown[]): void {
+function setTitleRows(target: SheetTarget, [rows]: unknown[]): void {
   const { area } = rangeArgument(target.session, target.sheetId, rows)
   const whole = { row: area.row, rows: area.rows, column: 0, columns: sheetColumns }
   change(target, { titleRows: areaAddress(whole).replace(/\d+/g, '$$$&') })
 }
 
-function setPrintArea(target: Target, [area]: unknown[]): void {
+function setPrintArea(target: SheetTarget, [area]: unknown[]): void {
   change(target, { printArea: areaAddress(rangeArgument(target.session, target.sheetId, area).area) })
 }
 
-function setMargins(target: Target, [unit, given]: unknown[]): void {
+function setMargins(target: SheetTarget, [unit, given]: unknown[]): void {
   const points = pointsPer[oneOf(unit, ['Points', 'Inches', 'Centimeters'], 'The unit of the margins')]
   const margins = { ...normalMargins, ...page(target).margins }
   for (const [side, value] of Object.entries(given ?? {})) {
@@ -73,8 +68,8 @@ function setMargins(target: Target, [unit, given]: unknown[]): void {
 
 function margin(side: keyof PageMargins) {
   return {
-    read: (target: Target) => (page(target).margins ?? normalMargins)[side],
-    write: (target: Target, to: unknown) => {
+    read: (target: SheetTarget) => (page(target).margins ?? normalMargins)[side],
+    write: (target: SheetTarget, to: unknown) => {
       const margins = { ...normalMargins, ...page(target).margins, [side]: numberValue(to, 'The margin') }
       change(target, { margins })
     }
@@ -90,7 +85,7 @@ const margins = {
 }
 const entries = Object.entries(margins)
 
-const footersObject = hostType<Target>({
+const footersObject = hostType<SheetTarget>({
   name: 'HeaderFooter',
   reads: {
     leftFooter: (target) => page(target).footerLeft,
@@ -110,12 +105,12 @@ const footersObject = hostType<Target>({
   }
 })
 
-const headersFootersObject = hostType<Target>({
+const headersFootersObject = hostType<SheetTarget>({
   name: 'HeaderFooterGroup',
   parts: { defaultForAllPages: (target) => footersObject(target) }
 })
 
-export const pageLayoutObject = hostType<Target>({
+export const pageLayoutObject = hostType<SheetTarget>({
   name: 'PageLayout',
   reads: {
     orientation: (target) => page(target).orientation,

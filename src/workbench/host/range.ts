@@ -1,20 +1,17 @@
 /** Range of the Excel API. */
-import type { Cell } from '../../../shared/cells'
-import type { Area } from '../book'
-import { areaAddress, around, intersection, sheetColumns, sheetRows, wholeSheet } from './addresses'
-import { numberArgument, oneOf } from './arguments'
-import { inward, isCell, isText, mostCells, outward, valueType, withoutGaps } from './cellBlocks'
+import { type Area, type Cell, sharedPart } from '../../../shared/cells'
+import { areaAddress, boundingArea, sheetColumns, sheetRows, wholeSheet } from '../../../shared/a1Notation'
+import { numberArgument, oneOf } from './memberArguments'
+import { asWritten, isCell, isText, mostCells, asRead, valueType, withoutGaps } from './cellBlocks'
 import { rangeExtent } from './cellSizes'
-import { conditionalFormatsObject } from './conditionalFormats'
+import { conditionalFormatsObject } from './conditionalFormatCollection'
 import { dataValidationObject } from './dataValidation'
 import { invalidArgument, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
-import { rangeAreasObject } from './rangeAreas'
 import { rangeFormatObject } from './rangeFormat'
 import { addressOf, cellCount, rangeArgument, rangeOn, type RangeTarget } from './rangeTarget'
 import { writable } from './session'
 import { usedWithin } from './usedRange'
-import { worksheetObject } from './worksheet'
 
 /** A block of the area, or null where Excel would give none because it is too large. */
 function block<T>(target: RangeTarget, read: (sheetId: string, area: Area) => T): T | null {
@@ -26,14 +23,14 @@ function block<T>(target: RangeTarget, read: (sheetId: string, area: Area) => T)
 
 function setCells(target: RangeTarget, to: unknown): void {
   const book = writable(target.session, target.sheetId)
-  withoutGaps(inward(to, target.area, isCell), target.area, (area, cells: Cell[][]) => {
+  withoutGaps(asWritten(to, target.area, isCell), target.area, (area, cells: Cell[][]) => {
     book.setValues(target.sheetId, area, cells)
   })
 }
 
 function setNumberFormat(target: RangeTarget, to: unknown): void {
   const book = writable(target.session, target.sheetId)
-  withoutGaps(inward(to, target.area, isText), target.area, (area, formats) => {
+  withoutGaps(asWritten(to, target.area, isText), target.area, (area, formats) => {
     book.setNumberFormats(target.sheetId, area, formats)
   })
 }
@@ -73,7 +70,7 @@ function part(target: RangeTarget, area: Partial<Area>): HostObject {
 
 function common(target: RangeTarget, argument: unknown): HostObject | null {
   const other = rangeArgument(target.session, target.sheetId, argument)
-  const area = intersection(target.area, other.area)
+  const area = sharedPart(target.area, other.area)
   return area && rangeObject({ ...target, area })
 }
 
@@ -86,7 +83,7 @@ function clear(target: RangeTarget, what: unknown): void {
   const kind = what ?? 'All'
   const book = writable(target.session, target.sheetId)
   const used = book.usedArea(target.sheetId, false)
-  const area = used && intersection(used, target.area)
+  const area = used && sharedPart(used, target.area)
   if (kind === 'All') book.clear(target.sheetId, target.area)
   else if (oneOf(kind, ['Contents', 'Formats'], 'What to clear') === 'Formats')
     throw notAnswered("Range.clear('Formats')")
@@ -101,8 +98,9 @@ function clear(target: RangeTarget, what: unknown): void {
 function merged(target: RangeTarget): HostObject | null {
   const areas = target.session.book
     .mergedAreas(target.sheetId)
-    .filter((area) => intersection(area, target.area) !== null)
-  return areas.length ? rangeAreasObject({ session: target.session, sheetId: target.sheetId, areas }) : null
+    .filter((area) => sharedPart(area, target.area) !== null)
+  const { session, sheetId } = target
+  return areas.length ? session.types.rangeAreas({ session, sheetId, areas }) : null
 }
 
 export const rangeObject: HostType<RangeTarget> = hostType({
@@ -114,9 +112,9 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     columnIndex: ({ area }) => area.column,
     rowCount: ({ area }) => area.rows,
     columnCount: ({ area }) => area.columns,
-    values: (target) => block(target, (sheetId, area) => outward(target.session.book.values(sheetId, area))),
+    values: (target) => block(target, (sheetId, area) => asRead(target.session.book.values(sheetId, area))),
     formulas: (target) =>
-      block(target, (sheetId, area) => outward(target.session.book.formulas(sheetId, area))),
+      block(target, (sheetId, area) => asRead(target.session.book.formulas(sheetId, area))),
     text: (target) => block(target, (sheetId, area) => target.session.book.texts(sheetId, area)),
     valueTypes: (target) =>
       block(target, (sheetId, area) =>
@@ -132,7 +130,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
   writes: { values: setCells, formulas: setCells, numberFormat: setNumberFormat },
   parts: {
     format: (target) => rangeFormatObject(target),
-    worksheet: ({ session, sheetId }) => worksheetObject({ session, sheetId }),
+    worksheet: ({ session, sheetId }) => session.types.worksheet({ session, sheetId }),
     dataValidation: (target) => dataValidationObject(target),
     conditionalFormats: (target) => conditionalFormatsObject(target)
   },
@@ -162,7 +160,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     getBoundingRect: (target, args) =>
       rangeObject({
         ...target,
-        area: around(target.area, rangeArgument(target.session, target.sheetId, args[0]).area)
+        area: boundingArea(target.area, rangeArgument(target.session, target.sheetId, args[0]).area)
       }),
     getEntireColumn: (target) =>
       rangeObject({ ...target, area: { ...target.area, row: 0, rows: sheetRows } }),

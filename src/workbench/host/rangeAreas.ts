@@ -1,19 +1,11 @@
 /** RangeAreas of the Excel API: several rectangles of one sheet. */
-import type { Area } from '../book'
-import { sheetColumns, sheetRows } from './addresses'
-import { numberArgument } from './arguments'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
+import { numberArgument } from './memberArguments'
 import { itemNotFound } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { rangeObject } from './range'
 import { addressOf, cellCount } from './rangeTarget'
-import type { Session } from './session'
-import { worksheetObject } from './worksheet'
-
-export interface AreasTarget {
-  session: Session
-  sheetId: string
-  areas: Area[]
-}
+import type { AreasTarget } from './session'
 
 function ranges({ session, sheetId, areas }: AreasTarget): HostObject[] {
   return areas.map((area) => rangeObject({ session, sheetId, area }))
@@ -47,6 +39,6 @@ export const rangeAreasObject: HostType<AreasTarget> = hostType({
   },
   parts: {
     areas: (target) => areasObject(target),
-    worksheet: ({ session, sheetId }) => worksheetObject({ session, sheetId })
+    worksheet: ({ session, sheetId }) => session.types.worksheet({ session, sheetId })
   }
 })

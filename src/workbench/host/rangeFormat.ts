@@ -1,6 +1,6 @@
 /** RangeFormat of the Excel API with its font, fill and borders. */
 import type { CellFormat } from '../book'
-import { booleanValue, numberValue, oneOf, textValue } from './arguments'
+import { booleanValue, numberValue, oneOf, textValue } from './memberArguments'
 import { fitColumns, fitRows, sameAcross, sizedSpan } from './cellSizes'
 import { colorValue, upperColor } from './colors'
 import { notAnswered } from './faults'

@@ -1,13 +1,11 @@
 /** One rectangle of cells of one sheet, and how arguments name it: by an object, an address or a defined name. */
-import type { Area } from '../book'
-import { fullAddress, parseAddress, withinSheet } from './addresses'
-import { isHostObject } from './arguments'
+import type { Area } from '../../../shared/cells'
+import { fullAddress, parseAddress, withinSheet } from '../../../shared/a1Notation'
+import { isHostObject } from './memberArguments'
 import { invalidArgument } from './faults'
-import { sheetOf, type Session } from './session'
+import { sheetOf, type Session, type SheetTarget } from './session'
 
-export interface RangeTarget {
-  session: Session
-  sheetId: string
+export interface RangeTarget extends SheetTarget {
   area: Area
 }
 

@@ -1,26 +1,59 @@
 /** What the host's objects share: the book, the objects that the client asked to keep, and the way events leave. */
+import type { Area } from '../../../shared/cells'
 import type { Book, SheetInfo } from '../book'
 import { accessDenied, itemNotFound } from './faults'
-import type { HostObject } from './hostObject'
+import type { HostObject, HostType } from './hostObject'
+
+/** Stands for the id of a sheet where the events of all sheets are meant. */
+export const anySheet = ''
 
 /** Events that a client has asked for; selection of the workbook is always sent. */
 export type EventKind = 'selection' | 'changed' | 'activated'
 
+/** A sheet of the book. */
+export interface SheetTarget {
+  session: Session
+  sheetId: string
+}
+
+/** Several rectangles of one sheet. */
+export interface AreasTarget extends SheetTarget {
+  areas: Area[]
+}
+
+/**
+ * Types whose objects are reached from parts of their own: a sheet has ranges, and a range leads back to its sheet. The
+ * host names them here, so that no file has to import the one that imports it.
+ */
+export interface WholeTypes {
+  worksheet: HostType<SheetTarget>
+  rangeAreas: HostType<AreasTarget>
+}
+
 export interface Session {
   book: Book
+  types: WholeTypes
   /** Objects kept between requests by reference id, and the ids by object. */
   kept: Map<string, HostObject>
   referenceIds: WeakMap<HostObject, string>
   /** How many objects have been kept so far, for the next reference id. */
   references: number
-  /** How often each event of a sheet was asked for; '' stands for the workbook's collection of sheets. */
+  /** How often each event of a sheet was asked for, or of `anySheet`. */
   wanted: Map<string, number>
   /** Set by a write, so that values are read only after the formulas have been calculated. */
   stale: boolean
 }
 
-export function newSession(book: Book): Session {
-  return { book, kept: new Map(), referenceIds: new WeakMap(), references: 0, wanted: new Map(), stale: true }
+export function newSession(book: Book, types: WholeTypes): Session {
+  return {
+    book,
+    types,
+    kept: new Map(),
+    referenceIds: new WeakMap(),
+    references: 0,
+    wanted: new Map(),
+    stale: true
+  }
 }
 
 /** When the pane is closed or loaded again, nothing that it asked for is kept. */
@@ -29,7 +62,7 @@ export function forgetClient(session: Session): void {
   session.wanted.clear()
 }
 
-export function want(session: Session, kind: EventKind, sheetId: string, step: 1 | -1): void {
+export function registerEvent(session: Session, kind: EventKind, sheetId: string, step: 1 | -1): void {
   const key = `${kind} ${sheetId}`
   session.wanted.set(key, Math.max(0, (session.wanted.get(key) ?? 0) + step))
 }

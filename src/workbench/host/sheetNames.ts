@@ -1,5 +1,5 @@
 /** What Excel allows as the name of a sheet, of a table and of a defined name (Microsoft's support pages, from memory). */
-import { parseAddress } from './addresses'
+import { parseAddress } from '../../../shared/a1Notation'
 
 /** A sentence, or null where the name is allowed. */
 export function sheetNameFault(name: string): string | null {

@@ -1,11 +1,10 @@
 /** The used part of a range: where the sheet is used, narrowed to the cells that hold a value if only values count. */
-import { isBlank, type Cell } from '../../../shared/cells'
-import type { Area, Book } from '../book'
-import { intersection } from './addresses'
+import { type Area, type Cell, isBlank, sharedPart } from '../../../shared/cells'
+import type { Book } from '../book'
 
 export function usedWithin(book: Book, sheetId: string, within: Area, valuesOnly: boolean): Area | null {
   const used = book.usedArea(sheetId, valuesOnly)
-  const area = used && intersection(used, within)
+  const area = used && sharedPart(used, within)
   if (!area || !valuesOnly || cellsOf(area) === cellsOf(used)) return area
   return narrowed(area, book.values(sheetId, area), book.formulas(sheetId, area))
 }

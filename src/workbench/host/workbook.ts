@@ -2,13 +2,13 @@
 import { invalidOperation } from './faults'
 import { BookFault } from '../book'
 import { hostType, type HostObject } from './hostObject'
-import { namesObject } from './names'
+import { namesObject } from './namedItems'
 import { rangeObject } from './range'
 import { rangeAreasObject } from './rangeAreas'
 import type { Session } from './session'
-import { settingsObject } from './settings'
-import { tablesObject } from './tables'
-import { worksheetsObject } from './worksheets'
+import { settingsObject } from './settingCollection'
+import { tablesObject } from './tableCollection'
+import { worksheetsObject } from './worksheetCollection'
 
 function selectedRange(session: Session): HostObject {
   const { sheetId, areas } = session.book.selection()
@@ -70,7 +70,7 @@ export const workbookObject = hostType<Session>({
     _RemoveAllReferences: (session) => {
       session.kept.clear()
     },
-    /** The client says that its runtime for custom functions stands. */
+    /** The client says that its runtime for custom functions is ready. */
     _SetOsfControlContainerReadyForCustomFunctions: () => undefined
   }
 })

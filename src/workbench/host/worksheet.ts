@@ -1,26 +1,22 @@
 /** Worksheet of the Excel API. */
 import { sheetNameFault } from './sheetNames'
-import { numberArgument, booleanValue, textValue } from './arguments'
-import { chartsObject } from './charts'
+import { numberArgument, booleanValue, textValue } from './memberArguments'
+import { chartsObject } from './chartCollection'
 import { colorValue } from './colors'
+import { eventRegistrations } from './eventRegistrations'
 import { invalidOperation, itemExists, invalidArgument } from './faults'
 import { freezePanesObject } from './freezePanes'
 import { hostType, type HostObject, type HostType } from './hostObject'
-import { sheetNamesObject } from './names'
-import { horizontalPageBreaksObject } from './pageBreaks'
+import { sheetNamesObject } from './namedItems'
+import { horizontalPageBreaksObject } from './pageBreakCollection'
 import { pageLayoutObject } from './pageLayout'
 import { rangeObject, rangeOfSheet } from './range'
 import { rangeByText, rangeOn } from './rangeTarget'
-import { sheetOf, want, writable, writableStructure, type EventKind, type Session } from './session'
-import { shapesObject } from './shapes'
-import { tablesObject } from './tables'
+import { sheetOf, writable, writableStructure, type SheetTarget } from './session'
+import { shapesObject } from './shapeCollection'
+import { tablesObject } from './tableCollection'
 import { usedWithin } from './usedRange'
-import { wholeSheet } from './addresses'
-
-export interface SheetTarget {
-  session: Session
-  sheetId: string
-}
+import { wholeSheet } from '../../../shared/a1Notation'
 
 function rename({ session, sheetId }: SheetTarget, to: unknown): void {
   const name = textValue(to, 'The name')
@@ -53,12 +49,6 @@ function protectionOf(name: string) {
   })
 }
 const protectionObject = protectionOf('WorksheetProtection')
-
-function registration(kind: EventKind, step: 1 | -1) {
-  return ({ session, sheetId }: SheetTarget) => {
-    want(session, kind, sheetId, step)
-  }
-}
 
 export const worksheetObject: HostType<SheetTarget> = hostType({
   name: 'Worksheet',
@@ -124,11 +114,6 @@ export const worksheetObject: HostType<SheetTarget> = hostType({
       session.book.activateSheet(sheetId)
     },
     delete: remove,
-    _RegisterSelectionChangedEvent: registration('selection', 1),
-    _UnregisterSelectionChangedEvent: registration('selection', -1),
-    _RegisterDataChangedEvent: registration('changed', 1),
-    _UnregisterDataChangedEvent: registration('changed', -1),
-    _RegisterActivatedEvent: registration('activated', 1),
-    _UnregisterActivatedEvent: registration('activated', -1)
+    ...eventRegistrations((target: SheetTarget) => target)
   }
 })

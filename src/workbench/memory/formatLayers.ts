@@ -1,6 +1,7 @@
 /** The looks of one sheet's cells, kept as layers in the order in which they were laid: a whole column costs one. */
-import type { Area, CellFormat } from '../book'
-import { intersection, sheetColumns, sheetRows } from '../host/addresses'
+import type { Area } from '../../../shared/cells'
+import type { CellFormat } from '../book'
+import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 
 /** Excel's look of a new cell, from memory. */
 const plain: CellFormat = {
@@ -36,7 +37,7 @@ export class FormatLayers {
 
   /** The look that all cells share; null in each property in which they differ. */
   read(area: Area): CellFormat {
-    const touching = this.layers.filter((layer) => intersection(layer.area, area) !== null)
+    const touching = this.layers.filter((layer) => overlap(layer.area, area))
     const [first = plain, ...others] = distinctCells(area, touching).map((cell) => look(cell, touching))
     const differing = (Object.keys(plain) as (keyof CellFormat)[]).filter((property) =>
       others.some((other) => other[property] !== first[property])
@@ -51,8 +52,18 @@ export class FormatLayers {
   }
 }
 
+/** Whether two areas share a cell: asked for every layer of every cell that is read, so without making an object. */
+function overlap(a: Area, b: Area): boolean {
+  return (
+    a.row < b.row + b.rows &&
+    b.row < a.row + a.rows &&
+    a.column < b.column + b.columns &&
+    b.column < a.column + a.columns
+  )
+}
+
 function look(cell: Area, layers: Layer[]): CellFormat {
-  const covering = layers.filter((layer) => intersection(layer.area, cell) !== null)
+  const covering = layers.filter((layer) => overlap(layer.area, cell))
   return Object.assign({}, plain, ...covering.map(({ format }) => format)) as CellFormat
 }
 

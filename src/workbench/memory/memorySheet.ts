@@ -1,6 +1,8 @@
 /** One sheet in memory: cells, looks, sizes and the rest that the add-in sets. */
-import type { Area, Chart, ConditionalFormat, PageLayout, Picture, Validation } from '../book'
-import { around, intersection } from '../host/addresses'
+import { type Area, sharedPart } from '../../../shared/cells'
+import type { Chart, ConditionalFormat, PageLayout, Picture, Validation } from '../book'
+import { boundingArea } from '../../../shared/a1Notation'
+import { plainPage } from '../plainPage'
 import { FormatLayers } from './formatLayers'
 import { SparseCells, type Calculate } from './sparseCells'
 
@@ -23,16 +25,7 @@ export class MemorySheet {
   gridlines = true
   tabColor = ''
   visible = true
-  page: PageLayout = {
-    orientation: 'Portrait',
-    paperSize: 'Letter',
-    fitToWidth: null,
-    fitToHeight: null,
-    titleRows: null,
-    footerLeft: '',
-    footerCenter: '',
-    footerRight: ''
-  }
+  page: PageLayout = plainPage()
 
   constructor(
     readonly id: string,
@@ -45,7 +38,7 @@ export class MemorySheet {
   usedArea(valuesOnly: boolean): Area | null {
     let used: Area | null = null
     const stretch = (area: Area) => {
-      used = used ? around(used, area) : area
+      used = used ? boundingArea(used, area) : area
     }
     for (const { row, column } of this.cells.places(!valuesOnly))
       stretch({ row, column, rows: 1, columns: 1 })
@@ -56,7 +49,7 @@ export class MemorySheet {
   /** Cells hidden under a merged area keep nothing, as in Excel. */
   write(row: number, column: number, value: Parameters<SparseCells['write']>[2]): void {
     const cell = { row, column, rows: 1, columns: 1 }
-    const over = this.merged.find((area) => intersection(area, cell) !== null)
+    const over = this.merged.find((area) => sharedPart(area, cell) !== null)
     if (!over || (over.row === row && over.column === column)) this.cells.write(row, column, value)
   }
 

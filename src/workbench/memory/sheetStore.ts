@@ -1,8 +1,7 @@
 /** What a book in memory keeps by sheet: everything that the Book interface asks of one sheet's cells and looks. */
-import type { Cell } from '../../../shared/cells'
+import type { Area, Cell } from '../../../shared/cells'
 import {
   BookFault,
-  type Area,
   type BookEvent,
   type CellFormat,
   type Chart,

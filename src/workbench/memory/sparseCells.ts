@@ -1,8 +1,7 @@
 /** The cells of one sheet in memory: only those that hold something. */
-import type { Cell } from '../../../shared/cells'
-import type { Area } from '../book'
+import type { Area, Cell } from '../../../shared/cells'
 import { shownText } from './shownText'
-import { typed } from './typed'
+import { readTyped } from './typed'
 
 interface StoredCell {
   value: Cell
@@ -47,7 +46,7 @@ export class SparseCells {
   write(row: number, column: number, given: Cell): void {
     const place = key(row, column)
     const numberFormat = this.cells.get(place)?.numberFormat
-    const now = typed(given, numberFormat ?? 'General')
+    const now = readTyped(given, numberFormat ?? 'General')
     if ('formula' in now) {
       const value = this.calculate()?.(now.formula, row, column) ?? ''
       this.cells.set(place, { value, formula: now.formula, numberFormat })

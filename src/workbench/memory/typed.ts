@@ -10,7 +10,7 @@ const number = /^[+-]?(\d+|\d{1,3}(,\d{3})+)?(\.\d*)?(e[+-]?\d+)?$/i
 const millisecondsPerDay = 86_400_000
 
 /** The number format of the cell decides too: "@" keeps everything as text. */
-export function typed(given: Cell, numberFormat: string): Typed {
+export function readTyped(given: Cell, numberFormat: string): Typed {
   if (typeof given !== 'string') return { value: given }
   if (given === '') return { value: null }
   if (given.startsWith("'")) return { value: given.slice(1) }

@@ -17,7 +17,7 @@ const page = '/addin/taskpane.html'
 const patience = 15000
 
 export interface PaneFrame {
-  /** Loads the pane afresh, as Excel does for another workbook. */
+  /** Loads the pane again, as Excel does for another workbook. */
   load(): void
   /** Runs a command of the ribbon, as ExecuteFunction does; resolves when it says it has completed. */
   run(command: string): Promise<void>

@@ -15,10 +15,8 @@ import {
   utimesSync
 } from 'node:fs'
 import { join } from 'node:path'
-import { build } from 'esbuild'
-import { buildAddin } from '../../../tools/build'
 
-export const root = join(__dirname, '../../..')
+export const projectRoot = join(__dirname, '../../..')
 
 const sources = [
   'shared',
@@ -36,17 +34,17 @@ function addFiles(hash: ReturnType<typeof createHash>, path: string): void {
   try {
     for (const name of readdirSync(path).sort()) addFiles(hash, join(path, name))
   } catch {
-    hash.update(path.slice(root.length)).update(readFileSync(path))
+    hash.update(path.slice(projectRoot.length)).update(readFileSync(path))
   }
 }
 
 function keyOf(kind: string, variant: string): string {
   const hash = createHash('sha256').update(variant)
-  for (const source of sources) addFiles(hash, join(root, source))
+  for (const source of sources) addFiles(hash, join(projectRoot, source))
   return `${kind}-${hash.digest('hex').slice(0, 16)}`
 }
 
-/** How many results are left standing: one that another server is handing out must not go from under it. */
+/** How many results are left standing: one that another server is handing out must not be deleted while in use. */
 const kept = 6
 /** A build that has taken this long, in milliseconds, was broken off. */
 const abandoned = 600_000
@@ -64,7 +62,7 @@ function clearOlder(home: string, kind: string): void {
 
 /** The folder for this state of the sources, made by `make` where it is not there yet. */
 async function once(kind: string, variant: string, make: (folder: string) => Promise<void>): Promise<string> {
-  const home = join(root, 'build')
+  const home = join(projectRoot, 'build')
   const key = keyOf(kind, variant)
   const folder = join(home, key)
   if (existsSync(folder)) {
@@ -84,8 +82,12 @@ async function once(kind: string, variant: string, make: (folder: string) => Pro
   return folder
 }
 
+/** Loaded where something has to be built, as the tools of a build are slow to load. */
+const addinBuild = () => import('../../../tools/build')
+
 /** The page's own scripts and the grid, and the script that joins the pane to the host. */
 async function buildPage(folder: string): Promise<void> {
+  const { build } = await import('esbuild')
   const common = {
     bundle: true,
     minify: true,
@@ -94,7 +96,7 @@ async function buildPage(folder: string): Promise<void> {
     logLevel: 'error',
     define: { 'process.env.NODE_ENV': '"production"' }
   } as const
-  const page = join(root, 'src/workbench/page')
+  const page = join(projectRoot, 'src/workbench/page')
   await build({
     ...common,
     entryPoints: { page: join(page, 'main.ts'), look: join(page, 'page.css') },
@@ -102,7 +104,7 @@ async function buildPage(folder: string): Promise<void> {
     format: 'esm',
     splitting: true
   })
-  const bridge = join(root, 'src/workbench/host/bridge.ts')
+  const bridge = join(projectRoot, 'src/workbench/host/bridge.ts')
   await build({ ...common, entryPoints: { bridge }, outdir: folder, format: 'iife' })
 }
 
@@ -115,6 +117,7 @@ export interface BuiltWorkbench {
 export async function buildWorkbench(): Promise<BuiltWorkbench> {
   const folder = await once('workbench', '', async (fresh) => {
     const addin = join(fresh, 'addin')
+    const { buildAddin } = await addinBuild()
     await Promise.all([
       buildPage(join(fresh, 'page')),
       buildAddin({
@@ -130,7 +133,8 @@ export async function buildWorkbench(): Promise<BuiltWorkbench> {
 
 /** The add-in as Excel loads it from this machine. */
 export function buildForExcel(base: string): Promise<string> {
-  return once('excel', base, (fresh) =>
-    buildAddin({ out: fresh, base, office: 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js' })
-  )
+  return once('excel', base, async (fresh) => {
+    const { buildAddin, hostedOffice } = await addinBuild()
+    await buildAddin({ out: fresh, base, office: hostedOffice })
+  })
 }

@@ -1,6 +1,6 @@
 /** `npm start`: builds what is needed, serves it to this machine and says where. */
 import { spawn } from 'node:child_process'
-import { readOptions, usage } from './commandLine'
+import { readOptions, usage } from './serverArguments'
 import { StartFault } from './ports'
 import { serveForExcel, serveWorkbench } from './serve'
 

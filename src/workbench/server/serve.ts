@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { createServer, type Server } from 'node:http'
 import { createServer as createSecureServer } from 'node:https'
 import { join } from 'node:path'
-import { buildForExcel, buildWorkbench, root } from './built'
+import { buildForExcel, buildWorkbench, projectRoot } from './built'
 import { serveFolders } from './folders'
 import { listen, StartFault } from './ports'
 
@@ -43,9 +43,9 @@ export async function serveWorkbench(port: number): Promise<Serving> {
     'request',
     serveFolders([
       { address: '/addin/', folder: addin, headers },
-      { address: '/office/', folder: join(root, 'node_modules/@microsoft/office-js/dist'), headers },
+      { address: '/office/', folder: join(projectRoot, 'node_modules/@microsoft/office-js/dist'), headers },
       { address: '/page/', folder: page, headers },
-      { address: '/', folder: join(root, 'src/workbench/page/static'), headers }
+      { address: '/', folder: join(projectRoot, 'src/workbench/page/static'), headers }
     ])
   )
   return { address: `http://localhost:${taken}`, close: closing(server) }

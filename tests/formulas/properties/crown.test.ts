@@ -1,10 +1,8 @@
 /** The crown and what may come off it: bounds, direction in every input, never NaN. */
 import fc from 'fast-check'
 import { baseAllowance, defaultRules } from '../../../shared/rules'
-import { allowedRemoval } from '../../../src/formulas/allowedRemoval'
-import { visitsNeeded } from '../../../src/formulas/visits'
-import { heightForClearance } from '../../../src/formulas/heightForClearance'
-import { crownBaseMax, liveCrownRatio } from '../../../src/formulas/liveCrown'
+import { allowedRemoval, visitsNeeded } from '../../../src/formulas/removal'
+import { heightForClearance, crownBaseMax, liveCrownRatio } from '../../../src/formulas/crown'
 import { always, between, falls, rises, valueOf } from './monotone'
 import { share, stages, vigors, stage, vigor } from './domain'
 

@@ -15,7 +15,7 @@ export const stage = fc.constantFrom(...stages)
 export const vigor = fc.constantFrom(...vigors)
 export const unit = fc.constantFrom<LengthUnit>('mm', 'cm', 'm', 'in', 'ft')
 
-/** Heights of a limb and its tree that go together, in metres. */
+/** Heights of a limb and its tree that go together, in meters. */
 export const heights = fc
   .tuple(between(2, 40), between(0, 0.95), between(0, 0.95), share)
   .map(([height, base, start, reach]): [origin: number, tip: number, height: number, base: number] => [

@@ -1,7 +1,7 @@
 /** Foliage and cuts: bounds, direction in every input, units, order, never NaN. */
 import fc from 'fast-check'
 import { convertLength } from '../../../shared/units'
-import { sharesAmong, sharesWithStems } from '../../../src/formulas/foliageShares'
+import { sharesAmong, sharesWithStems } from '../../../src/formulas/crown'
 import {
   cutDiameter,
   cutDose,
@@ -101,16 +101,16 @@ describe('CUTDIAMETER, CUTDOSE and LATERALMIN', () => {
 
   it('lower the tip and the cut the more is taken, the tip always above the cut', () => {
     const upright = fc.tuple(between(1, 10), between(11, 30))
-    const formula = (taken: number, origin: number, tip: number) => tipAfterCut(origin, tip, taken, 1 / 3)
+    const formula = (taken: number, origin: number, tip: number) => tipAfterCut({ origin, tip }, taken, 1 / 3)
     falls({ over: someShare, others: upright, formula })
     falls({
       over: someShare,
       others: upright,
-      formula: (taken, origin, tip) => cutHeight(origin, tip, taken)
+      formula: (taken, origin, tip) => cutHeight({ origin, tip }, taken)
     })
     always(fc.tuple(someShare, share, upright), (taken, lateral, [origin, tip]) => {
-      const after = valueOf(tipAfterCut(origin, tip, taken, lateral))
-      expect(after).toBeGreaterThanOrEqual(cutHeight(origin, tip, taken) - 1e-9)
+      const after = valueOf(tipAfterCut({ origin, tip }, taken, lateral))
+      expect(after).toBeGreaterThanOrEqual(cutHeight({ origin, tip }, taken) - 1e-9)
       expect(after).toBeLessThanOrEqual(tip + 1e-9)
     })
   })

@@ -3,10 +3,8 @@ import fc from 'fast-check'
 import { isRefusal } from '../../../shared/refusal'
 import { convertLength } from '../../../shared/units'
 import { scaffoldSpacing } from '../../../src/plan/scaffold'
-import { diameterFromGirth } from '../../../src/formulas/girth'
-import { heightByPercent } from '../../../src/formulas/heightByPercent'
-import { heightBySine } from '../../../src/formulas/heightBySine'
-import { treeHeight } from '../../../src/formulas/treeHeight'
+import { diameterFromGirth } from '../../../src/formulas/diameters'
+import { treeHeight } from '../../../src/formulas/heights'
 import { always, between, falls, rises, valueOf } from './monotone'
 import { diameter, unit } from './domain'
 
@@ -35,17 +33,16 @@ describe('TREEHEIGHT', () => {
     always(fc.tuple(distance, top, base), (far, up, down) => {
       const height = valueOf(treeHeight(far, up, down))
       const percent = (angle: number) => 100 * Math.tan(angle * radian)
-      const slant = (angle: number) => far / Math.cos(angle * radian)
-      expect(valueOf(heightByPercent(far, percent(up), percent(down))) / height).toBeCloseTo(1, 9)
-      expect(valueOf(heightBySine(slant(up), up, slant(down), down)) / height).toBeCloseTo(1, 9)
+      const rise = (angle: number) => (far / Math.cos(angle * radian)) * Math.sin(angle * radian)
+      expect((far * (percent(up) - percent(down))) / 100 / height).toBeCloseTo(1, 9)
+      expect((rise(up) - rise(down)) / height).toBeCloseTo(1, 9)
     })
   })
 
   it('is refused, with a sentence, where the top is not above the base', () => {
     always(fc.tuple(distance, top), (far, angle) => {
       expect(isRefusal(treeHeight(far, angle, angle))).toBe(true)
-      expect(isRefusal(heightByPercent(far, angle, angle + 1))).toBe(true)
-      expect(isRefusal(heightBySine(far, -angle, far, angle))).toBe(true)
+      expect(isRefusal(treeHeight(far, angle, angle + 1))).toBe(true)
     })
   })
 })

@@ -56,12 +56,12 @@ function check<T extends unknown[]>(movement: Movement<T>, sign: 1 | -1): void {
   else expect(seen.size).toBeGreaterThanOrEqual(steps)
 }
 
-/** Never falls as the input rises, and truly rises where it is said to move. */
+/** Never falls as the input rises, and truly rises where it is meant to move. */
 export function rises<T extends unknown[]>(movement: Movement<T>): void {
   check(movement, 1)
 }
 
-/** Never rises as the input rises, and truly falls where it is said to move. */
+/** Never rises as the input rises, and truly falls where it is meant to move. */
 export function falls<T extends unknown[]>(movement: Movement<T>): void {
   check(movement, -1)
 }

@@ -1,8 +1,8 @@
 /** Weights, hours and prices: direction in every input, never NaN. */
 import fc from 'fast-check'
-import { brushKilograms, taperedVolume } from '../../../src/formulas/brushWeight'
-import { crewHours } from '../../../src/formulas/crewHours'
-import { priceWithMargin } from '../../../src/formulas/priceWithMargin'
+import { brushKilograms, taperedVolume } from '../../../src/formulas/brush'
+import { crewHours } from '../../../src/formulas/time'
+import { priceWithMargin } from '../../../src/formulas/price'
 import { Money } from '../../../shared/money'
 import { always, between, rises, valueOf } from './monotone'
 

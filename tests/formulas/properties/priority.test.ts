@@ -1,9 +1,22 @@
 /** Priority: bounds, direction in every input, units, never NaN. */
 import fc from 'fast-check'
 import { convertLength } from '../../../shared/units'
+import type { IncludedBark } from '../../../shared/choices'
 import { lowAndHigh, priority } from '../../../src/formulas/priority'
 import { always, between, falls, rises, valueOf } from './monotone'
 import { share, ratio, bark, unit, heights } from './domain'
+
+/** The points of a limb as PRIORITY takes its numbers. */
+function points(
+  aspectRatio: number,
+  origin: number,
+  tip: number,
+  height: number,
+  crownBase: number,
+  included: IncludedBark
+): number {
+  return priority({ aspectRatio, origin, tip, bark: included }, { height, crownBase })
+}
 
 describe('PRIORITY', () => {
   const others = fc.tuple(heights, bark)
@@ -12,8 +25,7 @@ describe('PRIORITY', () => {
     rises({
       over: ratio,
       others,
-      formula: (of, [origin, tip, height, base], included) =>
-        priority(of, origin, tip, height, base, included),
+      formula: (of, [origin, tip, height, base], included) => points(of, origin, tip, height, base, included),
       moves: (of) => of > 0.5
     })
   })
@@ -23,7 +35,7 @@ describe('PRIORITY', () => {
       over: share,
       others: fc.tuple(ratio, heights, bark),
       formula: (part, of, [origin, , height, base], included) =>
-        priority(of, origin, height * part, height, base, included),
+        points(of, origin, height * part, height, base, included),
       moves: (part) => part > 0.8
     })
   })
@@ -33,8 +45,9 @@ describe('PRIORITY', () => {
       over: between(0, 0.95),
       others: fc.tuple(ratio, heights, bark),
       formula: (part, of, [, tip, height, base], included) =>
-        priority(of, height * part, tip, height, base, included),
-      moves: (part, _of, [, tip, height, base]) => part < 0.5 && lowAndHigh(0, tip, height, base) > 1e-3
+        points(of, height * part, tip, height, base, included),
+      moves: (part, _of, [, tip, height, base]) =>
+        part < 0.5 && lowAndHigh({ origin: 0, tip }, { height, crownBase: base }) > 1e-3
     })
   })
 
@@ -43,16 +56,16 @@ describe('PRIORITY', () => {
       over: between(0, 0.95),
       others: fc.tuple(ratio, heights, bark),
       formula: (part, of, [origin, tip, height], included) =>
-        priority(of, origin, tip, height, height * part, included),
+        points(of, origin, tip, height, height * part, included),
       moves: (part, _of, [origin, tip, height]) =>
-        tip < height && lowAndHigh(origin, tip, height, height * part) > 1e-3
+        tip < height && lowAndHigh({ origin, tip }, { height, crownBase: height * part }) > 1e-3
     })
   })
 
   it('rises with included bark', () => {
     always(fc.tuple(ratio, heights), (of, [origin, tip, height, base]) => {
       const [none, partial, full] = (['none', 'partial', 'full'] as const).map((included) =>
-        valueOf(priority(of, origin, tip, height, base, included))
+        valueOf(points(of, origin, tip, height, base, included))
       )
       expect(partial!).toBeGreaterThan(none!)
       expect(full!).toBeGreaterThan(partial!)
@@ -61,21 +74,18 @@ describe('PRIORITY', () => {
 
   it('stays from 0 to 100 up to a ratio of 1, and is not clamped above', () => {
     always(fc.tuple(ratio, heights, bark), (of, [origin, tip, height, base], included) => {
-      const points = valueOf(priority(of, origin, tip, height, base, included))
-      expect(points).toBeGreaterThanOrEqual(0)
-      expect(points).toBeLessThanOrEqual(100 + Math.max(0, of - 1) * 90 + 1e-9)
+      const found = valueOf(points(of, origin, tip, height, base, included))
+      expect(found).toBeGreaterThanOrEqual(0)
+      expect(found).toBeLessThanOrEqual(100 + Math.max(0, of - 1) * 90 + 1e-9)
     })
-    expect(priority(1.4, 0, 10, 10, 2, 'full')).toBeCloseTo(136, 9)
+    expect(points(1.4, 0, 10, 10, 2, 'full')).toBeCloseTo(136, 9)
   })
 
   it('is the same whatever unit the heights are in', () => {
     always(fc.tuple(ratio, heights, bark, unit), (of, limb, included, to) => {
       const [origin, tip, height, base] = limb
       const given = limb.map((value) => convertLength(value, 'm', to)) as typeof limb
-      expect(priority(of, ...given, included)).toBeCloseTo(
-        priority(of, origin, tip, height, base, included),
-        4
-      )
+      expect(points(of, ...given, included)).toBeCloseTo(points(of, origin, tip, height, base, included), 4)
     })
   })
 })

@@ -5,7 +5,7 @@ import type { Expected, ExpectedLimb, ExpectedTree } from './expected'
 const named = (id: string, at: number) => (id === '*' ? `any ${String(at + 1)}` : (id.split('|')[0] ?? id))
 
 /**
- * What an inventory says, written in the shape of our own sample: one row a limb, our headers. A reader that understood the
+ * What an inventory says, written in the shape of our own sample: one row per limb, our headers. A reader that understood the
  * inventory plans both alike.
  */
 export function canonicalFile({ units, trees }: Expected): CsvFile {

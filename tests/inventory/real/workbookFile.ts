@@ -2,7 +2,7 @@
  * Workbooks as other programs write them (ECMA-376 part 1, SpreadsheetML), described as text and built here by hand, so
  * that the file library which reads them has not written them.
  *
- * A line a row, cells between bars. A cell is empty, a number, or a text; `'12` is the text 12, `=A1*2 => 7.5` a formula
+ * One line per row, cells between bars. A cell is empty, a number, or a text; `'12` is the text 12, `=A1*2 => 7.5` a formula
  * with the result its program last saw, `@2027-03-02` a day, `0.05 as 0%` a number under a number format, and `\n` in a
  * text a line break.
  */

@@ -1,6 +1,6 @@
 import { biomassEvidence } from './biomass'
 import { breakingStressEvidence } from './breakingStress'
-import { brushVolumeEvidence } from '../../../src/formulas/brushVolumes'
+import { brushVolumeEvidence } from '../../../src/formulas/brush'
 import { counterEvidence } from './counterEvidence'
 import { clearances } from './clearances'
 import { crownRatios } from './crownRatios'

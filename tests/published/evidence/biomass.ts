@@ -58,14 +58,14 @@ export const biomassParts = {
 
 export type WoodKind = keyof typeof biomassParts
 
-function trunkRefused(trunkCentimetres: number): Refusal | null {
-  return outside('The trunk diameter', trunkCentimetres, 2.5, 60, 'cm')
+function trunkRefused(trunkCentimeters: number): Refusal | null {
+  return outside('The trunk diameter', trunkCentimeters, 2.5, 60, 'cm')
 }
 
 /** Dry weight above ground in kg, from the trunk diameter at breast height in cm. */
-export function aboveGroundBiomass(group: BiomassGroup, trunkCentimetres: number): number | Refusal {
+export function aboveGroundBiomass(group: BiomassGroup, trunkCentimeters: number): number | Refusal {
   const { b0, b1 } = biomassGroups[group]
-  return trunkRefused(trunkCentimetres) ?? Math.exp(b0 + b1 * Math.log(trunkCentimetres))
+  return trunkRefused(trunkCentimeters) ?? Math.exp(b0 + b1 * Math.log(trunkCentimeters))
 }
 
 function partRatio(
@@ -78,30 +78,30 @@ function partRatio(
 }
 
 /** Foliage as a share of the dry weight above ground. */
-export function foliageRatio(kind: WoodKind, trunkCentimetres: number): number | Refusal {
-  return partRatio(kind, 'foliage', trunkCentimetres)
+export function foliageRatio(kind: WoodKind, trunkCentimeters: number): number | Refusal {
+  return partRatio(kind, 'foliage', trunkCentimeters)
 }
 
 /** Stem wood as a share of the dry weight above ground. */
-export function stemWoodRatio(kind: WoodKind, trunkCentimetres: number): number | Refusal {
-  return partRatio(kind, 'wood', trunkCentimetres)
+export function stemWoodRatio(kind: WoodKind, trunkCentimeters: number): number | Refusal {
+  return partRatio(kind, 'wood', trunkCentimeters)
 }
 
 /** Stem bark as a share of the dry weight above ground. */
-export function stemBarkRatio(kind: WoodKind, trunkCentimetres: number): number | Refusal {
-  return partRatio(kind, 'bark', trunkCentimetres)
+export function stemBarkRatio(kind: WoodKind, trunkCentimeters: number): number | Refusal {
+  return partRatio(kind, 'bark', trunkCentimeters)
 }
 
 /** Coarse roots as a share of the dry weight above ground, additional to it. */
-export function rootRatio(kind: WoodKind, trunkCentimetres: number): number | Refusal {
-  return partRatio(kind, 'roots', trunkCentimetres)
+export function rootRatio(kind: WoodKind, trunkCentimeters: number): number | Refusal {
+  return partRatio(kind, 'roots', trunkCentimeters)
 }
 
 /** Branches as a share of the dry weight above ground: what foliage, stem wood and bark leave. */
-export function branchRatio(kind: WoodKind, trunkCentimetres: number): number | Refusal {
-  const foliage = foliageRatio(kind, trunkCentimetres)
-  const wood = stemWoodRatio(kind, trunkCentimetres)
-  const bark = stemBarkRatio(kind, trunkCentimetres)
+export function branchRatio(kind: WoodKind, trunkCentimeters: number): number | Refusal {
+  const foliage = foliageRatio(kind, trunkCentimeters)
+  const wood = stemWoodRatio(kind, trunkCentimeters)
+  const bark = stemBarkRatio(kind, trunkCentimeters)
   if (isRefusal(foliage)) return foliage
   if (isRefusal(wood)) return wood
   return isRefusal(bark) ? bark : 1 - foliage - wood - bark

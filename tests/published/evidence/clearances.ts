@@ -25,5 +25,5 @@ export const clearances: readonly Clearance[] = [
   clearance('walk', 7, 'one city', 'ordinance, Mt Pleasant MI'),
   clearance('street', 14, 'edge of pavement, one city', 'ordinance, Plano TX'),
   clearance('alley', 12, 'one city', 'ordinance, Plano TX'),
-  clearance('accessible route', 80 / 12, 'federal outdoor routes', 'ABA standards 1016.9, as summarised')
+  clearance('accessible route', 80 / 12, 'federal outdoor routes', 'ABA standards 1016.9, as summarized')
 ]

@@ -8,7 +8,7 @@ export const counterEvidence: readonly Evidence[] = [
     source: 'Koeser et al. 2023, Forests 14(5):988',
     certainty: 'read',
     range: 'one storm, downgraded to tropical-storm strength',
-    caution: 'A structure that pruning improves is not thereby a hazard: do not sell pruning by fear.'
+    caution: 'A structure that pruning improves is not a hazard for that reason: do not sell pruning by fear.'
   },
   {
     finding: 'Structurally pruned or not, unions of Callery pear were equally strong after 7 years.',

@@ -4,7 +4,7 @@ export const earlyPruningEvidence: Evidence = {
   finding: 'Forming a newly planted tree cost a small part of correcting its structure at 20 years.',
   source: 'Ryder & Moore 2013, AUF 39(1):17-24 (348 recently planted street trees)',
   certainty: 'read',
-  range: 'AUD a tree, one Australian programme',
+  range: 'AUD a tree, one Australian program',
   caution: 'Compare the costs with each other, never with a price of today or of another place.'
 }
 

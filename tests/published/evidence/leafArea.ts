@@ -24,10 +24,10 @@ export const crownSectionEvidence: Evidence = {
 export const crownSectionSlopes = { ordinary: 0.93, reducedAxis: 0.95 } as const
 
 /** Leaf area in m² of a large broadleaf deciduous tree: exp(−1.786)·dbh^1.954, diameter in cm. */
-export function leafArea(trunkCentimetres: number): number | Refusal {
+export function leafArea(trunkCentimeters: number): number | Refusal {
   return (
-    outside('The trunk diameter', trunkCentimetres, 10, 60, 'cm') ??
-    Math.exp(-1.786) * trunkCentimetres ** leafAreaExponents.large
+    outside('The trunk diameter', trunkCentimeters, 10, 60, 'cm') ??
+    Math.exp(-1.786) * trunkCentimeters ** leafAreaExponents.large
   )
 }
 

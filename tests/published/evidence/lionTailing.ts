@@ -11,7 +11,7 @@ const caution =
 export const lionTailTrials: readonly LionTailTrial[] = [
   {
     finding:
-      'Thinning, reduction and lion-tailing all lowered wind load, by the weight removed; the centre of pressure dropped after thinning and reduction, not after lion-tailing.',
+      'Thinning, reduction and lion-tailing all lowered wind load, by the weight removed; the center of pressure dropped after thinning and reduction, not after lion-tailing.',
     source: 'Smiley & Kane 2006, AUF 32(1):33-40',
     certainty: 'read',
     range: '81 red maples at 11, 16 and 20 m/s',

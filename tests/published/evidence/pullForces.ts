@@ -39,13 +39,13 @@ export const pullClasses: readonly PullClass[] = [
 ]
 
 /** Force in kg that pulled a branch of this diameter in mm from its stem, by the aspect ratio. */
-export function pullForce(branchMillimetres: number, aspectRatio: number): number | Refusal {
+export function pullForce(branchMillimeters: number, aspectRatio: number): number | Refusal {
   const refused =
-    outside('The branch diameter', branchMillimetres, 5, 20, 'mm') ??
+    outside('The branch diameter', branchMillimeters, 5, 20, 'mm') ??
     outside('The aspect ratio', aspectRatio, 0, 1) ??
     (aspectRatio > 0 ? null : refuse('The aspect ratio is 0: measure the branch and the stem.'))
   if (refused !== null) return refused
-  const tenth = Math.round(branchMillimetres * 10) / 10
+  const tenth = Math.round(branchMillimeters * 10) / 10
   const found = pullClasses.find(({ from, to }) => tenth >= from && tenth <= to) as PullClass
   return found.intercept - found.slope * aspectRatio
 }

@@ -1,6 +1,6 @@
 import type { Evidence } from '../../../shared/evidence'
 
-/** Aspect ratio above which taking a whole limb off left the trunk severely discoloured. */
+/** Aspect ratio above which taking a whole limb off left the trunk severely discolored. */
 export interface RemovalThreshold extends Evidence {
   species: string
   ratio: number

@@ -8,7 +8,7 @@ export const stemForceEvidence: Evidence = {
   certainty: 'read',
   range: 'stems of 2.4 to 6.1 in; forces of 64 to 2,363 kg',
   caution:
-    'The unit of the diameter is not in the abstract: inches fit the printed range and centimetres do not. One species; never extrapolate, and never read it as the strength of a union.'
+    'The unit of the diameter is not in the abstract: inches fit the printed range and centimeters do not. One species; never extrapolate, and never read it as the strength of a union.'
 }
 
 /** Force in kg = slope × diameter in inches − offset. */

@@ -15,7 +15,7 @@ export const windEvidence: Evidence = {
 const airDensity = 1.225
 
 /** Exact by definition (NIST SP 811, from memory). */
-export const metresPerSecondPerMileAnHour = 0.44704
+export const metersPerSecondPerMileAnHour = 0.44704
 export const newtonsPerPoundForce = 4.4482216152605
 
 /** Drag in N on a frontal area in m² at a wind speed in m/s: ½·ρ·Cd·A·V². Use it in ratios only. */

@@ -2,6 +2,7 @@ import { breakingStress } from '../evidence/breakingStress'
 import { stemForce } from '../evidence/stemForces'
 import { isRefusal } from '../../../shared/refusal'
 import { defaultRules } from '../../../shared/rules'
+import type { IncludedBark } from '../../../shared/choices'
 import { priority } from '../../../src/formulas/priority'
 import { printed, type Check } from '../check'
 
@@ -15,6 +16,11 @@ function force(bark: 'with included bark' | 'without included bark', inches: num
 
 /** The line’s diameters are printed to a tenth of an inch: its end forces can be off by half of that on the slope. */
 const endOfLine = 0.05 * 613
+
+/** Points of a limb at 0.6 of its stem from 5 to 20 ft on a tree of 40 ft with its crown from 10 ft. */
+function pointsWith(included: IncludedBark): number {
+  return priority({ aspectRatio: 0.6, origin: 5, tip: 20, bark: included }, { height: 40, crownBase: 10 })
+}
 
 export const bark: Check[] = [
   {
@@ -79,7 +85,7 @@ export const bark: Check[] = [
   },
   {
     what: 'points of priority that full included bark adds',
-    got: () => priority(0.6, 5, 20, 40, 10, 'full') - priority(0.6, 5, 20, 40, 10, 'none'),
+    got: () => pointsWith('full') - pointsWith('none'),
     ...printed('15'),
     source:
       'common practice, no source: included bark counts against a union; the 15 points are a house rule',

@@ -63,7 +63,7 @@ function fromOtherData(from: number, to: number, median: number): Check {
     what: `foliage over weight above ground at ${from} to ${to} cm, against other trees`,
     got: () => foliageInClass(from, to),
     ...near(median, 0.25),
-    because: 'other trees, other countries: the two sets are said to agree well above 5 cm, not closely',
+    because: 'other trees, other countries: the two sets are reported to agree well above 5 cm, not closely',
     source: baad,
     certainty: 'data'
   }

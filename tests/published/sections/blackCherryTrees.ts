@@ -1,7 +1,7 @@
 import { convertLength } from '../../../shared/units'
-import { diameterFromGirth } from '../../../src/formulas/girth'
+import { diameterFromGirth } from '../../../src/formulas/diameters'
 import { readInventory } from '../../../src/inventory/readInventory'
-import { taperedVolume } from '../../../src/formulas/brushWeight'
+import { taperedVolume } from '../../../src/formulas/brush'
 import { block } from '../../plan/trees'
 import { blackCherry } from '../data/blackCherry'
 import { deviation, leastSquares, mean } from '../leastSquares'
@@ -10,12 +10,12 @@ import { printed, type Check } from '../check'
 const source = 'R data set trees (Ryan, Joiner & Ryan 1976, Minitab Student Handbook), 31 black cherry trees'
 
 interface Stem {
-  /** Inches and feet, back from the millimetres and metres that the inventory keeps. */
+  /** Inches and feet, back from the millimeters and meters that the inventory keeps. */
   inches: number
   feet: number
   cubicFeet: number
-  millimetres: number
-  metres: number
+  millimeters: number
+  meters: number
 }
 
 /** The trees as the inventory reads them from cells in inches and feet. */
@@ -23,14 +23,14 @@ export function stems(): Stem[] {
   const rows = blackCherry.map(([diameter, height], at) => [`tree ${at + 1}`, diameter, height])
   const { trees } = readInventory(block('Tree | Trunk diameter (in) | Height (ft)', ...rows))
   return trees.map(({ trunk, height }, at) => {
-    const millimetres = trunk ?? NaN
-    const metres = height ?? NaN
+    const millimeters = trunk ?? NaN
+    const meters = height ?? NaN
     return {
-      inches: convertLength(millimetres, 'mm', 'in'),
-      feet: convertLength(metres, 'm', 'ft'),
+      inches: convertLength(millimeters, 'mm', 'in'),
+      feet: convertLength(meters, 'm', 'ft'),
       cubicFeet: blackCherry[at]![2],
-      millimetres,
-      metres
+      millimeters,
+      meters
     }
   })
 }
@@ -75,7 +75,7 @@ export const blackCherryTrees: Check[] = [
   row('slope of ln V on ln H', () => logFit(imperial)[2]!, '1.11712'),
   row(
     'slope of ln V on ln D in mm and m, the same as in inches and feet',
-    () => logFit(({ millimetres, metres }) => [millimetres, metres])[1]!,
+    () => logFit(({ millimeters, meters }) => [millimeters, meters])[1]!,
     '1.98265'
   ),
   row('intercept of V on D²H', () => linearFit()[0]!, '-0.2977'),

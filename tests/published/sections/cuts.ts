@@ -1,6 +1,6 @@
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
-import { aspectRatio } from '../../../src/formulas/aspectRatio'
+import { aspectRatio } from '../../../src/formulas/diameters'
 import { cutDiameter, cutDose, cutShare, lateralFraction, lateralMin } from '../../../src/formulas/cuts'
 import { exactly, near, printed, type Check } from '../check'
 

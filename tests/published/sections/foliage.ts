@@ -1,6 +1,6 @@
 import { crownSectionSlopes, leafArea, leafAreaExponents, leafAreaTimes } from '../evidence/leafArea'
 import { isRefusal } from '../../../shared/refusal'
-import { sharesAmong, sharesWithStems } from '../../../src/formulas/foliageShares'
+import { sharesAmong, sharesWithStems } from '../../../src/formulas/crown'
 import { cutDose } from '../../../src/formulas/cuts'
 import { near, printed, type Check } from '../check'
 

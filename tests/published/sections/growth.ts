@@ -1,9 +1,7 @@
 import { growthTimes } from '../evidence/trunkGrowth'
-import { isRefusal } from '../../../shared/refusal'
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
-import { yearsToRatio } from '../../../src/formulas/yearsToRatio'
-import { diameterFromGirth } from '../../../src/formulas/girth'
+import { diameterFromGirth } from '../../../src/formulas/diameters'
 import { growthAfterLoss, projectedRatio } from '../../../src/formulas/growth'
 import { orangeDays, orangeGirths } from '../data/orange'
 import { exactly, printed, type Check } from '../check'
@@ -53,18 +51,8 @@ export const growth: Check[] = [
     certainty: 'memory'
   },
   {
-    what: 'years until 4 on 6 in is at 0.5 with 0.05 and 0.40 in a year',
-    got: () => yearsToRatio(4, 6, 0.5, 0.05, 0.4),
-    ...printed('6.67'),
-    source: arithmetic,
-    certainty: 'memory'
-  },
-  {
-    what: 'ratio projected to that year',
-    got: () => {
-      const years = yearsToRatio(4, 6, 0.5, 0.05, 0.4)
-      return isRefusal(years) ? years : projectedRatio(4, 6, years, 0.05, 0.4)
-    },
+    what: 'ratio of 4 on 6 in after the 6 2/3 years, (4 - 0.5 x 6) / (0.5 x 0.40 - 0.05), that bring it to 0.5',
+    got: () => projectedRatio(4, 6, (4 - 0.5 * 6) / (0.5 * 0.4 - 0.05), 0.05, 0.4),
     ...exactly(0.5),
     source: arithmetic,
     certainty: 'memory'

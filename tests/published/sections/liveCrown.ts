@@ -1,8 +1,6 @@
 import { crownRatios } from '../evidence/crownRatios'
 import { defaultRules } from '../../../shared/rules'
-import { crownBaseMax, liveCrownRatio } from '../../../src/formulas/liveCrown'
-import { heightForClearance } from '../../../src/formulas/heightForClearance'
-import { shareBelow } from '../../../src/plan/groups'
+import { crownBaseMax, heightForClearance, liveCrownRatio, shareBelow } from '../../../src/formulas/crown'
 import { exactly, printed, type Check } from '../check'
 
 const ep276 = 'Gilman, EDIS EP276/ENH1022, UF/IFAS, strategy 6: live-crown ratio above 60 %'

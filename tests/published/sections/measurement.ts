@@ -1,26 +1,22 @@
 import { isRefusal } from '../../../shared/refusal'
-import { breastHeightMetres, convertLength, millimetresPer } from '../../../shared/units'
-import { caliperHeight } from '../../../src/formulas/caliperHeight'
-import { diameterFromGirth } from '../../../src/formulas/girth'
-import { heightByPercent } from '../../../src/formulas/heightByPercent'
-import { heightBySine } from '../../../src/formulas/heightBySine'
+import { breastHeightMeters, convertLength, millimetersPer } from '../../../shared/units'
+import { diameterFromGirth, stemsCombined } from '../../../src/formulas/diameters'
 import { readInventory } from '../../../src/inventory/readInventory'
-import { stemsCombined } from '../../../src/formulas/stems'
-import { treeHeight } from '../../../src/formulas/treeHeight'
+import { treeHeight } from '../../../src/formulas/heights'
 import { block } from '../../plan/trees'
 import { loblollyAges, loblollyHeights } from '../data/loblolly'
 import { mean } from '../leastSquares'
 import { exactly, printed, type Check } from '../check'
 
 const nist = 'NIST SP 811, exact by definition, from memory'
-const caliper = 'Dallas tree code quoting the nursery rule: 6 in up to 4 in, 12 in above'
 const loblolly = 'R data set Loblolly, mean height in ft of 14 seed sources'
 const spreadWay = 'common practice, no source: spread as the mean of two perpendicular readings'
 const native = 'nativetreesociety.org: tops average 13 ft off the base, which errs heights by 15 to 25 ft'
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180
+const degrees = (percent: number): number => (Math.atan(percent / 100) * 180) / Math.PI
 
-/** Mean height in feet at an age, the heights read as an inventory in feet and kept in metres. */
+/** Mean height in feet at an age, the heights read as an inventory in feet and kept in meters. */
 function meanHeight(age: (typeof loblollyAges)[number]): number {
   const at = loblollyAges.indexOf(age)
   const rows = Object.entries(loblollyHeights).map(([seed, heights]) => [seed, heights[at]!])
@@ -41,8 +37,8 @@ function loblollyRow(age: (typeof loblollyAges)[number], text: string): Check {
 /** A top 13 ft nearer to the eye than the base, seen at 55 degrees from 50 ft; the base is level with the eye. */
 function errorOfTangent(): number {
   const tangent = treeHeight(50, 55, 0)
-  const sine = heightBySine(37 / Math.cos(radians(55)), 55, 50, 0)
-  return isRefusal(tangent) || isRefusal(sine) ? NaN : tangent - sine
+  const slant = 37 / Math.cos(radians(55))
+  return isRefusal(tangent) ? NaN : tangent - slant * Math.sin(radians(55))
 }
 
 export const measurement: Check[] = [
@@ -55,15 +51,18 @@ export const measurement: Check[] = [
   },
   {
     what: 'height from 100 ft with 52 % and -6 %',
-    got: () => heightByPercent(100, 52, -6),
+    got: () => treeHeight(100, degrees(52), degrees(-6)),
     ...printed('58'),
     source: 'common practice, no source: percent scale of a clinometer',
     certainty: 'practice'
   },
   {
-    what: 'height by slant distances, top over the base, as by the tangents',
-    got: () => heightBySine(50 / Math.cos(radians(40)), 40, 50 / Math.cos(radians(-8)), -8),
-    ...exactly(50 * (Math.tan(radians(40)) + Math.tan(radians(8)))),
+    what: 'height by the tangents as by slant distances and sines, the top over the base',
+    got: () => treeHeight(50, 40, -8),
+    ...exactly(
+      (50 / Math.cos(radians(40))) * Math.sin(radians(40)) +
+        (50 / Math.cos(radians(8))) * Math.sin(radians(8))
+    ),
     source: 'geometry of the triangle, from memory',
     certainty: 'memory'
   },
@@ -77,22 +76,8 @@ export const measurement: Check[] = [
     certainty: 'read'
   },
   {
-    what: 'inches above ground where a 4 in caliper is taken',
-    got: () => convertLength(caliperHeight(4 * 25.4), 'mm', 'in'),
-    ...printed('6'),
-    source: caliper,
-    certainty: 'read'
-  },
-  {
-    what: 'inches above ground where a 4.1 in caliper is taken',
-    got: () => convertLength(caliperHeight(4.1 * 25.4), 'mm', 'in'),
-    ...printed('12'),
-    source: caliper,
-    certainty: 'read'
-  },
-  {
     what: 'feet by which breast height in most of the world is below the US one',
-    got: () => convertLength(breastHeightMetres - 1.3, 'm', 'ft'),
+    got: () => convertLength(breastHeightMeters - 1.3, 'm', 'ft'),
     ...printed('0.23'),
     source: 'breast height 4.5 ft in the US, 1.30 m in most of the world; arithmetic ours',
     certainty: 'read'
@@ -116,7 +101,7 @@ export const measurement: Check[] = [
   },
   {
     what: 'mm in a yard',
-    got: () => millimetresPer.yd,
+    got: () => millimetersPer.yd,
     ...exactly(914.4),
     source: nist,
     certainty: 'memory'

@@ -1,5 +1,5 @@
 import { Money, printMoney, roundMoney } from '../../../shared/money'
-import { priceWithMargin } from '../../../src/formulas/priceWithMargin'
+import { priceWithMargin } from '../../../src/formulas/price'
 import { exactly, printed, type Check } from '../check'
 
 const bookkeeping = 'common practice, no source: markup on cost against margin on price'

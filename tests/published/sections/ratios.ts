@@ -3,7 +3,7 @@ import { removalThresholds } from '../evidence/removalThresholds'
 import { pullForce } from '../evidence/pullForces'
 import { isRefusal } from '../../../shared/refusal'
 import { upperThird } from '../../../src/formulas/priority'
-import { aspectRatio, stemAbove } from '../../../src/formulas/aspectRatio'
+import { aspectRatio, stemAbove } from '../../../src/formulas/diameters'
 import { exactly, lengthTyped, printed, type Check } from '../check'
 
 const uf = 'University of Florida tree biomechanics lab note, 2026: two-point diameters of both members'
@@ -92,7 +92,7 @@ export const ratios: Check[] = [
     certainty: 'read'
   },
   {
-    what: 'live oak ratio above which removal discoloured the trunk',
+    what: 'live oak ratio above which removal discolored the trunk',
     got: () => removalThresholds.find(({ species }) => species === 'live oak')!.ratio,
     ...printed('0.39'),
     source: eisner,

@@ -43,14 +43,14 @@ export const spacing: Check[] = [
     what: 'a clearance typed as 6 ft 8 in, in inches',
     got: () => convertLength(lengthTyped('6\' 8"'), 'ft', 'in'),
     ...printed('80'),
-    source: 'ABA standards 1016.9, as summarised: 80 in over accessible routes',
+    source: 'ABA standards 1016.9, as summarized: 80 in over accessible routes',
     certainty: 'read'
   },
   {
     what: 'feet over an accessible route',
     got: () => clearances.find(({ over }) => over === 'accessible route')!.feet,
     ...printed('6.67'),
-    source: 'ABA standards 1016.9, as summarised: 80 in',
+    source: 'ABA standards 1016.9, as summarized: 80 in',
     certainty: 'read'
   },
   {

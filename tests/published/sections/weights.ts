@@ -1,10 +1,14 @@
-import { cubicMetresPerCubicYard } from '../../../src/formulas/brushVolumes'
+import {
+  cubicMetersPerCubicYard,
+  brushVolumes,
+  brushKilograms,
+  brushWeight,
+  taperedVolume
+} from '../../../src/formulas/brush'
 import { huberVolume, newtonVolume, smalianVolume } from '../evidence/logVolume'
 import { logWeights } from '../evidence/logWeights'
 import { densityOf } from '../../../src/formulas/speciesDensities'
 import { kilogramsPerPound } from '../../../shared/units'
-import { brushVolumes } from '../../../src/formulas/brushVolume'
-import { brushKilograms, brushWeight, taperedVolume } from '../../../src/formulas/brushWeight'
 import { exactly, printed, type Check } from '../check'
 
 const fia = 'USFS FIA reference species table, specific gravity × 62.4 × (1 + moisture); arithmetic ours'
@@ -130,7 +134,7 @@ export const weights: Check[] = [
   {
     what: 'm³ of one cubic yard’s weight of loose brush',
     got: () => brushVolumes(250 * kilogramsPerPound, 'cm-m').loose,
-    ...exactly(cubicMetresPerCubicYard),
+    ...exactly(cubicMetersPerCubicYard),
     source: 'NIST SP 811, exact by definition, from memory',
     certainty: 'memory'
   }

@@ -1,6 +1,6 @@
 import {
   bendingStress,
-  metresPerSecondPerMileAnHour,
+  metersPerSecondPerMileAnHour,
   momentLeft,
   newtonsPerPoundForce,
   windDrag
@@ -56,7 +56,7 @@ export const wind: Check[] = [
   },
   {
     what: 'm/s of 45 mph',
-    got: () => 45 * metresPerSecondPerMileAnHour,
+    got: () => 45 * metersPerSecondPerMileAnHour,
     ...printed('20.117'),
     source: nist,
     certainty: 'memory'

@@ -1,5 +1,5 @@
 import { convertLength } from '../../../shared/units'
-import { wireDistance } from '../../../src/formulas/wireDistance'
+import { wireDistance } from '../../../src/formulas/wires'
 import { exactly, printed, type Check } from '../check'
 
 const osha = '29 CFR 1910.269, definition of line-clearance tree trimming'
@@ -20,7 +20,7 @@ export const wires: Check[] = [
     certainty: 'read'
   },
   {
-    what: 'the same in metres',
+    what: 'the same in meters',
     got: () => convertLength(wireDistance(60) - wireDistance(50), 'ft', 'm'),
     ...printed('0.10'),
     source: osha,

@@ -133,7 +133,7 @@ import { wideExport } from './wideExport'
  * 29. thickerThanStem: limb and stem diameters under each other’s header: every limb thicker than its stem
  * 30. tipAboveTree: one limb reaches above its tree, another starts above it
  * 31. crownBaseAboveLimbs: a crown base above the union of every limb listed, and a height far outside the usual for its trunk
- * 32. numberedGroups: one row a tree, limbs in numbered column groups: Limb 1 …, Limb 2 …, Limb 3 …
+ * 32. numberedGroups: one row per tree, limbs in numbered column groups: Limb 1 …, Limb 2 …, Limb 3 …
  * 33. suffixedGroups: numbered groups with the number at the end: limb_dia_1, stem_dia_1 …, all diameters first
  * 34. titledGroups: two header rows: merged titles “Limb A”, “Limb B” over the names of their columns
  * 35. namesRepeated: the same names again for a second limb in the row, told apart by position only
@@ -188,7 +188,7 @@ import { wideExport } from './wideExport'
  * 84. duplicateRows: the same limb twice, once with another diameter; a limb without a tree at the top
  * 85. readsAcross: headers in an unusual order, the limb before the tree, the id last
  * 86. germanWithUmlautsSpelledOut: German headers in ASCII with underscores, ja and nein, semicolons with decimal points
- * 87. treesOnlyOneMissing: a list of trees with limbs for some only, one row a tree where there are none
+ * 87. treesOnlyOneMissing: a list of trees with limbs for some only, one row per tree where there are none
  * 88. nothingToRead: a price list and nothing else: no inventory at all
  * 89. totalWithoutWord: sums in a row without a word for it: a blank id, no limb, numbers that add up
  * 90. oneHeightMistyped: one tree whose height differs in one of its rows: still one tree, and said

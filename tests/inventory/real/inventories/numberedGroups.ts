@@ -2,7 +2,7 @@ import { csv } from '../csvFile'
 import { limb, tree, type RealInventory } from '../expected'
 
 export const numberedGroups: RealInventory = {
-  shape: 'one row a tree, limbs in numbered column groups: Limb 1 …, Limb 2 …, Limb 3 …',
+  shape: 'one row per tree, limbs in numbered column groups: Limb 1 …, Limb 2 …, Limb 3 …',
   file: csv(`
 Tree,Species,Height (ft),Crown base (ft),Life stage,Vigor,Limb 1 dia (in),Limb 1 stem (in),Limb 1 origin (ft),Limb 1 tip (ft),Limb 2 dia (in),Limb 2 stem (in),Limb 2 origin (ft),Limb 2 tip (ft),Limb 3 dia (in),Limb 3 stem (in),Limb 3 origin (ft),Limb 3 tip (ft)
 T1,Red maple,30,6,young,good,4.1,5,7,28,2.7,5.4,6.5,24,3.2,4.6,9,27

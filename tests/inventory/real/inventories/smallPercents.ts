@@ -14,7 +14,7 @@ T3,26,5,young,good,10,A,3.6,4.4,6,24`),
     columns: {
       '': 'A tree; B height ft; C crownBase ft; D stage; E vigor; F removed; G limb; H diameter in; I stem in; J origin ft; K tip ft'
     },
-    // 1 under “%” is one per cent: 0.24 may still go. 0.5 is half a per cent: 0.245.
+    // 1 under “%” is one percent: 0.24 may still go. 0.5 is half a percent: 0.245.
     trees: [
       tree(
         'T1',

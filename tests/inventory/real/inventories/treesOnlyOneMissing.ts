@@ -2,7 +2,7 @@ import { csv } from '../csvFile'
 import { limb, tree, type RealInventory } from '../expected'
 
 export const treesOnlyOneMissing: RealInventory = {
-  shape: 'a list of trees with limbs for some only, one row a tree where there are none',
+  shape: 'a list of trees with limbs for some only, one row per tree where there are none',
   file: csv(`
 Tree,DBH (in),Height (ft),Crown base (ft),Life stage,Vigor,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft)
 T1,7.2,30,6,young,good,A,4.1,5,7,28

@@ -1,0 +1,176 @@
+/**
+ * A workbook as a file holds it: what `packBook` takes and `unpackBook` gives. Rows and columns count from 0. Only this
+ * folder knows the file library; everything else speaks these words.
+ */
+import type { WorkbookProperties, WriteSheet } from 'hucre'
+import type { Area, Cell } from '../../../shared/cells'
+import type { FileChart } from './chartXml'
+import type { FileColor, FileStyle } from './fileStyle'
+
+/** Parts of an opened sheet that nobody here reads, in the library's own words: they go back into the file as they came. */
+export type KeptParts = Partial<WriteSheet>
+
+/** The same of an opened workbook: its author, its dates and the like. */
+export type KeptProperties = WorkbookProperties
+
+export interface FileName {
+  name: string
+  /** A reference or a formula, without "=". */
+  range: string
+  /** The sheet that the name is known on, where it is not known in the whole workbook. */
+  scope?: string
+}
+
+/** What a cell has besides, or instead of, a plain value. */
+export interface FileCell {
+  value: Cell
+  style?: FileStyle | undefined
+  /** Without "="; empty in a cell that takes the shared formula of its `formulaSharedIndex`. */
+  formula?: string
+  formulaResult?: Cell
+  formulaType?: 'shared' | 'array'
+  formulaSharedIndex?: number
+  /** The cells that an array formula fills. */
+  formulaRef?: string
+  /** The formula spills over as many cells as it needs. */
+  formulaDynamic?: boolean
+  richText?: { text: string }[]
+  hyperlink?: { target: string }
+  comment?: { text: string }
+}
+
+/** Cells by "row,column". */
+export type FileCells = Map<string, Partial<FileCell>>
+
+export interface FileColumn {
+  /** Characters of the standard font. */
+  width?: number
+  hidden?: boolean
+  style?: FileStyle | undefined
+}
+
+export interface FileRow {
+  /** Points. */
+  height?: number
+  hidden?: boolean
+}
+
+export interface FileTable {
+  name: string
+  /** Headers included. */
+  area: Area
+  columns: string[]
+  style: string
+  filter: boolean
+  banded: boolean
+}
+
+/** What cells take (ECMA-376 part 1, 18.3.1.32). */
+export interface FileValidation {
+  type: 'list' | 'whole' | 'decimal' | 'date' | 'time' | 'textLength' | 'custom'
+  operator?:
+    | 'between'
+    | 'notBetween'
+    | 'equal'
+    | 'notEqual'
+    | 'greaterThan'
+    | 'lessThan'
+    | 'greaterThanOrEqual'
+    | 'lessThanOrEqual'
+  formula1?: string | undefined
+  formula2?: string | undefined
+  values?: string[]
+  allowBlank?: boolean
+  showInputMessage?: boolean
+  showErrorMessage?: boolean
+  inputTitle?: string
+  inputMessage?: string
+  errorTitle?: string
+  errorMessage?: string
+  errorStyle?: 'stop' | 'warning' | 'information'
+  /** Areas with spaces between them. */
+  range: string
+}
+
+/** A look that cells take on while a formula holds. */
+export interface FileFormulaLook {
+  /** 1 is the first. */
+  priority: number
+  /** Without "=", as it reads for the first cell. */
+  formula: string
+  /** Areas with spaces between them. */
+  range: string
+  style: FileStyle
+}
+
+export interface FilePicture {
+  png: Uint8Array
+  /** A picture fills whole cells: the library writes no places within a cell. */
+  area: Area
+  /** Pixels, 96 to the inch, for programs that ask. */
+  width: number
+  height: number
+  alt: string
+}
+
+export interface FileMargins {
+  left?: number
+  right?: number
+  top?: number
+  bottom?: number
+  header?: number
+  footer?: number
+}
+
+export interface FilePage {
+  orientation?: 'portrait' | 'landscape'
+  paperSize?: 'letter' | 'legal' | 'a3' | 'a4' | 'a5' | 'b4' | 'b5' | 'executive' | 'tabloid'
+  /** Percent, where it is not fitted to pages. */
+  scale?: number
+  /** Pages beside and below one another; 0 for as many as it takes. */
+  fit?: { width: number; height: number }
+  /** Inches. */
+  margins?: FileMargins
+  centered?: boolean
+  /** What is printed, for instance A1:D40. */
+  printArea?: string
+  /** Rows repeated on each page, for instance 1:2. */
+  titleRows?: string
+}
+
+export interface BookSheet {
+  name: string
+  hidden?: boolean
+  /** Plain values, which take the look of their column; this is by far the fastest way into a file. */
+  rows?: Cell[][]
+  /** The cells that need more words than a value. */
+  cells?: FileCells
+  columns?: FileColumn[]
+  rowSizes?: Map<number, FileRow>
+  merged?: Area[]
+  tables?: FileTable[]
+  validations?: FileValidation[]
+  formulaLooks?: FileFormulaLook[]
+  pictures?: FilePicture[]
+  charts?: FileChart[]
+  freeze: { rows: number; columns: number }
+  gridlines: boolean
+  tabColor?: FileColor | undefined
+  page: FilePage
+  footer: string
+  /** Rows that begin a page. */
+  breaks?: number[] | undefined
+  /** The name on the sheet's first cell by which the sheet is known again. */
+  mark?: FileName
+  /** Other names of the workbook for cells of this sheet. */
+  names?: FileName[]
+  kept?: KeptParts
+}
+
+export interface FileBook {
+  sheets: BookSheet[]
+  /** Names besides those of the sheets. */
+  names?: FileName[]
+  activeSheet?: number
+  properties?: KeptProperties | undefined
+}

@@ -1,0 +1,71 @@
+/** One way to treat a group: its gain and dose in whole units. */
+export interface Item {
+  readonly gain: number
+  /** Dose in whole units. */
+  readonly units: number
+  readonly cuts: number
+  /** Change of (foliage in the lower two-thirds − the share to keep × all foliage). */
+  readonly lower: number
+  /** Takes away one of the limbs that hold the crown base. */
+  readonly raises: boolean
+  /** How many competing leaders it cuts. */
+  readonly leaders: number
+}
+
+export type Groups = readonly (readonly Item[])[]
+
+export interface Limits {
+  /** Allowance in whole units. */
+  readonly units: number
+  readonly cuts: number
+  /** What `lower` may still lose: at least 0 before any cut. */
+  readonly lower: number
+  /** How many groups hold the crown base and may not all go; Infinity where something else holds it. */
+  readonly holders: number
+  /** How many competing leaders may be cut. */
+  readonly leaders: number
+}
+
+/** Stands for a group in which no item is chosen. */
+export const leaveAlone = -1
+
+/** What an item or a whole choice comes to, as ties are settled. */
+export type Totals = Pick<Item, 'gain' | 'units' | 'cuts'>
+
+/** Above 0 where the first is the better: greater gain, then the lower dose, then fewer cuts. */
+export function compareTotals(a: Totals, b: Totals): number {
+  if (a.gain !== b.gain) return a.gain - b.gain
+  return a.units !== b.units ? b.units - a.units : b.cuts - a.cuts
+}
+
+/** Among equals the first limb in which two choices differ is cut, and cut the way that is offered first. */
+export function isBefore(a: readonly number[], b: readonly number[]): boolean {
+  for (let place = 0; place < a.length; place++) {
+    const mine = a[place] ?? leaveAlone
+    const theirs = b[place] ?? leaveAlone
+    if (mine !== theirs) return theirs === leaveAlone || (mine !== leaveAlone && mine < theirs)
+  }
+  return false
+}
+
+/** Sums of a half-made choice: what it gained, used and left of each limit. */
+export interface Sums {
+  readonly gain: number
+  readonly units: number
+  readonly cuts: number
+  readonly lower: number
+  readonly holders: number
+  readonly leaders: number
+}
+
+/** The sums once an item is taken as well. */
+export function withItem(sums: Sums, { gain, units, cuts, lower, raises, leaders }: Item): Sums {
+  return {
+    gain: sums.gain + gain,
+    units: sums.units + units,
+    cuts: sums.cuts + cuts,
+    lower: sums.lower + lower,
+    holders: sums.holders - (raises ? 1 : 0),
+    leaders: sums.leaders - leaders
+  }
+}

@@ -1,0 +1,232 @@
+import { shareBelow } from '../formulas/crown'
+import { cutAlong } from '../formulas/cuts'
+import type { AssessedLimb } from './assessLimb'
+import type { Item } from './choice'
+import { alongParent, carried, foliageFrom, type GrowingLimb } from './growingLimb'
+import type { PossibleCut } from './possibleCut'
+
+/** A possible cut with what the choice needs to know of it. */
+export interface WeighedCut extends PossibleCut, Item {}
+
+/**
+ * A limb on the trunk with the limbs on it, as one item of the choice: what becomes of every limb of the group. A limb
+ * beyond its parent's cut is gone and its foliage is not counted twice.
+ */
+export interface FamilyItem extends Item {
+  /** The cut of each limb that is cut. */
+  readonly cutsMade: readonly (readonly [GrowingLimb, WeighedCut])[]
+  /** The limb's own cut, or null where it is retained. */
+  readonly own: WeighedCut | null
+  /** Room left for the rule that half of a limb's foliage stays in its inner two-thirds. */
+  readonly inner: number
+}
+
+/** Tenths of a thousandth of a squared point: fine enough to tell plans apart, coarse enough to be exact. */
+const gainUnits = 1e4
+/** Room below one unit of gain for what was asked for, so that it only settles ties in structure. */
+const askedUnits = 1024
+/** Doses in billionths of the tree's foliage. */
+export const doseUnits = 1e9
+
+function loss(points: number): number {
+  return Math.round(points * points * gainUnits)
+}
+
+/** How the lower-two-thirds rule weighs foliage: share kept low counts for, every share counts against. */
+export interface LowerRule {
+  /** Below this height foliage is in the lower two-thirds. */
+  line: number
+  /** Share that has to be low. */
+  keep: number
+  /** The same goal for the inner two-thirds of a limb that carries limbs. */
+  inner: number
+}
+
+function balance(limb: GrowingLimb, share: number, tip: number, rule: LowerRule): number {
+  return share * (shareBelow(foliageFrom(limb, tip), tip, rule.line) - rule.keep)
+}
+
+/** Change of the balance when a cut takes its dose. */
+function balanceChange(limb: GrowingLimb, cut: PossibleCut, rule: LowerRule): number {
+  const present = limb.share * carried(limb)
+  const before = balance(limb, present, limb.tip, rule)
+  return cut.kind === 'remove' ? -before : balance(limb, present - cut.dose, cut.tipAfter, rule) - before
+}
+
+/** A limb's cuts with what the choice needs of them; `holds` where the limb holds the crown base. */
+export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolean): WeighedCut[] {
+  const { limb, leads, cuts } = assessed
+  const retained = loss(assessed.nextPriority)
+  // Field by field: copying with a spread takes several times as long here as all the rest of a visit.
+  return cuts.map((cut) => ({
+    kind: cut.kind,
+    share: cut.share,
+    cutDiameter: cut.cutDiameter,
+    cutHeight: cut.cutHeight,
+    tipAfter: cut.tipAfter,
+    dose: cut.dose,
+    nextRatio: cut.nextRatio,
+    nextPriority: cut.nextPriority,
+    asked: cut.asked,
+    lateral: cut.lateral,
+    gain: (retained - loss(cut.nextPriority)) * askedUnits + cut.asked,
+    units: Math.round(cut.dose * doseUnits),
+    cuts: 1,
+    lower: balanceChange(limb, cut, rule),
+    raises: holds && cut.kind === 'remove',
+    leaders: leads ? 1 : 0
+  }))
+}
+
+/** The limbs of a tree as they were assessed. */
+export type Assessments = ReadonlyMap<GrowingLimb, AssessedLimb>
+
+/** What may be done with a limb that carries limbs, leaving them all alone left out. */
+export function familyItems(
+  root: AssessedLimb,
+  all: Assessments,
+  rule: LowerRule,
+  holds: boolean
+): FamilyItem[] {
+  return family(root, all, rule, holds).slice(1)
+}
+
+/** Leaving all alone comes first. */
+function family(assessed: AssessedLimb, all: Assessments, rule: LowerRule, holds: boolean): FamilyItem[] {
+  const { limb } = assessed
+  const own = weighCuts(assessed, rule, holds).map((cut): FamilyItem => {
+    const { gain, units, cuts, lower, raises, leaders } = cut
+    return { gain, units, cuts, lower, raises, leaders, cutsMade: [[limb, cut]], own: cut, inner: 0 }
+  })
+  return undominated([untouched, ...own].flatMap((item) => withChildren(item, limb, all, rule)))
+}
+
+const untouched: FamilyItem = {
+  gain: 0,
+  units: 0,
+  cuts: 0,
+  lower: 0,
+  raises: false,
+  leaders: 0,
+  cutsMade: [],
+  own: null,
+  inner: 0
+}
+
+/** Every way to treat the limbs on a limb, given its own cut; none that strips its inside. */
+function withChildren(item: FamilyItem, limb: GrowingLimb, all: Assessments, rule: LowerRule): FamilyItem[] {
+  const inside = innerRule(limb, item.own, rule.inner)
+  let combined: FamilyItem[] = [{ ...item, inner: inside.room }]
+  const most = Math.round(limb.share * doseUnits)
+  for (const child of limb.children) {
+    const assessed = all.get(child)
+    if (assessed === undefined) continue
+    if (goesWith(child, limb, item.own)) {
+      const relief = reliefOf(assessed, all)
+      combined = combined.map((each) => ({ ...each, gain: each.gain + relief }))
+      continue
+    }
+    const items = family(assessed, all, rule, false)
+    const weight = inside.weight(child)
+    combined = undominated(
+      combined.flatMap((left) => items.map((right) => joined(left, right, most, weight)))
+    )
+  }
+  return combined.filter(({ inner }) => inner >= -1e-9)
+}
+
+function joined(left: FamilyItem, right: FamilyItem, most: number, weight: number): FamilyItem {
+  return {
+    gain: left.gain + right.gain,
+    units: Math.min(left.units + right.units, most),
+    cuts: left.cuts + right.cuts,
+    lower: left.lower + right.lower,
+    raises: left.raises,
+    leaders: left.leaders + right.leaders,
+    cutsMade: [...left.cutsMade, ...right.cutsMade],
+    own: left.own,
+    inner: left.inner - (right.units / doseUnits) * weight
+  }
+}
+
+/** Priorities that vanish with a limb that goes with its parent. */
+function reliefOf(assessed: AssessedLimb, all: Assessments): number {
+  let relief = loss(assessed.nextPriority) * askedUnits
+  for (const child of assessed.limb.children) {
+    const below = all.get(child)
+    if (below !== undefined) relief += reliefOf(below, all)
+  }
+  return relief
+}
+
+/**
+ * The rule that half of a limb's foliage stays in its inner two-thirds, where the limbs on it are known: the room there
+ * is with a cut of its own, and how much of it each unit of dose on one of its limbs uses. A limb that is short of it
+ * before cutting may not get worse.
+ *
+ * Source: half of the foliage in the lower two-thirds of each limb, ANSI A300-1995, 5.3.1; what no listed limb carries
+ * is taken to be spread evenly (house rule).
+ */
+function innerRule(
+  limb: GrowingLimb,
+  own: PossibleCut | null,
+  goal: number
+): { room: number; weight: (child: GrowingLimb) => number } {
+  const reach = limb.tip - limb.origin
+  if (own?.kind === 'remove' || reach === 0) return { room: 0, weight: () => 0 }
+  const before = innerBalance(limb, null, 1)
+  const keep = Math.min(goal, before.inner / before.all)
+  const end = own === null ? 1 : (own.tipAfter - limb.origin) / reach
+  const after = innerBalance(limb, own, end)
+  return {
+    room: after.inner - keep * after.all,
+    weight: (child) => (alongParent(child, limb) <= (2 / 3) * end ? 1 : 0) - keep
+  }
+}
+
+function innerBalance(
+  limb: GrowingLimb,
+  own: PossibleCut | null,
+  end: number
+): { inner: number; all: number } {
+  let rest = limb.share * carried(limb) - (own?.dose ?? 0)
+  let inner = 0
+  let all = 0
+  for (const child of limb.children) {
+    if (child.gone || goesWith(child, limb, own)) continue
+    const share = Math.min(child.share * carried(child), rest)
+    rest -= share
+    all += share
+    if (alongParent(child, limb) <= (2 / 3) * end) inner += share
+  }
+  return { inner: inner + (2 / 3) * rest, all: all + rest }
+}
+
+/** A child starts beyond its parent's cut, by heights along the parent. */
+export function goesWith(child: GrowingLimb, parent: GrowingLimb, cut: PossibleCut | null): boolean {
+  if (cut === null) return false
+  if (cut.kind === 'remove') return true
+  if (parent.tip === parent.origin) return false
+  return alongParent(child, parent) > cutAlong(cut.share) + 1e-9
+}
+
+/** Drops items that another beats or equals in every respect; leaving all alone stays first. */
+function undominated(items: FamilyItem[]): FamilyItem[] {
+  if (items.length <= 2) return items
+  return items.filter(
+    (item, at) => at === 0 || !items.some((other, place) => place !== at && beats(other, item, place < at))
+  )
+}
+
+function beats(a: FamilyItem, b: FamilyItem, first: boolean): boolean {
+  const same =
+    a.gain === b.gain &&
+    a.units === b.units &&
+    a.cuts === b.cuts &&
+    a.lower === b.lower &&
+    a.inner === b.inner
+  if (same) return first
+  const removes = a.own?.kind === 'remove' && b.own?.kind !== 'remove'
+  const milder = a.units <= b.units && a.cuts <= b.cuts && a.leaders <= b.leaders
+  return !removes && milder && a.gain >= b.gain && a.lower >= b.lower && a.inner >= b.inner
+}

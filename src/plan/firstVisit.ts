@@ -1,0 +1,65 @@
+import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
+import { allowedRemoval } from '../formulas/removal'
+import type { Tree, UnplannedList } from '../inventory/inventory'
+import { TreeCheck } from './checkTree'
+import { setShares } from './crown'
+import { basics, prepareTree, type PreparedTree } from './prepareTree'
+import { conditionsOf, type VisitConditions } from './visitConditions'
+import { visitProblem, type VisitProblem } from './visitProblem'
+
+/** What a first visit is looked at with: the rules, its year, and an error of the foliage shares; all may be left out. */
+export interface FirstVisit {
+  readonly rules?: Rules
+  readonly year?: number
+  /** Share of the live foliage that may come off, where it is known already. */
+  readonly allowed?: number
+  /** Factor on the computed foliage shares, 1 unless given. */
+  readonly factor?: number
+}
+
+/** An inventory without cells: what is noted again of a tree was noted when it was planned. */
+function nowhere(): UnplannedList {
+  return {
+    sheet: '',
+    address: '',
+    top: 0,
+    left: 0,
+    matches: [],
+    system: 'in-ft',
+    trees: [],
+    limbCount: 0,
+    unplanned: [],
+    problems: []
+  }
+}
+
+/** A tree made ready outside a plan; null where its limbs cannot be judged. */
+export function prepareAgain(tree: Tree, rules: Rules, year: number): PreparedTree | null {
+  const check = new TreeCheck(nowhere(), tree, [])
+  return prepareTree(check, basics(check, rules), rules, year)
+}
+
+/** A tree made ready for its first visit, its limbs with their shares; null where its limbs cannot be judged. */
+export function firstVisit(
+  tree: Tree,
+  { rules = defaultRules, year = 0, allowed, factor = 1 }: FirstVisit = {}
+): { tree: PreparedTree; conditions: VisitConditions } | null {
+  const prepared = prepareAgain(tree, rules, year)
+  if (prepared === null) return null
+  const { stage, vigor, crownBase } = prepared
+  const conditions = conditionsOf(prepared, {
+    rules,
+    crownBase,
+    years: visitInterval(rules, stage),
+    allowed: allowed ?? allowedRemoval(stage, vigor, tree.removed, tree.localLimit ?? 1, rules),
+    first: true
+  })
+  setShares(prepared, factor)
+  return { tree: prepared, conditions }
+}
+
+/** What a tree's first visit has to choose from; null where its limbs cannot be judged. */
+export function firstVisitProblem(tree: Tree, wanted: FirstVisit = {}): VisitProblem | null {
+  const first = firstVisit(tree, wanted)
+  return first === null ? null : visitProblem(first.tree, first.conditions)
+}

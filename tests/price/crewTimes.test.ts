@@ -1,0 +1,15 @@
+import { inventedCrewTimes } from '../../src/formulas/time'
+import { inventedRatesIn } from '../../src/price/rates'
+
+describe('the crew times that CREWHOURS computes with', () => {
+  it('are the metric start values of the Rates sheet', () => {
+    const { setUpMinutes, accessFactor, cutClasses, heightBands } = inventedRatesIn['cm-m']
+    const rounded = (value: number): number => Math.round(value * 1e9) / 1e9
+    expect({
+      setUpMinutes,
+      accessFactor,
+      cutClasses: cutClasses.map((each) => ({ ...each, upToMillimeters: rounded(each.upToMillimeters) })),
+      heightBands
+    }).toEqual(inventedCrewTimes)
+  })
+})
