@@ -53,6 +53,11 @@ const catalog = {
     message: 'The column “{text}” at {cell} is not one the plan uses; it is left as it is.',
     remedy: 'Nothing to do, or rename the header if it should be used.'
   },
+  'column-likely': {
+    level: 'doubt',
+    message: 'The column “{text}” at {cell} is taken as {column}: is that right, or is it {other}?',
+    remedy: 'If it is right, nothing is to be done; otherwise choose its meaning, or rename the header.'
+  },
   'no-unit': {
     level: 'doubt',
     message: 'The header “{text}” at {cell} names no unit; its numbers are read as {unit}.',

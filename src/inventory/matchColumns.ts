@@ -1,8 +1,13 @@
-import { addressIn, isBlank, quoted, type Cell, type CellBlock } from '../../shared/cells'
+import { addressIn, isBlank, quoted, type CellBlock } from '../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
 import { systems, unitNames, type LengthUnit, type UnitSystem } from '../../shared/units'
+import { assignColumns } from './headers/assign'
+import { columnValues } from './headers/columnValues'
 import type { ColumnMatch, ReadingChoices } from './inventory'
+
+/** Rows below a header that are looked at to tell what a column means. */
+const lookedAt = 200
 
 /** Matches each header with a field of the inventory and its unit; what is uncertain becomes a problem. */
 export function matchColumns(
@@ -10,41 +15,72 @@ export function matchColumns(
   choices: ReadingChoices,
   problems: Problem[]
 ): { matches: ColumnMatch[]; system: UnitSystem } {
-  const headers = block.rows[0] ?? []
-  const found = headers.map((header, column) => matchHeader(header, column, choices))
+  const found = meaningsOf(block, choices)
   const system = choices.system ?? systemOf(found)
-  const seen = new Set<Field>()
   const matches = found.map((match): ColumnMatch => {
     const { field, header, column } = match
     const cell = addressIn(block, 0, column)
     if (field === null) {
-      if (header !== '') problems.push(problem('column-unknown', cell, { text: quoted(header) }))
+      if (header !== '') problems.push(whyUnused(match, found, cell))
       return match
     }
-    if (seen.has(field)) {
-      problems.push(problem('column-twice', cell, { column: columnOf(field).name }))
-      return { ...match, field: null }
-    }
-    seen.add(field)
+    if (match.confidence === 'likely') problems.push(question(match, field, cell))
     return withUnit(match, field, system, cell, problems)
   })
   noteMixedDiameters(matches, block, problems)
   return { matches, system }
 }
 
-function matchHeader(header: Cell | undefined, column: number, choices: ReadingChoices): ColumnMatch {
-  const text = isBlank(header) ? '' : String(header).trim()
-  const read = readHeader(text)
-  const chosen = choices.fields?.[column]
-  const unit = choices.units?.[column] ?? read.unit
-  return {
-    column,
-    header: text,
-    field: chosen !== undefined ? chosen : text === '' ? null : fieldFromWords(read.words),
-    unit,
-    unitNamed: unit !== null,
-    percent: read.percent
-  }
+/** What every column means: as a person chose it, or as its header and the cells below it say together. */
+function meaningsOf(block: CellBlock, choices: ReadingChoices): ColumnMatch[] {
+  const headers = (block.rows[0] ?? []).map((header) => (isBlank(header) ? '' : String(header).trim()))
+  const below = block.rows.slice(1, lookedAt + 1)
+  const meanings = assignColumns(
+    headers.map((header, column) => ({
+      header,
+      unit: choices.units?.[column] ?? null,
+      values: columnValues(below.map((row) => row[column]))
+    }))
+  )
+  const taken = new Set(meanings.map(({ field }) => field))
+  return headers.map((header, column) => {
+    const meaning = meanings[column]
+    const chosen = choices.fields?.[column]
+    const words = header === '' ? null : fieldFromWords(readHeader(header).words)
+    const spare = words === null || taken.has(words) ? null : words
+    const recognized = meaning?.field ?? spare
+    const unit = choices.units?.[column] ?? meaning?.unit ?? null
+    return {
+      column,
+      header,
+      field: chosen === undefined ? recognized : chosen,
+      unit,
+      unitNamed: unit !== null,
+      percent: meaning?.text.percent ?? false,
+      girth: meaning?.girth ?? false,
+      confidence:
+        chosen !== undefined
+          ? 'chosen'
+          : meaning?.field == null && spare !== null
+            ? 'likely'
+            : (meaning?.confidence ?? 'unsure'),
+      runnerUp: meaning?.runnerUp ?? null
+    }
+  })
+}
+
+/** Why a column is not used: another gives the same, or nothing here means what it says. */
+function whyUnused({ header }: ColumnMatch, all: readonly ColumnMatch[], cell: string): Problem {
+  const words = fieldFromWords(readHeader(header).words)
+  if (words !== null && all.some(({ field }) => field === words))
+    return problem('column-twice', cell, { column: columnOf(words).name })
+  return problem('column-unknown', cell, { text: quoted(header) })
+}
+
+/** A column that is used, and asked about once. */
+function question({ header, runnerUp }: ColumnMatch, field: Field, cell: string): Problem {
+  const other = runnerUp === null ? 'something else' : columnOf(runnerUp).name
+  return problem('column-likely', cell, { text: quoted(header), column: columnOf(field).name, other })
 }
 
 /** Metric as soon as one header names a metric unit, otherwise inches and feet. */

@@ -13,10 +13,17 @@ interface Numbered {
 
 /** A header parted into what it says and the number or letter that counts: "Limb 2 dia" is "limb # dia" and 2. */
 function parted(header: string): Numbered | null {
-  const text = fold(header).replace(/(\p{L})(\d)/gu, '$1 $2').replace(/[_.\-–#/]+/g, ' ').replace(/\s+/g, ' ').trim()
+  const text = fold(header)
+    .replace(/(\p{L})(\d)/gu, '$1 $2')
+    .replace(/[_.\-–#/]+/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
   const found = /(?:^|\s)(\d{1,2})(?=\s|$)/.exec(text)
   if (found?.[1] === undefined) return null
-  return { base: `${text.slice(0, found.index)} # ${text.slice(found.index + found[0].length)}`.trim(), number: found[1] }
+  return {
+    base: `${text.slice(0, found.index)} # ${text.slice(found.index + found[0].length)}`.trim(),
+    number: found[1]
+  }
 }
 
 /** Groups by their number, where two or more columns repeat under two or more numbers. */
@@ -31,7 +38,9 @@ function byNumber(headers: readonly string[]): ColumnGroups | null {
   })
   const first = [...numbers.values()][0]
   if (first === undefined || numbers.size < 2) return null
-  const shared = [...first.keys()].filter((base) => [...numbers.values()].filter((bases) => bases.has(base)).length >= 2)
+  const shared = [...first.keys()].filter(
+    (base) => [...numbers.values()].filter((bases) => bases.has(base)).length >= 2
+  )
   if (shared.length < 2) return null
   const groups = [...numbers].flatMap(([number, bases]) => {
     const columns = shared.map((base) => bases.get(base) ?? -1)
@@ -55,10 +64,15 @@ function byOrder(headers: readonly string[]): ColumnGroups | null {
     title: String(turn + 1),
     columns: repeated.map((columns) => columns[turn] ?? -1).sort((a, b) => a - b)
   }))
-  const apart = groups.every(({ columns }, turn) => turn === 0 || Math.min(...columns) > Math.max(...(groups[turn - 1]?.columns ?? [])))
+  const apart = groups.every(
+    ({ columns }, turn) => turn === 0 || Math.min(...columns) > Math.max(...(groups[turn - 1]?.columns ?? []))
+  )
   if (!apart) return null
   const taken = new Set(groups.flatMap(({ columns }) => columns))
-  return { common: headers.flatMap((header, column) => (header === '' || taken.has(column) ? [] : [column])), groups }
+  return {
+    common: headers.flatMap((header, column) => (header === '' || taken.has(column) ? [] : [column])),
+    groups
+  }
 }
 
 /** The groups in which columns repeat, or null where none do. */

@@ -70,7 +70,9 @@ function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null
     typeof cell === 'string' ? unitFromWord(cell.replace(/[()[\]]/g, '').trim()) : null
   const marks = /^[([]?(?:%|°|deg|y\/n|yes\/no|j\/n|o\/n|s\/n|no\.?|text|class|date|-|–|kg|lb|#|id)[)\]]?$/i
   const units = filled.filter((cell) => unit(cell) !== null)
-  const known = filled.filter((cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim())))
+  const known = filled.filter(
+    (cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim()))
+  )
   return units.length >= 2 && known.length === filled.length ? (row ?? []).map(unit) : null
 }
 
@@ -79,7 +81,11 @@ function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): st
   const cells = sheet.rows[row]
   if (cells === undefined) return null
   const filled = cells.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
-  if (filled.length === 0 || filled.some((column) => typeof cells[column] !== 'string' && typeof cells[column] !== 'number')) return null
+  if (
+    filled.length === 0 ||
+    filled.some((column) => typeof cells[column] !== 'string' && typeof cells[column] !== 'number')
+  )
+    return null
   const width = names.length
   if (filled.length > Math.max(1, names.filter((cell) => !isBlank(cell)).length * 0.75)) return null
   const merged = (sheet.merges ?? []).filter(({ top, bottom }) => top <= row && bottom >= row)
@@ -126,7 +132,10 @@ function headed(
 /** The same groups, counted in the columns of the sheet. */
 function placed({ common, groups }: ColumnGroups, at: readonly number[]): ColumnGroups {
   const place = (index: number): number => at[index] ?? -1
-  return { common: common.map(place), groups: groups.map(({ title, columns }) => ({ title, columns: columns.map(place) })) }
+  return {
+    common: common.map(place),
+    groups: groups.map(({ title, columns }) => ({ title, columns: columns.map(place) }))
+  }
 }
 
 /** The tree's columns and those of the first group are assigned together; the other groups mean the same. */
@@ -162,7 +171,9 @@ const nothing: ColumnMeaning = {
 
 /** "Limb 1 Dia" speaks of a limb's diameter; a number that counts is no second reading. A title without a word is a limb's. */
 function withoutNumber(header: string): string {
-  const text = header.replace(/(\p{L})(\d)/gu, '$1 $2').replace(/(^|[\s_.\-–#/])\d{1,2}(?=$|[\s_.\-–#/:])/u, '$1')
+  const text = header
+    .replace(/(\p{L})(\d)/gu, '$1 $2')
+    .replace(/(^|[\s_.\-–#/])\d{1,2}(?=$|[\s_.\-–#/:])/u, '$1')
   return readHeaderText(text).notions.has('limb') ? text : `limb ${text}`
 }
 

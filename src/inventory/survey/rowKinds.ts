@@ -21,28 +21,45 @@ export function isDitto(cell: Cell | undefined): boolean {
 }
 
 function texts(row: readonly Cell[]): string[] {
-  return row.flatMap((cell) => (typeof cell === 'string' && cell.trim() !== '' ? [fold(cell).trim().replace(/\s+/g, ' ')] : []))
+  return row.flatMap((cell) =>
+    typeof cell === 'string' && cell.trim() !== '' ? [fold(cell).trim().replace(/\s+/g, ' ')] : []
+  )
 }
 
 /**
  * The kind of a row. `names` are the header's cells, `idAt` the column of the tree's id and `known` the columns that give
  * a field, so that a lone sentence beside the table is told from a tree with little measured.
  */
-export function kindOfRow(row: readonly Cell[], names: readonly Cell[], idAt: number, known: ReadonlySet<number>): RowKind {
+export function kindOfRow(
+  row: readonly Cell[],
+  names: readonly Cell[],
+  idAt: number,
+  known: ReadonlySet<number>
+): RowKind {
   const filled = row.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
   if (filled.length === 0) return 'blank'
   if (repeats(row, names)) return 'header again'
   const words = texts(row)
   const first = typeof row[filled[0] ?? 0] === 'string' ? (words[0] ?? '') : ''
   const numbers = filled.filter((column) => typeof row[column] === 'number').length
-  if (totals.test(first) || (isBlank(row[idAt]) && words.some((word) => totals.test(word) && word.length < 30))) return 'total'
+  if (
+    totals.test(first) ||
+    (isBlank(row[idAt]) && words.some((word) => totals.test(word) && word.length < 30))
+  )
+    return 'total'
   if (words.some((word) => noTree.test(word))) return 'no tree'
   const texted = filled.length - numbers
   if (notes.test(first) && texted >= numbers && filled.length <= 4) return 'note'
   if (filled.length === 1 && numbers === 0 && known.size >= 3) {
     const only = words[0] ?? ''
     const inId = filled[0] === idAt
-    if (only.length > 24 || only.split(' ').length >= 4 || only.endsWith(':') || (!inId && only.includes(' '))) return 'note'
+    if (
+      only.length > 24 ||
+      only.split(' ').length >= 4 ||
+      only.endsWith(':') ||
+      (!inId && only.includes(' '))
+    )
+      return 'note'
     if (filled[0] !== undefined && !known.has(filled[0])) return 'note'
   }
   return 'data'
@@ -55,7 +72,8 @@ function repeats(row: readonly Cell[], names: readonly Cell[]): boolean {
   for (let column = 0; column < Math.max(row.length, names.length); column++) {
     const [mine, theirs] = [row[column], names[column]]
     if (isBlank(mine) && isBlank(theirs)) continue
-    if (typeof mine === 'string' && typeof theirs === 'string' && fold(mine).trim() === fold(theirs).trim()) same++
+    if (typeof mine === 'string' && typeof theirs === 'string' && fold(mine).trim() === fold(theirs).trim())
+      same++
     else if (!isBlank(mine)) other++
   }
   return same >= 2 && same >= other * 4

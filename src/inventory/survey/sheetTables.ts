@@ -29,7 +29,16 @@ export interface LabeledValue {
   readonly column: number
 }
 
-const identifying: readonly Field[] = ['tree', 'limb', 'diameter', 'trunk', 'height', 'stem', 'species', 'tip']
+const identifying: readonly Field[] = [
+  'tree',
+  'limb',
+  'diameter',
+  'trunk',
+  'height',
+  'stem',
+  'species',
+  'tip'
+]
 
 function fieldsOf({ columns }: HeaderRows): Field[] {
   return columns.flatMap(({ meaning }) => meaning.field ?? [])
@@ -43,7 +52,10 @@ function isTable(header: HeaderRows): boolean {
 
 function sameNames(a: readonly Cell[] | undefined, b: readonly Cell[] | undefined): boolean {
   const names = (row: readonly Cell[] | undefined): string =>
-    (row ?? []).map((cell) => (isBlank(cell) ? '' : fold(String(cell)).trim())).join('|').replace(/\|+$/, '')
+    (row ?? [])
+      .map((cell) => (isBlank(cell) ? '' : fold(String(cell)).trim()))
+      .join('|')
+      .replace(/\|+$/, '')
   return names(a) === names(b)
 }
 
@@ -65,13 +77,22 @@ export function sheetTables(sheet: SheetCells): SheetTable[] {
     }
     headers.push(header)
   })
-  return headers.map((header, index) => tableBelow(sheet, header, headers[index + 1]?.first ?? rows.length, headers[index - 1]))
+  return headers.map((header, index) =>
+    tableBelow(sheet, header, headers[index + 1]?.first ?? rows.length, headers[index - 1])
+  )
 }
 
-function tableBelow(sheet: SheetCells, header: HeaderRows, end: number, before: HeaderRows | undefined): SheetTable {
+function tableBelow(
+  sheet: SheetCells,
+  header: HeaderRows,
+  end: number,
+  before: HeaderRows | undefined
+): SheetTable {
   const names = sheet.rows[header.names] ?? []
   const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
-  const known = new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
+  const known = new Set(
+    header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column]))
+  )
   const rows: number[] = []
   const passed = new Map<Exclude<RowKind, 'data' | 'blank'>, number[]>()
   for (let row = header.last + 1; row < end; row++) {
@@ -79,7 +100,14 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, end: number, before: 
     if (kind === 'data') rows.push(row)
     else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
   }
-  return { sheet, header, rows, passed, end, labeled: labeledValues(sheet, before === undefined ? 0 : before.last + 1, header.first) }
+  return {
+    sheet,
+    header,
+    rows,
+    passed,
+    end,
+    labeled: labeledValues(sheet, before === undefined ? 0 : before.last + 1, header.first)
+  }
 }
 
 /** Labels of the tree with their values, beside or in one cell, between two rows. */

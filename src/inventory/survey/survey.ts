@@ -8,7 +8,14 @@ import { sourceOf, SurveyTable, type Source, type SurveyColumn } from './surveyT
 
 /** What was left out of the survey, or put together for it, to be told in one line. */
 export interface Told {
-  readonly what: 'sheet left out' | 'table left out' | 'rows left out' | 'joined' | 'stacked' | 'columns turned to rows' | 'from a form'
+  readonly what:
+    | 'sheet left out'
+    | 'table left out'
+    | 'rows left out'
+    | 'joined'
+    | 'stacked'
+    | 'columns turned to rows'
+    | 'from a form'
   readonly sheet: string
   /** Rows of the sheet, counted from 1. */
   readonly rows: readonly number[]
@@ -23,7 +30,17 @@ export interface Survey {
 }
 
 const limbMeasures: readonly Field[] = ['diameter', 'stem', 'stemBelow', 'origin', 'tip']
-const treeMeasures: readonly Field[] = ['trunk', 'height', 'species', 'crownBase', 'stage', 'vigor', 'spread', 'caliper', 'clearance']
+const treeMeasures: readonly Field[] = [
+  'trunk',
+  'height',
+  'species',
+  'crownBase',
+  'stage',
+  'vigor',
+  'spread',
+  'caliper',
+  'clearance'
+]
 
 type TableKind = 'limbs' | 'trees' | 'other'
 
@@ -103,7 +120,10 @@ function assemble(limbs: readonly SheetTable[], trees: readonly SheetTable[]): O
     }
     return at
   }
-  const lay = (from: SheetTable, only: (field: Field) => boolean): { layout: Map<number, number | LabeledValue>; } => {
+  const lay = (
+    from: SheetTable,
+    only: (field: Field) => boolean
+  ): { layout: Map<number, number | LabeledValue> } => {
     const layout = new Map<number, number | LabeledValue>()
     const groupColumns = new Set(from.header.groups?.groups.slice(1).flatMap(({ columns }) => columns) ?? [])
     for (const column of from.header.columns) {
@@ -111,18 +131,27 @@ function assemble(limbs: readonly SheetTable[], trees: readonly SheetTable[]): O
       const { field } = column.meaning
       if (field !== null && !only(field)) continue
       const key = field ?? `${from.sheet.name}:${String(from.header.names)}:${String(column.column)}`
-      layout.set(columnOfField(key, () => surveyColumn(from, column)), column.column)
+      layout.set(
+        columnOfField(key, () => surveyColumn(from, column)),
+        column.column
+      )
     }
     for (const label of from.labeled) {
       if (!only(label.field) || fieldsOf(from).has(label.field)) continue
-      layout.set(columnOfField(label.field, () => labelColumn(from, label)), label)
+      layout.set(
+        columnOfField(label.field, () => labelColumn(from, label)),
+        label
+      )
     }
     return { layout }
   }
   const seen = new Set<string>()
   for (const from of limbs) {
     const { layout } = lay(from, () => true)
-    const extra = joins.map((join) => ({ join, layout: lay(join.table, (field) => !fieldsOf(from).has(field)).layout }))
+    const extra = joins.map((join) => ({
+      join,
+      layout: lay(join.table, (field) => !fieldsOf(from).has(field)).layout
+    }))
     const groups = from.header.groups?.groups ?? null
     eachRow(from, (row, id) => {
       seen.add(sameId(id === null ? null : cellAt(id)))
@@ -131,7 +160,11 @@ function assemble(limbs: readonly SheetTable[], trees: readonly SheetTable[]): O
         const other = join.rowOf.get(sameId(id === null ? null : cellAt(id)))
         if (other === undefined) continue
         for (const [at, column] of more)
-          if (base[at] == null) base[at] = typeof column === 'number' ? sourceOf(join.table.sheet, other, column) : sourceOf(join.table.sheet, column.row, column.column)
+          if (base[at] == null)
+            base[at] =
+              typeof column === 'number'
+                ? sourceOf(join.table.sheet, other, column)
+                : sourceOf(join.table.sheet, column.row, column.column)
       }
       if (groups === null) table.addRow(base)
       else addGroups(table, from, row, base, layout, groups)
@@ -139,8 +172,14 @@ function assemble(limbs: readonly SheetTable[], trees: readonly SheetTable[]): O
   }
   for (const { table: from, rowOf } of joins) {
     const { layout } = lay(from, () => true)
-    for (const [id, row] of rowOf) if (!seen.has(id)) table.addRow(sources(from, row, layout, null, table.columns.length))
-    told.push({ what: 'joined', sheet: from.sheet.name, rows: [], why: 'its trees were joined to their limbs by the id' })
+    for (const [id, row] of rowOf)
+      if (!seen.has(id)) table.addRow(sources(from, row, layout, null, table.columns.length))
+    told.push({
+      what: 'joined',
+      sheet: from.sheet.name,
+      rows: [],
+      why: 'its trees were joined to their limbs by the id'
+    })
   }
   for (const from of alone) {
     const { layout } = lay(from, () => true)
@@ -155,7 +194,10 @@ function cellAt({ sheet, row, column }: Source): Cell {
   return sheet.rows[row]?.[column] ?? null
 }
 
-function surveyColumn(from: SheetTable, { column, name, group, meaning }: SheetTable['header']['columns'][number]): SurveyColumn {
+function surveyColumn(
+  from: SheetTable,
+  { column, name, group, meaning }: SheetTable['header']['columns'][number]
+): SurveyColumn {
   const { sheet, header } = from
   return {
     field: meaning.field,
@@ -215,7 +257,13 @@ function idsCarry({ sheet, rows }: SheetTable, at: number): boolean {
   return blanks > 0
 }
 
-function sources(from: SheetTable, row: number, layout: ReadonlyMap<number, number | LabeledValue>, id: Source | null, width: number): (Source | null)[] {
+function sources(
+  from: SheetTable,
+  row: number,
+  layout: ReadonlyMap<number, number | LabeledValue>,
+  id: Source | null,
+  width: number
+): (Source | null)[] {
   const found: (Source | null)[] = Array<Source | null>(width).fill(null)
   const idAt = columnFor(from, 'tree')
   for (const [at, column] of layout) {
