@@ -55,8 +55,8 @@ const catalog = {
   },
   'column-likely': {
     level: 'doubt',
-    message: 'The column “{text}” at {cell} is taken as {column}: is that right, or is it {other}?',
-    remedy: 'If it is right, nothing is to be done; otherwise choose its meaning, or rename the header.'
+    message: 'Is the column “{text}” at {cell} “{column}”, or rather “{other}”? It is used as “{column}”.',
+    remedy: 'If that is right, do nothing; otherwise choose its meaning, or rename the header.'
   },
   'no-unit': {
     level: 'doubt',

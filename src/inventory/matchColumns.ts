@@ -5,6 +5,7 @@ import { systems, unitNames, type LengthUnit, type UnitSystem } from '../../shar
 import { assignColumns } from './headers/assign'
 import { columnValues } from './headers/columnValues'
 import type { ColumnMatch, ReadingChoices } from './inventory'
+import { lengthOf } from './lengthOf'
 
 /** Rows below a header that are looked at to tell what a column means. */
 const lookedAt = 200
@@ -61,7 +62,7 @@ function meaningsOf(block: CellBlock, choices: ReadingChoices): ColumnMatch[] {
       confidence:
         chosen !== undefined
           ? 'chosen'
-          : meaning?.field == null && spare !== null
+          : meaning?.field === null && spare !== null
             ? 'likely'
             : (meaning?.confidence ?? 'unsure'),
       runnerUp: meaning?.runnerUp ?? null
@@ -79,7 +80,7 @@ function whyUnused({ header }: ColumnMatch, all: readonly ColumnMatch[], cell: s
 
 /** A column that is used, and asked about once. */
 function question({ header, runnerUp }: ColumnMatch, field: Field, cell: string): Problem {
-  const other = runnerUp === null ? 'something else' : columnOf(runnerUp).name
+  const other = runnerUp === null ? 'nothing the plan uses' : columnOf(runnerUp).name
   return problem('column-likely', cell, { text: quoted(header), column: columnOf(field).name, other })
 }
 
@@ -88,14 +89,6 @@ function systemOf(matches: readonly ColumnMatch[]): UnitSystem {
   const named = matches.filter((match) => match.field !== null && match.unit !== null)
   const metric = named.filter((match) => match.unit === 'mm' || match.unit === 'cm' || match.unit === 'm')
   return metric.length > named.length - metric.length ? 'cm-m' : 'in-ft'
-}
-
-/** What the numbers of a field are measured in, or null where they are no lengths. */
-export function lengthOf(field: Field): 'diameter' | 'height' | 'growth' | null {
-  const { kind } = columnOf(field).reads
-  if (kind === 'diameter' || kind === 'stems') return 'diameter'
-  if (kind === 'height' || kind === 'positive height') return 'height'
-  return kind === 'growth' ? 'growth' : null
 }
 
 function withUnit(

@@ -23,7 +23,7 @@ describe('the vocabulary both halves speak', () => {
 
   it('gives every header word to one field only', () => {
     const words = columns.flatMap((column) => column.words)
-    expect(new Set(words).size).toBe(words.length)
+    expect(words.filter((word, at) => (words as string[]).indexOf(word) < at)).toEqual([])
     for (const column of columns)
       for (const word of column.words) expect(fieldFromWords(readHeader(word).words)).toBe(column.field)
   })
