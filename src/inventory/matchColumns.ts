@@ -2,8 +2,9 @@ import { addressIn, isBlank, quoted, type CellBlock } from '../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
 import { systems, unitNames, type LengthUnit, type UnitSystem } from '../../shared/units'
-import { assignColumns } from './headers/assign'
+import { assignColumns, type ColumnMeaning, type Confidence } from './headers/assign'
 import { columnValues } from './headers/columnValues'
+import { likelyFields } from './headers/likelihood'
 import type { ColumnMatch, ReadingChoices } from './inventory'
 import { lengthOf } from './lengthOf'
 
@@ -47,27 +48,34 @@ function meaningsOf(block: CellBlock, choices: ReadingChoices): ColumnMatch[] {
   return headers.map((header, column) => {
     const meaning = meanings[column]
     const chosen = choices.fields?.[column]
-    const words = header === '' ? null : fieldFromWords(readHeader(header).words)
-    const spare = words === null || taken.has(words) ? null : words
-    const recognized = meaning?.field ?? spare
+    const plain = plainField(header)
+    const read = meaning?.field ?? (plain === null || taken.has(plain) ? null : plain)
     const unit = choices.units?.[column] ?? meaning?.unit ?? null
     return {
       column,
       header,
-      field: chosen === undefined ? recognized : chosen,
+      field: chosen === undefined ? read : chosen,
       unit,
       unitNamed: unit !== null,
       percent: meaning?.text.percent ?? false,
       girth: meaning?.girth ?? false,
-      confidence:
-        chosen !== undefined
-          ? 'chosen'
-          : meaning?.field === null && spare !== null
-            ? 'likely'
-            : (meaning?.confidence ?? 'unsure'),
+      confidence: chosen === undefined ? confidenceOf(meaning, read) : 'chosen',
       runnerUp: meaning?.runnerUp ?? null
     }
   })
+}
+
+/**
+ * The field that a header names in the dictionary's own words, even where the cells below it cannot be used: they are to be
+ * reported, not passed over. Bare words of many meanings (type, status, side) name none.
+ */
+function plainField(header: string): Field | null {
+  const field = header === '' ? null : fieldFromWords(readHeader(header).words)
+  return field === null || likelyFields(header)[0]?.standing === 'asked' ? null : field
+}
+
+function confidenceOf(meaning: ColumnMeaning | undefined, field: Field | null): Confidence {
+  return meaning === undefined || meaning.field === field ? (meaning?.confidence ?? 'unsure') : 'sure'
 }
 
 /** Why a column is not used: another gives the same, or nothing here means what it says. */
