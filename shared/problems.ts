@@ -53,6 +53,11 @@ const catalog = {
     message: 'The column “{text}” at {cell} is not one the plan uses; it is left as it is.',
     remedy: 'Nothing to do, or rename the header if it should be used.'
   },
+  'column-likely': {
+    level: 'doubt',
+    message: 'Is the column “{text}” at {cell} “{column}”, or rather “{other}”? It is used as “{column}”.',
+    remedy: 'If that is right, do nothing; otherwise choose its meaning, or rename the header.'
+  },
   'no-unit': {
     level: 'doubt',
     message: 'The header “{text}” at {cell} names no unit; its numbers are read as {unit}.',

@@ -19,7 +19,8 @@ export type Drawings = Pick<
 
 /** What the pane asks of the engine and the documents: read, plan, price, describe, in that order. */
 export interface Engine {
-  readInventory(block: CellBlock, choices?: ReadingChoices): Inventory
+  /** Fetched at first need, as it knows the words of four languages. */
+  readInventory(block: CellBlock, choices?: ReadingChoices): Inventory | Promise<Inventory>
   /** Gives one tree after the other, so that the pane can respond between them; returns the whole plan. */
   planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
   /** How to plan by the workbook's Rules sheet, or without one. */

@@ -1,4 +1,3 @@
-import { readInventory } from '../src/inventory/readInventory'
 import { planByRules } from '../src/plan/rules/planByRules'
 import { planTrees } from '../src/plan/planInventory'
 import { priceByRates } from '../src/price/priceByRates'
@@ -12,7 +11,7 @@ import { planCommand } from './planCommand'
 const documents = () => import('./documents')
 
 const engine: Engine = {
-  readInventory,
+  readInventory: async (...order) => (await documents()).readInventory(...order),
   planByRules,
   planTrees,
   priceByRates,

@@ -52,7 +52,7 @@ export async function planBlock(
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
-  const inventory = engine.readInventory(block, choices)
+  const inventory = await engine.readInventory(block, choices)
   await pause()
   const steps = engine.planTrees(inventory, { date, ...engine.planByRules(rulesSheet) })
   const plan = await runInTurns(steps, inventory.trees.length, options)

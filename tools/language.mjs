@@ -65,7 +65,19 @@ export const exemptions = [
     words: /^(milli|centi)?metre/,
     why: 'units as users type them'
   },
-  { path: 'shared/columns.ts', words: /^vigour$/, why: 'a header as users type it' }
+  { path: 'shared/columns.ts', words: /^vigour$/, why: 'a header as users type it' },
+  {
+    path: 'src/inventory/headers/words/',
+    words: /^(vigour|neighbour|litre|localis)/i,
+    why: 'headers as users type them'
+  },
+  { path: 'tests/inventory/real/', words: /^(vigour|metre)/i, why: 'headers as users type them' },
+  {
+    path: 'src/inventory/headers/words/',
+    words: /^(vigour|neighbour|litre|localis)/i,
+    why: 'headers as users type them'
+  },
+  { path: 'tests/inventory/real/', words: /^(vigour|metre)/i, why: 'headers as users type them' }
 ]
 
 const rules = [...Object.entries(plain), ...Object.entries(american)].flatMap(([write, patterns]) =>

@@ -1,3 +1,4 @@
+import { columnLetters } from '../../shared/cells'
 import type { Plan, TreePlan, Visit } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import { printMoney } from '../../shared/money'
@@ -56,6 +57,22 @@ function estimateJson(estimate: Estimate) {
   }
 }
 
+/** What each column was taken for; a column that is not used has no field. */
+function columnsJson({ inventory }: Plan) {
+  return inventory.matches
+    .filter(({ header }) => header !== '')
+    .map(({ column, header, field, unit, girth, confidence, runnerUp }) => ({
+      sheet: inventory.sheet,
+      column: columnLetters(inventory.left + column),
+      header,
+      field,
+      unit,
+      ...(girth && field !== null ? { measure: 'girth' } : {}),
+      confidence,
+      runnerUp
+    }))
+}
+
 /**
  * The plan and its estimate as the command line prints them: trees in the inventory's order, fractions as numbers, money
  * as text, what is missing as null. A row is counted as the sheet counts it, from 1.
@@ -67,6 +84,7 @@ export function planJson(plan: Plan, estimate: Estimate) {
     trees: plan.trees.map(treeJson),
     unplanned: plan.unplanned.map(({ tree, row, reason }) => ({ tree, row, reason })),
     estimate: estimateJson(estimate),
+    columns: columnsJson(plan),
     problems: plan.problems.map(({ code, cell, message, remedy }) => ({ code, cell, message, remedy }))
   }
 }

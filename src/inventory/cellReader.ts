@@ -8,7 +8,7 @@ import { readLength } from '../../shared/lengths'
 import { numberIn, styleOf, type NumberFault, type NumberStyle } from '../../shared/numbers'
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { convertLength, millimetersPer, unitNames, type LengthUnit } from '../../shared/units'
-import { stemsCombined } from '../formulas/diameters'
+import { diameterFromGirth, stemsCombined } from '../formulas/diameters'
 import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
 
@@ -23,6 +23,8 @@ export class CellReader {
   readonly column: Column
   private readonly unit: LengthUnit
   private readonly millimeters: number
+  /** What a length of this column is multiplied by: 1, or 1/π where it is a girth. */
+  private readonly perUnit: number
 
   constructor(
     private readonly block: CellBlock,
@@ -31,7 +33,8 @@ export class CellReader {
   ) {
     this.column = columnOf(field)
     this.unit = match.unit ?? 'mm'
-    this.millimeters = millimetersPer[this.unit]
+    this.perUnit = match.girth ? diameterFromGirth(1) : 1
+    this.millimeters = millimetersPer[this.unit] * this.perUnit
   }
 
   /** The cell as it stands. */
@@ -135,7 +138,10 @@ export class CellReader {
     if (!Number.isFinite(typed.value)) return this.problem('not-a-number', row)
     if (typed.unit === null || typed.unit === this.unit) return typed.value * this.millimeters + 0
     const value = Number(convertLength(typed.value, typed.unit, this.unit).toFixed(3))
-    return new Noted(typed.value * millimetersPer[typed.unit], this.problem('mixed-units', row, { value }))
+    return new Noted(
+      typed.value * millimetersPer[typed.unit] * this.perUnit,
+      this.problem('mixed-units', row, { value })
+    )
   }
 
   private diameter(cell: string | number | boolean, row: number): Reading<number> {

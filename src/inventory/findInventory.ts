@@ -1,5 +1,5 @@
 import { isBlank, type Cell, type CellBlock } from '../../shared/cells'
-import { looksLikeHeaders } from './headers'
+import { namesColumns } from './headerRow'
 
 /** How far down a sheet the headers are looked for; titles and notes may stand above them. */
 const searchedRows = 25
@@ -12,7 +12,7 @@ export interface FileSheet {
 
 /** The row with the headers, or -1 where none of the first rows looks like headers. */
 function headerRow(rows: readonly Cell[][]): number {
-  return rows.slice(0, searchedRows).findIndex(looksLikeHeaders)
+  return rows.slice(0, searchedRows).findIndex(namesColumns)
 }
 
 /** The part of a sheet from a row on, without blank rows and columns around it, every row equally wide. */

@@ -2,6 +2,7 @@ import { cellAddress } from '../../shared/cells'
 import { columnOf, type Field, type LimbValues, type TreeValues } from '../../shared/columns'
 import type { Place, Problem } from '../../shared/problems'
 import type { LengthUnit, UnitSystem } from '../../shared/units'
+import type { Confidence } from './headers/assign'
 
 /**
  * One limb as it was surveyed: a value for every column of limbs in `shared/columns.ts`. Diameters in mm, heights in m,
@@ -29,6 +30,12 @@ export interface ColumnMatch {
   /** The header named the unit; otherwise it was assumed. */
   readonly unitNamed: boolean
   readonly percent: boolean
+  /** The diameter is given as a girth, and is divided by π. */
+  readonly girth: boolean
+  /** How far the meaning can be relied on; "likely" is used and asked about once. */
+  readonly confidence: Confidence | 'chosen'
+  /** The next best meaning, or null. */
+  readonly runnerUp: Field | null
 }
 
 /** A row that could not be planned, and why. */

@@ -2,7 +2,7 @@ import { columnLetters } from '../../shared/cells'
 import { columnOf, columns, type Field } from '../../shared/columns'
 import type { LengthUnit } from '../../shared/units'
 import type { ColumnMatch, ReadingChoices } from '../../src/inventory/inventory'
-import { lengthOf } from '../../src/inventory/matchColumns'
+import { lengthOf } from '../../src/inventory/lengthOf'
 import { el, fill, freshId } from '../parts/elements'
 
 const unitNames: Record<LengthUnit, string> = {

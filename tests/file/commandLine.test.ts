@@ -60,7 +60,15 @@ const csv = (rows: unknown[][]) => rows.map((row) => row.map((cell) => cell ?? '
 describe('--json', () => {
   test('prints the sample inventory’s plan with exactly the agreed keys', async () => {
     const plan = await printed()
-    expect(Object.keys(plan)).toEqual(['version', 'date', 'trees', 'unplanned', 'estimate', 'problems'])
+    expect(Object.keys(plan)).toEqual([
+      'version',
+      'date',
+      'trees',
+      'unplanned',
+      'estimate',
+      'columns',
+      'problems'
+    ])
     expect(plan.version).toBe(version)
     const tree = plan.trees[0]!
     expect(Object.keys(tree)).toEqual([

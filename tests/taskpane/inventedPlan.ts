@@ -151,7 +151,8 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
 }
 
 function match(column: number, header: string, more: Partial<ColumnMatch> = {}): ColumnMatch {
-  return { column, header, field: null, unit: null, unitNamed: false, percent: false, ...more }
+  const unread = { field: null, unit: null, unitNamed: false, percent: false, girth: false, runnerUp: null }
+  return { column, header, confidence: 'sure', ...unread, ...more }
 }
 
 export const inventedBlock: CellBlock = {

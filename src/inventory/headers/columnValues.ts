@@ -1,0 +1,64 @@
+import { isBlank, type Cell } from '../../../shared/cells'
+import { fold } from './fold'
+
+/** What stands below a header: counted once, asked by every field. */
+export interface ColumnValues {
+  readonly filled: number
+  readonly blank: number
+  /** Share of the filled cells that hold or begin with a number. */
+  readonly numeric: number
+  /** Share of the filled cells that read as words: letters and hardly a digit. */
+  readonly wordy: number
+  readonly distinct: number
+  readonly longest: number
+  /** Median of the numbers, or null. */
+  readonly median: number | null
+  readonly low: number | null
+  readonly high: number | null
+  readonly texts: readonly string[]
+  readonly integers: number
+}
+
+/** Rows that are looked at below a header. */
+const sample = 200
+
+const leadingNumber = /^[<>~≈±+-]?\s*[ø⌀]?\s*(\d[\d\s.,'’]*)/i
+
+function numberOf(cell: Cell): number | null {
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cell : null
+  const found = typeof cell === 'string' ? leadingNumber.exec(cell.trim()) : null
+  if (found?.[1] === undefined) return null
+  const value = Number(
+    found[1]
+      .replace(/[\s'’]/g, '')
+      .replace(/,(\d{1,2})$/, '.$1')
+      .replaceAll(',', '')
+  )
+  return Number.isFinite(value) ? value : null
+}
+
+/** Stands for a value that is the same as above, or that was not measured. */
+const nothing = /^(?:["″”'’]{1,2}|,,|do\.?|ditto|dito|idem|↓|n\/?[am]\.?|nm|null|-+|-9+|\?+)$/i
+
+export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues {
+  const kept = cells.slice(0, sample)
+  const filled = kept.filter((cell): cell is Cell => !isBlank(cell) && !nothing.test(String(cell).trim()))
+  const numbers = filled.map(numberOf).filter((value) => value !== null)
+  const sorted = [...numbers].sort((a, b) => a - b)
+  const texts = filled.map((cell) => fold(String(cell)).trim())
+  const wordy = texts.filter((text) => /\p{L}{2}/u.test(text) && !/^[<>~≈±+-]?\s*\d/.test(text)).length
+  const share = (count: number): number => (filled.length === 0 ? 0 : count / filled.length)
+  return {
+    filled: filled.length,
+    blank: kept.length - filled.length,
+    numeric: share(numbers.length),
+    wordy: share(wordy),
+    distinct: new Set(texts).size,
+    longest: Math.max(0, ...texts.map((text) => text.length)),
+    median: sorted[Math.floor(sorted.length / 2)] ?? null,
+    low: sorted[0] ?? null,
+    high: sorted.at(-1) ?? null,
+    texts,
+    integers: share(numbers.filter(Number.isInteger).length)
+  }
+}

@@ -1,0 +1,67 @@
+import { columnOf, type Column, type Field } from '../../../shared/columns'
+import { inPlace, type Likely } from './likelihood'
+
+type Of = Column['of']
+
+/** Fields that hardly ever stand among the other group's columns, by which the neighbors are known. */
+const limbAnchors = new Set<Field>(
+  'limb diameter diameter2 stem stemBelow origin tip parent length lowestFoliage lateral lateralHeight cut bark angle'.split(
+    ' '
+  ) as Field[]
+)
+const treeAnchors = new Set<Field>(
+  'tree species trunk height crownBase spread stage vigor caliper matureHeight'.split(' ') as Field[]
+)
+const anchorFrom = 0.75
+
+function anchorOf(candidates: readonly Likely[]): Of | null {
+  const best = candidates.find(({ standing }) => standing === 'itself')
+  if (best === undefined || best.score < anchorFrom) return null
+  if (limbAnchors.has(best.field)) return 'limb'
+  return treeAnchors.has(best.field) ? 'tree' : null
+}
+
+/** Where each column stands: among the tree's or the limb's columns. */
+export interface Neighbors {
+  /** No column speaks of limbs: a list of trees. */
+  readonly treesOnly: boolean
+  /** By the nearest column to the left that says it itself. */
+  readonly behind: readonly Of[]
+  /** By the nearest to the right, as an id stands before what it names. */
+  readonly before: readonly Of[]
+}
+
+export function neighbors(columns: readonly (readonly Likely[])[]): Neighbors {
+  const anchors = columns.map(anchorOf)
+  const nearest = (at: number, steps: readonly number[]): Of => {
+    for (const step of steps)
+      for (let there = at + step; there >= 0 && there < anchors.length; there += step) {
+        const found = anchors[there]
+        if (found !== undefined && found !== null) return found
+      }
+    return 'tree'
+  }
+  return {
+    treesOnly: !anchors.includes('limb'),
+    behind: columns.map((_column, at) => nearest(at, [-1, 1])),
+    before: columns.map((_column, at) => nearest(at, [1, -1]))
+  }
+}
+
+/** What a bare header loses among the others' columns, and a limb's column in a list of trees. House judgment. */
+const outOfPlace = 0.65
+const withoutLimbs = 0.85
+
+/** The score of a candidate where its column stands. */
+export function placedScore(
+  { field, score, standing }: Likely,
+  at: number,
+  { treesOnly, behind, before }: Neighbors
+): number {
+  const { of } = columnOf(field)
+  if (treesOnly && of === 'limb') return score * (standing === 'placed' ? outOfPlace : withoutLimbs)
+  if (standing !== 'placed') return score
+  const here = field === 'tree' || field === 'limb' ? before[at] : behind[at]
+  if (here === of) return inPlace(score)
+  return behind[at] === of || before[at] === of ? score : score * outOfPlace
+}

@@ -1,0 +1,207 @@
+import { isBlank, type Cell } from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
+import { unitFromWord, type LengthUnit } from '../../../shared/units'
+import { assignColumns, type ColumnMeaning, type HeadedColumn } from '../headers/assign'
+import { columnValues } from '../headers/columnValues'
+import { readHeaderText } from '../headers/headerText'
+import { likelyFields } from '../headers/likelihood'
+import { columnGroups, type ColumnGroups } from './columnGroups'
+import type { SheetCells } from './sheetCells'
+
+/** Rows that name the columns of a table, and what each column came to. */
+export interface HeaderRows {
+  /** Row of the names within the sheet's cells; titles of groups may stand above it, units below. */
+  readonly names: number
+  readonly first: number
+  readonly last: number
+  readonly columns: readonly TableColumn[]
+  /** Columns that repeat for each limb, or null. */
+  readonly groups: ColumnGroups | null
+  readonly total: number
+}
+
+export interface TableColumn {
+  /** Column within the sheet's cells. */
+  readonly column: number
+  readonly name: string
+  /** The title of the group that the column stands in, or an empty text. */
+  readonly group: string
+  readonly meaning: ColumnMeaning
+}
+
+/** The best score of a cell's words, remembered, as the same words stand in many rows. */
+const remembered = new Map<string, { field: Field; score: number } | null>()
+
+function bestOf(text: string): { field: Field; score: number } | null {
+  let known = remembered.get(text)
+  if (known === undefined) {
+    known = text.length > 60 ? null : (likelyFields(text)[0] ?? null)
+    if (remembered.size > 5000) remembered.clear()
+    remembered.set(text, known)
+  }
+  return known
+}
+
+const figure = /^[<>~≈±+-]?\s*[\d.,]+\s*(?:%|\p{L}{1,2}\.?|["'″′])?$/u
+
+/** Whether a row may name columns: mostly words, three or more of them known as fields. */
+export function mayNameColumns(row: readonly Cell[]): boolean {
+  let texts = 0
+  let others = 0
+  for (const cell of row) {
+    if (isBlank(cell)) continue
+    if (typeof cell === 'string' && !figure.test(cell.trim())) texts++
+    else others++
+  }
+  if (texts < 2 || others > texts / 2) return false
+  const fields = new Set<Field>()
+  for (const cell of row) {
+    const best = typeof cell === 'string' ? bestOf(cell) : null
+    if (best !== null && best.score >= 0.55) fields.add(best.field)
+  }
+  return fields.size >= 3 || (fields.size === 2 && texts + others <= 3)
+}
+
+/** A row of nothing but units ("in", "ft", "%", "y/n"), which stands under the names. */
+function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null {
+  const filled = (row ?? []).filter((cell) => !isBlank(cell))
+  if (filled.length < 2) return null
+  const unit = (cell: Cell | undefined): LengthUnit | null =>
+    typeof cell === 'string' ? unitFromWord(cell.replace(/[()[\]]/g, '').trim()) : null
+  const marks = /^[([]?(?:%|°|deg|y\/n|yes\/no|j\/n|o\/n|s\/n|no\.?|text|class|date|-|–|kg|lb|#|id)[)\]]?$/i
+  const units = filled.filter((cell) => unit(cell) !== null)
+  const known = filled.filter(
+    (cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim()))
+  )
+  return units.length >= 2 && known.length === filled.length ? (row ?? []).map(unit) : null
+}
+
+/** Titles of groups, carried to the right over blanks or merges until the next title. */
+function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): string[] | null {
+  const cells = sheet.rows[row]
+  if (cells === undefined) return null
+  const filled = cells.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
+  if (
+    filled.length === 0 ||
+    filled.some((column) => typeof cells[column] !== 'string' && typeof cells[column] !== 'number')
+  )
+    return null
+  const width = names.length
+  if (filled.length > Math.max(1, names.filter((cell) => !isBlank(cell)).length * 0.75)) return null
+  const merged = (sheet.merges ?? []).filter(({ top, bottom }) => top <= row && bottom >= row)
+  // One title over the whole width names the sheet, not a group; with merges, only what is merged is a group.
+  if (filled.length === 1 && merged.length === 0) return null
+  const titles: string[] = Array<string>(width).fill('')
+  let title = ''
+  for (let column = 0; column < width; column++) {
+    const own = cells[column]
+    if (!isBlank(own)) title = String(own).trim()
+    const merge = merged.find(({ left, right }) => column >= left && column <= right)
+    if (merge !== undefined && merge.right - merge.left + 1 >= width - 1) continue
+    titles[column] = merge !== undefined ? String(cells[merge.left] ?? '').trim() : title
+  }
+  return titles
+}
+
+function headed(
+  sheet: SheetCells,
+  names: readonly Cell[],
+  titles: readonly string[] | null,
+  units: readonly (LengthUnit | null)[] | null,
+  from: number,
+  to: number
+): { columns: HeadedColumn[]; at: number[] } {
+  const at: number[] = []
+  const columns: HeadedColumn[] = []
+  names.forEach((cell, column) => {
+    const name = isBlank(cell) ? '' : String(cell).trim()
+    const title = titles?.[column] ?? ''
+    if (name === '' && title === '') return
+    at.push(column)
+    const below: (Cell | undefined)[] = []
+    for (let row = from; row < to && below.length < 200; row++) below.push(sheet.rows[row]?.[column])
+    columns.push({
+      header: title === '' ? name : `${title} ${name}`,
+      unit: units?.[column] ?? null,
+      values: columnValues(below)
+    })
+  })
+  return { columns, at }
+}
+
+/** The same groups, counted in the columns of the sheet. */
+function placed({ common, groups }: ColumnGroups, at: readonly number[]): ColumnGroups {
+  const place = (index: number): number => at[index] ?? -1
+  return {
+    common: common.map(place),
+    groups: groups.map(({ title, columns }) => ({ title, columns: columns.map(place) }))
+  }
+}
+
+/** The tree's columns and those of the first group are assigned together; the other groups mean the same. */
+function assignGrouped(columns: readonly HeadedColumn[], { common, groups }: ColumnGroups): ColumnMeaning[] {
+  const first = groups[0]?.columns ?? []
+  const asked = [...common, ...first.filter((at) => at >= 0)]
+  const meanings = assignColumns(
+    asked.flatMap((at) => {
+      const column = columns[at]
+      if (column === undefined) return []
+      return first.includes(at) ? [{ ...column, header: withoutNumber(column.header) }] : [column]
+    })
+  )
+  const found = new Map(asked.map((at, index) => [at, meanings[index]]))
+  return columns.map((column, at) => {
+    const own = found.get(at)
+    if (own !== undefined) return own
+    const group = groups.find((each) => each.columns.includes(at))
+    const like = first[group?.columns.indexOf(at) ?? -1] ?? -1
+    return found.get(like) ?? { ...nothing, text: readHeaderText(column.header) }
+  })
+}
+
+const nothing: ColumnMeaning = {
+  field: null,
+  score: 0,
+  confidence: 'unsure',
+  runnerUp: null,
+  text: readHeaderText(''),
+  unit: null,
+  girth: false
+}
+
+/** "Limb 1 Dia" speaks of a limb's diameter; a number that counts is no second reading. A title without a word is a limb's. */
+function withoutNumber(header: string): string {
+  const text = header
+    .replace(/(\p{L})(\d)/gu, '$1 $2')
+    .replace(/(^|[\s_.\-–#/])\d{1,2}(?=$|[\s_.\-–#/:])/u, '$1')
+  return readHeaderText(text).notions.has('limb') ? text : `limb ${text}`
+}
+
+/** What the names in a row come to, with the titles above and the units below where that is the better reading. */
+export function readHeaderRows(sheet: SheetCells, names: number, end: number): HeaderRows | null {
+  const row = sheet.rows[names]
+  if (row === undefined) return null
+  const units = unitsIn(sheet.rows[names + 1])
+  const from = names + (units === null ? 1 : 2)
+  const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
+  const proposals = [null, ...(titles === null ? [] : [titles])].map((each) => {
+    const { columns, at } = headed(sheet, row, each, units, from, end)
+    const groups = columnGroups(columns.map(({ header }) => header))
+    const meanings = groups === null ? assignColumns(columns) : assignGrouped(columns, groups)
+    const total = meanings.reduce((sum, { field, score }) => sum + (field === null ? 0 : score), 0)
+    return { titles: each, at, meanings, groups: groups && placed(groups, at), total }
+  })
+  const best = proposals.reduce((a, b) => (b.total > a.total + 0.05 ? b : a))
+  return {
+    names,
+    first: best.titles === null ? names : names - 1,
+    last: from - 1,
+    columns: best.at.flatMap((column, index): TableColumn[] => {
+      const meaning = best.meanings[index]
+      const name = isBlank(row[column]) ? '' : String(row[column]).trim()
+      return meaning === undefined ? [] : [{ column, name, group: best.titles?.[column] ?? '', meaning }]
+    }),
+    groups: best.groups,
+    total: best.total
+  }
+}

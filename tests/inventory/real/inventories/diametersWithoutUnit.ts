@@ -1,0 +1,31 @@
+import { csv } from '../csvFile'
+import { limb, tree, type RealInventory } from '../expected'
+
+export const diametersWithoutUnit: RealInventory = {
+  shape: 'diameters without a unit beside heights in feet: taken as inches, and said',
+  file: csv(`
+Tree,Height (ft),Crown base (ft),Life stage,Vigor,Limb,Limb dia,Stem dia,Origin (ft),Tip (ft)
+T1,30,6,young,good,A,4.1,5,7,28
+T1,30,6,young,good,B,2.7,5.4,6.5,24
+T2,33,7,young,good,A,4.4,5.6,8,31`),
+  expected: {
+    units: 'in-ft',
+    columns: {
+      '': 'A tree; B height ft; C crownBase ft; D stage; E vigor; F limb; G diameter in; H stem in; I origin ft; J tip ft'
+    },
+    // Beside heights in feet, inches: taken, and said at the header.
+    trees: [
+      tree(
+        'T1',
+        30,
+        6,
+        { stage: 'young', vigor: 'good' },
+        limb('A', 4.1, 5, 7, 28),
+        limb('B', 2.7, 5.4, 6.5, 24)
+      ),
+      tree('T2', 33, 7, { stage: 'young', vigor: 'good' }, limb('A', 4.4, 5.6, 8, 31))
+    ],
+    mayAsk: ['G1', 'H1'],
+    told: [['G1', 'unit']]
+  }
+}

@@ -1,0 +1,29 @@
+import { csv } from '../csvFile'
+import { limb, tree, type RealInventory } from '../expected'
+
+export const twoReadings: RealInventory = {
+  shape: 'two readings of the limb at right angles, in two columns',
+  file: csv(`
+Tree,Height (m),Crown base (m),Life stage,Vigor,Limb,Limb dia 1 (cm),Limb dia 2 (cm),Stem dia above union (cm),Origin (m),Tip (m)
+T1,9.1,1.7,young,good,A,10.4,9.8,12.4,2,8.6
+T1,9.1,1.7,young,good,B,7.2,6.6,13.2,1.9,7.5
+T2,10,2,young,good,A,11.6,10.8,13.1,2.4,9.5`),
+  expected: {
+    units: 'cm-m',
+    columns: {
+      '': 'A tree; B height m; C crownBase m; D stage; E vigor; F limb; G diameter cm; H diameter2 cm; I stem cm; J origin m; K tip m'
+    },
+    // The mean of two readings: 10.1 of 12.4; 6.9 of 13.2; 11.2 of 13.1. Not two limbs.
+    trees: [
+      tree(
+        'T1',
+        9.1,
+        1.7,
+        { stage: 'young', vigor: 'good' },
+        limb('A', 10.1, 12.4, 2, 8.6),
+        limb('B', 6.9, 13.2, 1.9, 7.5)
+      ),
+      tree('T2', 10, 2, { stage: 'young', vigor: 'good' }, limb('A', 11.2, 13.1, 2.4, 9.5))
+    ]
+  }
+}
