@@ -11,7 +11,8 @@ import { choose } from '../../src/plan/choose'
 import { firstVisitProblem } from '../../src/plan/firstVisit'
 import type { VisitProblem } from '../../src/plan/visitProblem'
 
-const trees = 500
+/** Enough in every run to meet each kind of tree; all of them with `npm run fuzz`. */
+const trees = process.env['FUZZ'] === 'full' ? 500 : 100
 const mostLimbs = 40
 
 /** A tree of up to 40 limbs with up to 6 options each, shaped like real ones: more dose, more gain, with noise. */
@@ -98,7 +99,7 @@ function solve(highs: Highs, text: string, whole = true): number {
 
 /** The engine's own problems for made-up trees of up to 40 limbs. */
 function* problems(): Generator<VisitProblem> {
-  for (const tree of readInventory(madeInventory(14000, 11, mostLimbs)).trees) {
+  for (const tree of readInventory(madeInventory(28 * trees, 11, mostLimbs)).trees) {
     const problem = firstVisitProblem(tree, { year: 2030 })
     if (problem !== null) yield problem
   }
@@ -140,7 +141,7 @@ describe('against an independent solver', () => {
     }
     expect(asked).toBe(trees)
     expect(largest).toBeGreaterThan(25)
-    expect(pressed).toBeGreaterThan(100)
+    expect(pressed).toBeGreaterThan(trees / 5)
   }, 240000)
 
   it(`finds the same gain and the same least dose on ${trees} trees of up to ${mostLimbs} limbs`, async () => {
@@ -167,7 +168,7 @@ describe('against an independent solver', () => {
     }
     // The trees are of the kind that matters: many press against the allowance, and many hold equal options.
     expect(largest).toBe(mostLimbs)
-    expect(bound).toBeGreaterThan(100)
-    expect(ties).toBeGreaterThan(100)
+    expect(bound).toBeGreaterThan(trees / 5)
+    expect(ties).toBeGreaterThan(trees / 5)
   }, 240000)
 })
