@@ -3,6 +3,7 @@ export interface Item {
   readonly gain: number
   /** Dose in whole units. */
   readonly units: number
+  /** At least 1. */
   readonly cuts: number
   /** Change of (foliage in the lower two-thirds − the share to keep × all foliage). */
   readonly lower: number
