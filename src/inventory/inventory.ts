@@ -76,11 +76,27 @@ export interface OpenInventory extends UnplannedList {
   readonly problems: Problem[]
 }
 
-/** What a person may settle before reading: the meaning of a column (by its position) and the system to assume. */
+/** What a person said of a column: of the one under that header, wherever it stands, or of the one with those letters. */
+export interface ColumnAnswer {
+  readonly header?: string
+  readonly column?: string
+  /** The sheet it holds for; every sheet where none is named. */
+  readonly sheet?: string
+  /** What the column gives; null where it is not to be used. */
+  readonly field?: Field | null
+  readonly unit?: LengthUnit
+}
+
+/** What a person may settle before reading: the meaning of columns and the system to assume. */
 export interface ReadingChoices {
   system?: UnitSystem
   fields?: Record<number, Field | null>
   units?: Record<number, LengthUnit>
+  answers?: readonly ColumnAnswer[]
+  /** The only sheet to read. */
+  sheet?: string
+  /** Ids, as typed, of rows that are no trees. */
+  noTrees?: readonly string[]
 }
 
 /** The address of a field of a row; where the inventory has no such column, the row with the header that is missing. */
