@@ -88,6 +88,7 @@ export interface ColumnAnswer {
 }
 
 /** What a person may settle before reading: the meaning of columns and the system to assume. */
+
 export interface ReadingChoices {
   system?: UnitSystem
   fields?: Record<number, Field | null>
@@ -98,6 +99,9 @@ export interface ReadingChoices {
   /** Ids, as typed, of rows that are no trees. */
   noTrees?: readonly string[]
 }
+
+/** The choices that the pane offers under "Columns", by the position of the column. */
+export type ColumnChoices = Required<Pick<ReadingChoices, 'system' | 'fields' | 'units'>>
 
 /** The address of a field of a row; where the inventory has no such column, the row with the header that is missing. */
 export function fieldAddress(inventory: Inventory, row: number, field: Field): string | Place {

@@ -1,7 +1,7 @@
 import { columnLetters } from '../../shared/cells'
 import { columnOf, columns, type Field } from '../../shared/columns'
 import type { LengthUnit } from '../../shared/units'
-import type { ColumnMatch, ReadingChoices } from '../../src/inventory/inventory'
+import type { ColumnMatch, ColumnChoices } from '../../src/inventory/inventory'
 import { lengthOf } from '../../src/inventory/lengthOf'
 import { el, fill, freshId } from '../parts/elements'
 
@@ -26,7 +26,7 @@ function hasUnit(field: Field): boolean {
 }
 
 /** One column: what it was read as, with selects for its meaning and its unit. */
-export function columnEntry(match: ColumnMatch, left: number, wanted: Required<ReadingChoices>): HTMLElement {
+export function columnEntry(match: ColumnMatch, left: number, wanted: ColumnChoices): HTMLElement {
   const letters = columnLetters(left + match.column)
   const field = match.column in wanted.fields ? (wanted.fields[match.column] ?? null) : match.field
   const unitPlace = el('div', { class: 'field' })
@@ -66,7 +66,7 @@ function meaningField(
   match: ColumnMatch,
   letters: string,
   field: Field | null,
-  wanted: Required<ReadingChoices>,
+  wanted: ColumnChoices,
   changed: (field: Field | null) => void
 ): HTMLElement {
   const id = freshId('meaning')
@@ -98,7 +98,7 @@ function meaningField(
   )
 }
 
-function unitField(match: ColumnMatch, letters: string, wanted: Required<ReadingChoices>): HTMLElement {
+function unitField(match: ColumnMatch, letters: string, wanted: ColumnChoices): HTMLElement {
   const id = freshId('unit')
   const unit = wanted.units[match.column] ?? match.unit
   const select = el(

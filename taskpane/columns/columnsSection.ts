@@ -1,5 +1,5 @@
 import { systems, type UnitSystem } from '../../shared/units'
-import type { ColumnMatch, Inventory, ReadingChoices } from '../../src/inventory/inventory'
+import type { ColumnMatch, Inventory, ReadingChoices, ColumnChoices } from '../../src/inventory/inventory'
 import { columnEntry, isLength } from './columnEntry'
 import { el, fill, freshId } from '../parts/elements'
 import { counted } from '../../shared/words/counts'
@@ -21,7 +21,7 @@ export function columnsSection(
   choices: ReadingChoices,
   planWith: (choices: ReadingChoices) => void
 ): HTMLElement {
-  const wanted: Required<ReadingChoices> = {
+  const wanted: ColumnChoices = {
     system: choices.system ?? system,
     fields: { ...choices.fields },
     units: { ...choices.units }
@@ -71,7 +71,7 @@ export function columnsSection(
   )
 }
 
-function systemField(wanted: Required<ReadingChoices>): HTMLElement {
+function systemField(wanted: ColumnChoices): HTMLElement {
   const id = freshId('system')
   const select = el(
     'select',
