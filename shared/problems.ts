@@ -58,6 +58,118 @@ const catalog = {
     message: 'Is the column “{text}” at {cell} “{column}”, or rather “{other}”? It is used as “{column}”.',
     remedy: 'If that is right, do nothing; otherwise choose its meaning, or rename the header.'
   },
+  'columns-unknown': {
+    level: 'note',
+    message: '{count} columns are not ones the plan uses and are left as they are: {text}.',
+    remedy: 'Nothing to do, or choose the meaning of a column that should be used.'
+  },
+  'column-asked': {
+    level: 'row',
+    message: 'No column was found for {column}, and limbs cannot be planned without it. Is it {choices}?',
+    remedy: 'Choose “{name}” for the column that holds it, or head the column so.'
+  },
+  'sheets-left-out': {
+    level: 'note',
+    message: 'The inventory was read from {from}; nothing was read from the sheets {sheets}.',
+    remedy: 'Nothing to do, or name the sheet to read if another one holds the inventory.'
+  },
+  'hidden-sheets-left-out': {
+    level: 'note',
+    message: 'Nothing was read from the hidden sheets {sheets}.',
+    remedy: 'Nothing to do, or show the sheet if it belongs to the inventory.'
+  },
+  'tables-joined': {
+    level: 'note',
+    message: 'The trees of {trees} and the limbs of {limbs} were joined by the id of the tree.',
+    remedy: 'Nothing to do if they belong together; otherwise name the sheet to read.'
+  },
+  'tables-stacked': {
+    level: 'note',
+    message: 'The inventory was put together from {places}.',
+    remedy: 'Nothing to do if they belong together; otherwise name the sheet to read.'
+  },
+  'forms-read': {
+    level: 'note',
+    message: '{count} forms were read together, each as a tree with the limbs of the table below it.',
+    remedy: 'Nothing to do if each of them is a tree.'
+  },
+  'columns-in-groups': {
+    level: 'note',
+    message: 'The columns from {cell} to {last} repeat and were read as {count} limbs in each row.',
+    remedy: 'Nothing to do if each group of columns is a limb.'
+  },
+  'headers-again': {
+    level: 'note',
+    message: 'The headers stand again in {rows}, which were left out.',
+    remedy: 'Nothing to do.'
+  },
+  'totals-left-out': {
+    level: 'note',
+    message: 'Totals or averages were left out: {rows}.',
+    remedy: 'Nothing to do if these are no trees or limbs.'
+  },
+  'notes-left-out': {
+    level: 'note',
+    message: 'Notes were left out: {rows}.',
+    remedy: 'Nothing to do if these are no trees or limbs.'
+  },
+  'no-trees-left-out': {
+    level: 'note',
+    message: 'Vacant sites, stumps and removed trees were left out, as there is no tree to prune: {rows}.',
+    remedy: 'Nothing to do if no tree stands there.'
+  },
+  'said-no-trees': {
+    level: 'note',
+    message: 'Left out as no trees, as was answered before: {rows}.',
+    remedy: 'Take the answer back if a tree stands there.'
+  },
+  'rows-hidden': {
+    level: 'note',
+    message: 'Hidden or filtered rows were read with the others: {rows}.',
+    remedy: 'Nothing to do, or delete the rows that are not to be planned.'
+  },
+  'columns-hidden': {
+    level: 'note',
+    message: 'Hidden columns were read with the others: {columns}.',
+    remedy: 'Nothing to do, or choose “not used” for a column that is not to be read.'
+  },
+  'ids-alike': {
+    level: 'note',
+    message: 'Ids that are written in different ways count as the same tree: {text} (first at {cell}).',
+    remedy: 'Nothing to do if they are the same trees; otherwise give them ids that differ in more.'
+  },
+  'several-trees': {
+    level: 'doubt',
+    message:
+      'An id at {cell} stands for several trees, as its rows differ in {fields}; they are planned as separate trees: {trees}.',
+    remedy: 'Check these trees, and give each an id of its own.'
+  },
+  'limb-of-several': {
+    level: 'row',
+    message: 'The limb at {cell} names tree {tree}, an id that several trees bear.',
+    remedy: 'Give each tree an id of its own, in both tables.'
+  },
+  'tree-not-listed': {
+    level: 'doubt',
+    message: 'The tree {tree} at {cell} is not listed among the trees of {trees}.',
+    remedy: 'Add the tree to the list, or correct its id.'
+  },
+  'ids-below': {
+    level: 'note',
+    message: '{count} rows without an id belong to the tree named above them (first at {cell}).',
+    remedy: 'Nothing to do if each limb stands below its tree.'
+  },
+  'id-from-sheet': {
+    level: 'doubt',
+    message:
+      'No column names the tree; the limbs of each sheet count as one tree with the name of the sheet.',
+    remedy: 'Add a column headed “Tree” if that is not right.'
+  },
+  'id-from-row': {
+    level: 'doubt',
+    message: 'No column names the trees at {cell}; each row counts as a tree of its own.',
+    remedy: 'Add a column headed “Tree” with the number of each tree.'
+  },
   'no-unit': {
     level: 'doubt',
     message: 'The header “{text}” at {cell} names no unit; its numbers are read as {unit}.',

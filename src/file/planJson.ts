@@ -1,4 +1,3 @@
-import { columnLetters } from '../../shared/cells'
 import type { Plan, TreePlan, Visit } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import { printMoney } from '../../shared/money'
@@ -61,9 +60,9 @@ function estimateJson(estimate: Estimate) {
 function columnsJson({ inventory }: Plan) {
   return inventory.matches
     .filter(({ header }) => header !== '')
-    .map(({ column, header, field, unit, girth, confidence, runnerUp }) => ({
-      sheet: inventory.sheet,
-      column: columnLetters(inventory.left + column),
+    .map(({ sheet, letters, header, field, unit, girth, confidence, runnerUp }) => ({
+      sheet,
+      column: letters,
       header,
       field,
       unit,

@@ -9,7 +9,7 @@ import type { Confidence } from './headers/assign'
  * shares 0 to 1; null where not measured, and never NaN, infinite or -0.
  */
 export interface Limb extends LimbValues {
-  /** Row within the block that was read, counted from 0 with the headers as row 0. */
+  /** Row of the inventory, which `rowPlace` finds in its sheet. */
   readonly row: number
   /** Why this row cannot be planned, or null. */
   readonly unplannable: string | null
@@ -21,8 +21,12 @@ export interface Tree extends TreeValues {
   readonly limbs: readonly Limb[]
 }
 
-/** Which column of the block gives which field, in which unit. */
+/** Which column of a sheet gives which field, in which unit. */
 export interface ColumnMatch {
+  readonly sheet: string
+  /** The letters of the column in its sheet. */
+  readonly letters: string
+  /** The column within the block that was read. */
   readonly column: number
   readonly header: string
   readonly field: Field | null
@@ -41,21 +45,34 @@ export interface ColumnMatch {
 /** A row that could not be planned, and why. */
 export interface Unplanned {
   readonly tree: string
-  /** The sheet's own row number, counted from 1 (a limb's and a tree's `row` count within the block, from 0). */
+  /** The row of the inventory, as limbs and trees count it. */
+  readonly at: number
+  /** The sheet's own row number, counted from 1. */
   readonly row: number
   /** Address of the row's first cell. */
   readonly cell: string
   readonly reason: string
 }
 
-/** What a block of cells says, once read: nothing is dropped, what could not be used stands in `problems`. */
-export interface Inventory {
+/** Rows of one sheet that were read with the same columns. */
+export interface InventoryPart {
   readonly sheet: string
-  /** Address of the whole block. */
-  readonly address: string
-  /** Row and column of the block's first cell in its sheet, from 0. */
+  /** Row and column of the first header in the sheet, from 0. */
   readonly top: number
   readonly left: number
+  /** The inventory's number of the row with the headers, and how many rows follow it, that row included. */
+  readonly first: number
+  readonly count: number
+  readonly matches: readonly ColumnMatch[]
+}
+
+/** What sheets say, once read: nothing is dropped, what could not be used stands in `problems`. */
+export interface Inventory {
+  /** The sheet of the first part. */
+  readonly sheet: string
+  /** Address of all that was read. */
+  readonly address: string
+  readonly parts: readonly InventoryPart[]
   readonly matches: readonly ColumnMatch[]
   readonly system: UnitSystem
   readonly trees: readonly Tree[]
@@ -103,12 +120,38 @@ export interface ReadingChoices {
 /** The choices that the pane offers under "Columns", by the position of the column. */
 export type ColumnChoices = Required<Pick<ReadingChoices, 'system' | 'fields' | 'units'>>
 
-/** The address of a field of a row; where the inventory has no such column, the row with the header that is missing. */
+/** The part that a row of the inventory stands in. */
+export function partOf({ parts }: Pick<Inventory, 'parts'>, row: number): InventoryPart {
+  const found = parts.find(({ first, count }) => row >= first && row < first + count) ?? parts[0]
+  if (found === undefined) throw new Error('The inventory has no part')
+  return found
+}
+
+/** Where a row of the inventory stands: its sheet, and its number there as a person counts it, from 1. */
+export function rowPlace(
+  inventory: Pick<Inventory, 'parts'>,
+  row: number
+): { sheet: string; number: number; cell: string } {
+  const { sheet, top, left, first } = partOf(inventory, row)
+  const at = top + row - first
+  return { sheet, number: at + 1, cell: cellAddress(at, left, sheet) }
+}
+
+/** The rows of the inventory that a row of a sheet, counted from 1, holds: one, or one for each group of columns. */
+export function rowsAt({ parts }: Pick<Inventory, 'parts'>, sheet: string, number: number): number[] {
+  return parts.flatMap((part) => {
+    const row = number - 1 - part.top
+    return part.sheet === sheet && row >= 1 && row < part.count ? [part.first + row] : []
+  })
+}
+
+/** The address of a field of a row; where its sheet has no such column, the row with the header that is missing. */
 export function fieldAddress(inventory: Inventory, row: number, field: Field): string | Place {
-  const match = inventory.matches.find((each) => each.field === field)
+  const part = partOf(inventory, row)
+  const match = part.matches.find((each) => each.field === field)
   if (match !== undefined)
-    return cellAddress(inventory.top + row, inventory.left + match.column, inventory.sheet)
-  const [number, { name }] = [inventory.top + row + 1, columnOf(field)]
+    return cellAddress(part.top + row - part.first, part.left + match.column, part.sheet)
+  const [{ number }, { name }] = [rowPlace(inventory, row), columnOf(field)]
   return {
     said: `row ${number}, no column “${name}”`,
     typeIn: `row ${number} of a new column headed “${name}”`
@@ -117,6 +160,6 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
 
 /** Lists a row that is not planned. */
 export function leaveUnplanned(inventory: UnplannedList, tree: string, row: number, reason: string): void {
-  const cell = cellAddress(inventory.top + row, inventory.left, inventory.sheet)
-  inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason })
+  const { number, cell } = rowPlace(inventory, row)
+  inventory.unplanned.push({ tree, at: row, row: number, cell, reason })
 }

@@ -22,8 +22,7 @@ function nowhere(): UnplannedList {
   return {
     sheet: '',
     address: '',
-    top: 0,
-    left: 0,
+    parts: [{ sheet: '', top: 0, left: 0, first: 0, count: 0, matches: [] }],
     matches: [],
     system: 'in-ft',
     trees: [],

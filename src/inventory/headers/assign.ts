@@ -28,6 +28,8 @@ export interface HeadedColumn {
   readonly header: string
   readonly unit: LengthUnit | null
   readonly values: ColumnValues
+  /** What a person said the column gives, null for nothing; not there where nobody said anything. */
+  readonly answered?: Field | null | undefined
 }
 
 /** Scores from which a meaning is used without a question, and from which it is used and asked once. House judgment. */
@@ -50,11 +52,14 @@ interface Candidate {
 function candidatesOf(columns: readonly HeadedColumn[], texts: readonly HeaderText[]): Candidate[][] {
   const worded = texts.map((text) => (text.words.length === 0 ? [] : likelihoods(text)))
   const places = neighbors(worded)
+  const given = new Set(columns.flatMap(({ answered }) => answered ?? []))
   return columns.map((column, at) => {
+    if (column.answered !== undefined) return []
     const unit = column.unit ?? texts[at]?.unit ?? null
     const best = new Map<Field, Candidate>()
     for (const likely of worded[at] ?? []) {
       const { field, girth, standing } = likely
+      if (given.has(field)) continue
       const fit = fitOf(column.values, field, unit)
       const score = Math.min(1, placedScore(likely, at, places) * fit)
       const kept = standing !== 'asked' ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
@@ -72,6 +77,7 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
   const taken = new Set(chosen)
   return columns.map((column, at): ColumnMeaning => {
     const text = texts[at] ?? readHeaderText('')
+    if (column.answered !== undefined) return asAnswered(column, column.answered, text)
     const field = chosen[at] ?? null
     const own = candidates[at]?.find((each) => each.field === field)
     const score = own?.score ?? 0
@@ -100,6 +106,12 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
       girth: own?.girth ?? text.notions.has('girth')
     }
   })
+}
+
+function asAnswered(column: HeadedColumn, field: Field | null, text: HeaderText): ColumnMeaning {
+  const girth = text.notions.has('girth') || text.notions.has('gbh')
+  const unit = column.unit ?? text.unit
+  return { field, score: field === null ? 0 : 1, confidence: 'sure', runnerUp: null, text, unit, girth }
 }
 
 /** Columns that contend for one field at most; the likeliest do. */

@@ -6,6 +6,8 @@ import { columnValues } from '../headers/columnValues'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
 import { columnGroups, type ColumnGroups } from './columnGroups'
+import { columnLetters } from '../../../shared/cells'
+import type { AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
 
 /** Rows that name the columns of a table, and what each column came to. */
@@ -59,6 +61,8 @@ export function mayNameColumns(row: readonly Cell[]): boolean {
     const best = typeof cell === 'string' ? bestOf(cell) : null
     if (best !== null && best.score >= 0.55) fields.add(best.field)
   }
+  // A row of data holds words that are also columns' (live, limb, thick), but numbers with them.
+  if (others > 0 && fields.size < (texts + others) * 0.6) return false
   return fields.size >= 3 || (fields.size === 2 && texts + others <= 3)
 }
 
@@ -103,13 +107,19 @@ function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): st
   return titles
 }
 
+/** The rows whose values tell what a column holds, and what a person said of columns. */
+interface Below {
+  readonly from: number
+  readonly to: number
+  readonly answerFor: AnswerFor
+}
+
 function headed(
   sheet: SheetCells,
   names: readonly Cell[],
   titles: readonly string[] | null,
   units: readonly (LengthUnit | null)[] | null,
-  from: number,
-  to: number
+  { from, to, answerFor }: Below
 ): { columns: HeadedColumn[]; at: number[] } {
   const at: number[] = []
   const columns: HeadedColumn[] = []
@@ -120,10 +130,12 @@ function headed(
     at.push(column)
     const below: (Cell | undefined)[] = []
     for (let row = from; row < to && below.length < 200; row++) below.push(sheet.rows[row]?.[column])
+    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name)
     columns.push({
       header: title === '' ? name : `${title} ${name}`,
-      unit: units?.[column] ?? null,
-      values: columnValues(below)
+      unit: answer?.unit ?? units?.[column] ?? null,
+      values: columnValues(below),
+      answered: answer?.field
     })
   })
   return { columns, at }
@@ -178,14 +190,19 @@ function withoutNumber(header: string): string {
 }
 
 /** What the names in a row come to, with the titles above and the units below where that is the better reading. */
-export function readHeaderRows(sheet: SheetCells, names: number, end: number): HeaderRows | null {
+export function readHeaderRows(
+  sheet: SheetCells,
+  names: number,
+  end: number,
+  answerFor: AnswerFor
+): HeaderRows | null {
   const row = sheet.rows[names]
   if (row === undefined) return null
   const units = unitsIn(sheet.rows[names + 1])
   const from = names + (units === null ? 1 : 2)
   const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
   const proposals = [null, ...(titles === null ? [] : [titles])].map((each) => {
-    const { columns, at } = headed(sheet, row, each, units, from, end)
+    const { columns, at } = headed(sheet, row, each, units, { from, to: end, answerFor })
     const groups = columnGroups(columns.map(({ header }) => header))
     const meanings = groups === null ? assignColumns(columns) : assignGrouped(columns, groups)
     const total = meanings.reduce((sum, { field, score }) => sum + (field === null ? 0 : score), 0)

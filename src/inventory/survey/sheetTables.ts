@@ -4,6 +4,7 @@ import { fold } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
 import { mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { kindOfRow, type RowKind } from './rowKinds'
+import { noAnswers, type AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
@@ -60,7 +61,7 @@ function sameNames(a: readonly Cell[] | undefined, b: readonly Cell[] | undefine
 }
 
 /** Every table of a sheet, from the top down. */
-export function sheetTables(sheet: SheetCells): SheetTable[] {
+export function sheetTables(sheet: SheetCells, answerFor: AnswerFor = noAnswers): SheetTable[] {
   const { rows } = sheet
   const candidates: number[] = []
   for (let row = 0; row < rows.length; row++) if (mayNameColumns(rows[row] ?? [])) candidates.push(row)
@@ -68,7 +69,7 @@ export function sheetTables(sheet: SheetCells): SheetTable[] {
   candidates.forEach((row, index) => {
     const before = headers.at(-1)
     if (before !== undefined && (row <= before.last || sameNames(rows[before.names], rows[row]))) return
-    const header = readHeaderRows(sheet, row, candidates[index + 1] ?? rows.length)
+    const header = readHeaderRows(sheet, row, candidates[index + 1] ?? rows.length, answerFor)
     if (header === null || !isTable(header)) return
     // Names on two rows: the lower one with the upper as titles is the better reading where it says more.
     if (before !== undefined && header.first <= before.names && before.last <= before.names) {
