@@ -93,6 +93,17 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
           (chosen[other] ?? null) === null &&
           others.some((each) => each.field === field && each.score > score - contestedBy)
       )
+    // Two headers that say it equally well leave a measurement open: neither is taken, and the reader is asked.
+    if (field !== null && measured.has(field) && isTied(candidates, chosen, columns, at, field, score))
+      return {
+        field: null,
+        score: 0,
+        confidence: 'unsure',
+        runnerUp: field,
+        text,
+        unit: column.unit ?? text.unit,
+        girth: false
+      }
     const confidence =
       field === null ? 'unsure' : score >= sureFrom && !near && !contested ? 'sure' : 'likely'
     const runnerUp = free?.field ?? rivals[0]?.field ?? null
@@ -105,6 +116,38 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
       unit: column.unit ?? text.unit,
       girth: own?.girth ?? text.notions.has('girth')
     }
+  })
+}
+
+/** The measurements that every priority rests on. */
+const measured: ReadonlySet<Field> = new Set(['diameter', 'stem', 'origin', 'tip'])
+/** Scores so close are equal (house judgment). */
+const tied = 0.005
+
+function plain(header: string | undefined): string {
+  return (header ?? '').trim().toLowerCase()
+}
+
+/** "Stem A" and "Stem B" without the letter or number that tells them apart. */
+function uncounted(header: string): string {
+  return header.replace(/(?<![\p{L}\d])(?:\p{L}|\d{1,2})(?![\p{L}\d])/gu, '#')
+}
+
+/** Whether another column, without a field, fits this field as well under another header. */
+function isTied(
+  candidates: readonly (readonly Candidate[])[],
+  chosen: readonly (Field | null)[],
+  columns: readonly HeadedColumn[],
+  at: number,
+  field: Field,
+  score: number
+): boolean {
+  const header = plain(columns[at]?.header)
+  return candidates.some((others, other) => {
+    const theirs = plain(columns[other]?.header)
+    if (other === at || (chosen[other] ?? null) !== null || theirs === header) return false
+    const close = uncounted(theirs) === uncounted(header) ? clearBy : tied
+    return others.some((each) => each.field === field && each.score >= score - close)
   })
 }
 

@@ -26,8 +26,10 @@ export interface TableColumn {
   /** Column within the sheet's cells. */
   readonly column: number
   readonly name: string
-  /** The title of the group that the column stands in, or an empty text. */
+  /** The title that the name needs to be understood, or an empty text. */
   readonly group: string
+  /** The title above the column, whether it is needed or not. */
+  readonly title: string
   readonly meaning: ColumnMeaning
 }
 
@@ -78,6 +80,31 @@ function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null
     (cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim()))
   )
   return units.length >= 2 && known.length === filled.length ? (row ?? []).map(unit) : null
+}
+
+/**
+ * The names with those of a second row put in: a header over several columns ("Limb diameter") and below it what each of
+ * them is ("1st", "2nd"). Null where the row below the names holds anything else.
+ */
+function lowerNames(sheet: SheetCells, names: number): readonly Cell[] | null {
+  const [upper = [], lower = []] = [sheet.rows[names], sheet.rows[names + 1]]
+  const filled = lower.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
+  const named = upper.filter((cell) => !isBlank(cell)).length
+  const words = filled.every(
+    (column) => typeof lower[column] === 'string' && !/^[\d.,]+$/.test(lower[column])
+  )
+  const beside = filled.some((column) => isBlank(upper[column]) && column > 0)
+  if (filled.length < 2 || filled.length >= named || !words || !beside || unitsIn(lower) !== null) return null
+  // Every name below has a name above it, its own or one that reaches over it from the left.
+  let over = ''
+  const joined: Cell[] = []
+  for (let column = 0; column < Math.max(upper.length, lower.length); column++) {
+    const own = upper[column]
+    if (!isBlank(own)) over = String(own).trim()
+    const under = lower[column]
+    joined.push(isBlank(under) ? (own ?? null) : `${over} ${String(under).trim()}`.trim())
+  }
+  return joined
 }
 
 /** Titles of groups, carried to the right over blanks or merges until the next title. */
@@ -196,10 +223,13 @@ export function readHeaderRows(
   end: number,
   answerFor: AnswerFor
 ): HeaderRows | null {
-  const row = sheet.rows[names]
-  if (row === undefined) return null
-  const units = unitsIn(sheet.rows[names + 1])
-  const from = names + (units === null ? 1 : 2)
+  const upper = sheet.rows[names]
+  if (upper === undefined) return null
+  const lower = lowerNames(sheet, names)
+  const row = lower ?? upper
+  const below = names + (lower === null ? 1 : 2)
+  const units = unitsIn(sheet.rows[below])
+  const from = below + (units === null ? 0 : 1)
   const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
   const proposals = [null, ...(titles === null ? [] : [titles])].map((each) => {
     const { columns, at } = headed(sheet, row, each, units, { from, to: end, answerFor })
@@ -216,7 +246,8 @@ export function readHeaderRows(
     columns: best.at.flatMap((column, index): TableColumn[] => {
       const meaning = best.meanings[index]
       const name = isBlank(row[column]) ? '' : String(row[column]).trim()
-      return meaning === undefined ? [] : [{ column, name, group: best.titles?.[column] ?? '', meaning }]
+      const [group, title] = [best.titles?.[column] ?? '', titles?.[column] ?? '']
+      return meaning === undefined ? [] : [{ column, name, group, title, meaning }]
     }),
     groups: best.groups,
     total: best.total

@@ -1,7 +1,7 @@
 import { cellAddress, columnLetters, quoted } from '../../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
-import { systems, unitNames, type LengthUnit, type UnitSystem } from '../../../shared/units'
+import { systems, unitNames, type UnitSystem } from '../../../shared/units'
 import type { Confidence } from '../headers/assign'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
@@ -9,7 +9,9 @@ import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { lengthOf } from '../lengthOf'
 import { answersOf, type AnswerFor } from './answers'
 import type { TableColumn } from './headerRows'
-import type { LabeledValue, SheetTable } from './sheetTables'
+import type { LabeledValue } from './formRows'
+import type { SheetTable } from './sheetTables'
+import { isMetric, systemOf } from './systemOf'
 import { unusedColumns } from './unusedColumns'
 
 /** A table with what each of its columns gives, and what the labels above it give. */
@@ -32,7 +34,7 @@ export function matchTables(
     matches: columnsOf(table, choices, answerFor),
     labeled: table.labeled.map((label) => labelOf(table, label))
   }))
-  const system = choices.system ?? systemOf(open.flatMap(({ matches, labeled }) => [...matches, ...labeled]))
+  const system = choices.system ?? systemOf(open)
   const asked = new Set<string>()
   const matched = open.map(({ table, matches, labeled }): MatchedTable => {
     const { names } = table.header
@@ -124,15 +126,6 @@ function labelOf({ sheet }: SheetTable, { field, label, column }: LabeledValue):
 function question({ header, runnerUp }: ColumnMatch, field: Field, cell: string): Problem {
   const other = runnerUp === null ? 'nothing the plan uses' : columnOf(runnerUp).name
   return problem('column-likely', cell, { text: quoted(header), column: columnOf(field).name, other })
-}
-
-const isMetric = (unit: LengthUnit | null): boolean => unit === 'mm' || unit === 'cm' || unit === 'm'
-
-/** Metric as soon as more headers name a metric unit than another, otherwise inches and feet. */
-function systemOf(matches: readonly ColumnMatch[]): UnitSystem {
-  const named = matches.filter((match) => match.field !== null && match.unit !== null)
-  const metric = named.filter(({ unit }) => isMetric(unit))
-  return metric.length > named.length - metric.length ? 'cm-m' : 'in-ft'
 }
 
 /** A length without a unit is read in that of the system, which is reported where there is a cell to report it at. */

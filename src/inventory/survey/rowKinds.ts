@@ -11,7 +11,7 @@ const notes =
   /^(?:notes?|n\.?b\.?|remarks?|comments?|surveyed|survey|measured|prepared|checked|inspected|accepted|signed|signature|approved|tax|vat|sales tax|date|page|legend|key|source|see|total price|bemerkung(?:en)?|hinweise?|aufgenommen|erfasst|geprueft|gepruft|unterschrift|datum|mwst|legende|remarques?|releve|verifie|accepte|signe|signature|tva|legende|notas?|observaciones|levantado|medido por|aceptado|firma|firmado|iva|fecha|leyenda)\b\s*(?::|by\b|\d|$|von\b|par\b|por\b|\.)/
 
 const noTree =
-  /^(?:vacant|vacancy|vacant (?:site|pit|space)|empty(?: (?:site|pit|space))?|stump|no tree|tree (?:gone|removed)|missing tree|gone|leer|leerstelle|baum fehlt|stubben|stumpf|baumstumpf|wurzelstock|gefallt|gefaellt|vide|vacante?|souche|arbre absent|abattu|abattue|vacio|vacia|tocon|sin arbol|alcorque vacio)$/
+  /^(?:removed|felled|fallen|dead and removed|vacant|vacancy|vacant (?:site|pit|space)|empty(?: (?:site|pit|space))?|stump|no tree|tree (?:gone|removed)|missing tree|gone|leer|leerstelle|baum fehlt|stubben|stumpf|baumstumpf|wurzelstock|gefallt|gefaellt|vide|vacante?|souche|arbre absent|abattu|abattue|vacio|vacia|tocon|sin arbol|alcorque vacio)(?: (?:in |am |en )?[\d./-]{4,10})?$/
 
 function texts(row: readonly Cell[]): string[] {
   return row.flatMap((cell) =>

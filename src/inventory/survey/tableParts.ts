@@ -24,10 +24,20 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
         ...base,
         matches: [...(turn === 0 ? shared : ids), ...own],
         of: turn === 0 ? of : 'limbs',
-        group: /^\d+$/.test(title) ? `Limb ${title}` : title
+        group: groupName(table, title, columns)
       }
     })
   ]
+}
+
+/** The title over a group of columns, else its number. */
+function groupName({ header }: MatchedTable['table'], title: string, columns: readonly number[]): string {
+  const titles = new Set(
+    header.columns.filter(({ column }) => columns.includes(column)).map((column) => column.title)
+  )
+  const [only = ''] = titles
+  if (titles.size === 1 && only !== '') return only
+  return /^\d+$/.test(title) ? `Limb ${title}` : title
 }
 
 /** Labels and values, wherever they stand, as a row of names and a row of values that know their places. */
