@@ -27,24 +27,14 @@ type Telling = (typeof telling)[number]
 /** Values that contradict, of so many fields, are two trees and not a slip (house judgment). */
 const contradictions = 2
 
-type Values = Readonly<Partial<Record<Telling, Cell>>>
+/** The columns of a part that tell trees apart, each with its place among `telling`. */
+type TellingColumns = readonly { readonly at: number; readonly column: number }[]
 
-/** Reads what tells trees apart in the rows of a part; null where it has no such column. */
-function tellingOf({ matches, block }: Part): ((row: number) => Values) | null {
-  const columns = telling.flatMap((field) => {
+function tellingOf({ matches }: Part): TellingColumns {
+  return telling.flatMap((field, at) => {
     const match = matches.find((each) => each.field === field)
-    return match === undefined ? [] : [[field, match.column] as const]
+    return match === undefined ? [] : [{ at, column: match.column }]
   })
-  if (columns.length === 0) return null
-  return (row) => {
-    const cells = block.rows[row] ?? []
-    const values: Partial<Record<Telling, Cell>> = {}
-    for (const [field, column] of columns) {
-      const cell = cells[column]
-      if (cell !== undefined && !isBlank(cell)) values[field] = cell
-    }
-    return values
-  }
 }
 
 function plain(cell: Cell | undefined): string {
@@ -54,7 +44,8 @@ function plain(cell: Cell | undefined): string {
 }
 
 interface Met {
-  readonly values: Partial<Record<Telling, Cell>>
+  /** What was first typed of each of `telling`. */
+  readonly cells: (Cell | undefined)[]
   readonly part: Part
   readonly against: Set<Telling>
   sheets: boolean
@@ -63,42 +54,40 @@ interface Met {
 /** The ids whose rows contradict each other in more than a slip explains. */
 function contradicted(rows: readonly IdentifiedRow[]): Map<string, Met> {
   const met = new Map<string, Met>()
-  const readers = new Map<Part, ((row: number) => Values) | null>()
+  const columnsOfPart = new Map<Part, TellingColumns>()
+  let any = false
   for (const { part, row, key } of rows) {
-    let read = readers.get(part)
-    if (read === undefined) readers.set(part, (read = tellingOf(part)))
-    if (read === null) continue
-    const values = read(row)
-    const known = met.get(key)
-    if (known === undefined) {
-      met.set(key, { values: { ...values }, part, against: new Set(), sheets: false })
-      continue
-    }
-    for (const field of telling) {
-      const [mine, theirs] = [values[field], known.values[field]]
-      if (mine === undefined || mine === theirs) continue
-      if (theirs === undefined) known.values[field] = mine
+    let columns = columnsOfPart.get(part)
+    if (columns === undefined) columnsOfPart.set(part, (columns = tellingOf(part)))
+    if (columns.length === 0) continue
+    let known = met.get(key)
+    if (known === undefined) met.set(key, (known = { cells: [], part, against: new Set(), sheets: false }))
+    const cells = part.block.rows[row] ?? []
+    for (const { at, column } of columns) {
+      const [mine, theirs] = [cells[column], known.cells[at]]
+      if (mine === theirs || isBlank(mine)) continue
+      if (theirs === undefined) known.cells[at] = mine
       else if (plain(mine) !== plain(theirs)) {
-        known.against.add(field)
+        any = true
+        known.against.add(telling[at] ?? 'site')
         known.sheets ||= part.block.sheet !== known.part.block.sheet
       }
     }
   }
-  const usual = zones(rows, readers)
+  if (!any) return new Map()
+  const usual = zones(rows)
   return new Map(
     [...met].filter(([, { against }]) => against.size >= contradictions || (against.has('site') && usual))
   )
 }
 
 /** Whether sites are places with several trees each, so that one id on two of them is two trees and not a slip. */
-function zones(
-  rows: readonly IdentifiedRow[],
-  readers: ReadonlyMap<Part, ((row: number) => Values) | null>
-): boolean {
+function zones(rows: readonly IdentifiedRow[]): boolean {
   const ids = new Map<string, Set<string>>()
   for (const { part, row, key } of rows) {
-    const site = readers.get(part)?.(row).site
-    if (site === undefined) continue
+    const column = part.matches.find(({ field }) => field === 'site')?.column
+    const site = column === undefined ? null : part.block.rows[row]?.[column]
+    if (isBlank(site)) continue
     const place = plain(site)
     ids.set(place, (ids.get(place) ?? new Set()).add(key))
   }

@@ -5,7 +5,7 @@ import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { columnsByUse } from './columnsByUse'
-import { kindOfRow, type RowKind } from './rowKinds'
+import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
 
@@ -102,16 +102,21 @@ function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
 
 function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
   const names = sheet.rows[header.names] ?? []
-  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
-  const known = new Set(
-    header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column]))
-  )
+  const columns: JudgedColumns = {
+    names,
+    idAt: header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1,
+    known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
+  }
   const rows: number[] = []
+  let above: readonly Cell[] = []
   const passed = new Map<Exclude<RowKind, 'data' | 'blank'>, number[]>()
   for (let row = header.last + 1; row < end; row++) {
-    const kind = kindOfRow(sheet.rows[row] ?? [], names, idAt, known)
-    if (kind === 'data') rows.push(row)
-    else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
+    const cells = sheet.rows[row] ?? []
+    const kind = kindOfRow(cells, columns, above)
+    if (kind === 'data') {
+      rows.push(row)
+      above = cells
+    } else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
   }
   return {
     sheet,
