@@ -4,8 +4,30 @@ import type { SheetTable } from './sheetTables'
 /** Stands for "the same as above". */
 const ditto = /^(?:["″”〃]{1,2}|''|’’|,,|do\.?|ditto|dito|idem|↓|[-–] ?["″”] ?[-–])$/i
 
-function isDitto(cell: Cell | undefined): boolean {
-  return typeof cell === 'string' && cell.length <= 7 && ditto.test(cell.trim())
+const longest = 7
+
+/** Texts that were looked at; most stand in many rows. */
+const known = new Map<string, boolean>()
+
+function isDitto(text: string): boolean {
+  let found = known.get(text)
+  if (found === undefined) {
+    found = ditto.test(text.trim())
+    if (known.size > 5000) known.clear()
+    known.set(text, found)
+  }
+  return found
+}
+
+const none: readonly number[] = []
+
+function dittosIn(row: readonly Cell[]): readonly number[] {
+  let found: number[] | null = null
+  for (let column = 0; column < row.length; column++) {
+    const cell = row[column]
+    if (typeof cell === 'string' && cell.length <= longest && isDitto(cell)) (found ??= []).push(column)
+  }
+  return found ?? none
 }
 
 /**
@@ -24,7 +46,9 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
       if (own === sheet.rows[row]) own = [...own]
       own[column] = above[column] ?? null
     }
-    for (let column = 0; column < own.length; column++) if (isDitto(own[column])) fill(column)
+    // A lone mark in a row may be anything, such as an inch without its number.
+    const dittos = dittosIn(own)
+    if (dittos.length >= 2) for (const column of dittos) fill(column)
     for (const { top, left, bottom, right } of merges)
       if (row > top && row <= bottom && top > header.last)
         for (let column = left; column <= right; column++) if (isBlank(own[column])) fill(column)
