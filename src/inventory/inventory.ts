@@ -64,15 +64,11 @@ export interface Inventory {
   readonly problems: readonly Problem[]
 }
 
-/** An inventory to which rows that are not planned may still be added: while it is read, and in the copy of a plan. */
-export interface UnplannedList extends Omit<Inventory, 'unplanned'> {
-  readonly unplanned: Unplanned[]
-}
-
 /** An inventory while it is read. */
-export interface OpenInventory extends UnplannedList {
+export interface OpenInventory extends Inventory {
   readonly trees: Tree[]
   limbCount: number
+  readonly unplanned: Unplanned[]
   readonly problems: Problem[]
 }
 
@@ -115,8 +111,13 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
   }
 }
 
-/** Lists a row that is not planned. */
-export function leaveUnplanned(inventory: UnplannedList, tree: string, row: number, reason: string): void {
+/** A row that is not planned, by its number within the block. */
+export function unplannedRow(inventory: Inventory, tree: string, row: number, reason: string): Unplanned {
   const cell = cellAddress(inventory.top + row, inventory.left, inventory.sheet)
-  inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason })
+  return { tree, row: inventory.top + row + 1, cell, reason }
+}
+
+/** Lists a row that is not planned. */
+export function leaveUnplanned(inventory: OpenInventory, tree: string, row: number, reason: string): void {
+  inventory.unplanned.push(unplannedRow(inventory, tree, row, reason))
 }
