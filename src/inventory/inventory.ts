@@ -81,15 +81,11 @@ export interface Inventory {
   readonly problems: readonly Problem[]
 }
 
-/** An inventory to which rows that are not planned may still be added: while it is read, and in the copy of a plan. */
-export interface UnplannedList extends Omit<Inventory, 'unplanned'> {
-  readonly unplanned: Unplanned[]
-}
-
 /** An inventory while it is read. */
-export interface OpenInventory extends UnplannedList {
+export interface OpenInventory extends Inventory {
   readonly trees: Tree[]
   limbCount: number
+  readonly unplanned: Unplanned[]
   readonly problems: Problem[]
 }
 
@@ -158,8 +154,13 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
   }
 }
 
-/** Lists a row that is not planned. */
-export function leaveUnplanned(inventory: UnplannedList, tree: string, row: number, reason: string): void {
+/** A row of the inventory that is not planned. */
+export function unplannedRow(inventory: Inventory, tree: string, row: number, reason: string): Unplanned {
   const { number, cell } = rowPlace(inventory, row)
-  inventory.unplanned.push({ tree, at: row, row: number, cell, reason })
+  return { tree, at: row, row: number, cell, reason }
+}
+
+/** Lists a row that is not planned. */
+export function leaveUnplanned(inventory: OpenInventory, tree: string, row: number, reason: string): void {
+  inventory.unplanned.push(unplannedRow(inventory, tree, row, reason))
 }

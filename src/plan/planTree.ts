@@ -1,34 +1,31 @@
-import type { Problem } from '../../shared/problems'
 import { visitInterval, type Rules } from '../../shared/rules'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
-import type { Tree, UnplannedList } from '../inventory/inventory'
-import { TreeCheck } from './checkTree'
+import type { Findings, SurveyedTree } from './checkTree'
 import type { TreePlan } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
-import { basics, prepareTree, type TreeBasics } from './prepareTree'
-import { noteFirstVisit, noteTree } from './treeNotes'
+import { basics, basicsProblems, prepareTree, type TreeBasics } from './prepareTree'
+import { firstVisitNotes, treeNotes } from './treeNotes'
 
-/** What is settled once for all the trees of an inventory, and where their problems are gathered. */
-export interface PlanningRun extends VisitsWanted {
-  readonly inventory: UnplannedList
-  readonly problems: Problem[]
+/** A tree's plan, and what was found of the tree. */
+export interface PlannedTree extends Findings {
+  readonly plan: TreePlan
 }
 
 /** Plans a tree over its visits. */
-export function planTree(tree: Tree, run: PlanningRun): TreePlan {
-  const { inventory, problems, rules, year } = run
-  const check = new TreeCheck(inventory, tree, problems)
-  const known = basics(check, rules)
+export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedTree {
+  const { rules, year } = wanted
+  const known = basics(surveyed.tree, rules)
   const unjudged = unjudgedTree(known, rules)
-  const prepared = prepareTree(check, known, rules, year)
-  if (prepared === null) return unjudged
-  noteTree(check, unjudged, prepared, rules)
-  const { visits, remaining, leaders } = planVisits(prepared, unjudged.allowedRemoval, run)
+  const assumed = basicsProblems(surveyed, known)
+  const { prepared, problems, refused } = prepareTree(surveyed, known, rules, year)
+  if (prepared === null) return { plan: unjudged, problems: [...assumed, ...problems], refused }
+  const { visits, remaining, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
   const first = visits[0]
-  if (first !== undefined) noteFirstVisit(check, prepared, first, leaders, rules)
-  return {
+  const notes = treeNotes(surveyed, unjudged, prepared, rules)
+  const left = first === undefined ? [] : firstVisitNotes(surveyed, prepared, first, leaders, rules)
+  const plan = {
     ...unjudged,
     leader: prepared.leader,
     liveCrownRatio: liveCrownRatio(prepared.height, prepared.crownBase),
@@ -36,6 +33,7 @@ export function planTree(tree: Tree, run: PlanningRun): TreePlan {
     remaining,
     urgency: first?.limbs.reduce((most, { priority }) => Math.max(most, priority), 0) ?? 0
   }
+  return { plan, problems: [...assumed, ...problems, ...notes, ...left], refused }
 }
 
 /** The plan of a tree whose limbs cannot be judged. */

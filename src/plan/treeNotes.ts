@@ -1,85 +1,109 @@
+import type { Problem } from '../../shared/problems'
 import type { Rules } from '../../shared/rules'
 import { ratio } from '../../shared/words/figures'
-import { showDiameter } from '../../shared/words/lengths'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { percent } from '../../shared/words/percent'
 import { heightForClearance, liveCrownRatio } from '../formulas/crown'
-import type { TreeCheck } from './checkTree'
+import { treeProblem, type SurveyedTree } from './checkTree'
 import { inClearance } from './clearance'
 import type { TreePlan, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import { closePairs } from './scaffold'
 
-/** Notes what holds for the tree at every visit: its allowance, its crown, its spacing, its temporary limbs. */
-export function noteTree(
-  check: TreeCheck,
+/** What holds for the tree at every visit: its allowance, its crown, its spacing, its temporary limbs. */
+export function treeNotes(
+  surveyed: SurveyedTree,
   plan: Pick<TreePlan, 'allowedRemoval' | 'allowedBasis' | 'vigor'>,
   tree: PreparedTree,
   rules: Rules
-): void {
-  const { row } = check.tree
-  if (check.tree.limbs.length === 0) check.note('no-limbs', row, 'tree')
+): Problem[] {
+  const { row, limbs } = surveyed.tree
+  const notes: Problem[] = []
+  if (limbs.length === 0) notes.push(treeProblem(surveyed, 'no-limbs', row, 'tree'))
   if (plan.allowedRemoval <= 0 && plan.vigor !== 'poor')
-    check.note('nothing-allowed', row, 'removed', { value: plan.allowedBasis })
+    notes.push(treeProblem(surveyed, 'nothing-allowed', row, 'removed', { value: plan.allowedBasis }))
   const crownRatio = liveCrownRatio(tree.height, tree.crownBase)
   if (crownRatio < rules.crownRatioGoal - 1e-9) {
     const facts = { value: ratio(crownRatio), limit: ratio(rules.crownRatioGoal) }
-    check.note('crown-ratio-low', row, 'crownBase', facts)
+    notes.push(treeProblem(surveyed, 'crown-ratio-low', row, 'crownBase', facts))
   }
-  noteSpacing(check, rules)
-  noteTemporary(check, rules)
+  notes.push(...spacingNotes(surveyed, rules), ...temporaryNotes(surveyed, rules))
   const observed = tree.limbs.reduce(
     (sum, limb) => sum + (limb.parent === null ? (limb.surveyed.foliageShare ?? 0) : 0),
     0
   )
-  if (observed > 1 + 1e-9)
-    check.note('observed-share-too-large', row, 'foliageShare', { value: percent(observed) })
-}
-
-function noteTemporary(check: TreeCheck, rules: Rules): void {
-  const { caliper, trunk, limbs, row } = check.tree
-  const size = caliper ?? trunk
-  if (size === null || size >= rules.temporaryUpTo || limbs.length === 0) return
-  const { system } = check.inventory
-  const facts = { value: showDiameter(size, system), limit: showDiameter(rules.temporaryUpTo, system) }
-  check.note('all-temporary', row, caliper === null ? 'trunk' : 'caliper', facts)
-}
-
-function noteSpacing(check: TreeCheck, rules: Rules): void {
-  for (const { upper, lower, apart, wanted } of closePairs(check.tree, rules)) {
-    const facts = { limb: upper.id, other: lower.id, value: check.show(apart), limit: check.show(wanted) }
-    check.note('scaffold-spacing', upper.row, 'origin', facts)
+  if (observed > 1 + 1e-9) {
+    const facts = { value: percent(observed) }
+    notes.push(treeProblem(surveyed, 'observed-share-too-large', row, 'foliageShare', facts))
   }
+  return notes
 }
 
-/** Notes what the first visit leaves: foliage that is high, competing leaders, and limbs that stay in the clearance. */
-export function noteFirstVisit(
-  check: TreeCheck,
+function temporaryNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
+  const { caliper, trunk, limbs, row } = surveyed.tree
+  const size = caliper ?? trunk
+  if (size === null || size >= rules.temporaryUpTo || limbs.length === 0) return []
+  const { system } = surveyed.inventory
+  const facts = { value: showDiameter(size, system), limit: showDiameter(rules.temporaryUpTo, system) }
+  return [treeProblem(surveyed, 'all-temporary', row, caliper === null ? 'trunk' : 'caliper', facts)]
+}
+
+function spacingNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
+  const show = (meters: number) => showHeight(meters, surveyed.inventory.system)
+  return closePairs(surveyed.tree, rules).map(({ upper, lower, apart, wanted }) => {
+    const facts = { limb: upper.id, other: lower.id, value: show(apart), limit: show(wanted) }
+    return treeProblem(surveyed, 'scaffold-spacing', upper.row, 'origin', facts)
+  })
+}
+
+/** What the first visit leaves: foliage that is high, competing leaders, and limbs that stay in the clearance. */
+export function firstVisitNotes(
+  surveyed: SurveyedTree,
   tree: PreparedTree,
   visit: Visit,
   leaders: number,
   rules: Rules
-): void {
-  if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && tree.limbs.length > 0)
-    check.note('lower-foliage-low', check.tree.row, 'tree', { value: percent(visit.lowerFoliageBefore) })
-  if (leaders > rules.leadersAtOnce) check.note('many-leaders', check.tree.row, 'tree', { count: leaders })
-  const { clearance, clearanceSide } = tree.tree
-  if (clearance === null) return
-  const asked = { clearance, clearanceSide: clearanceSide?.degrees ?? null, rules }
-  const stage = stagedUntil(check, tree, clearance, rules)
+): Problem[] {
+  const { row } = surveyed.tree
+  const notes: Problem[] = []
+  if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && tree.limbs.length > 0) {
+    const facts = { value: percent(visit.lowerFoliageBefore) }
+    notes.push(treeProblem(surveyed, 'lower-foliage-low', row, 'tree', facts))
+  }
+  if (leaders > rules.leadersAtOnce)
+    notes.push(treeProblem(surveyed, 'many-leaders', row, 'tree', { count: leaders }))
+  const { clearance } = surveyed.tree
+  if (clearance !== null) notes.push(...clearanceNotes(surveyed, tree, visit, clearance, rules))
+  return notes
+}
+
+/** The limbs that hang into the clearance and are not removed at the first visit. */
+function clearanceNotes(
+  surveyed: SurveyedTree,
+  tree: PreparedTree,
+  visit: Visit,
+  clearance: number,
+  rules: Rules
+): Problem[] {
+  const notes: Problem[] = []
+  const asked = { clearance, clearanceSide: tree.tree.clearanceSide?.degrees ?? null, rules }
+  const stage = stagedUntil(tree, clearance, rules)
   const cut = new Map(visit.cuts.map((each) => [each.limb, each.kind]))
-  for (const { surveyed, lowest } of tree.limbs) {
-    const kind = cut.get(surveyed)
-    if (kind === 'remove' || !inClearance({ surveyed, lowest }, asked)) continue
+  for (const { surveyed: limb, lowest } of tree.limbs) {
+    const kind = cut.get(limb)
+    if (kind === 'remove' || !inClearance({ surveyed: limb, lowest }, asked)) continue
     const done =
       kind === 'reduce' ? 'it is shortened now and not yet removed' : 'it is not removed at the first visit'
-    check.note('clearance-held', surveyed.row, 'lowestFoliage', { limb: surveyed.id, value: done + stage })
+    const facts = { limb: limb.id, value: done + stage }
+    notes.push(treeProblem(surveyed, 'clearance-held', limb.row, 'lowestFoliage', facts))
   }
+  return notes
 }
 
 /** The tree has to be taller before its crown may be raised as high as the clearance asks. */
-function stagedUntil(check: TreeCheck, tree: PreparedTree, clearance: number, rules: Rules): string {
+function stagedUntil(tree: PreparedTree, clearance: number, rules: Rules): string {
   const needed = heightForClearance(clearance, rules.crownRatioGoal)
   return needed > tree.height
-    ? `; a live-crown ratio of ${rules.crownRatioGoal} allows that clearance once the tree is ${check.show(needed)} tall`
+    ? `; a live-crown ratio of ${rules.crownRatioGoal} allows that clearance once the tree is ${showHeight(needed, tree.system)} tall`
     : ''
 }
