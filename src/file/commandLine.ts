@@ -1,5 +1,5 @@
 import { resolve } from 'node:path'
-import { readInventory } from '../inventory/readInventory'
+import { readSheets } from '../inventory/readSheets'
 import { planInventory } from '../plan/planInventory'
 import { planByRules } from '../plan/rules/planByRules'
 import type { Plan, TreePlan } from '../plan/plan'
@@ -12,7 +12,7 @@ import { readArguments, usage, type Wanted } from './planArguments'
 import { whyNotWritable, writeOut } from './outFile'
 import { planJson } from './planJson'
 import { planText } from './planText'
-import { readPlannedFile, type PlannedFile } from './readTableFile'
+import { readPlannedFile, type PlannedFile } from './readPlannedFile'
 import { sampleInventory, sampleSheetName } from './sampleInventory'
 import { writeWorkbook } from './writeWorkbook'
 
@@ -31,7 +31,7 @@ export interface Surroundings {
 export type ExitCode = 0 | 2 | 3
 
 const sample: PlannedFile = {
-  inventory: { rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 },
+  sheets: [{ name: sampleSheetName, rows: sampleInventory, top: 0, left: 0 }],
   rules: null,
   rates: null
 }
@@ -51,7 +51,7 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   const file = inventory === null ? sample : await readPlannedFile(inventory)
   if (isRefusal(file)) return file
 
-  const made = planInventory(readInventory(file.inventory), {
+  const made = planInventory(readSheets(file.sheets), {
     date: wanted.date ?? around.today,
     ...planByRules(file.rules)
   })

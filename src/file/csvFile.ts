@@ -1,10 +1,11 @@
 import { cellAddress, type Cell } from '../../shared/cells'
 import { counted } from '../../shared/words/counts'
 import { sheetColumns, sheetRows } from '../../shared/a1Notation'
+import { longestCellText } from '../sheets/typedText'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { decodeText, isBinary } from './csv/decodeText'
 import { readNumbers } from './csv/numberColumns'
-import { isTooLarge, longestCell, mostCells, recordsOf, type TooLarge } from './csv/records'
+import { isTooLarge, mostCells, recordsOf, type TooLarge } from './csv/records'
 export { decodeText } from './csv/decodeText'
 import { namedSeparator, separatorOf } from './csv/separator'
 
@@ -19,7 +20,7 @@ function sentenceOf(name: string, { tooLarge, row, column }: TooLarge): string {
   const split = 'split the inventory into smaller files.'
   switch (tooLarge) {
     case 'cell':
-      return `${name} holds more than ${counted(longestCell, 'character')} in the one cell ${cellAddress(row, column)}: check that it is a table, and that no quotation mark lacks its partner.`
+      return `${name} holds more than ${counted(longestCellText, 'character')} in the one cell ${cellAddress(row, column)}: check that it is a table, and that no quotation mark lacks its partner.`
     case 'columns':
       return `${name} holds more than ${counted(sheetColumns, 'column')} in row ${String(row + 1)}: check that it is a table with a line for each row.`
     case 'rows':

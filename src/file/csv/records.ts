@@ -3,14 +3,13 @@
  * different ways, spaces before a quote, and quotes that are no quotes (3½", a note in quotes that never end).
  */
 import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
+import { longestCellText } from '../../sheets/typedText'
 
 const quote = 34
 const lineFeed = 10
 const carriageReturn = 13
 const space = 32
 
-/** Most characters of a cell (Microsoft, “Excel specifications and limits”). */
-export const longestCell = 32_767
 /** Most cells of a file, the same as the file library takes of a workbook's sheet. */
 export const mostCells = 20_000_000
 
@@ -146,7 +145,7 @@ export function recordsOf(text: string, separator: string, most = Infinity): Rec
     const above = rows[rows.length - 1]
     do {
       const cell = scanner.cell(above?.[row.length])
-      if (cell.length > longestCell) return { tooLarge: 'cell', row: rows.length, column: row.length }
+      if (cell.length > longestCellText) return { tooLarge: 'cell', row: rows.length, column: row.length }
       if (row.length >= sheetColumns) return { tooLarge: 'columns', row: rows.length, column: row.length }
       row.push(cell)
     } while (scanner.goesOn())
