@@ -40,14 +40,20 @@ export async function oddWorkbook(
   return zip.generateAsync({ type: 'uint8array', compression: 'DEFLATE' })
 }
 
-/** The same zip whose directory gives this size, in bytes, for every part that unpacks to more. */
-export function withStatedSize(bytes: Uint8Array, most: number): Uint8Array {
+/** The XML of the first sheet. */
+export async function sheetText(bytes: Uint8Array): Promise<string> {
+  const zip = await JSZip.loadAsync(bytes)
+  return (await zip.file('xl/worksheets/sheet1.xml')?.async('string')) ?? ''
+}
+
+/** The same zip whose directory gives this size, in bytes, for every part that unpacks to more than some. */
+export function withStatedSize(bytes: Uint8Array, stated: number, moreThan: number): Uint8Array {
   const lying = Uint8Array.from(bytes)
   const view = new DataView(lying.buffer)
   // APPNOTE.TXT 4.3.12: the directory's entries begin with PK 1 2, the size unpacked stands at 24.
   for (let at = 0; at + 46 < lying.length; at++)
-    if (view.getUint32(at, true) === 0x02014b50 && view.getUint32(at + 24, true) > most)
-      view.setUint32(at + 24, most, true)
+    if (view.getUint32(at, true) === 0x02014b50 && view.getUint32(at + 24, true) > moreThan)
+      view.setUint32(at + 24, stated, true)
   return lying
 }
 
