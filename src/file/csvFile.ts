@@ -36,6 +36,10 @@ export function readCsv(text: string): Cell[][] {
   const delimiter = separatorOf(header)
   const rows = textRows(text, delimiter)
   const ofFile = styleOf(rows.flat().filter((cell) => fraction.test(cell)))
-  const styles = (rows[0] ?? []).map((_header, column) => styleOf(rows.map((row) => row[column])) ?? ofFile)
+  const styles = (rows[0] ?? []).map((_header, column) => {
+    const own = styleOf(rows.map((row) => row[column]))
+    // Thousands parted by spaces in some rows leave open what a sign means in the others; the rest of the file may tell.
+    return own === null || own === 'either' ? (ofFile ?? own) : own
+  })
   return rows.map((row) => row.map((cell, column) => cellOf(cell, styles[column] ?? ofFile, delimiter)))
 }

@@ -4,6 +4,7 @@ import { problem, type Problem } from '../../shared/problems'
 import { CellReader } from './cellReader'
 import { leaveUnplanned, type Inventory, type OpenInventory, type ReadingChoices } from './inventory'
 import { matchColumns } from './matchColumns'
+import { Plausibility } from './plausible/plausible'
 import { isUnread, type Reading } from './reading'
 import { LimbReader, type SaidOfColumns } from './readLimb'
 import { TreeReader, type OpenTree } from './readTree'
@@ -16,7 +17,7 @@ export function readInventory(block: CellBlock, choices: ReadingChoices = {}): I
   const inventory = readHeaders(block, choices)
   const stop = whyUnusable(block, inventory)
   if (stop !== null) return { ...inventory, problems: [stop] }
-  const manner = { inheritsId: idsStandOnce(block, inventory), said: new Map() }
+  const manner = mannerOf(block, inventory)
   readRows(block, inventory, 1, block.rows.length, manner)
   return inventory
 }
@@ -33,7 +34,7 @@ export function* readInParts(
 ): Generator<Inventory, void> {
   const headers = readHeaders(block, choices)
   const stop = whyUnusable(block, headers)
-  const manner = { inheritsId: stop === null && idsStandOnce(block, headers), said: new Map() }
+  const manner = mannerOf(block, headers)
   const starts = stop === null ? partStarts(block, headers, rowsAPart) : []
   if (stop !== null || starts.length < 2) {
     yield readInventory(block, choices)
@@ -133,6 +134,20 @@ interface Manner {
   /** An id stands for the rows below it that have none. */
   readonly inheritsId: boolean
   readonly said: SaidOfColumns
+  readonly readers: ReadonlyMap<Field, CellReader>
+  readonly plausibility: Plausibility
+}
+
+function mannerOf(block: CellBlock, inventory: Inventory): Manner {
+  const readers = new Map<Field, CellReader>()
+  for (const match of inventory.matches)
+    if (match.field !== null) readers.set(match.field, new CellReader(block, match, match.field))
+  return {
+    inheritsId: idsStandOnce(block, inventory),
+    said: new Map(),
+    readers,
+    plausibility: new Plausibility(inventory)
+  }
 }
 
 function readRows(
@@ -142,11 +157,12 @@ function readRows(
   to: number,
   manner: Manner
 ): void {
-  const readers = new Map<Field, CellReader>()
-  for (const match of inventory.matches)
-    if (match.field !== null) readers.set(match.field, new CellReader(block, match, match.field))
-  const rows = new RowSorter(block, inventory, readers, manner)
+  const rows = new RowSorter(block, inventory, manner)
   for (let row = from; row < to; row++) rows.add(row)
+  manner.plausibility.look(inventory.trees)
+  if (to < block.rows.length) return
+  for (const reader of manner.readers.values()) inventory.problems.push(...reader.remarks())
+  inventory.problems.push(...manner.plausibility.problems())
 }
 
 const limbFields = columns.filter((column) => column.of === 'limb' && column.field !== 'notes')
@@ -164,9 +180,9 @@ class RowSorter {
   constructor(
     private readonly block: CellBlock,
     private readonly inventory: OpenInventory,
-    readers: Map<Field, CellReader>,
     private readonly manner: Manner
   ) {
+    const { readers } = manner
     const id = readers.get('tree')
     if (id === undefined) throw new Error('The inventory has no tree column')
     this.idReader = id

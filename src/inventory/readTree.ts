@@ -1,4 +1,4 @@
-import { isBlank, quoted, type Cell } from '../../shared/cells'
+import { quoted, type Cell } from '../../shared/cells'
 import { problem } from '../../shared/problems'
 import {
   blankTree,
@@ -49,7 +49,7 @@ export class TreeReader {
       if (column === undefined) continue
       const cell = column.reader.raw(row)
       const known = typed.cells[at]
-      if (cell === known || isBlank(cell)) continue
+      if (cell === known || column.reader.isBlank(row)) continue
       if (known === undefined) {
         typed.cells[at] = cell
         typed.rows[at] = row
