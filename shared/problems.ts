@@ -253,6 +253,72 @@ const catalog = {
       '{column} at {cell} reads “{text}”, which is no direction; limbs on all sides count as on that side.',
     remedy: 'Type a compass point such as NE, or degrees from north such as 45; all if every side is meant.'
   },
+  'inexact-value': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, {manner}; it was taken as {value} {unit}.',
+    remedy: 'Measure it and type the number alone, or do nothing if that is near enough.'
+  },
+  'inexact-share': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, {manner}; it was taken as {value}.',
+    remedy: 'Type one share such as 15 %, or do nothing if that is near enough.'
+  },
+  'two-readings': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”, which was taken as two readings with a mean of {value} {unit}.',
+    remedy: 'Nothing to do if it was measured twice; otherwise type one number.'
+  },
+  'fraction-or-two': {
+    level: 'row',
+    message: '{column} at {cell} reads “{text}”, which can be a fraction or two readings.',
+    remedy: 'Type one number with decimals.'
+  },
+  'girth-in-cell': {
+    level: 'note',
+    message: '{column} at {cell} reads “{text}”, a girth; divided by π it is a diameter of {value} {unit}.',
+    remedy: 'Nothing to do.'
+  },
+  'diameter-in-girths': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, a diameter in a column of girths; it was not divided by π.',
+    remedy: 'Type the girth, or do nothing if it is a diameter.'
+  },
+  'girth-column': {
+    level: 'note',
+    message: 'The column “{text}” at {cell} gives girths; each was divided by π to a diameter.',
+    remedy: 'Nothing to do, unless the column gives diameters.'
+  },
+  'share-or-percent': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads {text} among percentages: is it {low} or {high}? It was taken as {value}.',
+    remedy: 'Type it with its sign, for instance {value}.'
+  },
+  'missing-codes': {
+    level: 'note',
+    message:
+      '{column} reads {codes} in {count} of its cells, the first at {cell}: taken as not measured, like blank cells.',
+    remedy: 'Nothing to do, or type the measured values.'
+  },
+  'ticks-taken': {
+    level: 'note',
+    message:
+      '{column} reads {codes} in {count} of its cells, the first at {cell}; each was taken as “{value}”.',
+    remedy: 'Type {choices} where that is not right.'
+  },
+  'choice-scale': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} is given in numbers ({codes}) and not in words: which of them means what? Its {count} cells were taken as not given.',
+    remedy: 'Type {choices} instead of the numbers, or the word beside the number, such as “1 - {value}”.'
+  },
+  'vigor-dead': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”: is the whole tree dead? It was planned as in poor vigor, so that nothing live is cut.',
+    remedy: 'Take a dead tree out of the inventory, or type its vigor.'
+  },
   'limb-without-tree': {
     level: 'row',
     message: 'The limb in row {row} ({cell}) belongs to no tree.',
@@ -389,6 +455,48 @@ const catalog = {
     message:
       'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs need {limit}.',
     remedy: 'Keep the better one as permanent and the other short, or removed in time.'
+  },
+  'limbs-thicker': {
+    level: 'doubt',
+    message:
+      'In {count} of {total} limbs the “{text}” ({cell}) is larger than the “{other}” at {place}: are the two columns swapped? They are used as they stand.',
+    remedy: 'Exchange the two headers if they are.'
+  },
+  'heights-swapped': {
+    level: 'doubt',
+    message:
+      'In {count} of {total} limbs the “{text}” ({cell}) lies below the “{other}” at {place}, so that the tip is below its origin: are the two columns swapped? They are used as they stand.',
+    remedy: 'Exchange the two headers if they are.'
+  },
+  'sizes-unlikely': {
+    level: 'doubt',
+    message:
+      'By “{text}” ({cell}, read as {unit}) and “{other}” ({place}, read as {otherUnit}) {what}, where {low} to {high} times is usual: {question}? They are used as they stand.',
+    remedy: 'Correct the units in the headers, or choose them.'
+  },
+  'tips-unlikely': {
+    level: 'doubt',
+    message:
+      'By “{text}” ({cell}, read as {unit}) the limbs of a typical tree reach {value} of its height: is it in {question}? It is used as it stands.',
+    remedy: 'Correct the unit in the header, or choose it.'
+  },
+  'tree-shape': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has a height of {height} at {cell} and a trunk diameter of {diameter}: {value} times as high as thick. Are both right? They are used as they stand.',
+    remedy: 'Check the height, the trunk diameter and their units.'
+  },
+  'crown-base-above-limbs': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has its crown base at {cell}, {value}, above the origin of every live limb that is listed; the lowest starts at {other}. Is that right? It is used as it stands.',
+    remedy: 'Check the crown base height: it is the height of the lowest live foliage.'
+  },
+  'limbs-alike': {
+    level: 'doubt',
+    message:
+      'Limbs {limb} and {other} of tree {tree} ({cell}) have the same measurements throughout. Was one limb entered twice? Both are planned.',
+    remedy: 'Remove one of the two rows if it was.'
   },
   'rule-value': {
     level: 'doubt',

@@ -1,4 +1,4 @@
-import { cellAddress } from '../../shared/cells'
+import { cellAddress, type CellBlock } from '../../shared/cells'
 import { columnOf, type Field, type LimbValues, type TreeValues } from '../../shared/columns'
 import type { Place, Problem } from '../../shared/problems'
 import type { LengthUnit, UnitSystem } from '../../shared/units'
@@ -64,6 +64,8 @@ export interface InventoryPart {
   readonly first: number
   readonly count: number
   readonly matches: readonly ColumnMatch[]
+  /** Where cells stand that were gathered from several places, as those of a form. */
+  readonly placeOf?: CellBlock['placeOf']
 }
 
 /** What sheets say, once read: nothing is dropped, what could not be used stands in `problems`. */
@@ -123,14 +125,24 @@ export function partOf({ parts }: Pick<Inventory, 'parts'>, row: number): Invent
   return found
 }
 
+/** Where a cell of a part stands in its sheet. */
+function placeIn(part: InventoryPart, row: number, column: number): { row: number; column: number } {
+  return part.placeOf?.(row, column) ?? { row: part.top + row, column: part.left + column }
+}
+
+function partAddress(part: InventoryPart, row: number, column: number): string {
+  const place = placeIn(part, row, column)
+  return cellAddress(place.row, place.column, part.sheet)
+}
+
 /** Where a row of the inventory stands: its sheet, and its number there as a person counts it, from 1. */
 export function rowPlace(
   inventory: Pick<Inventory, 'parts'>,
   row: number
 ): { sheet: string; number: number; cell: string } {
-  const { sheet, top, left, first } = partOf(inventory, row)
-  const at = top + row - first
-  return { sheet, number: at + 1, cell: cellAddress(at, left, sheet) }
+  const part = partOf(inventory, row)
+  const { row: at, column } = placeIn(part, row - part.first, 0)
+  return { sheet: part.sheet, number: at + 1, cell: cellAddress(at, column, part.sheet) }
 }
 
 /** The rows of the inventory that a row of a sheet, counted from 1, holds: one, or one for each group of columns. */
@@ -145,13 +157,21 @@ export function rowsAt({ parts }: Pick<Inventory, 'parts'>, sheet: string, numbe
 export function fieldAddress(inventory: Inventory, row: number, field: Field): string | Place {
   const part = partOf(inventory, row)
   const match = part.matches.find((each) => each.field === field)
-  if (match !== undefined)
-    return cellAddress(part.top + row - part.first, part.left + match.column, part.sheet)
+  if (match !== undefined) return partAddress(part, row - part.first, match.column)
   const [{ number }, { name }] = [rowPlace(inventory, row), columnOf(field)]
   return {
     said: `row ${number}, no column “${name}”`,
     typeIn: `row ${number} of a new column headed “${name}”`
   }
+}
+
+/** The address of the header of a field, in the first part that has it; an empty text where none has. */
+export function headerAddress({ parts }: Pick<Inventory, 'parts'>, field: Field): string {
+  for (const part of parts) {
+    const match = part.matches.find((each) => each.field === field)
+    if (match !== undefined) return partAddress(part, 0, match.column)
+  }
+  return ''
 }
 
 /** A row of the inventory that is not planned. */

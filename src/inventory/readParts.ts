@@ -38,8 +38,9 @@ export function openParts(parts: readonly Part[]): OpenPart[] {
 /** The same as the inventory keeps them, to find the place of a row. */
 export function inventoryParts(parts: readonly OpenPart[]): InventoryPart[] {
   return parts.map(({ part: { block, matches }, first }) => {
-    const { sheet, top, left } = block
-    return { sheet, top, left, first, count: block.rows.length, matches }
+    const { sheet, top, left, placeOf } = block
+    const part = { sheet, top, left, first, count: block.rows.length, matches }
+    return placeOf === undefined ? part : { ...part, placeOf }
   })
 }
 

@@ -3,6 +3,7 @@ import { listed } from '../../shared/words/lists'
 import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
 import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from './readParts'
 import type { SaidOfColumns } from './readLimb'
+import { Plausibility, plausibility } from './plausible/plausible'
 import { Identifier } from './survey/identify'
 import { tellApart, type Identified, type IdentifiedRow } from './survey/identity'
 import { leaveNoTrees } from './survey/noTrees'
@@ -21,6 +22,7 @@ export function readSheets(sheets: readonly SheetCells[], choices: ReadingChoice
   if ('stop' in read) return read.stop
   const { inventory, parts, said, rows } = read
   sortRows(inventory, parts, said, rows)
+  inventory.problems.push(...remarksOn(parts), ...plausibility(inventory))
   return inventory
 }
 
@@ -40,11 +42,19 @@ export function* readSheetsInParts(
   }
   const { inventory, parts, said, rows } = read
   const starts = partStarts(rows, rowsAPart)
+  const plausible = new Plausibility(inventory)
   for (let part = 0; part < starts.length; part++) {
     const open: OpenInventory = part === 0 ? inventory : { ...inventory, ...nothingRead() }
     sortRows(open, parts, said, rows.slice(starts[part], starts[part + 1] ?? rows.length))
+    plausible.look(open.trees)
+    if (part === starts.length - 1) open.problems.push(...remarksOn(parts), ...plausible.problems())
     yield open
   }
+}
+
+/** What is reported once of whole columns, when their cells were read. */
+function remarksOn(parts: readonly OpenPart[]): Problem[] {
+  return parts.flatMap(({ readers }) => [...readers.values()].flatMap((reader) => reader.remarks()))
 }
 
 function nothingRead(): Pick<OpenInventory, 'trees' | 'limbCount' | 'unplanned' | 'problems'> {

@@ -1,4 +1,4 @@
-import { isBlank, quoted, type Cell } from '../../shared/cells'
+import { quoted, type Cell } from '../../shared/cells'
 import { problem } from '../../shared/problems'
 import type { CellReader } from './cellReader'
 import {
@@ -54,7 +54,7 @@ export class TreeReader {
     for (const column of this.columns) {
       const cell = column.reader.raw(row)
       const known = typed.cells[column.place]
-      if (cell === known || isBlank(cell)) continue
+      if (cell === known || column.reader.isBlank(row)) continue
       if (known === undefined) {
         typed.cells[column.place] = cell
         typed.rows[column.place] = row

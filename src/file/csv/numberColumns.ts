@@ -94,7 +94,11 @@ function fractionOf(text: string, style: NumberStyle, separator: string): Cell {
 export function readNumbers(rows: Cell[][], separator: string): void {
   const columns = readWholes(rows)
   const ofFile = styleOf(columns.flatMap(({ fractions }) => fractions))
-  const styles = columns.map((column) => (column.fractions.length === 0 ? null : (column.style ?? ofFile)))
+  const styles = columns.map((column) => {
+    const own = column.fractions.length === 0 ? null : column.style
+    // Thousands parted by spaces in some rows leave open what a sign means in the others; the rest of the file may tell.
+    return column.fractions.length === 0 ? null : own === null || own === 'either' ? (ofFile ?? own) : own
+  })
   for (const row of rows)
     for (let at = 0; at < row.length; at++) {
       const style = styles[at]
