@@ -90,8 +90,9 @@ function beginReading(
   const said: SaidOfColumns = new Map(found.asked)
   const kept = leaveNoTrees(rows, choices.noTrees ?? [], problems)
   problems.push(...notListed(found.tables, kept))
-  refuseRows(inventory, parts, refused)
-  return { inventory, parts, said, rows: tellApart(kept, problems) }
+  const told = tellApart(kept, problems)
+  refuseRows(inventory, parts, [...refused, ...told.refused])
+  return { inventory, parts, said, rows: told.rows }
 }
 
 function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]): Identified {

@@ -1,4 +1,4 @@
-import { isBlank, quoted, type Cell } from '../../../shared/cells'
+import { addressIn, isBlank, quoted, type Cell } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { grouped } from '../../../shared/words/figures'
 import { listed } from '../../../shared/words/lists'
@@ -37,6 +37,8 @@ export class Identifier {
     if (first === undefined) return
     const own = first.ids === null ? null : this.fromColumn(first.part, first.ids)
     const constant = own === null ? this.fromForm(form, first.part, sheetStandsForTree) : null
+    if (own === null && constant === null)
+      this.sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
     const rows = own ?? first.part.rows.map((row) => constant ?? this.ofRow(first.part, row))
     this.addForm(form, rows)
     for (const { part } of tables)
@@ -60,6 +62,10 @@ export class Identifier {
       this.problems.push(problem('ids-alike', this.firstTyped.get(first)?.cell ?? '', { text }))
     }
     return { rows: this.rows, refused: this.refused }
+  }
+
+  private sayOnce(found: Problem): void {
+    if (!this.problems.some(({ code }) => code === found.code)) this.problems.push(found)
   }
 
   private identity(typed: string): { id: string; key: string } {
@@ -109,7 +115,9 @@ export class Identifier {
   ): { id: string; key: string } | null {
     const typed = (form?.ids?.read(1) ?? null) as Reading<string>
     if (typeof typed === 'string') return this.identity(typed)
-    return form !== undefined || sheetStandsForTree ? this.identity(block.sheet) : null
+    if (form === undefined && !sheetStandsForTree) return null
+    this.sayOnce(problem('id-from-sheet', ''))
+    return this.identity(block.sheet)
   }
 
   /** Where nothing names the trees, each row is one. */

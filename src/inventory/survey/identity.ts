@@ -110,26 +110,37 @@ function tellerOf({ against, sheets }: Met): (part: Part, row: number) => string
  * Tells trees apart that bear one id: an id whose rows contradict each other in place, species and sizes belongs to several
  * trees, which are then named by what tells them apart. Rows that cannot be told stay with the id alone.
  */
-export function tellApart(rows: readonly IdentifiedRow[], problems: Problem[]): readonly IdentifiedRow[] {
+export function tellApart(rows: readonly IdentifiedRow[], problems: Problem[]): Identified {
   const several = contradicted(rows)
-  if (several.size === 0) return rows
+  if (several.size === 0) return { rows, refused: [] }
   const tellers = new Map([...several].map(([key, met]) => [key, tellerOf(met)]))
   const last = new Map<string, { part: Part; told: string }>()
   const names = new Map<string, Set<string>>()
-  const told = rows.map((each): IdentifiedRow => {
+  const refused: Identified['refused'][number][] = []
+  const told = rows.flatMap((each): IdentifiedRow | readonly [] => {
     const teller = tellers.get(each.key)
     if (teller === undefined) return each
     const own = teller(each.part, each.row)
     const before = last.get(each.key)
     const apart = own !== '' ? own : before?.part === each.part ? before.told : ''
     last.set(each.key, { part: each.part, told: apart })
-    if (apart === '') return each
+    if (apart === '') {
+      // A limb of another table names none of the trees alone.
+      if (each.part.of !== 'limbs' || each.part.group !== null) return each
+      refused.push({ part: each.part, row: each.row, why: ofSeveral(each) })
+      return []
+    }
     const id = `${each.id} (${apart})`
     names.set(each.key, (names.get(each.key) ?? new Set()).add(id))
     return { ...each, id, key: `${each.key} (${plain(apart)})` }
   })
   problems.push(severalTrees(several, names, rows))
-  return told
+  return { rows: told, refused }
+}
+
+function ofSeveral({ part, row, id }: IdentifiedRow): Problem {
+  const column = part.matches.find(({ field }) => field === 'tree')?.column ?? 0
+  return problem('limb-of-several', addressIn(part.block, row, column), { tree: id })
 }
 
 /** Trees named in the line about ids that several trees bear. */
