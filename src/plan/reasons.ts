@@ -135,7 +135,8 @@ export function reasonForKeeping(assessed: AssessedLimb, conditions: VisitCondit
       Math.round(ratio * 100),
       () => `${ratioText(ratio)} of the stem: kept for its foliage`
     )
-  return `${ratioText(ratio)} of the stem, priority ${points(priority)}: ${whyUncut(assessed, conditions)}`
+  const why = whyUncut(assessed, conditions)
+  return [ratioText(ratio), ' of the stem, priority ', points(priority), ': ', why].join('')
 }
 
 function whyUncut(assessed: AssessedLimb, conditions: VisitConditions): string {
