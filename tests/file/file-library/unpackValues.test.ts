@@ -132,18 +132,3 @@ describe('a sheet of blanks that have looks', () => {
     ])
   })
 })
-
-describe('a workbook with a chart that fills a sheet', () => {
-  test('is read without it', async () => {
-    const workbook = `<workbook xmlns:r="r"><sheets><sheet name="A &amp; B" sheetId="1" r:id="rId1"/><sheet name="Chart 'n'" sheetId="2" r:id="rId9"/></sheets></workbook>`
-    const type = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
-    const relationships = `<Relationships><Relationship Id="rId1" Type="${type}/worksheet" Target="worksheets/sheet1.xml"/><Relationship Target="chartsheets/sheet1.xml" Type="${type}/chartsheet" Id="rId9"/></Relationships>`
-    const parts = {
-      'xl/workbook.xml': workbook,
-      'xl/_rels/workbook.xml.rels': relationships,
-      'xl/chartsheets/sheet1.xml': '<chartsheet/>'
-    }
-    const book = await unpackValues(await oddWorkbook(parts))
-    expect('sheets' in book && book.sheets.map(({ name }) => name)).toEqual(['A & B'])
-  })
-})
