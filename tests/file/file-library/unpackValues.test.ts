@@ -42,6 +42,18 @@ describe('the cells of a sheet', () => {
     ])
   })
 
+  test('show a formula that was left without a result, and a blank where the result is one', async () => {
+    const cells = [
+      '<c r="A1"><f>12.88/PI()</f><v/></c>',
+      '<c r="B1"><f>A1*2</f></c>',
+      '<c r="C1"><f t="shared" si="0"/></c>',
+      '<c r="D1" t="str"><f>IF(1,"")</f><v></v></c>'
+    ]
+    expect((await sheetOf({ [sheet1]: sheetPart(inRow(...cells)) })).rows).toEqual([
+      ['=12.88/PI()', '=A1*2', '=…', null]
+    ])
+  })
+
   test('may have a prefix for their namespace', async () => {
     const part = `<x:worksheet xmlns:x="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><x:sheetData><x:row r="1"><x:c r="A1" s="1"/><x:c r="B1" s="1"><x:v>0.05</x:v></x:c></x:row></x:sheetData></x:worksheet>`
     const sheet = await sheetOf({ [sheet1]: part, 'xl/styles.xml': stylesPart('0%') })
