@@ -99,7 +99,7 @@ describe('a number shown as a percentage', () => {
   })
 
   test('may be the result of a formula, and its type may be written out', async () => {
-    const cells = ['<c r="A1" s="1" t="n"><v>0.3</v></c>', '<c r="B1" s="1"><f>A1/2</f><v>0.15</v></c>']
+    const cells = ['<c r="A1" s="1" t="n"><v>0.3</v></c>', '<c r="B1" s="1"><f>0.15</f><v>0.15</v></c>']
     const parts = { [sheet1]: sheetPart(inRow(...cells)), 'xl/styles.xml': stylesPart('0%') }
     expect((await sheetOf(parts)).rows).toEqual([['30 %', '15 %']])
   })
