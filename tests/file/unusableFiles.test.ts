@@ -132,10 +132,12 @@ describe('a large workbook of a small survey is read', () => {
   test('with looks down to the last row', async () => {
     const zip = await oddWorkbook()
     expect(await read(zip)).toEqual(['T1'])
-    const blanks = Array.from({ length: 1_048_574 }, (_, at) => {
-      const row = String(at + 3)
+    // Every fifth row, and the last one there is.
+    const blanks = Array.from({ length: 209_715 }, (_, at) => {
+      const row = String(5 * at + 6)
       return `<row r="${row}"><c r="A${row}" s="1"/><c r="B${row}" s="1"/></row>`
     })
+    expect(blanks.at(-1)).toContain('r="1048576"')
     const part = await sheetText(zip)
     const long = part.replace('</sheetData>', `${blanks.join('')}</sheetData>`)
     expect(await read(await oddWorkbook({ [sheet1]: long }))).toEqual(['T1'])
