@@ -1,5 +1,5 @@
 /** The values of an .xlsx and the names on them, without looks: all that a plan needs of a file. */
-import { HucreError, type Cell as LibraryCell, type CellValue, type Sheet } from 'hucre'
+import { HucreError, XmlError, type Cell as LibraryCell, type CellValue, type Sheet } from 'hucre'
 import { readXlsx } from 'hucre/xlsx'
 import { cellAddress, type Cell } from '../../../shared/cells'
 import { longestCellText } from '../../sheets/typedText'
@@ -122,6 +122,7 @@ function whyUnreadable(error: unknown): string {
   if (error instanceof UnusablePackage) return faults[error.fault]
   if (error instanceof LongCell)
     return `${error.address} holds more than ${counted(longestCellText, 'character')}`
+  if (error instanceof XmlError) return faults.damaged
   return error instanceof HucreError ? reported(error) : faults.damaged
 }
 
