@@ -1,6 +1,6 @@
 import { mannerWords, takeApart } from '../../../shared/approximate'
 import { numberIn } from '../../../shared/numbers'
-import { percent } from '../../../shared/words/percent'
+import { percent, ratePercent } from '../../../shared/words/percent'
 import { Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
 
@@ -31,7 +31,7 @@ export class ShareReader {
 
   /** A small number among percentages can be a share or a percentage. */
   private question(value: number, taken: number, row: number): Reading<number> {
-    const facts = { low: percent(value / 100), high: percent(value), value: percent(taken) }
+    const facts = { low: ratePercent(value / 100), high: ratePercent(value), value: ratePercent(taken) }
     return new Noted(taken, this.cells.problem('share-or-percent', row, facts))
   }
 
