@@ -40,11 +40,10 @@ export class ShareReader {
     const { unread } = this.cells.column.reads
     const found = unread === 'row' || unread.value === null ? takeApart(text) : null
     if (found === null || !text.includes('%')) return null
-    const shares = found.texts.map((each) => {
-      const signed = each.includes('%') ? each : `${each} %`
-      return numberIn(signed, this.cells.conventions.style, { percent: true })
+    const values = found.texts.flatMap((each) => {
+      const value = numberIn(each.replace('%', ''), this.cells.conventions.style)
+      return typeof value === 'number' && value >= 0 && value <= 100 ? [value / 100] : []
     })
-    const values = shares.filter((share) => typeof share === 'number' && share >= 0 && share <= 1) as number[]
     const [first = NaN, last = first] = values
     if (values.length !== found.texts.length || last < first) return null
     const value = (first + last) / 2
