@@ -46,6 +46,8 @@ export interface Unplanned {
   /** Address of the row's first cell. */
   readonly cell: string
   readonly reason: string
+  /** It is the row of a tree without limbs; otherwise it is a limb's. */
+  readonly wholeTree?: true
 }
 
 /** What a block of cells says, once read: nothing is dropped, what could not be used stands in `problems`. */
@@ -111,12 +113,20 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
   const [number, { name }] = [inventory.top + row + 1, columnOf(field)]
   return {
     said: `row ${number}, no column “${name}”`,
-    typeIn: `row ${number} of a new column headed “${name}”`
+    typeIn: `row ${number} of a new column headed “${name}”`,
+    row: number,
+    header: name
   }
 }
 
 /** Lists a row that is not planned. */
-export function leaveUnplanned(inventory: UnplannedList, tree: string, row: number, reason: string): void {
+export function leaveUnplanned(
+  inventory: UnplannedList,
+  tree: string,
+  row: number,
+  reason: string,
+  more: Pick<Unplanned, 'wholeTree'> = {}
+): void {
   const cell = cellAddress(inventory.top + row, inventory.left, inventory.sheet)
-  inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason })
+  inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason, ...more })
 }

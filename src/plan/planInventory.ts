@@ -1,9 +1,11 @@
+import { groupProblems } from '../../shared/groupProblems'
 import { defaultRules, type Rules } from '../../shared/rules'
 import type { Problem } from '../../shared/problems'
 import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
 import { timingNotes, type TimingAnswers } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
 import type { Inventory } from '../inventory/inventory'
+import { withWaiting } from './leftOut'
 import type { Plan, TreePlan } from './plan'
 import { planTree, type PlanningRun } from './planTree'
 
@@ -36,6 +38,12 @@ function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
   }
 }
 
+/** What was noted, in order: rows that are not planned by row, problems by cause. */
+function finished({ inventory, problems }: PlanningRun): Pick<Plan, 'unplanned' | 'problems'> {
+  const unplanned = inventory.unplanned.sort((a, b) => a.row - b.row)
+  return { unplanned, problems: withWaiting(groupProblems(problems), unplanned) }
+}
+
 /**
  * Plans tree by tree and keeps none of the plans, for inventories too large to hold with all their plans. What is
  * noted about the trees is handed over at the end.
@@ -46,7 +54,7 @@ export function* planEachTree(
 ): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
   const run = begin(inventory, options)
   for (const tree of inventory.trees) yield planTree(tree, run)
-  return { unplanned: run.inventory.unplanned, problems: run.problems }
+  return finished(run)
 }
 
 /** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
@@ -66,8 +74,7 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
     system: inventory.system,
     inventory,
     trees,
-    unplanned: run.inventory.unplanned.sort((a, b) => a.row - b.row),
-    problems,
+    ...finished(run),
     rules,
     ruleChanges: ruleChanges(rules, options.reasons),
     timing: notes ?? []

@@ -3,12 +3,13 @@ import { visitInterval, type Rules } from '../../shared/rules'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
-import type { Tree, UnplannedList } from '../inventory/inventory'
+import type { Limb, Tree, UnplannedList } from '../inventory/inventory'
 import { TreeCheck } from './checkTree'
-import type { TreePlan } from './plan'
+import type { LeaderChoice, TreePlan } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
 import { basics, prepareTree, type TreeBasics } from './prepareTree'
 import { noteFirstVisit, noteTree } from './treeNotes'
+import { planWithoutLimbs } from './treeWithoutLimbs'
 
 /** What is settled once for all the trees of an inventory, and where their problems are gathered. */
 export interface PlanningRun extends VisitsWanted {
@@ -22,8 +23,9 @@ export function planTree(tree: Tree, run: PlanningRun): TreePlan {
   const check = new TreeCheck(inventory, tree, problems)
   const known = basics(check, rules)
   const unjudged = unjudgedTree(known, rules)
+  if (tree.limbs.length === 0) return planWithoutLimbs(check, unjudged, rules)
   const prepared = prepareTree(check, known, rules, year)
-  if (prepared === null) return unjudged
+  if (prepared === null) return { ...unjudged, notJudged: tree.limbs }
   noteTree(check, unjudged, prepared, rules)
   const { visits, remaining, leaders } = planVisits(prepared, unjudged.allowedRemoval, run)
   const first = visits[0]
@@ -34,6 +36,7 @@ export function planTree(tree: Tree, run: PlanningRun): TreePlan {
     liveCrownRatio: liveCrownRatio(prepared.height, prepared.crownBase),
     visits,
     remaining,
+    notJudged: notJudged(check, prepared.leader),
     urgency: first?.limbs.reduce((most, { priority }) => Math.max(most, priority), 0) ?? 0
   }
 }
@@ -52,8 +55,16 @@ function unjudgedTree(known: TreeBasics, rules: Rules): TreePlan {
     interval: visitInterval(rules, stage),
     visits: [],
     remaining: [],
+    notJudged: none,
     urgency: 0
   }
+}
+
+const none: readonly Limb[] = []
+
+function notJudged(check: TreeCheck, leader: LeaderChoice): readonly Limb[] {
+  const out = check.tree.limbs.filter((limb) => check.isOut(limb) && limb !== leader.limb)
+  return out.length === 0 ? none : out
 }
 
 /** How an allowance came about. */

@@ -1,3 +1,4 @@
+import { columnOf } from '../../shared/columns'
 import { ratio } from '../../shared/words/figures'
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
@@ -83,10 +84,14 @@ function isMeasured(limb: Limb): limb is MeasuredDeadwood {
   return limb.diameter !== null
 }
 
-/** A dead leader that another stem replaces is dead wood to be cut, and may have come without a diameter. */
+/** What a limb needs; only a row marked as leader, and not kept as one, can have come without. */
+const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
+
+/** A row marked as leader that is dead wood to be cut, or a limb beside the leader that is kept. */
 function refuseUnmeasured(check: TreeCheck, limb: Limb): void {
-  const facts = { column: 'The limb diameter', limb: limb.id }
-  check.refuse(limb, check.note('missing-value', limb.row, 'diameter', facts).message)
+  const field = measurements.find((each) => limb[each] === null) ?? 'diameter'
+  const facts = { column: columnOf(field).name.toLowerCase(), limb: limb.id }
+  check.refuse(limb, check.note('missing-value', limb.row, field, facts).message)
 }
 
 function limbsOf(
@@ -125,8 +130,11 @@ function growingLimb(
   limb: Limb,
   { crownBase, year, fade }: { crownBase: number; year: number; fade: number }
 ): GrowingLimb | null {
-  const { diameter, origin, tip } = limb
-  if (diameter === null || limb.stem === null || origin === null || tip === null) return null
+  const { diameter, stem: measured, origin, tip } = limb
+  if (diameter === null || measured === null || origin === null || tip === null) {
+    refuseUnmeasured(check, limb)
+    return null
+  }
   const stem = stemAtUnion(check.tree, limb)
   if (stem === null) {
     check.refuse(limb, check.note('union-impossible', limb.row, 'stem', { limb: limb.id }).message)

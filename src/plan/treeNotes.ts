@@ -17,14 +17,8 @@ export function noteTree(
   rules: Rules
 ): void {
   const { row } = check.tree
-  if (check.tree.limbs.length === 0) check.note('no-limbs', row, 'tree')
-  if (plan.allowedRemoval <= 0 && plan.vigor !== 'poor')
-    check.note('nothing-allowed', row, 'removed', { value: plan.allowedBasis })
-  const crownRatio = liveCrownRatio(tree.height, tree.crownBase)
-  if (crownRatio < rules.crownRatioGoal - 1e-9) {
-    const facts = { value: ratio(crownRatio), limit: ratio(rules.crownRatioGoal) }
-    check.note('crown-ratio-low', row, 'crownBase', facts)
-  }
+  noteAllowance(check, plan)
+  noteCrownRatio(check, liveCrownRatio(tree.height, tree.crownBase), rules)
   noteSpacing(check, rules)
   noteTemporary(check, rules)
   const observed = tree.limbs.reduce(
@@ -33,6 +27,21 @@ export function noteTree(
   )
   if (observed > 1 + 1e-9)
     check.note('observed-share-too-large', row, 'foliageShare', { value: percent(observed) })
+}
+
+/** Notes a tree that has nothing to spare, unless its vigor says so already. */
+export function noteAllowance(
+  check: TreeCheck,
+  plan: Pick<TreePlan, 'allowedRemoval' | 'allowedBasis' | 'vigor'>
+): void {
+  if (plan.allowedRemoval <= 0 && plan.vigor !== 'poor')
+    check.note('nothing-allowed', check.tree.row, 'removed', { value: plan.allowedBasis })
+}
+
+export function noteCrownRatio(check: TreeCheck, crownRatio: number, rules: Rules): void {
+  if (crownRatio >= rules.crownRatioGoal - 1e-9) return
+  const facts = { value: ratio(crownRatio), limit: ratio(rules.crownRatioGoal) }
+  check.note('crown-ratio-low', check.tree.row, 'crownBase', facts)
 }
 
 function noteTemporary(check: TreeCheck, rules: Rules): void {
@@ -65,14 +74,14 @@ export function noteFirstVisit(
   const { clearance, clearanceSide } = tree.tree
   if (clearance === null) return
   const asked = { clearance, clearanceSide: clearanceSide?.degrees ?? null, rules }
-  const stage = stagedUntil(check, tree, clearance, rules)
+  const until = stagedUntil(check, tree, clearance, rules)
   const cut = new Map(visit.cuts.map((each) => [each.limb, each.kind]))
   for (const { surveyed, lowest } of tree.limbs) {
     const kind = cut.get(surveyed)
     if (kind === 'remove' || !inClearance({ surveyed, lowest }, asked)) continue
     const done =
       kind === 'reduce' ? 'it is shortened now and not yet removed' : 'it is not removed at the first visit'
-    check.note('clearance-held', surveyed.row, 'lowestFoliage', { limb: surveyed.id, value: done + stage })
+    check.note('clearance-held', surveyed.row, 'lowestFoliage', { limb: surveyed.id, value: done, until })
   }
 }
 

@@ -60,9 +60,9 @@ describe('the checks', () => {
     const left = [
       { tree: 'K3', row: 9, cell: 'Survey!B9', reason: 'Its diameter is not a number.' },
       { tree: 'K3', row: 8, cell: 'Survey!B8', reason: 'Its tree has no height.' }
-    ]
+    ] as const
     const checks = allChecks([found], left)
-    expect(checks.map(({ cell }) => cell)).toEqual(['Survey!D9', 'Survey!B8'])
+    expect(checks.map(({ cells }) => cells)).toEqual([['Survey!D9'], ['Survey!B8']])
     expect(checks[1]?.message).toBe('Tree K3: Its tree has no height.')
   })
 })

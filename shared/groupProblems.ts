@@ -1,0 +1,139 @@
+import { cellsNamed, inOrderOfPlace, placeOf, placesNamed } from './cellPlaces'
+import { severalOf, type Several } from './problemGroups'
+import type { Place, Problem } from './problems'
+import { plural } from './words/counts'
+import { grouped } from './words/figures'
+import { capital } from './words/sentences'
+import { rowsNamed, someOf, valuesOf } from './words/some'
+
+/** As many problems as a person takes in at once: about a screen. */
+export const mostProblems = 25
+
+/** The problems that one stands for; itself, where it is alone. */
+export function membersOf(found: Problem): readonly Problem[] {
+  return found.of ?? [found]
+}
+
+export function countOf(found: Problem): number {
+  return membersOf(found).length
+}
+
+/** The cells that a problem is about, the first one first; none where it stands at no cell. */
+export function cellsOf(found: Problem): readonly string[] {
+  const cells = membersOf(found).map(({ cell }) => cell)
+  return [...new Set(cells)].filter((each) => each !== '')
+}
+
+/**
+ * One problem for all of the same cause: of one column, with one sentence that is true of all of them. A problem that is alone
+ * stays as it is. Where that leaves more than about a screen, causes are drawn together over the columns. The order is that
+ * of the first of each.
+ */
+export function groupProblems(problems: readonly Problem[]): readonly Problem[] {
+  const single = problems.flatMap(membersOf)
+  const byColumn = gathered(single, true)
+  return (byColumn.length <= mostProblems ? byColumn : gathered(single, false)).map(asOne)
+}
+
+function gathered(problems: readonly Problem[], byColumn: boolean): Problem[][] {
+  const causes = new Map<string, Problem[]>()
+  for (const each of problems) {
+    const cause = causeOf(each, byColumn)
+    const known = causes.get(cause)
+    if (known === undefined) causes.set(cause, [each])
+    else known.push(each)
+  }
+  return [...causes.values()]
+}
+
+function causeOf(found: Problem, byColumn: boolean): string {
+  const { code, level, cell, facts, instead = '', place } = found
+  const several: Several | null = severalOf[code]
+  if (several === null) return `${code} ${found.message}`
+  const across = several.across === true
+  const column = byColumn
+    ? (place?.header ?? cell.slice(0, across ? cell.lastIndexOf('!') : endOfLetters(cell)))
+    : ''
+  const by = several.by?.map((fact) => String(facts[fact])).join('\n') ?? ''
+  return `${code} ${level} ${column}\n${instead}\n${by}`
+}
+
+/** Where the number of the row begins. */
+function endOfLetters(cell: string): number {
+  let end = cell.length
+  while (end > 0 && cell.charCodeAt(end - 1) >= 48 && cell.charCodeAt(end - 1) <= 57) end--
+  return end
+}
+
+/** A problem that stands for several; one alone, or one said twice, is itself. */
+function asOne(several: readonly Problem[]): Problem {
+  const [only] = several
+  if (only === undefined) throw new Error('A cause without a problem')
+  const words = severalOf[only.code]
+  if (several.length === 1 || words === null) return only
+  const of = inOrder(several)
+  const { code, level, facts, cell, instead } = of[0] ?? only
+  const message = filled(words.message, of)
+  return {
+    code,
+    level,
+    cell,
+    message: instead === undefined ? message : `${message.replace(/\.$/, '')}; in each case ${instead}.`,
+    remedy: filled(words.remedy, of),
+    facts,
+    of
+  }
+}
+
+function inOrder(problems: readonly Problem[]): readonly Problem[] {
+  return problems
+    .map((found) => ({ found, place: placeOf(found.cell) }))
+    .sort((one, other) => inOrderOfPlace(one.place, other.place))
+    .map(({ found }) => found)
+}
+
+function filled(sentence: string, of: readonly Problem[]): string {
+  return sentence.replace(/\{(\w+)\}/g, (_hole, name: string) => wordsFor(name, of))
+}
+
+function wordsFor(name: string, of: readonly Problem[]): string {
+  switch (name) {
+    case 'count':
+      return grouped(of.length)
+    case 'cells':
+      return placeWords(of)
+    case 'rows':
+      return rowsNamed(of.map(({ facts }) => Number(facts['row'])))
+    case 'columns':
+      return quotedOf('column', of, capital)
+    case 'texts':
+      return quotedOf('text', of)
+    case 'names':
+      return quotedOf('name', of)
+    case 'rules':
+      return quotedOf('rule', of)
+    case 'trees': {
+      const trees = different('tree', of)
+      return `${plural(trees.length, 'tree')} ${someOf(trees)}`
+    }
+  }
+  return name.endsWith('1') ? String(of[0]?.facts[name.slice(0, -1)] ?? '') : valuesOf(different(name, of))
+}
+
+/** Where they are: their cells, or their rows where the column is missing. */
+function placeWords(of: readonly Problem[]): string {
+  const places = of.flatMap(({ place }): Place[] => (place === undefined ? [] : [place]))
+  return places.length === of.length
+    ? placesNamed(places)
+    : cellsNamed(of.flatMap(({ cell }) => (cell === '' ? [] : [cell])))
+}
+
+function different(fact: string, of: readonly Problem[]): string[] {
+  const values = new Set<string>()
+  for (const { facts } of of) values.add(String(facts[fact] ?? ''))
+  return [...values]
+}
+
+function quotedOf(fact: string, of: readonly Problem[], as = (word: string): string => word): string {
+  return valuesOf(different(fact, of).map((word) => `“${as(word)}”`))
+}
