@@ -84,11 +84,12 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     remedy: 'Correct the formulas in those cells, or type the measured values.'
   },
   'not-positive': {
-    message: '{count} cells of {columns} hold no more than 0, and it has to be more: {cells}.',
+    message:
+      '{count} cells of {columns} are 0 or less, and have to be more than 0: {cells}. They read {texts}.',
     remedy: 'Measure again, or clear the cells where nothing was measured.'
   },
   negative: {
-    message: '{count} cells of {columns} are below 0, which cannot be: {cells}.',
+    message: '{count} cells of {columns} are below 0, which cannot be: {cells}. They read {texts}.',
     remedy: 'Type the values without the minus sign, or clear the cells where nothing was measured.'
   },
   'too-large': {

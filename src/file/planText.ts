@@ -12,6 +12,7 @@ import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
 import { points, ratio } from '../../shared/words/figures'
 import { percent } from '../../shared/words/percent'
+import { capital } from '../../shared/words/sentences'
 import { rowsNamed } from '../../shared/words/some'
 import { cautions, howToRead } from '../sheets/cautions'
 import { showRule } from '../plan/rules/ruleChanges'
@@ -62,15 +63,16 @@ function visitLines({ tree }: TreePlan, visit: Visit, system: UnitSystem): strin
 }
 
 function judgedLines(plan: TreePlan): string[] {
+  const judged = capital(judgedWords(plan))
   switch (judgedOf(plan)) {
     case 'all':
       return []
     case 'no limbs':
-      return [`  ${judgedWords(plan)}, so no cut can be chosen.`]
+      return [`  ${judged}, so no cut can be chosen.`]
     case 'some':
-      return folded(`${judgedWords(plan)} (${notJudgedLimbs(plan)}): see ${notPlanned} below.`, 2)
+      return folded(`${judged} (${notJudgedLimbs(plan)}): see ${notPlanned} below.`, 2)
     case 'none':
-      return folded(`${judgedWords(plan)}: measure again, see ${notPlanned} below.`, 2)
+      return folded(`${judged}: measure again, see ${notPlanned} below.`, 2)
   }
 }
 

@@ -1,5 +1,6 @@
 import { counted } from '../../shared/words/counts'
 import { namedLimbs } from '../../shared/words/lists'
+import { capital } from '../../shared/words/sentences'
 import type { Limb } from '../inventory/inventory'
 import type { Plan, TreePlan } from './plan'
 
@@ -20,17 +21,30 @@ export function judgedOf(plan: TreePlan): Judged {
   return plan.notJudged.length < toJudge(plan).length ? 'some' : 'none'
 }
 
-/** "Limbs not judged", "2 of 5 limbs not judged", "No limbs listed"; empty where all were judged. */
+/** "limbs not judged", "2 of 5 limbs not judged", "no limbs listed"; empty where all were judged. */
 export function judgedWords(plan: TreePlan): string {
   switch (judgedOf(plan)) {
     case 'no limbs':
-      return 'No limbs listed'
+      return 'no limbs listed'
     case 'all':
       return ''
     case 'some':
       return `${String(plan.notJudged.length)} of ${counted(toJudge(plan).length, 'limb')} not judged`
     case 'none':
-      return 'Limbs not judged'
+      return 'limbs not judged'
+  }
+}
+
+/** What stands where a visit has no cut: that it needs none is only true of limbs that were judged. */
+export function noCutWords(plan: TreePlan): string {
+  switch (judgedOf(plan)) {
+    case 'no limbs':
+    case 'none':
+      return capital(judgedWords(plan))
+    case 'some':
+      return `No cut of the limbs that were judged; ${judgedWords(plan)}`
+    case 'all':
+      return 'No cut is planned at this visit'
   }
 }
 
