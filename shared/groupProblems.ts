@@ -1,4 +1,4 @@
-import { cellsNamed, inOrderOfPlace, placeOf, placesNamed } from './cellPlaces'
+import { cellsNamed, placesNamed, rowOf } from './cellPlaces'
 import { severalOf, type Several } from './problemGroups'
 import type { Place, Problem } from './problems'
 import { plural } from './words/counts'
@@ -30,7 +30,7 @@ export function cellsOf(found: Problem): readonly string[] {
  * of the first of each.
  */
 export function groupProblems(problems: readonly Problem[]): readonly Problem[] {
-  const single = problems.flatMap(membersOf)
+  const single = problems.some(({ of }) => of !== undefined) ? problems.flatMap(membersOf) : problems
   const byColumn = gathered(single, true)
   return (byColumn.length <= mostProblems ? byColumn : gathered(single, false)).map(asOne)
 }
@@ -47,22 +47,21 @@ function gathered(problems: readonly Problem[], byColumn: boolean): Problem[][] 
 }
 
 function causeOf(found: Problem, byColumn: boolean): string {
-  const { code, level, cell, facts, instead = '', place } = found
+  const { code, level, facts, instead } = found
   const several: Several | null = severalOf[code]
   if (several === null) return `${code} ${found.message}`
-  const across = several.across === true
-  const column = byColumn
-    ? (place?.header ?? cell.slice(0, across ? cell.lastIndexOf('!') : endOfLetters(cell)))
-    : ''
-  const by = several.by?.map((fact) => String(facts[fact])).join('\n') ?? ''
-  return `${code} ${level} ${column}\n${instead}\n${by}`
+  let cause = `${code} ${level} ${byColumn ? columnOf(found, several) : ''}`
+  if (instead !== undefined) cause += `\n${instead}`
+  for (const fact of several.by ?? []) cause += `\n${String(facts[fact])}`
+  return cause
 }
 
-/** Where the number of the row begins. */
-function endOfLetters(cell: string): number {
-  let end = cell.length
+/** Sheet and column, or the header that is missing; the sheet alone where all columns are one cause. */
+function columnOf({ cell, place }: Problem, { across }: Several): string {
+  if (place !== null) return place.header
+  let end = across === true ? cell.lastIndexOf('!') : cell.length
   while (end > 0 && cell.charCodeAt(end - 1) >= 48 && cell.charCodeAt(end - 1) <= 57) end--
-  return end
+  return cell.slice(0, Math.max(0, end))
 }
 
 /** A problem that stands for several; one alone, or one said twice, is itself. */
@@ -72,7 +71,7 @@ function asOne(several: readonly Problem[]): Problem {
   const words = severalOf[only.code]
   if (several.length === 1 || words === null) return only
   const of = inOrder(several)
-  const { code, level, facts, cell, instead } = of[0] ?? only
+  const { code, level, facts, cell, place, instead } = of[0] ?? only
   const message = filled(words.message, of)
   return {
     code,
@@ -81,14 +80,18 @@ function asOne(several: readonly Problem[]): Problem {
     message: instead === undefined ? message : `${message.replace(/\.$/, '')}; in each case ${instead}.`,
     remedy: filled(words.remedy, of),
     facts,
+    place,
     of
   }
 }
 
+/** By row, as they mostly are already. */
 function inOrder(problems: readonly Problem[]): readonly Problem[] {
+  const rows = problems.map(({ cell, place }) => place?.row ?? rowOf(cell))
+  if (rows.every((row, at) => row >= (rows[at - 1] ?? 0))) return problems
   return problems
-    .map((found) => ({ found, place: placeOf(found.cell) }))
-    .sort((one, other) => inOrderOfPlace(one.place, other.place))
+    .map((found, at) => ({ found, row: rows[at] ?? 0 }))
+    .sort((one, other) => one.row - other.row)
     .map(({ found }) => found)
 }
 
@@ -122,7 +125,7 @@ function wordsFor(name: string, of: readonly Problem[]): string {
 
 /** Where they are: their cells, or their rows where the column is missing. */
 function placeWords(of: readonly Problem[]): string {
-  const places = of.flatMap(({ place }): Place[] => (place === undefined ? [] : [place]))
+  const places = of.flatMap(({ place }): Place[] => (place === null ? [] : [place]))
   return places.length === of.length
     ? placesNamed(places)
     : cellsNamed(of.flatMap(({ cell }) => (cell === '' ? [] : [cell])))

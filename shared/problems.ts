@@ -566,8 +566,8 @@ export interface Problem {
   readonly message: string
   readonly remedy: string
   readonly facts: Facts
-  /** Where there is no cell. */
-  readonly place?: Place
+  /** Where there is no cell, or null. */
+  readonly place: Place | null
   /** What is taken instead, where that was added to the sentence of the catalog. */
   readonly instead?: string
   /** Several problems of one cause, each with its own cell and sentence, for which this one stands. */
@@ -627,8 +627,8 @@ export function problem<Code extends ProblemCode>(
   const known: Facts = facts ?? noFacts
   const message = fill(entry.message, said, known)
   const remedy = fill(entry.remedy, typeIn, known)
-  const found: Problem = { code, level: entry.level, cell, message, remedy, facts: known }
-  return typeof at === 'string' ? found : { ...found, place: at }
+  const place = typeof at === 'string' ? null : at
+  return { code, level: entry.level, cell, message, remedy, facts: known, place }
 }
 
 /** The same problem, taken less seriously: the row is planned, and the sentence says with what instead. */

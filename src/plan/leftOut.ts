@@ -15,10 +15,11 @@ export interface LeftOut {
   readonly remedy: string
 }
 
-/** The problem that stands for a reason, by the reason's sentence. */
+/** The problem that stands for a reason, by the reason's sentence; notes keep no row out, but that a tree has no limbs. */
 function causes(problems: readonly Problem[]): Map<string, Problem> {
   const found = new Map<string, Problem>()
-  for (const each of problems) for (const { message } of membersOf(each)) found.set(message, each)
+  const reasons = problems.filter(({ level, code }) => level !== 'note' || code === 'no-limbs')
+  for (const each of reasons) for (const { message } of membersOf(each)) found.set(message, each)
   return found
 }
 
