@@ -7,6 +7,8 @@ export interface CellBlock {
   sheet: string
   top: number
   left: number
+  /** Where a cell of the block stands in the sheet, for cells that were gathered from several places. */
+  placeOf?(row: number, column: number): { row: number; column: number }
 }
 
 /** A rectangle of rows and columns of a sheet, counted from 0. */
@@ -66,7 +68,10 @@ export function absoluteArea(area: Area): string {
 
 /** The address of a cell of the block, counted within the block. */
 export function addressIn(block: CellBlock, row: number, column: number): string {
-  return cellAddress(block.top + row, block.left + column, block.sheet)
+  const place = block.placeOf?.(row, column)
+  return place === undefined
+    ? cellAddress(block.top + row, block.left + column, block.sheet)
+    : cellAddress(place.row, place.column, block.sheet)
 }
 
 /** Nothing in it: null, an empty text or only spaces. */

@@ -8,7 +8,8 @@ function listed(...lines: readonly string[]): readonly string[] {
 
 const lifeStage = {
   planting: listed(
-    'planting, newly planted, new, new planting, at planting, sapling, whip, neupflanzung, gepflanzt',
+    'planting, newly planted, newly-planted, new, new planting, at planting, sapling, whip, seedling, just planted',
+    'recently planted, transplant, neupflanzung, gepflanzt, frisch gepflanzt, nouvellement planté',
     'jungpflanze, nouvelle plantation, jeune plant, plantation, recién plantado, plantón, plantación'
   ),
   young: listed(
@@ -16,12 +17,12 @@ const lifeStage = {
     'jugendphase, jugend, jeune, jeune arbre, juvénile, joven, juvenil, árbol joven'
   ),
   medium: listed(
-    'medium, medium-aged, middle-aged, middle aged, mid-aged, semi-mature, semi mature, semimature',
+    'medium, medium-aged, established, middle-aged, middle aged, mid-aged, semi-mature, semi mature, semimature',
     'sm, maturing, mittel, mittelalt, reifend, reifephase, heranwachsend, semi-adulte, jeune adulte',
     'intermédiaire, semi-mûr, semimaduro, semi-maduro, adulto joven, mediano, intermedio'
   ),
   mature: listed(
-    'mature, adult, m, fully mature, reif, ausgewachsen, adulte, mûr, mûre, adulto, adulta, maduro',
+    'mature, adult, m, early mature, fully mature, reif, ausgewachsen, adulte, mûr, mûre, adulto, adulta, maduro',
     'madura'
   ),
   old: listed(
@@ -33,7 +34,7 @@ const lifeStage = {
 
 const vigor = {
   good: listed(
-    'good, high, normal, vigorous, healthy, excellent, very good, g, vg, gut, sehr gut, vital, gesund',
+    'good, high, normal, vigorous, healthy, thriving, strong, e, excellent, very good, g, vg, gut, sehr gut, vital, gesund',
     'hoch, bon, bonne, très bon, très bonne, excellente, vigoureux, élevée, sain, bueno, buena',
     'muy bueno, muy buena, excelente, vigoroso, sano, sana'
   ),
@@ -43,7 +44,7 @@ const vigor = {
     'aceptable'
   ),
   poor: listed(
-    'poor, low, declining, stressed, very poor, drought, p, vp, bad, schlecht, gering, schwach',
+    'poor, low, declining, in decline, decline, stressed, very poor, drought, dying, moribund, critical, p, vp, bad, weak, schlecht, gering, schwach',
     'sehr schlecht, absterbend, mauvais, mauvaise, faible, dépérissant, médiocre, malo, mala, bajo',
     'baja, débil, pobre, decadente, deficiente'
   )
@@ -63,14 +64,14 @@ const growth = {
 
 const includedBark = {
   none: listed(
-    'none, no, n, absent, 0, false, -, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente'
+    'none, no, n, absent, 0, false, -, –, —, ☐, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente'
   ),
   partial: listed(
     'partial, part, partly, some, p, teilweise, teils, partielle, partiel, partiellement, parcial',
     'en parte'
   ),
   full: listed(
-    'full, yes, y, complete, included, present, true, 1, x, ✓, ✔, ☑, ja, j, voll, vollständig',
+    'full, yes, y, complete, included, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
     'eingewachsen, vorhanden, oui, o, complète, incluse, présente, sí, s, total, incluida, completa'
   )
 }
@@ -132,12 +133,12 @@ const access = {
 
 const flag = {
   yes: listed(
-    'yes, y, true, x, 1, ✓, ✔, ☑, ☒, •, +, broken, rubbing, crack, decay, cracked, hanging, present',
+    'yes, y, true, x, 1, ✓, ✔, ☑, ☒, •, ●, +, broken, rubbing, crack, decay, cracked, hanging, present',
     'ja, j, wahr, gebrochen, reibend, fäule, riss, vorhanden, oui, o, vrai, cassée, fissure',
     'pourriture, sí, s, verdadero, rota, grieta, pudrición'
   ),
   no: listed(
-    'no, n, false, 0, none, -, ☐, absent, nein, falsch, keine, kein, non, faux, aucun, aucune, falso',
+    'no, n, false, 0, none, -, –, —, ☐, absent, nein, falsch, keine, kein, non, faux, aucun, aucune, falso',
     'ninguno, ninguna'
   )
 }

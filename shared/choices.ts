@@ -19,7 +19,7 @@ for (const name of Object.keys(choices) as ChoiceName[]) {
   for (const [value, words] of Object.entries(choices[name]))
     for (const word of words) {
       lookup.set(word, value)
-      lookup.set(plain(word), value)
+      for (const way of [plain(word), joined(plain(word))]) if (way !== '') lookup.set(way, value)
     }
   lookups.set(name, lookup)
 }
@@ -33,6 +33,12 @@ function plain(text: string): string {
     .trim()
     .toLowerCase()
     .replace(/\s+/g, ' ')
+    .replace(/(?<=\p{L})[.,;:!]+$/u, '')
+}
+
+/** Without hyphens, so that "semi mature", "semi-mature" and "semimature" are one. */
+function joined(text: string): string {
+  return text.replace(/[\s\-‐‑–]+/g, '')
 }
 
 /** A code before its word ("2 - fair", "1 = good", "G: good"), or after it ("fair (2)"). */
@@ -47,16 +53,38 @@ function withoutCode(text: string): { readonly word: string; readonly code: stri
   return before === undefined || after === undefined ? null : { word: before, code: after }
 }
 
+/** The value of a word in letters, also where it is hyphenated otherwise or a plural. */
+function wordIn(lookup: ReadonlyMap<string, string> | undefined, text: string): string | undefined {
+  const word = /\p{L}{3}/u.test(text) ? joined(text) : text
+  return (
+    lookup?.get(text) ??
+    lookup?.get(word) ??
+    (/\p{L}{3}s$/u.test(word) ? lookup?.get(word.slice(0, -1)) : undefined)
+  )
+}
+
+const ticks = new Set([
+  ...choices.flag.yes.filter(
+    (word) => word.length === 1 || /^(?:yes|true|ja|oui|sí|vrai|wahr|verdadero)$/.test(word)
+  ),
+  'si'
+])
+
+/** Whether a word only says yes: "x", "✓", "yes", "ja". */
+export function isTick(text: string): boolean {
+  return ticks.has(text.trim().toLowerCase())
+}
+
 /**
  * The choice a cell's text names, or null: readChoice("vigor", "Healthy") gives "good", and so does "1 - good". Two values in
  * one cell ("good/fair") name none.
  */
 export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<N> | null {
   const lookup = lookups.get(name)
-  const own = lookup?.get(text) ?? lookup?.get(plain(text))
+  const own = lookup?.get(text) ?? lookup?.get(plain(text)) ?? wordIn(lookup, plain(text))
   if (own !== undefined) return own as Choice<N>
   const coded = withoutCode(plain(text))
-  const found = coded === null ? undefined : lookup?.get(coded.word)
+  const found = coded === null ? undefined : wordIn(lookup, coded.word)
   const other = coded === null || /\d/.test(coded.code) ? undefined : lookup?.get(coded.code)
   return found === undefined || (other !== undefined && other !== found) ? null : (found as Choice<N>)
 }

@@ -115,6 +115,8 @@ function wordsFor(name: string, of: readonly Problem[]): string {
       return quotedOf('name', of)
     case 'rules':
       return quotedOf('rule', of)
+    case 'ids':
+      return someOf(different('tree', of))
     case 'trees': {
       const trees = different('tree', of)
       return `${plural(trees.length, 'tree')} ${someOf(trees)}`

@@ -5,6 +5,8 @@ import { convertLength, unitFromWord, type LengthUnit } from './units'
 export interface TypedLength {
   readonly value: number
   readonly unit: LengthUnit | null
+  /** It is the mean of two readings. */
+  readonly mean?: true
 }
 
 type LengthReading = TypedLength | TwoReadings | null
@@ -16,13 +18,16 @@ const signs: Record<string, string> = {
   '⅛': ' 1/8',
   '⅜': ' 3/8',
   '⅝': ' 5/8',
-  '⅞': ' 7/8'
+  '⅞': ' 7/8',
+  '⅓': ' 1/3',
+  '⅔': ' 2/3'
 }
 
 /** One way of writing: fractions spelled out, two single marks as the mark of inches. */
 function spelled(text: string): string {
   return text
-    .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => signs[sign] ?? sign)
+    .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => signs[sign] ?? sign)
+    .replaceAll('⁄', '/')
     .replace(/(['’′])\1/g, '"')
     .trim()
 }
@@ -33,7 +38,7 @@ function isTwoWays(reading: LengthReading | number): reading is TwoReadings {
 
 /** A number that may carry a vulgar fraction, as tapes are read in inches: "4 1/2", "3/4". */
 function withFraction(text: string, style: NumberStyle): number | TwoReadings | null {
-  const parts = /^(?:(\d+)[ -])?(\d+)\/(2|4|8|16)$/.exec(text.trim())
+  const parts = /^(?:(\d+)[ -])?(\d+)\/(2|3|4|8|16|32)$/.exec(text.trim())
   if (parts === null) {
     const digits = readDecimal(text, style)
     return typeof digits === 'string' ? Number(digits) : digits
@@ -85,7 +90,7 @@ export function readLength(text: string, style: NumberStyle): LengthReading {
 
 function meanOf(first: TypedLength, second: TypedLength): TypedLength {
   const unit = first.unit ?? second.unit
-  if (unit === null) return { value: (first.value + second.value) / 2, unit }
+  if (unit === null) return { value: (first.value + second.value) / 2, unit, mean: true }
   const inUnit = (length: TypedLength): number => convertLength(length.value, length.unit ?? unit, unit)
-  return { value: (inUnit(first) + inUnit(second)) / 2, unit }
+  return { value: (inUnit(first) + inUnit(second)) / 2, unit, mean: true }
 }

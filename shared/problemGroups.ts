@@ -5,7 +5,7 @@ import type { FactsOf, ProblemCode } from './problems'
  *
  * - {count}: how many there are, always two or more; {cells}: where, the first few and their range; {rows}: by their rows.
  * - {columns}, {texts}, {names}, {rules}: the different columns, texts, rates and rules, quoted, at most three.
- * - {trees}: "tree T1", "trees T1, T2, T3 and 9 more".
+ * - {ids}: trees by their ids alone; {trees}: "tree T1", "trees T1, T2, T3 and 9 more".
  * - A fact by its name: its value where all have the same, otherwise up to three of them; with a 1, that of the first.
  *
  * A remedy names no cell. Where there is no sentence, the problem comes once for a file, or is a question of its own.
@@ -43,6 +43,38 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     across: true
   },
   'column-likely': null,
+  'columns-unknown': null,
+  'column-asked': null,
+  'sheets-left-out': null,
+  'hidden-sheets-left-out': null,
+  'tables-joined': null,
+  'tables-stacked': null,
+  'forms-read': null,
+  'columns-in-groups': null,
+  'headers-again': null,
+  'totals-left-out': null,
+  'notes-left-out': null,
+  'no-trees-left-out': null,
+  'said-no-trees': null,
+  'rows-hidden': null,
+  'columns-hidden': null,
+  'ids-alike': null,
+  'several-trees': {
+    message:
+      '{count} ids stand for several trees each, as their rows differ in {fields}: {cells}. They are planned as separate trees: {trees1} and so on.',
+    remedy: 'Check these trees, and give each an id of its own.'
+  },
+  'limb-of-several': {
+    message: '{count} limbs name an id that several trees bear ({trees}): {cells}.',
+    remedy: 'Give each tree an id of its own, in both tables.'
+  },
+  'tree-not-listed': {
+    message: '{count} rows name a tree that is not listed among the trees ({ids}): {cells}.',
+    remedy: 'Add the trees to the list, or correct their ids.'
+  },
+  'ids-below': null,
+  'id-from-sheet': null,
+  'id-from-row': null,
   'no-unit': {
     message: '{count} headers name no unit ({texts}): {cells}; their numbers are read as {unit}.',
     remedy: 'Write the unit into each header, for instance “{text1} ({unit})”.',
@@ -121,6 +153,53 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message:
       '{count} cells of {columns} name no direction: {cells}. They read {texts}; limbs on all sides count as on that side.',
     remedy: 'Type a compass point such as NE, or degrees from north such as 45; all if every side is meant.'
+  },
+  'inexact-value': {
+    message:
+      '{count} cells of {columns} give no exact number: {cells}. They read {texts}; {value1} {unit1} was taken for “{text1}”, and so on.',
+    remedy: 'Measure them and type the numbers alone, or do nothing where that is near enough.'
+  },
+  'inexact-share': {
+    message:
+      '{count} cells of {columns} give no exact share: {cells}. They read {texts}; {value1} was taken for “{text1}”, and so on.',
+    remedy: 'Type one share such as 15 % in each, or do nothing where that is near enough.'
+  },
+  'two-readings': {
+    message:
+      '{count} cells of {columns} give two readings, of which the mean was taken: {cells}. They read {texts}.',
+    remedy: 'Nothing to do where it was measured twice; otherwise type one number.'
+  },
+  'fraction-or-two': {
+    message: '{count} cells of {columns} can each be a fraction or two readings: {cells}. They read {texts}.',
+    remedy: 'Type one number with decimals in each.'
+  },
+  'girth-in-cell': {
+    message:
+      '{count} cells of {columns} give a girth, which was divided by π to a diameter: {cells}. They read {texts}.',
+    remedy: 'Nothing to do.'
+  },
+  'diameter-in-girths': {
+    message:
+      '{count} cells of {columns} give a diameter in a column of girths: {cells}. They read {texts} and were not divided by π.',
+    remedy: 'Type the girths, or do nothing where they are diameters.'
+  },
+  'girth-column': {
+    message: '{count} columns give girths ({texts}): {cells}; each was divided by π to a diameter.',
+    remedy: 'Nothing to do, unless a column gives diameters.',
+    across: true
+  },
+  'share-or-percent': {
+    message:
+      '{count} cells of {columns} read {texts} among percentages: is “{text1}” {low1} or {high1}? It was taken as {value1}, and so were the others: {cells}.',
+    remedy: 'Type each with its sign, for instance {value1}.'
+  },
+  'missing-codes': null,
+  'ticks-taken': null,
+  'choice-scale': null,
+  'vigor-dead': {
+    message:
+      '{count} cells of {columns} read {texts}: are those whole trees dead? They were planned as in poor vigor, so that nothing live is cut: {cells}.',
+    remedy: 'Take dead trees out of the inventory, or type their vigor.'
   },
   'limb-without-tree': {
     message: 'The limbs in {rows} ({cells}) belong to no tree.',
@@ -226,6 +305,25 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message:
       '{count} pairs of limbs of a tree start too near each other on the same side ({cells}); permanent limbs need {limit}.',
     remedy: 'Keep the better one of each pair as permanent and the other short, or removed in time.'
+  },
+  'limbs-thicker': null,
+  'heights-swapped': null,
+  'sizes-unlikely': null,
+  'tips-unlikely': null,
+  'tree-shape': {
+    message:
+      '{count} trees have a height ({cells}) that goes ill with their trunk diameter; the first is {value1} times as high as thick. Are both right? They are used as they stand.',
+    remedy: 'Check the heights, the trunk diameters and their units.'
+  },
+  'crown-base-above-limbs': {
+    message:
+      '{count} trees have a crown base above the origin of every live limb that is listed: {cells}. Is that right? They are used as they stand.',
+    remedy: 'Check the crown base heights: each is the height of the lowest live foliage.'
+  },
+  'limbs-alike': {
+    message:
+      '{count} pairs of limbs of a tree have the same measurements throughout ({cells}). Was one limb of each entered twice? Both are planned.',
+    remedy: 'Remove one row of each pair where it was.'
   },
   'rule-value': {
     message:

@@ -58,6 +58,118 @@ const catalog = {
     message: 'Is the column “{text}” at {cell} “{column}”, or rather “{other}”? It is used as “{column}”.',
     remedy: 'If that is right, do nothing; otherwise choose its meaning, or rename the header.'
   },
+  'columns-unknown': {
+    level: 'note',
+    message: '{count} columns are not ones the plan uses and are left as they are: {text}.',
+    remedy: 'Nothing to do, or choose the meaning of a column that should be used.'
+  },
+  'column-asked': {
+    level: 'row',
+    message: 'No column was found for {column}, and limbs cannot be planned without it. Is it {choices}?',
+    remedy: 'Choose “{name}” for the column that holds it, or head the column so.'
+  },
+  'sheets-left-out': {
+    level: 'note',
+    message: 'The inventory was read from {from}; nothing was read from the sheets {sheets}.',
+    remedy: 'Nothing to do, or name the sheet to read if another one holds the inventory.'
+  },
+  'hidden-sheets-left-out': {
+    level: 'note',
+    message: 'Nothing was read from the hidden sheets {sheets}.',
+    remedy: 'Nothing to do, or show the sheet if it belongs to the inventory.'
+  },
+  'tables-joined': {
+    level: 'note',
+    message: 'The trees of {trees} and the limbs of {limbs} were joined by the id of the tree.',
+    remedy: 'Nothing to do if they belong together; otherwise name the sheet to read.'
+  },
+  'tables-stacked': {
+    level: 'note',
+    message: 'The inventory was put together from {places}.',
+    remedy: 'Nothing to do if they belong together; otherwise name the sheet to read.'
+  },
+  'forms-read': {
+    level: 'note',
+    message: '{count} forms were read together, each as a tree with the limbs of the table below it.',
+    remedy: 'Nothing to do if each of them is a tree.'
+  },
+  'columns-in-groups': {
+    level: 'note',
+    message: 'The columns from {cell} to {last} repeat and were read as {count} limbs in each row.',
+    remedy: 'Nothing to do if each group of columns is a limb.'
+  },
+  'headers-again': {
+    level: 'note',
+    message: 'The headers stand again in {rows}, which were left out.',
+    remedy: 'Nothing to do.'
+  },
+  'totals-left-out': {
+    level: 'note',
+    message: 'Totals or averages were left out: {rows}.',
+    remedy: 'Nothing to do if these are no trees or limbs.'
+  },
+  'notes-left-out': {
+    level: 'note',
+    message: 'Notes were left out: {rows}.',
+    remedy: 'Nothing to do if these are no trees or limbs.'
+  },
+  'no-trees-left-out': {
+    level: 'note',
+    message: 'Vacant sites, stumps and removed trees were left out, as there is no tree to prune: {rows}.',
+    remedy: 'Nothing to do if no tree stands there.'
+  },
+  'said-no-trees': {
+    level: 'note',
+    message: 'Left out as no trees, as was answered before: {rows}.',
+    remedy: 'Take the answer back if a tree stands there.'
+  },
+  'rows-hidden': {
+    level: 'note',
+    message: 'Hidden or filtered rows were read with the others: {rows}.',
+    remedy: 'Nothing to do, or delete the rows that are not to be planned.'
+  },
+  'columns-hidden': {
+    level: 'note',
+    message: 'Hidden columns were read with the others: {columns}.',
+    remedy: 'Nothing to do, or choose “not used” for a column that is not to be read.'
+  },
+  'ids-alike': {
+    level: 'note',
+    message: 'Ids that are written in different ways count as the same tree: {text} (first at {cell}).',
+    remedy: 'Nothing to do if they are the same trees; otherwise give them ids that differ in more.'
+  },
+  'several-trees': {
+    level: 'doubt',
+    message:
+      'An id at {cell} stands for several trees, as its rows differ in {fields}; they are planned as separate trees: {trees}.',
+    remedy: 'Check these trees, and give each an id of its own.'
+  },
+  'limb-of-several': {
+    level: 'row',
+    message: 'The limb at {cell} names tree {tree}, an id that several trees bear.',
+    remedy: 'Give each tree an id of its own, in both tables.'
+  },
+  'tree-not-listed': {
+    level: 'doubt',
+    message: 'The tree {tree} at {cell} is not listed among the trees of {trees}.',
+    remedy: 'Add the tree to the list, or correct its id.'
+  },
+  'ids-below': {
+    level: 'note',
+    message: '{count} rows without an id belong to the tree named above them (first at {cell}).',
+    remedy: 'Nothing to do if each limb stands below its tree.'
+  },
+  'id-from-sheet': {
+    level: 'doubt',
+    message:
+      'No column names the tree; the limbs of each sheet count as one tree with the name of the sheet.',
+    remedy: 'Add a column headed “Tree” if that is not right.'
+  },
+  'id-from-row': {
+    level: 'doubt',
+    message: 'No column names the trees at {cell}; each row counts as a tree of its own.',
+    remedy: 'Add a column headed “Tree” with the number of each tree.'
+  },
   'no-unit': {
     level: 'doubt',
     message: 'The header “{text}” at {cell} names no unit; its numbers are read as {unit}.',
@@ -140,6 +252,72 @@ const catalog = {
     message:
       '{column} at {cell} reads “{text}”, which is no direction; limbs on all sides count as on that side.',
     remedy: 'Type a compass point such as NE, or degrees from north such as 45; all if every side is meant.'
+  },
+  'inexact-value': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, {manner}; it was taken as {value} {unit}.',
+    remedy: 'Measure it and type the number alone, or do nothing if that is near enough.'
+  },
+  'inexact-share': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, {manner}; it was taken as {value}.',
+    remedy: 'Type one share such as 15 %, or do nothing if that is near enough.'
+  },
+  'two-readings': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”, which was taken as two readings with a mean of {value} {unit}.',
+    remedy: 'Nothing to do if it was measured twice; otherwise type one number.'
+  },
+  'fraction-or-two': {
+    level: 'row',
+    message: '{column} at {cell} reads “{text}”, which can be a fraction or two readings.',
+    remedy: 'Type one number with decimals.'
+  },
+  'girth-in-cell': {
+    level: 'note',
+    message: '{column} at {cell} reads “{text}”, a girth; divided by π it is a diameter of {value} {unit}.',
+    remedy: 'Nothing to do.'
+  },
+  'diameter-in-girths': {
+    level: 'doubt',
+    message: '{column} at {cell} reads “{text}”, a diameter in a column of girths; it was not divided by π.',
+    remedy: 'Type the girth, or do nothing if it is a diameter.'
+  },
+  'girth-column': {
+    level: 'note',
+    message: 'The column “{text}” at {cell} gives girths; each was divided by π to a diameter.',
+    remedy: 'Nothing to do, unless the column gives diameters.'
+  },
+  'share-or-percent': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads {text} among percentages: is it {low} or {high}? It was taken as {value}.',
+    remedy: 'Type it with its sign, for instance {value}.'
+  },
+  'missing-codes': {
+    level: 'note',
+    message:
+      '{column} reads {codes} in {count} of its cells, the first at {cell}: taken as not measured, like blank cells.',
+    remedy: 'Nothing to do, or type the measured values.'
+  },
+  'ticks-taken': {
+    level: 'note',
+    message:
+      '{column} reads {codes} in {count} of its cells, the first at {cell}; each was taken as “{value}”.',
+    remedy: 'Type {choices} where that is not right.'
+  },
+  'choice-scale': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} is given in numbers ({codes}) and not in words: which of them means what? Its {count} cells were taken as not given.',
+    remedy: 'Type {choices} instead of the numbers, or the word beside the number, such as “1 - {value}”.'
+  },
+  'vigor-dead': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”: is the whole tree dead? It was planned as in poor vigor, so that nothing live is cut.',
+    remedy: 'Take a dead tree out of the inventory, or type its vigor.'
   },
   'limb-without-tree': {
     level: 'row',
@@ -278,6 +456,48 @@ const catalog = {
     message:
       'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs need {limit}.',
     remedy: 'Keep the better one as permanent and the other short, or removed in time.'
+  },
+  'limbs-thicker': {
+    level: 'doubt',
+    message:
+      'In {count} of {total} limbs the “{text}” ({cell}) is larger than the “{other}” at {place}: are the two columns swapped? They are used as they stand.',
+    remedy: 'Exchange the two headers if they are.'
+  },
+  'heights-swapped': {
+    level: 'doubt',
+    message:
+      'In {count} of {total} limbs the “{text}” ({cell}) lies below the “{other}” at {place}, so that the tip is below its origin: are the two columns swapped? They are used as they stand.',
+    remedy: 'Exchange the two headers if they are.'
+  },
+  'sizes-unlikely': {
+    level: 'doubt',
+    message:
+      'By “{text}” ({cell}, read as {unit}) and “{other}” ({place}, read as {otherUnit}) {what}, where {low} to {high} times is usual: {question}? They are used as they stand.',
+    remedy: 'Correct the units in the headers, or choose them.'
+  },
+  'tips-unlikely': {
+    level: 'doubt',
+    message:
+      'By “{text}” ({cell}, read as {unit}) the limbs of a typical tree reach {value} of its height: is it in {question}? It is used as it stands.',
+    remedy: 'Correct the unit in the header, or choose it.'
+  },
+  'tree-shape': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has a height of {height} at {cell} and a trunk diameter of {diameter}: {value} times as high as thick. Are both right? They are used as they stand.',
+    remedy: 'Check the height, the trunk diameter and their units.'
+  },
+  'crown-base-above-limbs': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has its crown base at {cell}, {value}, above the origin of every live limb that is listed; the lowest starts at {other}. Is that right? It is used as it stands.',
+    remedy: 'Check the crown base height: it is the height of the lowest live foliage.'
+  },
+  'limbs-alike': {
+    level: 'doubt',
+    message:
+      'Limbs {limb} and {other} of tree {tree} ({cell}) have the same measurements throughout. Was one limb entered twice? Both are planned.',
+    remedy: 'Remove one of the two rows if it was.'
   },
   'rule-value': {
     level: 'doubt',

@@ -1,4 +1,3 @@
-import { sheetPrefix } from '../shared/cells'
 import type { ReadingChoices } from '../src/inventory/inventory'
 import { judgedOf } from '../src/plan/judged'
 import { allChecks, checksSection } from './checks/checksSection'
@@ -30,14 +29,13 @@ export interface ResultView {
 
 /** The result: what was planned in a sentence, and the sections behind tabs. */
 export function resultView(planned: Planned, setting: ResultSetting): ResultView {
-  const { plan, block } = planned
+  const { plan } = planned
   const checks = allChecks(planned.problems, plan.unplanned)
   const uncertain = plan.inventory.matches.filter(isUncertain).length
   const hasPlan = plan.trees.length > 0
   let section: PlanSection | null = null
   const goToRow = (row: number): void => {
-    const width = block.rows[0]?.length ?? 1
-    setting.goToCell(rowAddress(plan, row, width, sheetPrefix(plan.inventory.sheet)))
+    setting.goToCell(rowAddress(plan, row))
   }
   const buildPlan = (): PlanSection => (section ??= planSection(plan, { ...setting, goToRow }))
   const sections: Section[] = [

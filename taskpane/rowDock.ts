@@ -22,7 +22,7 @@ export class RowDock {
   /** Shows the card of the selected row, or hides it where the plan does not know the row. */
   follow(cells: SelectedCells | null): void {
     const { planned } = this
-    const row = planned === null ? null : selectedRow(planned.block, cells)
+    const row = planned === null ? null : selectedRow(planned.plan.inventory, cells)
     const finding = row === null ? undefined : this.rows.get(row)
     this.place.hidden = finding === undefined
     if (planned === null || row === null || finding === undefined) return

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path'
-import { readInventory } from '../inventory/readInventory'
+import { readSheets } from '../inventory/readSheets'
 import { planInventory } from '../plan/planInventory'
 import { planByRules } from '../plan/rules/planByRules'
 import type { Plan, TreePlan } from '../plan/plan'
@@ -8,11 +8,12 @@ import { priceByRates } from '../price/priceByRates'
 import { isRefusal, type Refusal } from '../../shared/refusal'
 import { describeDocuments } from '../sheets/describeDocuments'
 import { documentBook, planDocuments } from '../sheets/documentBook'
-import { readArguments, usage, type Wanted } from './planArguments'
+import { aboutReading, readArguments, usage, type Wanted } from './planArguments'
 import { whyNotWritable, writeOut } from './outFile'
 import { planJson } from './planJson'
 import { planText } from './planText'
-import { readPlannedFile, type PlannedFile } from './readTableFile'
+import { readingChoices } from './readingChoices'
+import { readPlannedFile, type PlannedFile } from './readPlannedFile'
 import { sampleInventory, sampleSheetName } from './sampleInventory'
 import { writeWorkbook } from './writeWorkbook'
 
@@ -31,16 +32,24 @@ export interface Surroundings {
 export type ExitCode = 0 | 2 | 3
 
 const sample: PlannedFile = {
-  inventory: { rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 },
+  sheets: [{ name: sampleSheetName, rows: sampleInventory, top: 0, left: 0 }],
   rules: null,
   rates: null
 }
 
-/** At least one tree was judged: it has a visit, or, without limbs, a crown ratio or a time budget. */
+/**
+ * A tree without limbs was judged where it has a crown ratio. One with limbs was where any of them was assessed or cut: that
+ * its leader could be read is no judgment while the limbs beside it wait.
+ */
+function isJudged({ tree, leader, visits, liveCrownRatio }: TreePlan): boolean {
+  if (tree.limbs.length === 0) return liveCrownRatio !== null
+  const beside = tree.limbs.filter((limb) => limb !== leader.limb)
+  return visits.some(({ cuts, limbs }) => cuts.length > 0 || limbs.length > 0 || beside.length === 0)
+}
+
+/** At least one tree was judged, or has a time budget. */
 function anythingPlanned(made: Plan, estimate: Estimate): boolean {
-  const judged = ({ visits, tree, liveCrownRatio }: TreePlan) =>
-    visits.length > 0 || (tree.limbs.length === 0 && liveCrownRatio !== null)
-  return estimate.lines.length > 0 || made.trees.some(judged)
+  return estimate.lines.length > 0 || made.trees.some(isJudged)
 }
 
 async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
@@ -50,21 +59,26 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   if (refused !== null) return refused
   const file = inventory === null ? sample : await readPlannedFile(inventory)
   if (isRefusal(file)) return file
+  const choices = readingChoices(wanted, file.sheets)
+  if (isRefusal(choices)) return choices
 
-  const made = planInventory(readInventory(file.inventory), {
+  const made = planInventory(readSheets(file.sheets, choices), {
     date: wanted.date ?? around.today,
     ...planByRules(file.rules)
   })
   const { estimate, problems } = priceByRates(made, file.rates)
-  if (out !== null) {
+  const planned = anythingPlanned(made, estimate)
+  if (out !== null && planned) {
     const documents = describeDocuments(planDocuments, made, estimate)
     const failed = await writeOut(out, await writeWorkbook(documents))
     if (failed !== null) return failed
   }
   const told = { ...made, problems: [...made.problems, ...problems] }
   around.out(wanted.json ? JSON.stringify(planJson(told, estimate), null, 2) : planText(told, estimate))
-  if (out !== null && !wanted.json) around.out(`\nWritten to ${out}`)
-  return anythingPlanned(made, estimate) ? 0 : 3
+  if (out !== null && !planned)
+    around.fail(`${out} was not written: nothing of the inventory could be judged.`)
+  if (out !== null && planned && !wanted.json) around.out(`\nWritten to ${out}`)
+  return planned ? 0 : 3
 }
 
 /** What --out writes, one line per sheet. */
@@ -78,7 +92,7 @@ export async function runCommandLine(args: readonly string[], around: Surroundin
   const wanted = readArguments(args)
   if (!isRefusal(wanted) && wanted.help) {
     around.out(
-      `${usage}\nWithout a file, the sample inventory (an invented scenario) is planned.\n${sheetsOfOut}`
+      `${usage}\nWithout a file, the sample inventory (an invented scenario) is planned.\n${aboutReading}\n${sheetsOfOut}`
     )
     return 0
   }

@@ -1,41 +1,60 @@
-import type { Cell } from '../../shared/cells'
-import { readDecimal, styleOf, type NumberStyle } from '../../shared/numbers'
-import { separatorOf, textRows, withoutMark } from './file-library/separatedValues'
+import { cellAddress, type Cell } from '../../shared/cells'
+import { counted } from '../../shared/words/counts'
+import { sheetColumns, sheetRows } from '../../shared/a1Notation'
+import { longestCellText } from '../sheets/typedText'
+import { refuse, type Refusal } from '../../shared/refusal'
+import { decodeText, isBinary } from './csv/decodeText'
+import { readNumbers } from './csv/numberColumns'
+import { isTooLarge, mostCells, recordsOf, type TooLarge } from './csv/records'
+export { decodeText } from './csv/decodeText'
+import { namedSeparator, separatorOf } from './csv/separator'
 
-/** The text of a file: UTF-8 or UTF-16 by its mark, else UTF-8, else Windows-1252 as older spreadsheets save it. */
-export function decodeText(bytes: Uint8Array): string {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return withoutMark(new TextDecoder('utf-16le').decode(bytes))
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return withoutMark(new TextDecoder('utf-16be').decode(bytes))
-  try {
-    return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes)
+/** The rows of a file of separated values, and the row of the file that the first one is, from 0. */
+export interface SeparatedRows {
+  rows: Cell[][]
+  top: number
+}
+
+/** What is too large for a spreadsheet, and where. */
+function sentenceOf(name: string, { tooLarge, row, column }: TooLarge): string {
+  const split = 'split the inventory into smaller files.'
+  switch (tooLarge) {
+    case 'cell':
+      return `${name} holds more than ${counted(longestCellText, 'character')} in the one cell ${cellAddress(row, column)}: check that it is a table, and that no quotation mark lacks its partner.`
+    case 'columns':
+      return `${name} holds more than ${counted(sheetColumns, 'column')} in row ${String(row + 1)}: check that it is a table with a line for each row.`
+    case 'rows':
+      return `${name} holds more than ${counted(sheetRows, 'row')}: ${split}`
+    case 'cells':
+      return `${name} holds more than ${counted(mostCells, 'cell')}: ${split}`
   }
 }
 
-/** A number and nothing else. Ids such as 007 or 1E5 stay text, as a surveyor typed them. */
-const whole = /^[+-]?(0|[1-9]\d*)$/
-const fraction = /^[+-]?(0|[1-9]\d*)?[.,]\d+$/
-
-/** A number as the style of its column and the separator allow; what could be read in two ways stays text. */
-function cellOf(text: string, style: NumberStyle, delimiter: string): Cell {
-  if (text === '') return null
-  if (whole.test(text)) return Number(text) + 0
-  if (style === null || !fraction.test(text)) return text
-  if (text.includes(',') && (delimiter === ',' || style === '.')) return text
-  const digits = readDecimal(text, style)
-  return typeof digits === 'string' ? Number(digits) : text
+/** Rows of a text of separated values, with numbers where a cell holds nothing but one. */
+export function readSeparated(text: string): SeparatedRows | TooLarge {
+  const named = namedSeparator(text)
+  const body = named === null ? text : text.slice(named.after)
+  const separator = named?.separator ?? separatorOf(text)
+  const records = recordsOf(body, separator)
+  if (isTooLarge(records)) return records
+  readNumbers(records, separator)
+  return { rows: records, top: named === null ? 0 : 1 }
 }
 
-/**
- * Rows of a file of separated values. The separator (comma, semicolon, tab, bar) is told from the header line; which sign
- * stands before the decimals, from the numbers of each column, or of the whole file where a column does not tell.
- */
+/** The rows alone, for a text that is known to be no larger than a spreadsheet; none where it is. */
 export function readCsv(text: string): Cell[][] {
-  const header = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? ''
-  const delimiter = separatorOf(header)
-  const rows = textRows(text, delimiter)
-  const ofFile = styleOf(rows.flat().filter((cell) => fraction.test(cell)))
-  const styles = (rows[0] ?? []).map((_header, column) => styleOf(rows.map((row) => row[column])) ?? ofFile)
-  return rows.map((row) => row.map((cell, column) => cellOf(cell, styles[column] ?? ofFile, delimiter)))
+  const read = readSeparated(text)
+  return 'tooLarge' in read ? [] : read.rows
+}
+
+/** The same of a file's bytes, or one sentence that says why it cannot be read. */
+export function readCsvFile(name: string, bytes: Uint8Array): SeparatedRows | Refusal {
+  const text = decodeText(bytes)
+  if (isBinary(text))
+    return refuse(
+      `${name} holds no text, whatever its name says: save the inventory as .csv or .xlsx and name that file.`
+    )
+  if (text.trim() === '') return refuse(`${name} is empty: save the inventory again, with its headers.`)
+  const read = readSeparated(text)
+  return 'tooLarge' in read ? refuse(sentenceOf(name, read)) : read
 }

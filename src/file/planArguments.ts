@@ -1,7 +1,22 @@
 import { parseArgs } from 'node:util'
-import { refuse, type Refusal } from '../../shared/refusal'
+import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
+import { systems, type UnitSystem } from '../../shared/units'
+import { listedChoices } from '../../shared/words/lists'
+import type { ColumnAnswer } from '../inventory/inventory'
+import { readColumnArguments } from './columnArgument'
 
-export const usage = 'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--json] [--date YYYY-MM-DD]'
+export const usage =
+  'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--json] [--date YYYY-MM-DD] [--sheet NAME] [--units in-ft|cm-m] [--column "J=stem above"]'
+
+/** What the arguments about reading mean, one line each. */
+export const aboutReading = [
+  '--sheet NAME reads that sheet only.',
+  '--units in-ft or cm-m are taken where neither a header nor a cell names a unit.',
+  '--column says what a column gives, as often as needed:',
+  '  --column "J=stem above"              the column by its letters',
+  '  --column \'"Dia 2"=limb diameter (cm)\' by its header in quotes, with its unit',
+  '  --column "Limbs!J=-"                 on one sheet only; - where it is not used'
+].join('\n')
 
 /** What the command line asks for. */
 export interface Wanted {
@@ -11,6 +26,10 @@ export interface Wanted {
   json: boolean
   /** ISO date, or null for today. */
   date: string | null
+  /** The only sheet to read, as typed, or null. */
+  sheet: string | null
+  system: UnitSystem | null
+  answers: readonly ColumnAnswer[]
   help: boolean
 }
 
@@ -18,6 +37,9 @@ const options = {
   out: { type: 'string' },
   json: { type: 'boolean' },
   date: { type: 'string' },
+  sheet: { type: 'string' },
+  units: { type: 'string' },
+  column: { type: 'string', multiple: true },
   help: { type: 'boolean', short: 'h' }
 } as const
 
@@ -27,6 +49,10 @@ export function isIsoDate(text: string): boolean {
   const day = new Date(`${text}T00:00:00Z`)
   const year = day.getUTCFullYear()
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text) && year > 1900 && year < 9000
+}
+
+function isSystem(text: string): text is UnitSystem {
+  return Object.hasOwn(systems, text)
 }
 
 /** The arguments taken apart, or the sentence that says what is wrong with them. */
@@ -45,11 +71,19 @@ export function readArguments(args: readonly string[]): Wanted | Refusal {
     return refuse(`--date ${values.date} is not a day of the calendar: write it as YYYY-MM-DD.`)
   if (values.out !== undefined && !/[^\\/]\.xlsx$/i.test(values.out))
     return refuse(`--out ${values.out} does not end in .xlsx: name the workbook to write.`)
+  const { units: system = null } = values
+  if (system !== null && !isSystem(system))
+    return refuse(`--units ${system} is not known: write ${listedChoices(Object.keys(systems))}.`)
+  const answers = readColumnArguments(values.column ?? [])
+  if (isRefusal(answers)) return answers
   return {
     inventory: positionals[0] ?? null,
     out: values.out ?? null,
     json: values.json === true,
     date: values.date ?? null,
+    sheet: values.sheet ?? null,
+    system,
+    answers,
     help: values.help === true
   }
 }

@@ -1,4 +1,3 @@
-import { columnLetters } from '../../shared/cells'
 import { countOf } from '../../shared/groupProblems'
 import type { Problem } from '../../shared/problems'
 import { treesNotPlanned } from '../plan/judged'
@@ -64,9 +63,9 @@ function estimateJson(estimate: Estimate) {
 function columnsJson({ inventory }: Plan) {
   return inventory.matches
     .filter(({ header }) => header !== '')
-    .map(({ column, header, field, unit, girth, confidence, runnerUp }) => ({
-      sheet: inventory.sheet,
-      column: columnLetters(inventory.left + column),
+    .map(({ sheet, letters, header, field, unit, girth, confidence, runnerUp }) => ({
+      sheet,
+      column: letters,
       header,
       field,
       unit,

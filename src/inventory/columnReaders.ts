@@ -15,6 +15,8 @@ export interface KeptColumn {
   readonly reader: CellReader
   readonly reads: Reads<unknown>
   readonly key: string
+  /** The column's place in the dictionary. */
+  readonly place: number
 }
 
 function keyOf({ into, field }: Column): string {
@@ -23,10 +25,10 @@ function keyOf({ into, field }: Column): string {
 
 /** The columns of trees or of limbs that the block has and the model keeps by themselves, in the dictionary's order. */
 export function keptColumns(readers: Readers, of: Column['of']): readonly KeptColumn[] {
-  return columns.flatMap((column: Column & { field: Field }) => {
+  return columns.flatMap((column: Column & { field: Field }, place) => {
     const reader = readers.get(column.field)
     if (reader === undefined || column.of !== of || column.joins !== undefined) return []
-    return [{ reader, reads: column.reads, key: keyOf(column) }]
+    return [{ reader, reads: column.reads, key: keyOf(column), place }]
   })
 }
 

@@ -1,4 +1,4 @@
-import { cellAddress } from '../../shared/cells'
+import { cellAddress, type CellBlock } from '../../shared/cells'
 import { columnOf, type Field, type LimbValues, type TreeValues } from '../../shared/columns'
 import type { Place, Problem } from '../../shared/problems'
 import type { LengthUnit, UnitSystem } from '../../shared/units'
@@ -9,7 +9,7 @@ import type { Confidence } from './headers/assign'
  * shares 0 to 1; null where not measured, and never NaN, infinite or -0.
  */
 export interface Limb extends LimbValues {
-  /** Row within the block that was read, counted from 0 with the headers as row 0. */
+  /** Row of the inventory, which `rowPlace` finds in its sheet. */
   readonly row: number
   /** Why this row cannot be planned, or null. */
   readonly unplannable: string | null
@@ -21,8 +21,12 @@ export interface Tree extends TreeValues {
   readonly limbs: readonly Limb[]
 }
 
-/** Which column of the block gives which field, in which unit. */
+/** Which column of a sheet gives which field, in which unit. */
 export interface ColumnMatch {
+  readonly sheet: string
+  /** The letters of the column in its sheet. */
+  readonly letters: string
+  /** The column within the block that was read. */
   readonly column: number
   readonly header: string
   readonly field: Field | null
@@ -41,7 +45,9 @@ export interface ColumnMatch {
 /** A row that could not be planned, and why. */
 export interface Unplanned {
   readonly tree: string
-  /** The sheet's own row number, counted from 1 (a limb's and a tree's `row` count within the block, from 0). */
+  /** The row of the inventory, as limbs and trees count it. */
+  readonly at: number
+  /** The sheet's own row number, counted from 1. */
   readonly row: number
   /** Address of the row's first cell. */
   readonly cell: string
@@ -50,14 +56,27 @@ export interface Unplanned {
   readonly wholeTree?: true
 }
 
-/** What a block of cells says, once read: nothing is dropped, what could not be used stands in `problems`. */
-export interface Inventory {
+/** Rows of one sheet that were read with the same columns. */
+export interface InventoryPart {
   readonly sheet: string
-  /** Address of the whole block. */
-  readonly address: string
-  /** Row and column of the block's first cell in its sheet, from 0. */
+  /** Row and column of the first header in the sheet, from 0. */
   readonly top: number
   readonly left: number
+  /** The inventory's number of the row with the headers, and how many rows follow it, that row included. */
+  readonly first: number
+  readonly count: number
+  readonly matches: readonly ColumnMatch[]
+  /** Where cells stand that were gathered from several places, as those of a form. */
+  readonly placeOf?: CellBlock['placeOf']
+}
+
+/** What sheets say, once read: nothing is dropped, what could not be used stands in `problems`. */
+export interface Inventory {
+  /** The sheet of the first part. */
+  readonly sheet: string
+  /** Address of all that was read. */
+  readonly address: string
+  readonly parts: readonly InventoryPart[]
   readonly matches: readonly ColumnMatch[]
   readonly system: UnitSystem
   readonly trees: readonly Tree[]
@@ -66,15 +85,11 @@ export interface Inventory {
   readonly problems: readonly Problem[]
 }
 
-/** An inventory to which rows that are not planned may still be added: while it is read, and in the copy of a plan. */
-export interface UnplannedList extends Omit<Inventory, 'unplanned'> {
-  readonly unplanned: Unplanned[]
-}
-
 /** An inventory while it is read. */
-export interface OpenInventory extends UnplannedList {
+export interface OpenInventory extends Inventory {
   readonly trees: Tree[]
   limbCount: number
+  readonly unplanned: Unplanned[]
   readonly problems: Problem[]
 }
 
@@ -105,12 +120,47 @@ export interface ReadingChoices {
 /** The choices that the pane offers under "Columns", by the position of the column. */
 export type ColumnChoices = Required<Pick<ReadingChoices, 'system' | 'fields' | 'units'>>
 
-/** The address of a field of a row; where the inventory has no such column, the row with the header that is missing. */
+/** The part that a row of the inventory stands in. */
+export function partOf({ parts }: Pick<Inventory, 'parts'>, row: number): InventoryPart {
+  const found = parts.find(({ first, count }) => row >= first && row < first + count) ?? parts[0]
+  if (found === undefined) throw new Error('The inventory has no part')
+  return found
+}
+
+/** Where a cell of a part stands in its sheet. */
+function placeIn(part: InventoryPart, row: number, column: number): { row: number; column: number } {
+  return part.placeOf?.(row, column) ?? { row: part.top + row, column: part.left + column }
+}
+
+function partAddress(part: InventoryPart, row: number, column: number): string {
+  const place = placeIn(part, row, column)
+  return cellAddress(place.row, place.column, part.sheet)
+}
+
+/** Where a row of the inventory stands: its sheet, and its number there as a person counts it, from 1. */
+export function rowPlace(
+  inventory: Pick<Inventory, 'parts'>,
+  row: number
+): { sheet: string; number: number; cell: string } {
+  const part = partOf(inventory, row)
+  const { row: at, column } = placeIn(part, row - part.first, 0)
+  return { sheet: part.sheet, number: at + 1, cell: cellAddress(at, column, part.sheet) }
+}
+
+/** The rows of the inventory that a row of a sheet, counted from 1, holds: one, or one for each group of columns. */
+export function rowsAt({ parts }: Pick<Inventory, 'parts'>, sheet: string, number: number): number[] {
+  return parts.flatMap((part) => {
+    const row = number - 1 - part.top
+    return part.sheet === sheet && row >= 1 && row < part.count ? [part.first + row] : []
+  })
+}
+
+/** The address of a field of a row; where its sheet has no such column, the row with the header that is missing. */
 export function fieldAddress(inventory: Inventory, row: number, field: Field): string | Place {
-  const match = inventory.matches.find((each) => each.field === field)
-  if (match !== undefined)
-    return cellAddress(inventory.top + row, inventory.left + match.column, inventory.sheet)
-  const [number, { name }] = [inventory.top + row + 1, columnOf(field)]
+  const part = partOf(inventory, row)
+  const match = part.matches.find((each) => each.field === field)
+  if (match !== undefined) return partAddress(part, row - part.first, match.column)
+  const [{ number }, { name }] = [rowPlace(inventory, row), columnOf(field)]
   return {
     said: `row ${number}, no column “${name}”`,
     typeIn: `row ${number} of a new column headed “${name}”`,
@@ -119,14 +169,22 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
   }
 }
 
+/** The address of the header of a field, in the first part that has it; an empty text where none has. */
+export function headerAddress({ parts }: Pick<Inventory, 'parts'>, field: Field): string {
+  for (const part of parts) {
+    const match = part.matches.find((each) => each.field === field)
+    if (match !== undefined) return partAddress(part, 0, match.column)
+  }
+  return ''
+}
+
+/** A row of the inventory that is not planned. */
+export function unplannedRow(inventory: Inventory, tree: string, row: number, reason: string): Unplanned {
+  const { number, cell } = rowPlace(inventory, row)
+  return { tree, at: row, row: number, cell, reason }
+}
+
 /** Lists a row that is not planned. */
-export function leaveUnplanned(
-  inventory: UnplannedList,
-  tree: string,
-  row: number,
-  reason: string,
-  more: Pick<Unplanned, 'wholeTree'> = {}
-): void {
-  const cell = cellAddress(inventory.top + row, inventory.left, inventory.sheet)
-  inventory.unplanned.push({ tree, row: inventory.top + row + 1, cell, reason, ...more })
+export function leaveUnplanned(inventory: OpenInventory, tree: string, row: number, reason: string): void {
+  inventory.unplanned.push(unplannedRow(inventory, tree, row, reason))
 }

@@ -10,7 +10,7 @@ import {
   type KeptColumn,
   type Readers
 } from './columnReaders'
-import { leaveUnplanned, type Limb, type OpenInventory, type Tree } from './inventory'
+import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
 
 /** The measurements that a limb is planned by; each has columns of its own, or of two that stand for it. */
@@ -20,7 +20,7 @@ type Measurement = (typeof measurements)[number]
 const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
 
 /** Sentences already reported for a block: a missing column is reported once and not with every limb. */
-export type SaidOfColumns = Map<Measurement, Problem>
+export type SaidOfColumns = Map<Field, Problem>
 
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
 export class LimbReader {
@@ -32,7 +32,10 @@ export class LimbReader {
   constructor(
     readers: Readers,
     private readonly inventory: OpenInventory,
-    private readonly said: SaidOfColumns
+    private readonly said: SaidOfColumns,
+    /** The inventory's number of row 0 of the part, and the name of a limb without an id, where the part has one. */
+    private readonly first: number,
+    private readonly group: string | null
   ) {
     const all = new Set<string>(measurements)
     this.columns = keptColumns(readers, 'limb').filter(({ key }) => !all.has(key))
@@ -43,12 +46,12 @@ export class LimbReader {
   }
 
   read(tree: Pick<Tree, 'id'>, row: number): Limb {
-    const limb: Building<Limb> = { ...nothing, row }
+    const limb: Building<Limb> = { ...nothing, row: this.first + row }
     for (const column of this.columns) {
       const reading = column.reader.read(row)
       if (reading !== null) put(limb, column, reading, this.inventory.problems)
     }
-    if (limb.id === '') limb.id = `row ${this.inventory.top + row + 1}`
+    if (limb.id === '') limb.id = this.group ?? `row ${rowPlace(this.inventory, limb.row).number}`
     this.readMeasurements(tree, limb, row)
     return limb
   }
@@ -57,11 +60,11 @@ export class LimbReader {
   private readMeasurements(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number): void {
     const needed = limb.role !== 'leader'
     const live = needed && !limb.dead
-    limb.diameter = this.take(tree, limb, 'diameter', needed, this.diameter(row))
-    limb.stem = this.take(tree, limb, 'stem', live, this.stem(limb, row))
-    limb.origin = this.take(tree, limb, 'origin', live, this.reading('origin', row))
-    limb.tip = this.take(tree, limb, 'tip', live, this.reading('tip', row))
-    if (limb.unplannable !== null) leaveUnplanned(this.inventory, tree.id, row, limb.unplannable)
+    limb.diameter = this.take(tree, limb, row, 'diameter', needed, this.diameter(row))
+    limb.stem = this.take(tree, limb, row, 'stem', live, this.stem(limb, row))
+    limb.origin = this.take(tree, limb, row, 'origin', live, this.reading('origin', row))
+    limb.tip = this.take(tree, limb, row, 'tip', live, this.reading('tip', row))
+    if (limb.unplannable !== null) leaveUnplanned(this.inventory, tree.id, limb.row, limb.unplannable)
   }
 
   private reading(field: Measurement, row: number): Reading<number> {
@@ -94,6 +97,7 @@ export class LimbReader {
   private take(
     tree: Pick<Tree, 'id'>,
     limb: Building<Limb>,
+    row: number,
     field: Measurement,
     needed: boolean,
     reading: Reading<number>
@@ -106,7 +110,7 @@ export class LimbReader {
       return null
     }
     if (reading === null) {
-      if (needed) limb.unplannable ??= this.missing(tree, limb, field).message
+      if (needed) limb.unplannable ??= this.missing(tree, limb, row, field).message
       return null
     }
     problems.push(reading.note)
@@ -114,13 +118,13 @@ export class LimbReader {
   }
 
   /** A blank cell is reported with its address; a missing column is reported once for the whole block. */
-  private missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, field: Measurement): Problem {
+  private missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number, field: Measurement): Problem {
     const { problems } = this.inventory
     const { name } = columnOf(field)
     const reader = this.measured[field] ?? (field === 'stem' ? this.below : undefined)
     if (reader === undefined) return this.missingColumn(field)
     const facts = { column: name.toLowerCase(), limb: limb.id, tree: tree.id }
-    const found = problem('missing-value', reader.address(limb.row), facts)
+    const found = problem('missing-value', reader.address(row), facts)
     problems.push(found)
     return found
   }

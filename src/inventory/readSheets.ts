@@ -1,14 +1,164 @@
-import { findInventory } from './findInventory'
-import type { Inventory, ReadingChoices } from './inventory'
-import { readInventory } from './readInventory'
+import { problem, type Problem } from '../../shared/problems'
+import { listed } from '../../shared/words/lists'
+import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
+import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from './readParts'
+import type { SaidOfColumns } from './readLimb'
+import { Plausibility, plausibility } from './plausible/plausible'
+import { Identifier } from './survey/identify'
+import { tellApart, type Identified, type IdentifiedRow } from './survey/identity'
+import { leaveNoTrees } from './survey/noTrees'
+import { notListed } from './survey/notListed'
 import type { SheetCells } from './survey/sheetCells'
+import { survey, type Survey } from './survey/survey'
+import { tableAddress } from './survey/tellOf'
 
-/** Reads the inventory that the sheets of a workbook hold. */
+/**
+ * Reads the inventory that the sheets of a workbook hold: tables are found by their headers, joined and put together, and
+ * every row is a limb, a tree, or reported. Nothing is dropped: what cannot be used stands in `problems` with its address,
+ * and rows without a plan in `unplanned`.
+ */
 export function readSheets(sheets: readonly SheetCells[], choices: ReadingChoices = {}): Inventory {
-  const own = choices.sheet
-  const asked = own === undefined ? sheets : sheets.filter(({ name }) => name === own)
-  return readInventory(
-    findInventory(asked.map(({ name, rows }) => ({ name, rows: rows.map((row) => [...row]) }))),
-    choices
+  const read = beginReading(sheets, choices)
+  if ('stop' in read) return read.stop
+  const { inventory, parts, said, rows } = read
+  sortRows(inventory, parts, said, rows)
+  inventory.problems.push(...remarksOn(parts), ...plausibility(inventory))
+  return inventory
+}
+
+/**
+ * Reads sheets in parts of about that many rows, never parting a tree, for sheets too large to hold as one inventory.
+ * Problems of the headers come with the first part. Where a tree's rows do not stand together, all is read in one part.
+ */
+export function* readSheetsInParts(
+  sheets: readonly SheetCells[],
+  rowsAPart: number,
+  choices: ReadingChoices = {}
+): Generator<Inventory, void> {
+  const read = beginReading(sheets, choices)
+  if ('stop' in read) {
+    yield read.stop
+    return
+  }
+  const { inventory, parts, said, rows } = read
+  const starts = partStarts(rows, rowsAPart)
+  const plausible = new Plausibility(inventory)
+  for (let part = 0; part < starts.length; part++) {
+    const open: OpenInventory = part === 0 ? inventory : { ...inventory, ...nothingRead() }
+    sortRows(open, parts, said, rows.slice(starts[part], starts[part + 1] ?? rows.length))
+    plausible.look(open.trees)
+    if (part === starts.length - 1) open.problems.push(...remarksOn(parts), ...plausible.problems())
+    yield open
+  }
+}
+
+/** What is reported once of whole columns, when their cells were read. */
+function remarksOn(parts: readonly OpenPart[]): Problem[] {
+  return parts.flatMap(({ readers }) => [...readers.values()].flatMap((reader) => reader.remarks()))
+}
+
+function nothingRead(): Pick<OpenInventory, 'trees' | 'limbCount' | 'unplanned' | 'problems'> {
+  return { trees: [], limbCount: 0, unplanned: [], problems: [] }
+}
+
+interface Begun {
+  readonly inventory: OpenInventory
+  readonly parts: readonly OpenPart[]
+  readonly said: SaidOfColumns
+  readonly rows: readonly IdentifiedRow[]
+}
+
+function beginReading(
+  sheets: readonly SheetCells[],
+  choices: ReadingChoices
+): Begun | { readonly stop: Inventory } {
+  const problems: Problem[] = []
+  const found = survey(sheets, choices, problems)
+  const parts = openParts(found.parts)
+  const inventory: OpenInventory = {
+    sheet: parts[0]?.part.block.sheet ?? sheets[0]?.name ?? '',
+    address: listed(found.tables.map(tableAddress)),
+    parts: inventoryParts(parts),
+    matches: found.matches,
+    system: found.system,
+    ...nothingRead(),
+    problems
+  }
+  const stop = whyUnusable(found)
+  if (stop !== null) return { stop: { ...inventory, problems: [stop] } }
+  const { rows, refused } = identify(found, parts, problems)
+  const said: SaidOfColumns = new Map(found.asked)
+  const kept = leaveNoTrees(rows, choices.noTrees ?? [], problems)
+  problems.push(...notListed(found.tables, kept))
+  const told = tellApart(kept, problems)
+  refuseRows(inventory, parts, [...refused, ...told.refused])
+  return { inventory, parts, said, rows: told.rows }
+}
+
+function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]): Identified {
+  const identifier = new Identifier(problems)
+  const nameless = found.tables.filter(({ header }) =>
+    header.columns.every(({ meaning }) => meaning.field !== 'tree')
   )
+  const sheetsOfTrees = new Set(nameless.map(({ sheet }) => sheet.name)).size > 1
+  // Trees before their limbs, so that the trees keep the order of their own table.
+  const order = found.tables.map((_table, at) => at)
+  order.sort((a, b) => Number(found.tables[a]?.of !== 'trees') - Number(found.tables[b]?.of !== 'trees'))
+  for (const at of order) {
+    const own = parts.filter(({ part }) => part.table === at)
+    identifier.addTable(
+      own.map(({ part, readers }) => ({ part, ids: readers.get('tree') ?? null })),
+      sheetsOfTrees
+    )
+  }
+  return identifier.finish()
+}
+
+function sortRows(
+  inventory: OpenInventory,
+  parts: readonly OpenPart[],
+  said: SaidOfColumns,
+  rows: readonly IdentifiedRow[]
+): void {
+  const sorter = new RowSorter(inventory, parts, said)
+  for (const row of rows) sorter.add(row)
+  sorter.finish()
+}
+
+/** Where parts begin, each with a new tree; one part where the rows of some tree do not stand together. */
+function partStarts(rows: readonly IdentifiedRow[], rowsAPart: number): number[] {
+  const seen = new Set<string>()
+  const starts = [0]
+  let last: string | null = null
+  for (const [at, { key }] of rows.entries()) {
+    if (key === last) continue
+    if (seen.has(key)) return [0]
+    seen.add(key)
+    last = key
+    if (at - (starts.at(-1) ?? 0) >= rowsAPart) starts.push(at)
+  }
+  return starts
+}
+
+/** Why nothing can be read, or null. */
+function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
+  const [first] = tables
+  if (first === undefined) return problem('empty-selection', '')
+  const corner = tableAddress(first).split(':')[0] ?? ''
+  const known = matches.flatMap(({ field }) => field ?? [])
+  if (
+    known.length < 2 ||
+    !known.some((field) => field === 'tree' || field === 'diameter' || field === 'trunk')
+  )
+    return problem('no-headers', corner)
+  if (parts.every(({ rows }) => rows.length === 0)) return problem('headers-only', corner)
+  const nameless = tables.filter(({ labeled, header }) =>
+    [...header.columns.map(({ meaning }) => meaning.field), ...labeled.map(({ field }) => field)].every(
+      (field) => field !== 'tree'
+    )
+  )
+  const lost = nameless.filter(({ of, labeled }) => of !== 'trees' && labeled.length === 0)
+  if (lost.length === tables.length && new Set(lost.map(({ sheet }) => sheet.name)).size === 1)
+    return problem('missing-column', corner, { column: 'the tree', example: 'Tree' })
+  return null
 }

@@ -1,163 +1,194 @@
+import { columnOf, type Field } from '../../shared/columns'
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { showHeight } from '../../shared/words/lengths'
-import { columnOf, type Field } from '../../shared/columns'
-import {
-  fieldAddress,
-  leaveUnplanned,
-  type Limb,
-  type Tree,
-  type UnplannedList
-} from '../inventory/inventory'
+import type { TreeHeights } from '../formulas/heights'
+import { fieldAddress, type Inventory, type Limb, type Tree } from '../inventory/inventory'
 
-/** A tree whose own measurements can be planned with. Heights in m. */
-export interface CheckedTree {
-  tree: Tree
-  height: number
-  crownBase: number
+/** A tree, and the inventory in whose cells its problems are shown. */
+export interface SurveyedTree {
+  readonly inventory: Inventory
+  readonly tree: Tree
 }
 
-/** Gathers a tree's problems; `refuse` also takes the limb out of the plan. */
-export class TreeCheck {
-  constructor(
-    readonly inventory: UnplannedList,
-    readonly tree: Tree,
-    readonly problems: Problem[]
-  ) {}
+/** A limb that is not planned, or the tree's own row where it has no limb, and why. */
+export interface Refusal {
+  readonly limb: Limb | null
+  readonly reason: string
+}
 
-  note<Code extends ProblemCode>(
-    code: Code,
-    row: number,
-    field: Field,
-    ...[facts]: FactsGiven<Code, 'tree'>
-  ): Problem {
-    const all = [{ tree: this.tree.id, ...facts }] as unknown as FactsGiven<Code>
-    const found = problem(code, fieldAddress(this.inventory, row, field), ...all)
-    this.problems.push(found)
-    return found
-  }
+/** What was found of a tree: its problems in the order in which they are told, and what is not planned. */
+export interface Findings {
+  readonly problems: readonly Problem[]
+  readonly refused: readonly Refusal[]
+}
 
-  /** Says once for all trees what a missing column means for them; null where the inventory has the column. */
-  noteColumn(field: Field, found: Problem): Problem | null {
-    if (this.inventory.matches.some((match) => match.field === field)) return null
-    const said = this.problems.find(({ message }) => message === found.message)
-    if (said === undefined) this.problems.push(found)
-    return said ?? found
-  }
+/** A tree whose own measurements were checked; no heights where its limbs cannot be judged. */
+export interface CheckedTree extends Findings {
+  readonly heights: TreeHeights | null
+}
 
-  /** Says what the tree is planned as where a value is missing. */
-  assume(field: 'stage' | 'vigor', value: string): void {
-    const { name } = columnOf(field)
-    const facts = { column: name.toLowerCase(), value }
-    if (this.noteColumn(field, problem('assumed-column', '', { ...facts, name })) === null)
-      this.note('assumed-value', this.tree.row, field, facts)
-  }
+/** A problem of a tree at a field of a row. */
+export function treeProblem<Code extends ProblemCode>(
+  { inventory, tree }: SurveyedTree,
+  code: Code,
+  row: number,
+  field: Field,
+  ...[facts]: FactsGiven<Code, 'tree'>
+): Problem {
+  const all = [{ tree: tree.id, ...facts }] as unknown as FactsGiven<Code>
+  return problem(code, fieldAddress(inventory, row, field), ...all)
+}
 
-  /** Limbs taken out while planning; the inventory itself stays as it was read. */
-  private out: Set<Limb> | null = null
+/** Problems of a whole column, which are told once for all trees. */
+const ofColumns: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
+  'assumed-column',
+  'needed-column',
+  'no-crown-base-column'
+])
 
-  isOut(limb: Limb): boolean {
-    return limb.unplannable !== null || this.out?.has(limb) === true
-  }
+/** Told before, of another tree. */
+export function isTold({ code, message }: Problem, before: readonly Problem[]): boolean {
+  return ofColumns.has(code) && before.some((told) => told.message === message)
+}
 
-  refuse(limb: Limb, reason: string): void {
-    if (this.isOut(limb)) return
-    this.out ??= new Set()
-    this.out.add(limb)
-    leaveUnplanned(this.inventory, this.tree.id, limb.row, reason)
-  }
+function hasColumn({ matches }: Inventory, field: Field): boolean {
+  return matches.some((match) => match.field === field)
+}
 
-  show(meters: number): string {
-    return showHeight(meters, this.inventory.system)
-  }
+/** What the tree is planned as where a value is missing. */
+export function assumed(surveyed: SurveyedTree, field: 'stage' | 'vigor', value: string): Problem {
+  const { name } = columnOf(field)
+  const facts = { column: name.toLowerCase(), value }
+  return hasColumn(surveyed.inventory, field)
+    ? treeProblem(surveyed, 'assumed-value', surveyed.tree.row, field, facts)
+    : problem('assumed-column', '', { ...facts, name })
+}
+
+/** Not planned, as it was read or as it was found since. */
+export function isOut(limb: Limb, refused: readonly Refusal[]): boolean {
+  if (limb.unplannable !== null) return true
+  for (const each of refused) if (each.limb === limb) return true
+  return false
 }
 
 /**
- * Checks what the plan needs of a tree: height and crown base, and each limb's heights against them. Null where the
- * tree's limbs cannot be judged; they are then listed with the reason.
+ * Checks what the plan needs of a tree: height and crown base, and each limb's heights against them. Where the tree's
+ * limbs cannot be judged, all of them are refused with the reason.
  */
-export function checkTree(check: TreeCheck): CheckedTree | null {
-  const { tree } = check
-  const height = neededHeight(check)
-  if (height === null) return null
-  const crownBase = neededCrownBase(check, height)
-  if (crownBase === null) return null
-  for (const limb of tree.limbs) checkLimb(check, limb, height)
-  return { tree, height, crownBase }
+export function checkTree(surveyed: SurveyedTree): CheckedTree {
+  const { tree } = surveyed
+  const { height } = tree
+  if (height === null) return unjudged(tree, [missingHeight(surveyed)])
+  const { crownBase, problems } = neededCrownBase(surveyed, height)
+  if (crownBase === null) return unjudged(tree, problems)
+  const refused: Refusal[] = []
+  const found = tree.limbs.flatMap((limb) => {
+    const each = limbProblems(surveyed, limb, height)
+    const [first] = each
+    if (first?.code === 'origin-above-tree' && !isOut(limb, refused))
+      refused.push({ limb, reason: first.message })
+    return each
+  })
+  return { heights: { height, crownBase }, problems: [...problems, ...found], refused }
 }
 
-function refuseAll(check: TreeCheck, reason: string): null {
-  for (const limb of check.tree.limbs) check.refuse(limb, reason)
-  if (check.tree.limbs.length === 0) leaveUnplanned(check.inventory, check.tree.id, check.tree.row, reason)
-  return null
+/** The last of the problems is the reason. */
+function unjudged({ limbs }: Tree, problems: readonly Problem[]): CheckedTree {
+  const reason = problems.at(-1)?.message ?? ''
+  const planned = limbs.filter((limb) => !isOut(limb, []))
+  const refused = limbs.length === 0 ? [{ limb: null, reason }] : planned.map((limb) => ({ limb, reason }))
+  return { heights: null, problems, refused }
 }
 
-function neededHeight(check: TreeCheck): number | null {
-  const { height, row } = check.tree
-  if (height !== null) return height
+function missingHeight(surveyed: SurveyedTree): Problem {
   const { name } = columnOf('height')
   const column = name.toLowerCase()
-  const missing =
-    check.noteColumn('height', problem('needed-column', '', { column: `the ${column}`, name })) ??
-    check.note('missing-tree-value', row, 'height', { column })
-  return refuseAll(check, missing.message)
+  return hasColumn(surveyed.inventory, 'height')
+    ? treeProblem(surveyed, 'missing-tree-value', surveyed.tree.row, 'height', { column })
+    : problem('needed-column', '', { column: `the ${column}`, name })
 }
 
-function neededCrownBase(check: TreeCheck, height: number): number | null {
-  const { crownBase, limbs, row } = check.tree
-  if (crownBase !== null) {
-    if (crownBase < height) return crownBase
-    return refuseAll(
-      check,
-      check.note('crown-base-above-top', row, 'crownBase', { value: check.show(height) }).message
-    )
-  }
-  const known = limbs.flatMap((limb) => (limb.dead ? [] : (limb.lowestFoliage ?? limb.origin ?? [])))
-  const noColumn = check.noteColumn('crownBase', problem('no-crown-base-column', ''))
-  if (known.length === 0) {
-    const missing =
-      noColumn ?? check.note('missing-tree-value', row, 'crownBase', { column: 'crown base height' })
-    return refuseAll(check, missing.message)
-  }
+interface FoundCrownBase {
+  readonly crownBase: number | null
+  readonly problems: readonly Problem[]
+}
+
+/** The crown base as measured, or the lowest foliage that is known; null where it is not below the top. */
+function neededCrownBase(surveyed: SurveyedTree, height: number): FoundCrownBase {
+  const { inventory, tree } = surveyed
+  const { crownBase, row } = tree
+  const show = (meters: number) => ({ value: showHeight(meters, inventory.system) })
+  const below = (base: number, problems: readonly Problem[]): FoundCrownBase =>
+    base < height
+      ? { crownBase: base, problems }
+      : {
+          crownBase: null,
+          problems: [
+            ...problems,
+            treeProblem(surveyed, 'crown-base-above-top', row, 'crownBase', show(height))
+          ]
+        }
+  if (crownBase !== null) return below(crownBase, [])
+  const known = tree.limbs.flatMap((limb) => (limb.dead ? [] : (limb.lowestFoliage ?? limb.origin ?? [])))
   const lowest = Math.min(...known)
-  if (noColumn === null) check.note('crown-base-assumed', row, 'crownBase', { value: check.show(lowest) })
-  return lowest < height
-    ? lowest
-    : refuseAll(
-        check,
-        check.note('crown-base-above-top', row, 'crownBase', { value: check.show(height) }).message
-      )
+  if (!hasColumn(inventory, 'crownBase')) {
+    const noColumn = [problem('no-crown-base-column', '')]
+    return known.length === 0 ? { crownBase: null, problems: noColumn } : below(lowest, noColumn)
+  }
+  if (known.length > 0)
+    return below(lowest, [treeProblem(surveyed, 'crown-base-assumed', row, 'crownBase', show(lowest))])
+  const column = 'crown base height'
+  const missing = treeProblem(surveyed, 'missing-tree-value', row, 'crownBase', { column })
+  return { crownBase: null, problems: [missing] }
 }
 
-function checkLimb(check: TreeCheck, limb: Limb, height: number): void {
-  const facts = { limb: limb.id, value: check.show(height) }
-  if (limb.origin !== null && limb.origin >= height && !limb.dead) {
-    if (limb.role !== 'leader')
-      check.refuse(limb, check.note('origin-above-tree', limb.row, 'origin', facts).message)
-    return
-  }
-  if (limb.tip === null || check.isOut(limb)) return
-  if (limb.tip > height * 1.0005) check.note('tip-above-tree', limb.row, 'tip', facts)
-  if (limb.origin !== null && limb.tip < limb.origin) check.note('tip-below-origin', limb.row, 'tip', facts)
+const none: readonly Problem[] = []
+
+/** What is wrong with a limb's heights; a limb that starts above the tree has that problem alone, and is refused. */
+function limbProblems(surveyed: SurveyedTree, limb: Limb, height: number): readonly Problem[] {
+  const { origin, tip, row, id } = limb
+  const facts = () => ({ limb: id, value: showHeight(height, surveyed.inventory.system) })
+  if (origin !== null && origin >= height && !limb.dead)
+    return limb.role === 'leader'
+      ? none
+      : [treeProblem(surveyed, 'origin-above-tree', row, 'origin', facts())]
+  if (tip === null || limb.unplannable !== null) return none
+  const tooHigh = tip > height * 1.0005
+  const drooping = origin !== null && tip < origin
+  if (!tooHigh && !drooping) return none
+  return [
+    ...(tooHigh ? [treeProblem(surveyed, 'tip-above-tree', row, 'tip', facts())] : []),
+    ...(drooping ? [treeProblem(surveyed, 'tip-below-origin', row, 'tip', facts())] : [])
+  ]
 }
 
-/** Takes out limbs whose parent is not listed or whose chain of parents has no end. */
-export function checkParents(check: TreeCheck): void {
-  if (check.tree.limbs.every((limb) => limb.parent === null)) return
-  const byId = new Map(check.tree.limbs.map((limb) => [limb.id, limb]))
-  for (const limb of check.tree.limbs) {
-    if (limb.parent === null || check.isOut(limb)) continue
-    const facts = { limb: limb.id, text: limb.parent }
-    if (!byId.has(limb.parent)) {
-      check.refuse(limb, check.note('parent-unknown', limb.row, 'parent', facts).message)
-      continue
-    }
-    const seen = new Set<string>([limb.id])
-    let above = byId.get(limb.parent)
-    while (above !== undefined && above.parent !== null && !seen.has(above.id)) {
-      seen.add(above.id)
-      above = byId.get(above.parent)
-    }
-    if (above !== undefined && seen.has(above.id))
-      check.refuse(limb, check.note('parent-loop', limb.row, 'parent', facts).message)
+/** Refuses limbs whose parent is not listed or whose chain of parents has no end, besides those already refused. */
+export function checkParents(surveyed: SurveyedTree, before: readonly Refusal[]): Findings {
+  const { limbs } = surveyed.tree
+  const problems: Problem[] = []
+  const refused: Refusal[] = []
+  if (limbs.every((limb) => limb.parent === null)) return { problems, refused }
+  const byId = new Map(limbs.map((limb) => [limb.id, limb]))
+  for (const limb of limbs) {
+    if (limb.parent === null || isOut(limb, before)) continue
+    const code = parentFault(limb, byId)
+    if (code === null) continue
+    const found = treeProblem(surveyed, code, limb.row, 'parent', { limb: limb.id, text: limb.parent })
+    problems.push(found)
+    refused.push({ limb, reason: found.message })
   }
+  return { problems, refused }
+}
+
+/** What is wrong with the chain of a limb's parents, or null. */
+function parentFault(limb: Limb, byId: ReadonlyMap<string, Limb>): 'parent-unknown' | 'parent-loop' | null {
+  if (limb.parent === null) return null
+  let above = byId.get(limb.parent)
+  if (above === undefined) return 'parent-unknown'
+  const seen = new Set<string>([limb.id])
+  while (above !== undefined && above.parent !== null && !seen.has(above.id)) {
+    seen.add(above.id)
+    above = byId.get(above.parent)
+  }
+  return above !== undefined && seen.has(above.id) ? 'parent-loop' : null
 }

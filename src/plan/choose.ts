@@ -125,12 +125,17 @@ function follow(run: Search, depth: number, sums: Sums, bound: number): void {
   for (const { item, index, value } of items) {
     const bestReach = beside + value
     if (bestReach < run.best.gain - rounding) break
-    if (!fits(run.limits, sums, item)) continue
+    if (!fits(run.limits, sums, item) || isWorseLast(run, sums, item)) continue
     run.current[place] = index
     follow(run, depth + 1, withItem(sums, item), bestReach)
   }
   run.current[place] = leaveAlone
   follow(run, depth + 1, sums, reach(run, sums, depth + 1, nothingTaken))
+}
+
+/** The last cut that may be made, and with it the choice gains less than the best: what is left buys nothing more. */
+function isWorseLast({ limits, best }: Search, { gain, cuts }: Sums, item: Item): boolean {
+  return cuts + item.cuts === limits.cuts && gain + item.gain < best.gain
 }
 
 function fits(limits: Limits, sums: Sums, { units, cuts, raises, leaders }: Item): boolean {

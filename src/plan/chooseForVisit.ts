@@ -2,15 +2,16 @@ import type { AssessedLimb } from './assessLimb'
 import { leaveAlone } from './choice'
 import { choose } from './choose'
 import { crownBaseAfter, type Crown } from './crown'
-import { goesWith, type FamilyItem, type WeighedCut } from './families'
+import { goesWith } from './families'
 import type { GrowingLimb } from './growingLimb'
+import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
 import { visitProblem, type VisitProblem } from './visitProblem'
 
 /** What becomes of the limbs of a tree at a visit: the cut of each that is cut, and those that go with a parent's. */
 export interface CutsChosen {
-  readonly cuts: ReadonlyMap<GrowingLimb, WeighedCut>
+  readonly cuts: ReadonlyMap<GrowingLimb, PossibleCut>
   readonly goneWithParent: ReadonlySet<GrowingLimb>
 }
 
@@ -42,27 +43,24 @@ export function chooseForVisit(tree: PreparedTree, conditions: VisitConditions):
 
 /** The cuts that the indices of a choice stand for. */
 function cutsChosen({ roots, groups }: VisitProblem, indices: readonly number[]): CutsChosen {
-  const cuts = new Map<GrowingLimb, WeighedCut>()
+  const cuts = new Map<GrowingLimb, PossibleCut>()
   const goneWithParent = new Set<GrowingLimb>()
   for (const [at, { limb }] of roots.entries()) {
     const index = indices[at] ?? leaveAlone
     const item = index === leaveAlone ? undefined : groups[at]?.[index]
     if (item === undefined) continue
-    for (const [each, cut] of cutsMade(limb, item)) cuts.set(each, cut)
+    if ('cut' in item) cuts.set(limb, item.cut)
+    else for (const [each, cut] of item.cutsMade) cuts.set(each, cut)
     addGone(goneWithParent, limb, cuts)
   }
   return { cuts, goneWithParent }
-}
-
-function cutsMade(root: GrowingLimb, item: WeighedCut | FamilyItem): FamilyItem['cutsMade'] {
-  return 'cutsMade' in item ? item.cutsMade : [[root, item]]
 }
 
 /** Adds the limbs on a limb that go with its cut, or with it. */
 function addGone(
   gone: Set<GrowingLimb>,
   limb: GrowingLimb,
-  cuts: ReadonlyMap<GrowingLimb, WeighedCut>
+  cuts: ReadonlyMap<GrowingLimb, PossibleCut>
 ): void {
   for (const child of limb.children) {
     if (child.gone) continue

@@ -1,9 +1,14 @@
-import { problem, type Problem } from '../../shared/problems'
 import { defaultRules, type Rules } from '../../shared/rules'
-import { fieldAddress, type Inventory, type Limb, type Tree } from '../inventory/inventory'
+import type { Limb, Tree } from '../inventory/inventory'
+import { treeProblem, type Findings, type SurveyedTree } from './checkTree'
 import type { LeaderChoice } from './plan'
 import { leaderMerit } from '../formulas/priority'
 import { ratioAsSurveyed } from './unionStem'
+
+/** The leader chosen, and what is told of the choice. */
+export interface LeaderFound extends Pick<Findings, 'problems'> {
+  readonly leader: LeaderChoice
+}
 
 /**
  * Which stem is kept as the leader. A row marked as leader wins, unless it is dead or broken: then the best of the
@@ -11,84 +16,57 @@ import { ratioAsSurveyed } from './unionStem'
  * better of them is proposed; where the trunk goes on unlisted, the trunk is. A proposal is always to be confirmed on
  * site, and says so where the candidates are close: no published weights exist (common practice, no source).
  */
-export function chooseLeader(
-  inventory: Inventory,
-  tree: Tree,
-  problems: Problem[],
-  rules: Rules = defaultRules
-): LeaderChoice {
-  const marked = tree.limbs.filter((limb) => limb.role === 'leader')
-  const first = marked[0]
-  if (first === undefined) return unmarkedLeader(inventory, tree, problems, rules)
-  for (const other of marked.slice(1)) {
-    const at = fieldAddress(inventory, other.row, 'role')
-    problems.push(problem('leader-twice', at, { tree: tree.id, limb: first.id }))
+export function chooseLeader(surveyed: SurveyedTree, rules: Rules = defaultRules): LeaderFound {
+  const [first, ...others] = surveyed.tree.limbs.filter((limb) => limb.role === 'leader')
+  if (first === undefined) return unmarkedLeader(surveyed, rules)
+  const twice = others.map((other) =>
+    treeProblem(surveyed, 'leader-twice', other.row, 'role', { limb: first.id })
+  )
+  if (first.dead || first.broken) {
+    const { leader, problems } = lostLeader(surveyed, first, rules)
+    return { leader, problems: [...twice, ...problems] }
   }
-  if (!first.dead && !first.broken)
-    return {
-      limb: first,
-      name: first.id,
-      reason: 'marked as leader in the inventory',
-      confirm: false,
-      lost: null
-    }
-  return lostLeader(inventory, tree, first, problems, rules)
+  const reason = 'marked as leader in the inventory'
+  return { leader: { limb: first, name: first.id, reason, confirm: false, lost: null }, problems: twice }
 }
 
 /** The marked leader is dead or broken: the best of the others takes over, if one reaches high enough. */
-function lostLeader(
-  inventory: Inventory,
-  tree: Tree,
-  lost: Limb,
-  problems: Problem[],
-  rules: Rules
-): LeaderChoice {
+function lostLeader(surveyed: SurveyedTree, lost: Limb, rules: Rules): LeaderFound {
   const what = lost.dead ? 'dead' : 'broken'
   const ranked = rank(
-    highStems(tree, rules).filter((limb) => limb !== lost),
+    highStems(surveyed.tree, rules).filter((limb) => limb !== lost),
     rules
   )
   const heir = ranked[0]
   const value =
     heir === undefined ? 'no listed limb reaches high enough to take over' : `limb ${heir.id} is proposed`
-  const at = fieldAddress(inventory, lost.row, lost.dead ? 'live' : 'broken')
-  problems.push(problem('leader-lost', at, { tree: tree.id, limb: lost.id, what, value }))
-  if (heir === undefined)
-    return {
-      limb: lost,
-      name: lost.id,
-      reason: `marked as leader, but ${what}: decide on site which stem takes over`,
-      confirm: true,
-      lost
-    }
+  const facts = { limb: lost.id, what, value }
+  const reason =
+    heir === undefined
+      ? `marked as leader, but ${what}: decide on site which stem takes over`
+      : `the marked leader ${lost.id} is ${what}; ${whyBest(ranked, rules)}`
+  const limb = heir ?? lost
   return {
-    limb: heir,
-    name: heir.id,
-    reason: `the marked leader ${lost.id} is ${what}; ${whyBest(ranked, rules)}`,
-    confirm: true,
-    lost
+    leader: { limb, name: limb.id, reason, confirm: true, lost },
+    problems: [treeProblem(surveyed, 'leader-lost', lost.row, lost.dead ? 'live' : 'broken', facts)]
   }
 }
 
-function unmarkedLeader(inventory: Inventory, tree: Tree, problems: Problem[], rules: Rules): LeaderChoice {
+function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
+  const { tree } = surveyed
   const ranked = rank(unionMembers(tree, rules), rules)
   const best = ranked[0] ?? null
-  if (tree.limbs.length > 0) {
-    const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
-    const at = fieldAddress(inventory, tree.limbs[0]?.row ?? tree.row, 'role')
-    problems.push(problem('leader-assumed', at, { tree: tree.id, value }))
+  const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
+  const problems = tree.limbs
+    .slice(0, 1)
+    .map(({ row }) => treeProblem(surveyed, 'leader-assumed', row, 'role', { value }))
+  if (best !== null) {
+    const reason = `no row is marked; ${whyBest(ranked, rules)}`
+    return { leader: { limb: best, name: best.id, reason, confirm: true, lost: null }, problems }
   }
-  if (best !== null)
-    return {
-      limb: best,
-      name: best.id,
-      reason: `no row is marked; ${whyBest(ranked, rules)}`,
-      confirm: true,
-      lost: null
-    }
   const overtaken = tree.limbs.some((limb) => (ratioAsSurveyed(tree, limb) ?? 0) >= 1)
   const reason = 'no row is marked; the trunk goes on above the listed limbs'
-  return { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }
+  return { leader: { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }, problems }
 }
 
 /** What speaks for the best, and a plain statement where the next is close. */

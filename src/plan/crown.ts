@@ -1,7 +1,8 @@
 import type { Rules } from '../../shared/rules'
 import { crownSection, foliageShare, shareBelow } from '../formulas/crown'
-import type { LowerRule, WeighedCut } from './families'
+import type { LowerRule } from './families'
 import { carried, foliageFrom, type GrowingLimb } from './growingLimb'
+import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
 
 /** What a tree's crown allows at a visit. */
@@ -103,7 +104,7 @@ export function crownBaseAfter(
   tree: PreparedTree,
   crownBase: number,
   crown: Crown,
-  cuts: ReadonlyMap<GrowingLimb, WeighedCut>,
+  cuts: ReadonlyMap<GrowingLimb, PossibleCut>,
   rules: Rules
 ): number {
   const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)

@@ -6,9 +6,9 @@ import type { Tree } from '../inventory/inventory'
 import type { AssessedLimb } from './assessLimb'
 import { priorityAfter, type VisitChoice } from './chooseForVisit'
 import { inClearance } from './clearance'
-import type { WeighedCut } from './families'
 import { carried, foliageFrom } from './growingLimb'
 import type { Cut, Decision, LimbState, Visit } from './plan'
+import type { PossibleCut } from './possibleCut'
 import type { MeasuredDeadwood, PreparedTree } from './prepareTree'
 import {
   deadWoodSource,
@@ -64,7 +64,7 @@ export function describeVisit(
   }
 }
 
-function cutOf(assessed: AssessedLimb, cut: WeighedCut, conditions: VisitConditions): Cut {
+function cutOf(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): Cut {
   const { limb, aspectRatio, priority } = assessed
   const { kind, cutDiameter } = cut
   const { rules } = conditions
@@ -145,7 +145,7 @@ function stateOf(
 
 function decisionOf(
   assessed: AssessedLimb,
-  cut: WeighedCut | undefined,
+  cut: PossibleCut | undefined,
   conditions: VisitConditions
 ): Decision {
   if (cut !== undefined) return cut.kind
@@ -153,7 +153,7 @@ function decisionOf(
 }
 
 /** Why no cut is made; a cut carries its own reason. */
-function reasonOf(assessed: AssessedLimb, cut: WeighedCut | undefined, conditions: VisitConditions): string {
+function reasonOf(assessed: AssessedLimb, cut: PossibleCut | undefined, conditions: VisitConditions): string {
   return cut === undefined ? reasonForKeeping(assessed, conditions) : ''
 }
 

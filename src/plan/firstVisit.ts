@@ -1,7 +1,6 @@
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import { allowedRemoval } from '../formulas/removal'
-import type { Tree, UnplannedList } from '../inventory/inventory'
-import { TreeCheck } from './checkTree'
+import type { Inventory, Tree } from '../inventory/inventory'
 import { setShares } from './crown'
 import { basics, prepareTree, type PreparedTree } from './prepareTree'
 import { conditionsOf, type VisitConditions } from './visitConditions'
@@ -17,26 +16,22 @@ export interface FirstVisit {
   readonly factor?: number
 }
 
-/** An inventory without cells: what is noted again of a tree was noted when it was planned. */
-function nowhere(): UnplannedList {
-  return {
-    sheet: '',
-    address: '',
-    top: 0,
-    left: 0,
-    matches: [],
-    system: 'in-ft',
-    trees: [],
-    limbCount: 0,
-    unplanned: [],
-    problems: []
-  }
+/** An inventory without cells: what is found again of a tree was told when it was planned. */
+const nowhere: Inventory = {
+  sheet: '',
+  address: '',
+  parts: [{ sheet: '', top: 0, left: 0, first: 0, count: 0, matches: [] }],
+  matches: [],
+  system: 'in-ft',
+  trees: [],
+  limbCount: 0,
+  unplanned: [],
+  problems: []
 }
 
 /** A tree made ready outside a plan; null where its limbs cannot be judged. */
 export function prepareAgain(tree: Tree, rules: Rules, year: number): PreparedTree | null {
-  const check = new TreeCheck(nowhere(), tree, [])
-  return prepareTree(check, basics(check, rules), rules, year)
+  return prepareTree({ inventory: nowhere, tree }, basics(tree, rules), rules, year).prepared
 }
 
 /** A tree made ready for its first visit, its limbs with their shares; null where its limbs cannot be judged. */

@@ -4,10 +4,12 @@ import type { Problem } from '../../shared/problems'
 import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
 import { timingNotes, type TimingAnswers } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
-import type { Inventory } from '../inventory/inventory'
+import { unplannedRow, type Inventory, type Tree, type Unplanned } from '../inventory/inventory'
 import { withWaiting } from './leftOut'
 import type { Plan, TreePlan } from './plan'
-import { planTree, type PlanningRun } from './planTree'
+import { isTold } from './checkTree'
+import { planTree } from './planTree'
+import type { VisitsWanted } from './planVisits'
 
 export interface PlanOptions {
   /** ISO date, YYYY-MM-DD; visit 1 falls in its year. The engine has no clock of its own. */
@@ -24,12 +26,20 @@ export interface PlanOptions {
   lookAhead?: number
 }
 
+/** What is settled once for all the trees of an inventory, and where what is found of them is gathered. */
+interface PlanningRun extends VisitsWanted {
+  readonly inventory: Inventory
+  readonly unplanned: Unplanned[]
+  readonly problems: Problem[]
+}
+
 function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
   const rules = options.rules ?? defaultRules
   const year = Number(options.date.slice(0, 4))
   if (!Number.isInteger(year)) throw new Error(`Not an ISO date: ${options.date}`)
   return {
-    inventory: { ...inventory, unplanned: [...inventory.unplanned] },
+    inventory,
+    unplanned: [...inventory.unplanned],
     problems: [...(options.ruleProblems ?? []), ...inventory.problems],
     rules,
     year,
@@ -39,21 +49,35 @@ function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
 }
 
 /** What was noted, in order: rows that are not planned by row, problems by cause. */
-function finished({ inventory, problems }: PlanningRun): Pick<Plan, 'unplanned' | 'problems'> {
-  const unplanned = inventory.unplanned.sort((a, b) => a.row - b.row)
+function finished({ unplanned, problems }: PlanningRun): Pick<Plan, 'unplanned' | 'problems'> {
+  unplanned.sort((a, b) => a.row - b.row)
   return { unplanned, problems: withWaiting(groupProblems(problems), unplanned) }
+}
+
+/** Plans one tree and gathers what was found of it. */
+function planNext(tree: Tree, run: PlanningRun): TreePlan {
+  const { inventory, unplanned, problems } = run
+  const planned = planTree({ inventory, tree }, run)
+  for (const found of planned.problems) if (!isTold(found, problems)) problems.push(found)
+  for (const { limb, reason } of planned.refused)
+    unplanned.push(
+      limb === null
+        ? { ...unplannedRow(inventory, tree.id, tree.row, reason), wholeTree: true }
+        : unplannedRow(inventory, tree.id, limb.row, reason)
+    )
+  return planned.plan
 }
 
 /**
  * Plans tree by tree and keeps none of the plans, for inventories too large to hold with all their plans. What is
- * noted about the trees is handed over at the end.
+ * found of the trees is handed over at the end.
  */
 export function* planEachTree(
   inventory: Inventory,
   options: PlanOptions
 ): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
   const run = begin(inventory, options)
-  for (const tree of inventory.trees) yield planTree(tree, run)
+  for (const tree of inventory.trees) yield planNext(tree, run)
   return finished(run)
 }
 
@@ -63,7 +87,7 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
   const { problems, rules } = run
   const trees: TreePlan[] = []
   for (const tree of inventory.trees) {
-    const planned = planTree(tree, run)
+    const planned = planNext(tree, run)
     trees.push(planned)
     yield planned
   }

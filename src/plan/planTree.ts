@@ -1,44 +1,52 @@
-import type { Problem } from '../../shared/problems'
 import { visitInterval, type Rules } from '../../shared/rules'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
-import type { Limb, Tree, UnplannedList } from '../inventory/inventory'
-import { TreeCheck } from './checkTree'
+import type { Limb } from '../inventory/inventory'
+import { isOut, type Findings, type Refusal, type SurveyedTree } from './checkTree'
 import type { LeaderChoice, TreePlan } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
-import { basics, prepareTree, type TreeBasics } from './prepareTree'
-import { noteFirstVisit, noteTree } from './treeNotes'
+import { basics, basicsProblems, prepareTree, type TreeBasics } from './prepareTree'
+import { firstVisitNotes, treeNotes } from './treeNotes'
 import { planWithoutLimbs } from './treeWithoutLimbs'
 
-/** What is settled once for all the trees of an inventory, and where their problems are gathered. */
-export interface PlanningRun extends VisitsWanted {
-  readonly inventory: UnplannedList
-  readonly problems: Problem[]
+/** A tree's plan, and what was found of the tree. */
+export interface PlannedTree extends Findings {
+  readonly plan: TreePlan
 }
 
 /** Plans a tree over its visits. */
-export function planTree(tree: Tree, run: PlanningRun): TreePlan {
-  const { inventory, problems, rules, year } = run
-  const check = new TreeCheck(inventory, tree, problems)
-  const known = basics(check, rules)
+export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedTree {
+  const { rules, year } = wanted
+  const known = basics(surveyed.tree, rules)
   const unjudged = unjudgedTree(known, rules)
-  if (tree.limbs.length === 0) return planWithoutLimbs(check, unjudged, rules)
-  const prepared = prepareTree(check, known, rules, year)
-  if (prepared === null) return { ...unjudged, notJudged: tree.limbs }
-  noteTree(check, unjudged, prepared, rules)
-  const { visits, remaining, leaders } = planVisits(prepared, unjudged.allowedRemoval, run)
+  const assumed = basicsProblems(surveyed, known)
+  const { tree } = surveyed
+  if (tree.limbs.length === 0) {
+    const { plan, problems, refused } = planWithoutLimbs(surveyed, unjudged, rules)
+    return { plan, problems: [...assumed, ...problems], refused }
+  }
+  const { prepared, problems, refused } = prepareTree(surveyed, known, rules, year)
+  if (prepared === null)
+    return {
+      plan: { ...unjudged, notJudged: tree.limbs },
+      problems: [...assumed, ...problems],
+      refused
+    }
+  const { visits, remaining, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
   const first = visits[0]
-  if (first !== undefined) noteFirstVisit(check, prepared, first, leaders, rules)
-  return {
+  const notes = treeNotes(surveyed, unjudged, prepared, rules)
+  const left = first === undefined ? [] : firstVisitNotes(surveyed, prepared, first, leaders, rules)
+  const plan = {
     ...unjudged,
     leader: prepared.leader,
     liveCrownRatio: liveCrownRatio(prepared.height, prepared.crownBase),
     visits,
     remaining,
-    notJudged: notJudged(check, prepared.leader),
+    notJudged: notJudged(tree.limbs, refused, prepared.leader),
     urgency: first?.limbs.reduce((most, { priority }) => Math.max(most, priority), 0) ?? 0
   }
+  return { plan, problems: [...assumed, ...problems, ...notes, ...left], refused }
 }
 
 /** The plan of a tree whose limbs cannot be judged. */
@@ -62,8 +70,12 @@ function unjudgedTree(known: TreeBasics, rules: Rules): TreePlan {
 
 const none: readonly Limb[] = []
 
-function notJudged(check: TreeCheck, leader: LeaderChoice): readonly Limb[] {
-  const out = check.tree.limbs.filter((limb) => check.isOut(limb) && limb !== leader.limb)
+function notJudged(
+  limbs: readonly Limb[],
+  refused: readonly Refusal[],
+  leader: LeaderChoice
+): readonly Limb[] {
+  const out = limbs.filter((limb) => isOut(limb, refused) && limb !== leader.limb)
   return out.length === 0 ? none : out
 }
 

@@ -1,12 +1,22 @@
 import { columnOf } from '../../shared/columns'
 import { ratio } from '../../shared/words/figures'
+import type { Problem } from '../../shared/problems'
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
 import { aspectRatio } from '../formulas/diameters'
 import type { Limb, Tree } from '../inventory/inventory'
 import { chooseLeader } from './chooseLeader'
-import { checkParents, checkTree, type TreeCheck } from './checkTree'
+import {
+  assumed,
+  checkParents,
+  checkTree,
+  isOut,
+  treeProblem,
+  type Findings,
+  type Refusal,
+  type SurveyedTree
+} from './checkTree'
 import type { GrowingLimb } from './growingLimb'
 import type { LeaderChoice } from './plan'
 import { stemAtUnion } from './unionStem'
@@ -37,13 +47,9 @@ export interface PreparedTree {
 export type TreeBasics = Pick<PreparedTree, 'tree' | 'stage' | 'vigor' | 'stemGrowth'>
 
 /** Life stage, vigor and growth, with what is assumed where they are missing. */
-export function basics(check: TreeCheck, rules: Rules): TreeBasics {
-  const { tree } = check
+export function basics(tree: Tree, rules: Rules): TreeBasics {
   const stage = tree.stage ?? 'mature'
   const vigor = tree.vigor ?? 'fair'
-  if (tree.stage === null) check.assume('stage', stage)
-  if (tree.vigor === null) check.assume('vigor', vigor)
-  if (vigor === 'poor') check.note('poor-vigor', tree.row, 'vigor')
   const { growth } = tree
   const stemGrowth =
     typeof growth === 'number'
@@ -52,32 +58,67 @@ export function basics(check: TreeCheck, rules: Rules): TreeBasics {
   return { tree, stage, vigor, stemGrowth }
 }
 
-/** Makes a tree ready to plan, or null where its limbs cannot be judged; problems and unplanned rows are noted. */
+/** What is told of a tree's basics: what was assumed, and poor vigor. */
+export function basicsProblems(surveyed: SurveyedTree, { tree, stage, vigor }: TreeBasics): Problem[] {
+  const problems: Problem[] = []
+  if (tree.stage === null) problems.push(assumed(surveyed, 'stage', stage))
+  if (tree.vigor === null) problems.push(assumed(surveyed, 'vigor', vigor))
+  if (vigor === 'poor') problems.push(treeProblem(surveyed, 'poor-vigor', tree.row, 'vigor'))
+  return problems
+}
+
+/** A tree made ready to plan, or null where its limbs cannot be judged, and what was found on the way. */
+export interface Preparation extends Findings {
+  readonly prepared: PreparedTree | null
+}
+
+/** Makes a tree ready to plan. */
 export function prepareTree(
-  check: TreeCheck,
-  known: TreeBasics,
+  surveyed: SurveyedTree,
+  { stage, vigor, stemGrowth }: TreeBasics,
   rules: Rules,
   year: number
-): PreparedTree | null {
-  const checked = checkTree(check)
-  if (checked === null) return null
-  const { tree, height, crownBase } = checked
-  checkParents(check)
-  const leader = chooseLeader(check.inventory, tree, check.problems, rules)
-  const limbs = limbsOf(check, leader, crownBase, rules, year)
+): Preparation {
+  const { tree, inventory } = surveyed
+  const { heights, problems, refused } = checkTree(surveyed)
+  if (heights === null) return { prepared: null, problems, refused }
+  const { height, crownBase } = heights
+  const parents = checkParents(surveyed, refused)
+  const choice = chooseLeader(surveyed, rules)
+  const { leader } = choice
+  const grown = limbsOf(surveyed, leader, [...refused, ...parents.refused], { crownBase, year, rules })
+  const left = otherLimbs(surveyed, leader, grown.refused)
+  const { limbs } = grown
+  const { dead, unplanned } = left
+  const { system } = inventory
+  return {
+    prepared: { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, limbs, dead, unplanned },
+    problems: [...problems, ...parents.problems, ...choice.problems, ...grown.problems, ...left.problems],
+    refused: left.refused
+  }
+}
+
+interface OtherLimbs extends Findings, Pick<PreparedTree, 'dead' | 'unplanned'> {}
+
+/** Dead wood, and live limbs that cannot be planned; a dead limb of unknown diameter is refused. */
+function otherLimbs(surveyed: SurveyedTree, leader: LeaderChoice, before: readonly Refusal[]): OtherLimbs {
   const dead: MeasuredDeadwood[] = []
   const unplanned: Limb[] = []
-  for (const limb of tree.limbs) {
-    const out = check.isOut(limb)
+  const problems: Problem[] = []
+  const refused = [...before]
+  for (const limb of surveyed.tree.limbs) {
+    const out = isOut(limb, refused)
     if (limb.dead) {
       if (out || limb === leader.limb) continue
       if (isMeasured(limb)) dead.push(limb)
-      else refuseUnmeasured(check, limb)
+      else {
+        const found = unmeasured(surveyed, limb)
+        problems.push(found)
+        refused.push({ limb, reason: found.message })
+      }
     } else if (out && limb.diameter !== null && limb.parent === null) unplanned.push(limb)
   }
-  const { stage, vigor, stemGrowth } = known
-  const { system } = check.inventory
-  return { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, limbs, dead, unplanned }
+  return { dead, unplanned, problems, refused }
 }
 
 function isMeasured(limb: Limb): limb is MeasuredDeadwood {
@@ -88,29 +129,53 @@ function isMeasured(limb: Limb): limb is MeasuredDeadwood {
 const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
 
 /** A row marked as leader that is dead wood to be cut, or a limb beside the leader that is kept. */
-function refuseUnmeasured(check: TreeCheck, limb: Limb): void {
+function unmeasured(surveyed: SurveyedTree, limb: Limb): Problem {
   const field = measurements.find((each) => limb[each] === null) ?? 'diameter'
   const facts = { column: columnOf(field).name.toLowerCase(), limb: limb.id }
-  check.refuse(limb, check.note('missing-value', limb.row, field, facts).message)
+  return treeProblem(surveyed, 'missing-value', limb.row, field, facts)
 }
 
+interface GrowingLimbs extends Findings, Pick<PreparedTree, 'limbs'> {}
+
+/** What a limb is made ready with. */
+interface Beginning {
+  readonly crownBase: number
+  readonly year: number
+  readonly rules: Rules
+}
+
+/** The live limbs to plan; those whose stem above the union cannot be are refused, besides those already refused. */
 function limbsOf(
-  check: TreeCheck,
+  surveyed: SurveyedTree,
   leader: LeaderChoice,
-  crownBase: number,
-  rules: Rules,
-  year: number
-): GrowingLimb[] {
-  const growing: GrowingLimb[] = []
-  for (const limb of check.tree.limbs) {
-    if (limb === leader.limb || limb === leader.lost || limb.dead || check.isOut(limb)) continue
-    const made = growingLimb(check, limb, { crownBase, year, fade: rules.effectYears })
-    if (made === null) continue
-    growing.push(made)
-    if (made.diameter > made.stem) noteOvertaken(check, made)
+  before: readonly Refusal[],
+  beginning: Beginning
+): GrowingLimbs {
+  const { tree } = surveyed
+  const limbs: GrowingLimb[] = []
+  const problems: Problem[] = []
+  const refused = [...before]
+  const refuse = (limb: Limb, found: Problem): void => {
+    problems.push(found)
+    refused.push({ limb, reason: found.message })
   }
-  if (growing.some(({ surveyed }) => surveyed.parent !== null)) joinParents(growing)
-  return growing
+  for (const limb of tree.limbs) {
+    if (limb === leader.limb || limb === leader.lost || limb.dead || isOut(limb, before)) continue
+    if (!isMeasuredWhole(limb)) {
+      refuse(limb, unmeasured(surveyed, limb))
+      continue
+    }
+    const stem = stemAtUnion(tree, limb)
+    if (stem === null) {
+      refuse(limb, treeProblem(surveyed, 'union-impossible', limb.row, 'stem', { limb: limb.id }))
+      continue
+    }
+    const made = growingLimb(limb, stem, beginning)
+    limbs.push(made)
+    if (made.diameter > made.stem) problems.push(overtaken(surveyed, made))
+  }
+  if (limbs.some(({ surveyed: { parent } }) => parent !== null)) joinParents(limbs)
+  return { limbs, problems, refused }
 }
 
 /** A limb whose parent is the leader, dead or not planned counts as one on the trunk. */
@@ -125,21 +190,15 @@ function joinParents(growing: readonly GrowingLimb[]): void {
   }
 }
 
-function growingLimb(
-  check: TreeCheck,
-  limb: Limb,
-  { crownBase, year, fade }: { crownBase: number; year: number; fade: number }
-): GrowingLimb | null {
-  const { diameter, stem: measured, origin, tip } = limb
-  if (diameter === null || measured === null || origin === null || tip === null) {
-    refuseUnmeasured(check, limb)
-    return null
-  }
-  const stem = stemAtUnion(check.tree, limb)
-  if (stem === null) {
-    check.refuse(limb, check.note('union-impossible', limb.row, 'stem', { limb: limb.id }).message)
-    return null
-  }
+/** A limb with all that a live limb is planned by. */
+type MeasuredLimb = Limb & Readonly<Record<'diameter' | 'stem' | 'origin' | 'tip', number>>
+
+function isMeasuredWhole(limb: Limb): limb is MeasuredLimb {
+  return limb.diameter !== null && limb.stem !== null && limb.origin !== null && limb.tip !== null
+}
+
+function growingLimb(limb: MeasuredLimb, stem: number, { crownBase, year, rules }: Beginning): GrowingLimb {
+  const { diameter, origin, tip } = limb
   return {
     surveyed: limb,
     diameter,
@@ -151,7 +210,7 @@ function growingLimb(
     share: 0,
     loss: limb.lastCutShare ?? 0,
     lossAge: limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear),
-    fade,
+    fade: rules.effectYears,
     parent: null,
     children: [],
     corrected: false,
@@ -159,7 +218,7 @@ function growingLimb(
   }
 }
 
-function noteOvertaken(check: TreeCheck, limb: GrowingLimb): void {
-  const value = ratio(aspectRatio(limb.diameter, limb.stem))
-  check.note('thicker-than-stem', limb.surveyed.row, 'diameter', { limb: limb.surveyed.id, value })
+function overtaken(at: SurveyedTree, { diameter, stem, surveyed }: GrowingLimb): Problem {
+  const facts = { limb: surveyed.id, value: ratio(aspectRatio(diameter, stem)) }
+  return treeProblem(at, 'thicker-than-stem', surveyed.row, 'diameter', facts)
 }

@@ -7,6 +7,9 @@ export interface Candidate {
   readonly value: number
 }
 
+/** What a choice comes to that ignores the allowance but pays for its dose. */
+type Relaxed = Pick<Item, 'gain' | 'units'>
+
 /** A group as it is searched: its items, the most valuable first. */
 export interface PricedGroup {
   /** Its place among the groups given. */
@@ -18,10 +21,9 @@ export interface PricedGroup {
   readonly leads: boolean
 }
 
-/** Dose of the best priced items of as many groups, and of as many competing leaders, as may be cut. */
-function unitsAtPrice(groups: Groups, limits: Limits, price: number): number {
-  const picked: Candidate[] = []
-  let units = 0
+/** What the best priced items of as many groups, and of as many competing leaders, as may be cut come to. */
+function bestAtPrice(groups: Groups, limits: Limits, price: number): Relaxed {
+  const picked: { readonly item: Item; readonly value: number }[] = []
   for (const items of groups) {
     let value = 0
     let best: Item | null = null
@@ -31,27 +33,19 @@ function unitsAtPrice(groups: Groups, limits: Limits, price: number): number {
       value = priced
       best = item
     }
-    if (best === null) continue
-    picked.push({ item: best, index: 0, value })
-    units += best.units
+    if (best !== null) insertByValue(picked, { item: best, value })
   }
-  const all = picked.length <= limits.cuts && picked.length <= limits.leaders
-  return all ? units : unitsOfBest(picked, limits)
-}
-
-/** Of the items picked, the dose of those that are worth most and may be taken together. */
-function unitsOfBest(picked: readonly Candidate[], limits: Limits): number {
-  const ordered: Candidate[] = []
-  for (const each of picked) insertByValue(ordered, each)
   let { cuts, leaders } = limits
+  let gain = 0
   let units = 0
-  for (const { item } of ordered) {
+  for (const { item } of picked) {
     if (cuts === 0) break
     if (item.leaders > 0 && --leaders < 0) continue
+    gain += item.gain
     units += item.units
     cuts--
   }
-  return units
+  return { gain, units }
 }
 
 /** Puts an entry after those that are worth as much: a short list, so shifting is quicker than sorting. */
@@ -64,20 +58,29 @@ function insertByValue<T extends { readonly value: number }>(ordered: T[], entry
   ordered[at] = entry
 }
 
-/** The price of dose at which the relaxed choice is worth least, by halving: the tightest bound of its kind. */
+/** Worth that rounding may add to a choice, in units of gain. */
+const tolerance = 0.5
+
+/** Prices tried at most; a few find the tightest one. */
+const mostPrices = 30
+
+/**
+ * The price of dose at which the relaxed choice is worth least: the tightest bound of its kind. Between a choice that
+ * takes more than the allowance and one that keeps it, the next price is the one at which both are worth the same; it is
+ * the tightest once no other choice is worth more at it.
+ */
 export function tightestPrice(groups: Groups, limits: Limits): number {
-  if (unitsAtPrice(groups, limits, 0) <= limits.units) return 0
-  let low = 0
-  let high = 0
-  for (const items of groups)
-    for (const { gain, units } of items)
-      if (units > 0 && units <= limits.units) high = Math.max(high, gain / units)
-  for (let step = 0; step < 12; step++) {
-    const price = (low + high) / 2
-    if (unitsAtPrice(groups, limits, price) > limits.units) low = price
-    else high = price
+  let over = bestAtPrice(groups, limits, 0)
+  let within: Relaxed = { gain: 0, units: 0 }
+  let price = 0
+  for (let tried = 0; tried < mostPrices && over.units > limits.units; tried++) {
+    price = (over.gain - within.gain) / (over.units - within.units)
+    const best = bestAtPrice(groups, limits, price)
+    if (best.gain - price * best.units <= within.gain - price * within.units + tolerance) break
+    if (best.units > limits.units) over = best
+    else within = best
   }
-  return high
+  return price
 }
 
 /** The groups in the order of the search: the most valuable first; equals stay in the inventory's order. */

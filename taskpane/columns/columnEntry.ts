@@ -1,4 +1,3 @@
-import { columnLetters } from '../../shared/cells'
 import { columnOf, columns, type Field } from '../../shared/columns'
 import type { LengthUnit } from '../../shared/units'
 import type { ColumnMatch, ColumnChoices } from '../../src/inventory/inventory'
@@ -26,8 +25,8 @@ function hasUnit(field: Field): boolean {
 }
 
 /** One column: what it was read as, with selects for its meaning and its unit. */
-export function columnEntry(match: ColumnMatch, left: number, wanted: ColumnChoices): HTMLElement {
-  const letters = columnLetters(left + match.column)
+export function columnEntry(match: ColumnMatch, wanted: ColumnChoices): HTMLElement {
+  const { letters } = match
   const field = match.column in wanted.fields ? (wanted.fields[match.column] ?? null) : match.field
   const unitPlace = el('div', { class: 'field' })
   const showUnit = (now: Field | null): void => {

@@ -17,7 +17,7 @@ export function isUncertain(match: ColumnMatch): boolean {
 
 /** What was uncertain about the columns, with what it takes to settle it and plan again. */
 export function columnsSection(
-  { matches, system, left }: Inventory,
+  { matches, system }: Inventory,
   choices: ReadingChoices,
   planWith: (choices: ReadingChoices) => void
 ): HTMLElement {
@@ -30,7 +30,7 @@ export function columnsSection(
   const uncertain = named.filter(isUncertain)
   const list = el('div', { class: 'columns' })
   const show = (shown: readonly ColumnMatch[]): void => {
-    fill(list, ...shown.map((match) => columnEntry(match, left, wanted)))
+    fill(list, ...shown.map((match) => columnEntry(match, wanted)))
   }
   show(uncertain)
   const all = el('button', { type: 'button', class: 'button button-link' }, 'Show every column')

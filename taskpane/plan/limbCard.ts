@@ -1,4 +1,5 @@
-import { columnLetters, type CellBlock } from '../../shared/cells'
+import { columnLetters, sheetPrefix } from '../../shared/cells'
+import { partOf, rowPlace, rowsAt, type Inventory } from '../../src/inventory/inventory'
 import { defaultRules } from '../../shared/rules'
 import { judgedWords } from '../../src/plan/judged'
 import type { LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
@@ -17,13 +18,10 @@ export type RowFinding =
   | { kind: 'tree'; treePlan: TreePlan }
   | { kind: 'unplanned'; tree: string; reason: string }
 
-/** What the plan says of each row, by the row's position within the block. */
+/** What the plan says of each row of the inventory. */
 export function findingsByRow(plan: Plan): Map<number, RowFinding> {
   const rows = new Map<number, RowFinding>()
-  const { top } = plan.inventory
-  // Here a row is the sheet's own number, from 1.
-  for (const { tree, row, reason } of plan.unplanned)
-    rows.set(row - 1 - top, { kind: 'unplanned', tree, reason })
+  for (const { tree, at, reason } of plan.unplanned) rows.set(at, { kind: 'unplanned', tree, reason })
   for (const treePlan of plan.trees) {
     if (!rows.has(treePlan.tree.row)) rows.set(treePlan.tree.row, { kind: 'tree', treePlan })
     const { limb: leader } = treePlan.leader
@@ -35,13 +33,23 @@ export function findingsByRow(plan: Plan): Map<number, RowFinding> {
   return rows
 }
 
-/** The row of the block that is selected, or null where the selection is elsewhere or several rows high. */
-export function selectedRow(block: CellBlock, cells: SelectedCells | null): number | null {
-  if (cells === null || cells.sheet !== block.sheet || cells.rows !== 1) return null
-  const width = block.rows[0]?.length ?? 0
-  const beside = cells.column >= block.left + width || cells.column + cells.columns <= block.left
-  const row = cells.row - block.top
-  return !beside && row >= 1 && row < block.rows.length ? row : null
+/** The row of the inventory that is selected, or null where the selection is elsewhere or several rows high. */
+export function selectedRow(inventory: Inventory, cells: SelectedCells | null): number | null {
+  if (cells === null || cells.rows !== 1) return null
+  const rows = rowsAt(inventory, cells.sheet, cells.row + 1)
+  const within = rows.filter((row) => {
+    const { first, last } = columnsOf(inventory, row)
+    return cells.column <= last && cells.column + cells.columns > first
+  })
+  // Of the groups in which columns repeat, the one that is selected.
+  return within.at(-1) ?? null
+}
+
+/** The first and the last column of a row that was read, in its sheet. */
+function columnsOf(inventory: Inventory, row: number): { first: number; last: number } {
+  const { left, matches } = partOf(inventory, row)
+  const columns = matches.map(({ column }) => left + column)
+  return { first: Math.min(...columns), last: Math.max(...columns) }
 }
 
 /** What the card leads to, and whether a person has folded it down to its title. */
@@ -59,7 +67,7 @@ export function limbCard(
   setting: LimbCardSetting
 ): HTMLElement {
   const { title, tree, body } = cardWords(finding, plan)
-  const place = el('span', { class: 'cell' }, `Row ${plan.inventory.top + row + 1}`)
+  const place = el('span', { class: 'cell' }, `Row ${String(rowPlace(plan.inventory, row).number)}`)
   const show = (): void => {
     setting.showTree(tree)
   }
@@ -116,9 +124,9 @@ function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {
   ]
 }
 
-/** The address of a row of the block, across the columns that were read: rows are selected whole. */
-export function rowAddress(plan: Plan, row: number, columns: number, prefix: string): string {
-  const { top, left } = plan.inventory
-  const number = top + row + 1
-  return `${prefix}${columnLetters(left)}${number}:${columnLetters(left + Math.max(0, columns - 1))}${number}`
+/** The address of a row of the inventory, across the columns that were read: rows are selected whole. */
+export function rowAddress({ inventory }: Plan, row: number): string {
+  const { sheet, number } = rowPlace(inventory, row)
+  const { first, last } = columnsOf(inventory, row)
+  return `${sheetPrefix(sheet)}${columnLetters(first)}${String(number)}:${columnLetters(last)}${String(number)}`
 }

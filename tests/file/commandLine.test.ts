@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readXlsx, writeXlsx } from 'hucre/xlsx'
@@ -228,6 +228,10 @@ describe('what cannot be used ends with 2 and one line', () => {
     [['--date', 'tomorrow'], /YYYY-MM-DD/],
     [['--date'], /--date.*argument missing/],
     [['--out', 'plan.pdf'], /does not end in \.xlsx/],
+    [['--units', 'm'], /--units m is not known: write in-ft or cm-m/],
+    [['--sheet', 'Trees'], /no sheet “Trees”; the file has “Inventory”/],
+    [['--column', 'J'], /does not say what a column gives/],
+    [['--column', 'AZ=tip'], /no sheet has a column AZ; “Inventory” ends with V/],
     [['none.xlsx'], /There is no file/],
     [['--out', 'no such folder/plan.xlsx'], /its folder does not exist/]
   ])('%j', async (args, sentence) => {
@@ -265,6 +269,31 @@ describe('where no row could be planned it ends with 3', () => {
     expect(code).toBe(3)
   })
 
+  test('when no limb of any tree could be judged, though trees and leaders could; nothing is written', async () => {
+    const rows = [
+      ['Tree', 'Height (ft)', 'Crown base (ft)', 'Limb', 'Role', 'Limb dia (in)', 'Origin (ft)', 'Tip (ft)'],
+      ['T1', 30, 6, 'A', 'leader', 5, 7, 30],
+      ['T1', 30, 6, 'B', '', 'thick', 8, 24],
+      ['T2', 33, 7, 'A', '', '?', 8, 31]
+    ]
+    const name = file('waiting.csv', csv(rows))
+    const { code, out, failures } = await run('--json', name, '--out', 'waiting.xlsx')
+    expect(code).toBe(3)
+    expect((JSON.parse(out) as Printed).trees.map(({ tree }) => tree)).toEqual(['T1', 'T2'])
+    expect(failures).toEqual([expect.stringMatching(/waiting\.xlsx was not written: nothing/)])
+    expect(existsSync(join(folder, 'waiting.xlsx'))).toBe(false)
+  })
+
+  test('but not for a list of trees without limbs', async () => {
+    const rows = [
+      ['Tree', 'Trunk dia (in)', 'Height (ft)', 'Crown base (ft)'],
+      ['T1', 7, 30, 6]
+    ]
+    const { code } = await run('--json', file('list.csv', csv(rows)), '--out', 'list.xlsx')
+    expect(code).toBe(0)
+    expect(existsSync(join(folder, 'list.xlsx'))).toBe(true)
+  })
+
   test('for a file without headers', async () => {
     const { code, out } = await run(file('letters.csv', 'a,b\nc,d'))
     expect(code).toBe(3)
@@ -278,6 +307,9 @@ test('arguments are taken apart', () => {
     out: 'p.xlsx',
     json: true,
     date: '2026-03-02',
+    sheet: null,
+    system: null,
+    answers: [],
     help: false
   })
   expect(isRefusal(readArguments(['--json=yes']))).toBe(true)

@@ -53,7 +53,7 @@ describe('the vocabulary both halves speak', () => {
     for (const code of problemCodes) {
       const facts = { text: 'it said so.', remedy: 'Do this' } as unknown as FactsOf<ProblemCode>
       const found = problem(code, 'Trees!A2', facts)
-      expect(found.message).toMatch(/[.]$/)
+      expect(found.message).toMatch(/[.?]$/)
       expect(found.remedy).toMatch(/[.]$/)
     }
   })

@@ -1,4 +1,4 @@
-import type { CellBlock } from '../../shared/cells'
+import { columnLetters, type CellBlock } from '../../shared/cells'
 import { Money } from '../../shared/money'
 import { problem } from '../../shared/problems'
 import { blankLimb, blankTree } from '../../src/inventory/columnReaders'
@@ -153,7 +153,8 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
 
 function match(column: number, header: string, more: Partial<ColumnMatch> = {}): ColumnMatch {
   const unread = { field: null, unit: null, unitNamed: false, percent: false, girth: false, runnerUp: null }
-  return { column, header, confidence: 'sure', ...unread, ...more }
+  const letters = columnLetters(1 + column)
+  return { sheet: 'Survey', letters, column, header, confidence: 'sure', ...unread, ...more }
 }
 
 export const inventedBlock: CellBlock = {
@@ -171,23 +172,24 @@ export const inventedBlock: CellBlock = {
   ]
 }
 
+const inventedMatches: readonly ColumnMatch[] = [
+  match(0, 'Tree', { field: 'tree' }),
+  match(1, 'Limb', { field: 'limb' }),
+  match(2, 'Limb dia', { field: 'diameter', unit: 'cm' }),
+  match(3, 'Stem dia (cm)', { field: 'stem', unit: 'cm', unitNamed: true }),
+  match(4, 'Color of tag')
+]
+
 function inventedInventory(trees: Tree[]): Inventory {
   return {
     sheet: 'Survey',
     address: 'Survey!B3:F9',
-    top: 2,
-    left: 1,
-    matches: [
-      match(0, 'Tree', { field: 'tree' }),
-      match(1, 'Limb', { field: 'limb' }),
-      match(2, 'Limb dia', { field: 'diameter', unit: 'cm' }),
-      match(3, 'Stem dia (cm)', { field: 'stem', unit: 'cm', unitNamed: true }),
-      match(4, 'Color of tag')
-    ],
+    parts: [{ sheet: 'Survey', top: 2, left: 1, first: 0, count: 7, matches: inventedMatches }],
+    matches: inventedMatches,
     system: 'cm-m',
     trees,
     limbCount: 4,
-    unplanned: [{ tree: 'K3', row: 9, cell: 'Survey!B9', reason: 'Its diameter is not a number.' }],
+    unplanned: [{ tree: 'K3', at: 6, row: 9, cell: 'Survey!B9', reason: 'Its diameter is not a number.' }],
     problems: [
       problem('no-unit', 'Survey!D3', { text: 'Limb dia', unit: 'cm' }),
       problem('not-a-number', 'Survey!D9', { column: 'Limb diameter', text: 'thick' }),

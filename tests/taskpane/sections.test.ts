@@ -58,9 +58,9 @@ describe('the checks', () => {
   test('a row left out is listed even where no problem names it', () => {
     const found = problem('not-a-number', 'Survey!D9', { column: 'Limb diameter', text: 'thick' })
     const left = [
-      { tree: 'K3', row: 9, cell: 'Survey!B9', reason: 'Its diameter is not a number.' },
-      { tree: 'K3', row: 8, cell: 'Survey!B8', reason: 'Its tree has no height.' }
-    ] as const
+      { tree: 'K3', at: 6, row: 9, cell: 'Survey!B9', reason: 'Its diameter is not a number.' },
+      { tree: 'K3', at: 5, row: 8, cell: 'Survey!B8', reason: 'Its tree has no height.' }
+    ]
     const checks = allChecks([found], left)
     expect(checks.map(({ cells }) => cells)).toEqual([['Survey!D9'], ['Survey!B8']])
     expect(checks[1]?.message).toBe('Tree K3: Its tree has no height.')

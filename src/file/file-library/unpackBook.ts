@@ -4,8 +4,8 @@ import { readXlsx } from 'hucre/xlsx'
 import { parseAddress } from '../../../shared/a1Notation'
 import type { FilePage, FileRow, KeptParts } from './fileBook'
 import { chartsIn } from './foundCharts'
+import { namesIn, serialOf } from './foundValues'
 import type { FoundCell, FoundRule, UnpackedBook, UnpackedSheet } from './unpackedBook'
-import { namesIn, serialOf } from './unpackValues'
 
 /** The library reads these without their rank or their side of the average: written again, they would say another thing. */
 function isLost({ type }: ConditionalRule): boolean {

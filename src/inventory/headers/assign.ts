@@ -28,6 +28,8 @@ export interface HeadedColumn {
   readonly header: string
   readonly unit: LengthUnit | null
   readonly values: ColumnValues
+  /** What a person said the column gives, null for nothing; not there where nobody said anything. */
+  readonly answered?: Field | null | undefined
 }
 
 /** Scores from which a meaning is used without a question, and from which it is used and asked once. House judgment. */
@@ -50,11 +52,14 @@ interface Candidate {
 function candidatesOf(columns: readonly HeadedColumn[], texts: readonly HeaderText[]): Candidate[][] {
   const worded = texts.map((text) => (text.words.length === 0 ? [] : likelihoods(text)))
   const places = neighbors(worded)
+  const given = new Set(columns.flatMap(({ answered }) => answered ?? []))
   return columns.map((column, at) => {
+    if (column.answered !== undefined) return []
     const unit = column.unit ?? texts[at]?.unit ?? null
     const best = new Map<Field, Candidate>()
     for (const likely of worded[at] ?? []) {
       const { field, girth, standing } = likely
+      if (given.has(field)) continue
       const fit = fitOf(column.values, field, unit)
       const score = Math.min(1, placedScore(likely, at, places) * fit)
       const kept = standing !== 'asked' ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
@@ -72,6 +77,7 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
   const taken = new Set(chosen)
   return columns.map((column, at): ColumnMeaning => {
     const text = texts[at] ?? readHeaderText('')
+    if (column.answered !== undefined) return asAnswered(column, column.answered, text)
     const field = chosen[at] ?? null
     const own = candidates[at]?.find((each) => each.field === field)
     const score = own?.score ?? 0
@@ -87,6 +93,17 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
           (chosen[other] ?? null) === null &&
           others.some((each) => each.field === field && each.score > score - contestedBy)
       )
+    // Two headers that say it equally well leave a measurement open: neither is taken, and the reader is asked.
+    if (field !== null && measured.has(field) && isTied(candidates, chosen, columns, at, field, score))
+      return {
+        field: null,
+        score: 0,
+        confidence: 'unsure',
+        runnerUp: field,
+        text,
+        unit: column.unit ?? text.unit,
+        girth: false
+      }
     const confidence =
       field === null ? 'unsure' : score >= sureFrom && !near && !contested ? 'sure' : 'likely'
     const runnerUp = free?.field ?? rivals[0]?.field ?? null
@@ -100,6 +117,44 @@ export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[]
       girth: own?.girth ?? text.notions.has('girth')
     }
   })
+}
+
+/** The measurements that every priority rests on. */
+const measured: ReadonlySet<Field> = new Set(['diameter', 'stem', 'origin', 'tip'])
+/** Scores so close are equal (house judgment). */
+const tied = 0.005
+
+function plain(header: string | undefined): string {
+  return (header ?? '').trim().toLowerCase()
+}
+
+/** "Stem A" and "Stem B" without the letter or number that tells them apart. */
+function uncounted(header: string): string {
+  return header.replace(/(?<![\p{L}\d])(?:\p{L}|\d{1,2})(?![\p{L}\d])/gu, '#')
+}
+
+/** Whether another column, without a field, fits this field as well under another header. */
+function isTied(
+  candidates: readonly (readonly Candidate[])[],
+  chosen: readonly (Field | null)[],
+  columns: readonly HeadedColumn[],
+  at: number,
+  field: Field,
+  score: number
+): boolean {
+  const header = plain(columns[at]?.header)
+  return candidates.some((others, other) => {
+    const theirs = plain(columns[other]?.header)
+    if (other === at || (chosen[other] ?? null) !== null || theirs === header) return false
+    const close = uncounted(theirs) === uncounted(header) ? clearBy : tied
+    return others.some((each) => each.field === field && each.score >= score - close)
+  })
+}
+
+function asAnswered(column: HeadedColumn, field: Field | null, text: HeaderText): ColumnMeaning {
+  const girth = text.notions.has('girth') || text.notions.has('gbh')
+  const unit = column.unit ?? text.unit
+  return { field, score: field === null ? 0 : 1, confidence: 'sure', runnerUp: null, text, unit, girth }
 }
 
 /** Columns that contend for one field at most; the likeliest do. */

@@ -6,6 +6,8 @@ import { columnValues } from '../headers/columnValues'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
 import { columnGroups, type ColumnGroups } from './columnGroups'
+import { columnLetters } from '../../../shared/cells'
+import type { AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
 
 /** Rows that name the columns of a table, and what each column came to. */
@@ -24,8 +26,10 @@ export interface TableColumn {
   /** Column within the sheet's cells. */
   readonly column: number
   readonly name: string
-  /** The title of the group that the column stands in, or an empty text. */
+  /** The title that the name needs to be understood, or an empty text. */
   readonly group: string
+  /** The title above the column, whether it is needed or not. */
+  readonly title: string
   readonly meaning: ColumnMeaning
 }
 
@@ -59,6 +63,8 @@ export function mayNameColumns(row: readonly Cell[]): boolean {
     const best = typeof cell === 'string' ? bestOf(cell) : null
     if (best !== null && best.score >= 0.55) fields.add(best.field)
   }
+  // A row of data holds words that are also columns' (live, limb, thick), but numbers with them.
+  if (others > 0 && fields.size < (texts + others) * 0.6) return false
   return fields.size >= 3 || (fields.size === 2 && texts + others <= 3)
 }
 
@@ -74,6 +80,31 @@ function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null
     (cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim()))
   )
   return units.length >= 2 && known.length === filled.length ? (row ?? []).map(unit) : null
+}
+
+/**
+ * The names with those of a second row put in: a header over several columns ("Limb diameter") and below it what each of
+ * them is ("1st", "2nd"). Null where the row below the names holds anything else.
+ */
+function lowerNames(sheet: SheetCells, names: number): readonly Cell[] | null {
+  const [upper = [], lower = []] = [sheet.rows[names], sheet.rows[names + 1]]
+  const filled = lower.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
+  const named = upper.filter((cell) => !isBlank(cell)).length
+  const words = filled.every(
+    (column) => typeof lower[column] === 'string' && !/^[\d.,]+$/.test(lower[column])
+  )
+  const beside = filled.some((column) => isBlank(upper[column]) && column > 0)
+  if (filled.length < 2 || filled.length >= named || !words || !beside || unitsIn(lower) !== null) return null
+  // Every name below has a name above it, its own or one that reaches over it from the left.
+  let over = ''
+  const joined: Cell[] = []
+  for (let column = 0; column < Math.max(upper.length, lower.length); column++) {
+    const own = upper[column]
+    if (!isBlank(own)) over = String(own).trim()
+    const under = lower[column]
+    joined.push(isBlank(under) ? (own ?? null) : `${over} ${String(under).trim()}`.trim())
+  }
+  return joined
 }
 
 /** Titles of groups, carried to the right over blanks or merges until the next title. */
@@ -103,13 +134,19 @@ function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): st
   return titles
 }
 
+/** The rows whose values tell what a column holds, and what a person said of columns. */
+interface Below {
+  readonly from: number
+  readonly to: number
+  readonly answerFor: AnswerFor
+}
+
 function headed(
   sheet: SheetCells,
   names: readonly Cell[],
   titles: readonly string[] | null,
   units: readonly (LengthUnit | null)[] | null,
-  from: number,
-  to: number
+  { from, to, answerFor }: Below
 ): { columns: HeadedColumn[]; at: number[] } {
   const at: number[] = []
   const columns: HeadedColumn[] = []
@@ -120,10 +157,12 @@ function headed(
     at.push(column)
     const below: (Cell | undefined)[] = []
     for (let row = from; row < to && below.length < 200; row++) below.push(sheet.rows[row]?.[column])
+    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name)
     columns.push({
       header: title === '' ? name : `${title} ${name}`,
-      unit: units?.[column] ?? null,
-      values: columnValues(below)
+      unit: answer?.unit ?? units?.[column] ?? null,
+      values: columnValues(below),
+      answered: answer?.field
     })
   })
   return { columns, at }
@@ -178,14 +217,22 @@ function withoutNumber(header: string): string {
 }
 
 /** What the names in a row come to, with the titles above and the units below where that is the better reading. */
-export function readHeaderRows(sheet: SheetCells, names: number, end: number): HeaderRows | null {
-  const row = sheet.rows[names]
-  if (row === undefined) return null
-  const units = unitsIn(sheet.rows[names + 1])
-  const from = names + (units === null ? 1 : 2)
+export function readHeaderRows(
+  sheet: SheetCells,
+  names: number,
+  end: number,
+  answerFor: AnswerFor
+): HeaderRows | null {
+  const upper = sheet.rows[names]
+  if (upper === undefined) return null
+  const lower = lowerNames(sheet, names)
+  const row = lower ?? upper
+  const below = names + (lower === null ? 1 : 2)
+  const units = unitsIn(sheet.rows[below])
+  const from = below + (units === null ? 0 : 1)
   const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
   const proposals = [null, ...(titles === null ? [] : [titles])].map((each) => {
-    const { columns, at } = headed(sheet, row, each, units, from, end)
+    const { columns, at } = headed(sheet, row, each, units, { from, to: end, answerFor })
     const groups = columnGroups(columns.map(({ header }) => header))
     const meanings = groups === null ? assignColumns(columns) : assignGrouped(columns, groups)
     const total = meanings.reduce((sum, { field, score }) => sum + (field === null ? 0 : score), 0)
@@ -199,7 +246,8 @@ export function readHeaderRows(sheet: SheetCells, names: number, end: number): H
     columns: best.at.flatMap((column, index): TableColumn[] => {
       const meaning = best.meanings[index]
       const name = isBlank(row[column]) ? '' : String(row[column]).trim()
-      return meaning === undefined ? [] : [{ column, name, group: best.titles?.[column] ?? '', meaning }]
+      const [group, title] = [best.titles?.[column] ?? '', titles?.[column] ?? '']
+      return meaning === undefined ? [] : [{ column, name, group, title, meaning }]
     }),
     groups: best.groups,
     total: best.total

@@ -10,52 +10,93 @@ const totals =
 const notes =
   /^(?:notes?|n\.?b\.?|remarks?|comments?|surveyed|survey|measured|prepared|checked|inspected|accepted|signed|signature|approved|tax|vat|sales tax|date|page|legend|key|source|see|total price|bemerkung(?:en)?|hinweise?|aufgenommen|erfasst|geprueft|gepruft|unterschrift|datum|mwst|legende|remarques?|releve|verifie|accepte|signe|signature|tva|legende|notas?|observaciones|levantado|medido por|aceptado|firma|firmado|iva|fecha|leyenda)\b\s*(?::|by\b|\d|$|von\b|par\b|por\b|\.)/
 
-const noTree =
-  /^(?:vacant|vacancy|vacant (?:site|pit|space)|empty(?: (?:site|pit|space))?|stump|no tree|tree (?:gone|removed)|missing tree|gone|leer|leerstelle|baum fehlt|stubben|stumpf|baumstumpf|wurzelstock|gefallt|gefaellt|vide|vacante?|souche|arbre absent|abattu|abattue|vacio|vacia|tocon|sin arbol|alcorque vacio)$/
+const noTrees =
+  /^(?:removed|felled|fallen|dead and removed|vacant|vacancy|vacant (?:site|pit|space)|empty(?: (?:site|pit|space))?|stump|no tree|tree (?:gone|removed)|missing tree|gone|leer|leerstelle|baum fehlt|stubben|stumpf|baumstumpf|wurzelstock|gefallt|gefaellt|vide|vacante?|souche|arbre absent|abattu|abattue|vacio|vacia|tocon|sin arbol|alcorque vacio)(?: (?:in |am |en )?[\d./-]{4,10})?$/
 
-function texts(row: readonly Cell[]): string[] {
-  return row.flatMap((cell) =>
-    typeof cell === 'string' && cell.trim() !== '' ? [fold(cell).trim().replace(/\s+/g, ' ')] : []
-  )
+/** What a text says of its row. */
+interface Judged {
+  readonly folded: string
+  readonly total: boolean
+  readonly note: boolean
+  readonly noTree: boolean
 }
 
-/**
- * The kind of a row. `names` are the header's cells, `idAt` the column of the tree's id and `known` the columns that give
- * a field, so that a lone sentence beside the table is told from a tree with little measured.
- */
+/** Texts stand in many rows, so each is judged once; the store is emptied before it grows large. */
+const judgments = new Map<string, Judged>()
+const mostJudgments = 50_000
+
+function judged(text: string): Judged {
+  let found = judgments.get(text)
+  if (found === undefined) {
+    const folded = fold(text).trim().replace(/\s+/g, ' ')
+    const [total, note, noTree] = [totals, notes, noTrees].map((pattern) => pattern.test(folded))
+    found = { folded, total: total === true, note: note === true, noTree: noTree === true }
+    if (judgments.size >= mostJudgments) judgments.clear()
+    judgments.set(text, found)
+  }
+  return found
+}
+
+/** The columns of a table, by which its rows are judged. */
+export interface JudgedColumns {
+  /** The cells of the headers. */
+  readonly names: readonly Cell[]
+  /** The column of the tree's id, or -1. */
+  readonly idAt: number
+  /** The columns that give a field, so that a lone sentence beside the table is told from a tree with little measured. */
+  readonly known: ReadonlySet<number>
+}
+
+/** The kind of a row; `above` is the last row of data, whose texts need no second look. */
 export function kindOfRow(
   row: readonly Cell[],
-  names: readonly Cell[],
-  idAt: number,
-  known: ReadonlySet<number>
+  columns: JudgedColumns,
+  above: readonly Cell[] = []
 ): RowKind {
-  const filled = row.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
-  if (filled.length === 0) return 'blank'
-  if (repeats(row, names)) return 'header again'
-  const words = texts(row)
-  const first = typeof row[filled[0] ?? 0] === 'string' ? (words[0] ?? '') : ''
-  const numbers = filled.filter((column) => typeof row[column] === 'number').length
-  if (
-    totals.test(first) ||
-    (isBlank(row[idAt]) && words.some((word) => totals.test(word) && word.length < 30))
-  )
-    return 'total'
-  if (words.some((word) => noTree.test(word))) return 'no tree'
-  const texted = filled.length - numbers
-  if (notes.test(first) && texted >= numbers && filled.length <= 4) return 'note'
-  if (filled.length === 1 && numbers === 0 && known.size >= 3) {
-    const only = words[0] ?? ''
-    const inId = filled[0] === idAt
-    if (
-      only.length > 24 ||
-      only.split(' ').length >= 4 ||
-      only.endsWith(':') ||
-      (!inId && only.includes(' '))
-    )
-      return 'note'
-    if (filled[0] !== undefined && !known.has(filled[0])) return 'note'
+  const { idAt, known } = columns
+  let filled = 0
+  let numbers = 0
+  let at = -1
+  let first: Judged | null = null
+  let total = false
+  for (let column = 0; column < row.length; column++) {
+    const cell = row[column]
+    if (cell === null || cell === undefined) continue
+    if (typeof cell !== 'string') {
+      if (filled++ === 0) at = column
+      if (typeof cell === 'number') numbers++
+      continue
+    }
+    if (cell === above[column] && at >= 0) {
+      filled++
+      continue
+    }
+    if (isBlank(cell)) continue
+    const text = judged(cell)
+    if (filled++ === 0) {
+      at = column
+      first = text
+    }
+    if (text.noTree) return repeats(row, columns.names) ? 'header again' : 'no tree'
+    total ||= text.total && text.folded.length < 30
   }
+  if (filled === 0) return 'blank'
+  if (numbers <= 1 && repeats(row, columns.names)) return 'header again'
+  if (first?.total === true || (total && isBlank(row[idAt]))) return 'total'
+  if (first?.note === true && filled - numbers >= numbers && filled <= 4) return 'note'
+  if (filled === 1 && first !== null && known.size >= 3 && isLone(first.folded, at, columns)) return 'note'
   return 'data'
+}
+
+/** Whether the only text of a row is a sentence, a title or something beside the table. */
+function isLone(text: string, at: number, { idAt, known }: JudgedColumns): boolean {
+  return (
+    text.length > 24 ||
+    text.split(' ').length >= 4 ||
+    text.endsWith(':') ||
+    (at !== idAt && text.includes(' ')) ||
+    !known.has(at)
+  )
 }
 
 /** Whether a row says what the headers say, as where a table goes on after a page. */

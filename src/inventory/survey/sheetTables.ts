@@ -1,9 +1,12 @@
 import { isBlank, type Cell } from '../../../shared/cells'
-import { columnOf, type Field } from '../../../shared/columns'
+import type { Field } from '../../../shared/columns'
 import { fold } from '../headers/headerText'
-import { likelyFields } from '../headers/likelihood'
+import { bandsOf, bandSheet } from './bands'
+import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
-import { kindOfRow, type RowKind } from './rowKinds'
+import { columnsByUse } from './columnsByUse'
+import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
+import { noAnswers, type AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
@@ -18,15 +21,6 @@ export interface SheetTable {
   readonly end: number
   /** Values that stand beside their label above the table, as in a form. */
   readonly labeled: readonly LabeledValue[]
-}
-
-/** A label with its value, such as "Tree no: 12". */
-export interface LabeledValue {
-  readonly field: Field
-  readonly label: string
-  readonly value: Cell
-  readonly row: number
-  readonly column: number
 }
 
 const identifying: readonly Field[] = [
@@ -59,16 +53,36 @@ function sameNames(a: readonly Cell[] | undefined, b: readonly Cell[] | undefine
   return names(a) === names(b)
 }
 
-/** Every table of a sheet, from the top down. */
-export function sheetTables(sheet: SheetCells): SheetTable[] {
+/** Whether a row only says again what the headers above say; below a form of its own it begins another table. */
+function repeats(sheet: SheetCells, before: HeaderRows, row: number): boolean {
+  const head = headStart(sheet, row, before.last + 1)
+  return sameNames(sheet.rows[before.names], sheet.rows[row]) && labeledValues(sheet, head, row).length === 0
+}
+
+/** Every table of a sheet, from the top down; tables side by side from the left. */
+export function sheetTables(sheet: SheetCells, answerFor: AnswerFor = noAnswers): SheetTable[] {
+  const whole = tablesBelow(sheet, answerFor)
+  const bands = whole.length === 0 ? [] : bandsOf(sheet)
+  if (bands.length < 2) return whole
+  const apart = bands.map((band) => tablesBelow(bandSheet(sheet, band), answerFor))
+  const named = apart.filter((tables) => tables.some(({ header }) => namesTrees(header)))
+  return named.length >= 2 ? named.flat() : whole
+}
+
+function namesTrees(header: HeaderRows): boolean {
+  return fieldsOf(header).includes('tree')
+}
+
+/** Every table of a sheet whose columns stand together, from the top down. */
+function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
   const { rows } = sheet
   const candidates: number[] = []
   for (let row = 0; row < rows.length; row++) if (mayNameColumns(rows[row] ?? [])) candidates.push(row)
   const headers: HeaderRows[] = []
   candidates.forEach((row, index) => {
     const before = headers.at(-1)
-    if (before !== undefined && (row <= before.last || sameNames(rows[before.names], rows[row]))) return
-    const header = readHeaderRows(sheet, row, candidates[index + 1] ?? rows.length)
+    if (before !== undefined && (row <= before.last || repeats(sheet, before, row))) return
+    const header = readHeaderRows(sheet, row, candidates[index + 1] ?? rows.length, answerFor)
     if (header === null || !isTable(header)) return
     // Names on two rows: the lower one with the upper as titles is the better reading where it says more.
     if (before !== undefined && header.first <= before.names && before.last <= before.names) {
@@ -77,63 +91,39 @@ export function sheetTables(sheet: SheetCells): SheetTable[] {
     }
     headers.push(header)
   })
+  // What stands above the headers, such as a form or a title, is no part of the table before.
+  const heads = headers.map(({ first }, index) =>
+    headStart(sheet, first, (headers[index - 1]?.last ?? -1) + 1)
+  )
   return headers.map((header, index) =>
-    tableBelow(sheet, header, headers[index + 1]?.first ?? rows.length, headers[index - 1])
+    tableBelow(sheet, header, heads[index] ?? 0, heads[index + 1] ?? rows.length)
   )
 }
 
-function tableBelow(
-  sheet: SheetCells,
-  header: HeaderRows,
-  end: number,
-  before: HeaderRows | undefined
-): SheetTable {
+function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
   const names = sheet.rows[header.names] ?? []
-  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
-  const known = new Set(
-    header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column]))
-  )
+  const columns: JudgedColumns = {
+    names,
+    idAt: header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1,
+    known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
+  }
   const rows: number[] = []
+  let above: readonly Cell[] = []
   const passed = new Map<Exclude<RowKind, 'data' | 'blank'>, number[]>()
   for (let row = header.last + 1; row < end; row++) {
-    const kind = kindOfRow(sheet.rows[row] ?? [], names, idAt, known)
-    if (kind === 'data') rows.push(row)
-    else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
+    const cells = sheet.rows[row] ?? []
+    const kind = kindOfRow(cells, columns, above)
+    if (kind === 'data') {
+      rows.push(row)
+      above = cells
+    } else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
   }
   return {
     sheet,
-    header,
+    header: columnsByUse(sheet, header, rows),
     rows,
     passed,
     end,
-    labeled: labeledValues(sheet, before === undefined ? 0 : before.last + 1, header.first)
+    labeled: labeledValues(sheet, head, header.first)
   }
-}
-
-/** Labels of the tree with their values, beside or in one cell, between two rows. */
-function labeledValues(sheet: SheetCells, from: number, to: number): LabeledValue[] {
-  const found: LabeledValue[] = []
-  for (let row = Math.max(from, to - 30); row < to; row++) {
-    const cells = sheet.rows[row] ?? []
-    for (let column = 0; column < cells.length; column++) {
-      const cell = cells[column]
-      if (typeof cell !== 'string' || cell.length > 80) continue
-      const within = /^([^:]{2,40}):\s*(\S.*)$/.exec(cell.trim())
-      const label = (within?.[1] ?? cell).replace(/:\s*$/, '').trim()
-      const best = likelyFields(label)[0]
-      if (best === undefined || best.score < 0.8 || columnOf(best.field).of !== 'tree') continue
-      let at = column
-      let value: Cell = within?.[2] ?? null
-      if (value === null) {
-        at = cells.findIndex((other, place) => place > column && !isBlank(other))
-        value = cells[at] ?? null
-        // The next label is no value.
-        if (at < 0 || (typeof value === 'string' && /:\s*$/.test(value))) continue
-      }
-      if (found.some(({ field }) => field === best.field)) continue
-      found.push({ field: best.field, label, value, row, column: at })
-      column = at
-    }
-  }
-  return found
 }

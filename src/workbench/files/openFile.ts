@@ -1,7 +1,7 @@
 /** A file that the user opens, .xlsx or .csv, as contents of the grid; or the reason why not, as one sentence. */
 import type { Cell } from '../../../shared/cells'
-import { refuse, type Refusal } from '../../../shared/refusal'
-import { decodeText, readCsv } from '../../file/csvFile'
+import { isRefusal, refuse, type Refusal } from '../../../shared/refusal'
+import { readCsvFile } from '../../file/csvFile'
 import { unpackBook } from '../../file/file-library/unpackBook'
 import type { UnpackedBook } from '../../file/file-library/unpackedBook'
 import { noExtras } from '../grid/extras'
@@ -61,8 +61,9 @@ async function openXlsx(name: string, bytes: Uint8Array): Promise<OpenedFile> {
 export async function openFile(name: string, bytes: Uint8Array): Promise<OpenedFile | Refusal> {
   const kind = /\.[^.]*$/.exec(name)?.[0].toLowerCase()
   if (kind === '.csv' || kind === '.tsv' || kind === '.txt') {
-    const rows = readCsv(decodeText(bytes))
-    return { contents: plainContents(name, name.slice(0, -kind.length).slice(0, 31), rows), remark: '' }
+    const file = readCsvFile(name, bytes)
+    if (isRefusal(file)) return file
+    return { contents: plainContents(name, name.slice(0, -kind.length).slice(0, 31), file.rows), remark: '' }
   }
   if (kind !== '.xlsx')
     return refuse(`${name} is neither .xlsx nor .csv: choose a file of one of these kinds.`)

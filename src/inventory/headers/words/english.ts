@@ -141,7 +141,8 @@ export const english: Words = {
     legend legende`,
   quantity: `
     per distance dist setback offset spacing weight volume load depth radius ratio slope out outward
-    away along moisture ph temperature hour minute duration frequency factor index coefficient wind
+    away along crown.n crown.e crown.s crown.w crown.north crown.east crown.south crown.west canopy.n
+    canopy.e canopy.s canopy.w spread.n spread.e spread.s spread.w moisture ph temperature hour minute duration frequency factor index coefficient wind
     hardiness hours kg lb lbs gal m2 m3 ft2 ft3 sqft sqm area.of basal.area density count.of speed lcr
     tons ton gallon liter litre percent.slope gap separation clearance.distance shift`,
   work: `

@@ -1,11 +1,11 @@
-import { readFile } from 'node:fs/promises'
+import { readFile, stat } from 'node:fs/promises'
 import { basename, extname } from 'node:path'
 import type { CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName } from '../sheets/ownSheets'
 import type { DocumentKind } from '../sheets/sheet'
-import { findInventory, type FileSheet } from '../inventory/findInventory'
-import { decodeText, readCsv } from './csvFile'
+import type { SheetCells } from '../inventory/survey/sheetCells'
+import { readCsvFile } from './csvFile'
 import { unpackValues, type BookValues } from './file-library/unpackValues'
 
 /** The largest file that is read, in bytes; a hundred thousand limbs need about a tenth of it. */
@@ -18,17 +18,18 @@ export interface NamedBytes {
 }
 
 /** Sheets in the file's order, visible ones first, without the documents that were written from a plan. */
-function inventorySheets({ sheets, names }: BookValues): FileSheet[] {
+function inventorySheets({ sheets, names }: BookValues): SheetCells[] {
   const own = new Set(names.map(({ name, range }) => readOwnName(name, range)?.sheetName))
-  const others = sheets.filter((sheet) => !own.has(sheet.name))
+  const others = sheets
+    .filter((sheet) => !own.has(sheet.name))
+    .map((sheet) => ({ ...sheet, top: 0, left: 0 }))
   return [...others.filter(({ hidden }) => !hidden), ...others.filter(({ hidden }) => hidden)]
 }
 
 /** What the reader of the file says of it, as one sentence. */
-function unreadable(name: string, why: string | null): Refusal {
-  const told = why === null ? '' : ` (${why})`
+function unreadable(name: string, why: string): Refusal {
   return refuse(
-    `${name} could not be read as a workbook${told}: save it again as .xlsx without a password, or as .csv.`
+    `${name} could not be read as a workbook (${why}): save it again as .xlsx without a password, or as .csv.`
   )
 }
 
@@ -45,19 +46,23 @@ function usersSheet({ sheets, names }: BookValues, wanted: DocumentKind): CellBl
   return null
 }
 
+function readText(name: string, kind: string, bytes: Uint8Array): PlannedFile | Refusal {
+  const file = readCsvFile(name, bytes)
+  if (isRefusal(file)) return file
+  const sheet = { name: basename(name, kind), rows: file.rows, top: file.top, left: 0 }
+  return { sheets: [sheet], rules: null, rates: null }
+}
+
 async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Refusal> {
-  const kind = extname(name).toLowerCase()
-  if (kind === '.csv' || kind === '.txt' || kind === '.tsv') {
-    const rows = readCsv(decodeText(bytes))
-    const inventory = findInventory([{ name: basename(name, extname(name)), rows }])
-    return { inventory, rules: null, rates: null }
-  }
+  const ending = extname(name)
+  const kind = ending.toLowerCase()
+  if (kind === '.csv' || kind === '.txt' || kind === '.tsv') return readText(name, ending, bytes)
   if (kind !== '.xlsx' && kind !== '.xlsm')
     return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
   const book = await unpackValues(bytes)
   if ('unreadable' in book) return unreadable(name, book.unreadable)
   return {
-    inventory: findInventory(inventorySheets(book)),
+    sheets: inventorySheets(book),
     rules: usersSheet(book, 'rules'),
     rates: usersSheet(book, 'rates')
   }
@@ -72,9 +77,16 @@ function unopened(path: string, error: unknown): Refusal {
   return refuse(`${path} could not be opened (${code ?? String(error)}).`)
 }
 
+function tooLarge(name: string): Refusal {
+  return refuse(`${name} is larger than 200 MB: split the inventory into smaller files.`)
+}
+
 async function openFile(path: string): Promise<NamedBytes | Refusal> {
   try {
-    return { name: path, bytes: await readFile(path) }
+    const found = await stat(path)
+    // A folder is refused by the system, in its own words; a pipe or a device would be read without end.
+    if (!found.isFile() && !found.isDirectory()) return refuse(`${path} is no file: name the inventory file.`)
+    return found.size > largestFile ? tooLarge(path) : { name: path, bytes: await readFile(path) }
   } catch (error) {
     return unopened(path, error)
   }
@@ -82,26 +94,19 @@ async function openFile(path: string): Promise<NamedBytes | Refusal> {
 
 /** What a file holds to plan from. */
 export interface PlannedFile {
-  inventory: CellBlock
+  sheets: readonly SheetCells[]
   /** Its sheets of rules and of rates, or null. */
   rules: CellBlock | null
   rates: CellBlock | null
 }
 
-/** The inventory of a file, as `readTableFile` gives it, together with the sheets of rules and of rates. */
+/**
+ * The sheets of an .xlsx or .csv file that may hold an inventory, and those of rules and of rates. Dates come as texts,
+ * shares shown as percentages as texts such as "5 %", formulas as their stored values, errors as their text. A file that
+ * cannot be read is refused in one sentence.
+ */
 export async function readPlannedFile(from: string | NamedBytes): Promise<PlannedFile | Refusal> {
   const file = typeof from === 'string' ? await openFile(from) : from
   if (isRefusal(file)) return file
-  if (file.bytes.length > largestFile)
-    return refuse(`${file.name} is larger than 200 MB: split the inventory into smaller files.`)
-  return readBytes(file)
-}
-
-/**
- * The inventory in an .xlsx or .csv file as a block of cells, found by its headers (see `findInventory`). Dates come as
- * texts, formulas as their stored values, errors as their text. A file that cannot be read is refused in one sentence.
- */
-export async function readTableFile(from: string | NamedBytes): Promise<CellBlock | Refusal> {
-  const file = await readPlannedFile(from)
-  return isRefusal(file) ? file : file.inventory
+  return file.bytes.length > largestFile ? tooLarge(file.name) : readBytes(file)
 }

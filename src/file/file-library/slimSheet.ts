@@ -1,0 +1,76 @@
+/**
+ * A worksheet's XML without the cells and rows that hold nothing but looks, and with the numbers that are shown as
+ * percentages as texts. Files have a million rows of blanks with a border; what is left here is what somebody typed. It is
+ * done piece by piece, as the text of such a sheet would not fit into memory.
+ */
+
+/** Pieces are put together to about this many characters before they are looked at. */
+const lookedAt = 1 << 20
+
+const prefix = '(?:\\w+:)?'
+/** Tags that name their place: where cells do not, each takes its place from the one before. */
+const placed = '\\s(?:[^<>]*?\\s)?r=[^<>]*?'
+const blankCell = new RegExp(`<${prefix}c${placed}(?:/>|></${prefix}c>)`, 'g')
+const blankRow = new RegExp(`<${prefix}row(?![^<>]*\\shidden=)${placed}(?:/>|>\\s*</${prefix}row>)`, 'g')
+
+/** A share as a cell shows it: 0.07 gives "7 %". Null where it has more digits than anybody types. */
+function shownPercent(number: string): string | null {
+  const percents = String(Number((Number(number) * 100).toPrecision(12)))
+  return /^-?\d+(\.\d+)?$/.test(percents) ? `${percents} %` : null
+}
+
+/** A cell of a percent look: its number becomes a text, with or without a formula before it. */
+function asPercent(cell: string): string {
+  if (/^[^>]*\st=["'](?!n["'])/.test(cell)) return cell
+  const value = new RegExp(`<${prefix}v>([^<]+)</`).exec(cell)
+  const shown = value?.[1] === undefined ? null : shownPercent(value[1])
+  if (value === null || shown === null) return cell
+  const typed = cell.replace(/^([^>]*?)(?:\st=["']n["'])?([^>]*)>/, '$1$2 t="str">')
+  return typed.replace(value[0], value[0].replace(value[1] ?? '', shown))
+}
+
+/** The last place before which every cell is whole. */
+function wholeUntil(xml: string): number {
+  const rowEnd = xml.lastIndexOf('row>')
+  return Math.max(rowEnd < 0 ? -1 : rowEnd + 4, xml.lastIndexOf('<c '), xml.lastIndexOf('<row '))
+}
+
+export class SheetSlimmer {
+  private readonly percentCell: RegExp | null
+  private waiting: string[] = []
+  private length = 0
+  private enough = lookedAt
+
+  constructor(percentStyles: ReadonlySet<string>) {
+    const styles = [...percentStyles].join('|')
+    this.percentCell =
+      styles === ''
+        ? null
+        : new RegExp(`<(${prefix})c\\s(?:[^<>]*?\\s)?s=["'](?:${styles})["'][^<>]*(?<!/)>[^]*?</\\1c>`, 'g')
+  }
+
+  /** What can be handed on of the text so far. */
+  add(text: string): string {
+    this.waiting.push(text)
+    this.length += text.length
+    if (this.length < this.enough) return ''
+    const xml = this.waiting.join('')
+    const until = wholeUntil(xml)
+    // One cell as long as that: it is looked at again when twice as much has come.
+    this.enough = until <= 0 ? 2 * this.length : lookedAt
+    if (until <= 0) return ''
+    this.waiting = [xml.slice(until)]
+    this.length = xml.length - until
+    return this.slim(xml.slice(0, until))
+  }
+
+  /** The rest. */
+  end(): string {
+    return this.slim(this.waiting.join(''))
+  }
+
+  private slim(xml: string): string {
+    const typed = xml.replace(blankCell, '').replace(blankRow, '')
+    return this.percentCell === null ? typed : typed.replace(this.percentCell, asPercent)
+  }
+}

@@ -1,0 +1,28 @@
+/** What is read of a part's XML before the file library reads it: single tags, found by their names. */
+
+/** What stands between the name of a tag and its end; a quoted value may hold any sign. */
+const inTag = `(?:[^"'<>]|"[^"]*"|'[^']*')*`
+
+/** Every opening tag of this name, whatever prefix its namespace has. */
+export function tagsOf(xml: string, name: string): string[] {
+  return xml.match(new RegExp(`<(?:\\w+:)?${name}(?=[\\s/>])${inTag}>`, 'g')) ?? []
+}
+
+const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
+
+function plainText(value: string): string {
+  return value.replace(
+    /&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
+    (whole, hex?: string, digits?: string, name = '') => {
+      const code = hex === undefined ? Number(digits) : parseInt(hex, 16)
+      if (code >= 0 && code <= 0x10ffff) return String.fromCodePoint(code)
+      return entities[String(name)] ?? whole
+    }
+  )
+}
+
+/** An attribute of a tag, by its name without a prefix, or null. */
+export function attributeOf(tag: string, name: string): string | null {
+  const found = new RegExp(`\\s(?:\\w+:)?${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(tag)
+  return found === null ? null : plainText(found[1] ?? found[2] ?? '')
+}

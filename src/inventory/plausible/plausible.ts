@@ -1,0 +1,185 @@
+import { quoted } from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
+import { problem, type Problem } from '../../../shared/problems'
+import { unitNames, type LengthUnit } from '../../../shared/units'
+import { grouped, tenth, whole } from '../../../shared/words/figures'
+import { showDiameter, showHeight } from '../../../shared/words/lengths'
+import { listedChoices } from '../../../shared/words/lists'
+import { wholePercent } from '../../../shared/words/percent'
+import { fieldAddress, headerAddress, type ColumnMatch, type Inventory, type Tree } from '../inventory'
+import { Evidence } from './evidence'
+import { isUnusual, likelyUnits, median, usual, type OtherUnits } from './units'
+
+/** Fewer limbs or trees than this say nothing of a whole column. */
+const enough = 3
+
+/** The share of the tree's height that the highest listed tip reaches, where feet and meters are not mistaken (house judgment). */
+const reachesLeast = 0.36
+const reachesMost = 1.3
+const feetPerMeter = 1 / 0.3048
+
+/**
+ * Asks about what can hardly be so: columns that are swapped or in another unit, trees of an odd shape, limbs entered
+ * twice. Nothing is changed. What one limb contradicts (its tip above the tree, its origin above its tip, thicker than
+ * its stem) is reported when the tree is planned.
+ */
+export class Plausibility {
+  private readonly evidence: Evidence
+
+  constructor(private readonly inventory: Inventory) {
+    this.evidence = new Evidence(this.columnOf('trunk') !== undefined)
+  }
+
+  look(trees: readonly Tree[]): void {
+    for (const tree of trees) this.evidence.look(tree)
+  }
+
+  problems(): Problem[] {
+    const swapped = this.swapped()
+    const sizes = this.sizes()
+    const areSwapped = swapped.some(({ code }) => code === 'heights-swapped')
+    return [
+      ...swapped,
+      ...sizes,
+      ...(areSwapped ? [] : this.tips()),
+      ...(sizes.length > 0 ? [] : this.evidence.oddShapes.map((tree) => this.oddShape(tree))),
+      ...(areSwapped ? [] : this.evidence.highCrowns.map((tree) => this.highCrown(tree))),
+      ...this.alike()
+    ]
+  }
+
+  private columnOf(field: Field): ColumnMatch | undefined {
+    return this.inventory.matches.find((match) => match.field === field)
+  }
+
+  /** The address of a header as text. */
+  private header(field: Field): string {
+    return headerAddress(this.inventory, field)
+  }
+
+  /** Columns of which each stands in the other's place in most rows. */
+  private swapped(): Problem[] {
+    const stem = this.columnOf('stem') === undefined ? 'stemBelow' : 'stem'
+    const pairs = [
+      ['limbs-thicker', this.evidence.thicker, 'diameter', stem],
+      ['heights-swapped', this.evidence.drooping, 'tip', 'origin']
+    ] as const
+    return pairs.flatMap(([code, { found, of }, field, otherField]) => {
+      const [column, other] = [this.columnOf(field), this.columnOf(otherField)]
+      if (of < enough || found * 2 <= of || column === undefined || other === undefined) return []
+      const facts = {
+        count: grouped(found),
+        total: grouped(of),
+        text: quoted(column.header),
+        other: quoted(other.header),
+        place: this.header(otherField)
+      }
+      return [problem(code, this.header(field), facts)]
+    })
+  }
+
+  /** Heights against diameters: by the trunk where there is one, else by the stems at the unions. */
+  private sizes(): Problem[] {
+    const { slenderness, trunks, aboveUnions } = this.evidence
+    const byTrunk = this.columnOf('trunk') !== undefined
+    const field = byTrunk ? 'trunk' : this.columnOf('stem') === undefined ? 'stemBelow' : 'stem'
+    const [tall, thick] = [this.columnOf('height'), this.columnOf(field)]
+    const values = byTrunk ? slenderness : aboveUnions
+    if (values.length < enough || !tall?.unit || !thick?.unit) return []
+    const times = median(values)
+    if (!isUnusual(times, byTrunk ? median(trunks) : null)) return []
+    const others = likelyUnits(times, tall.unit, thick.unit)
+    if (others.length === 0) return []
+    const typical = times < 10 ? tenth(times) : whole(times)
+    const facts = {
+      text: quoted(tall.header),
+      unit: unitNames[tall.unit],
+      other: quoted(thick.header),
+      otherUnit: unitNames[thick.unit],
+      place: this.header(field),
+      what: byTrunk
+        ? `a typical tree is ${typical} times as high as its trunk is thick`
+        : `what stands above a typical union is ${typical} times as high as the stem there is thick`,
+      low: usual.low,
+      high: usual.high,
+      question: unitQuestion(others)
+    }
+    return [problem('sizes-unlikely', this.header('height'), facts)]
+  }
+
+  /** Tips against the height of the tree. */
+  private tips(): Problem[] {
+    const { reaches } = this.evidence
+    const column = this.columnOf('tip')
+    if (reaches.length < enough || !column?.unit) return []
+    const typical = median(reaches)
+    const isLow = column.unit === 'ft' && largest(reaches) < reachesLeast
+    const isHigh = column.unit === 'm' && typical > reachesMost && typical / feetPerMeter <= 1
+    if (!isLow && !isHigh) return []
+    const facts = {
+      text: quoted(column.header),
+      unit: unitNames[column.unit],
+      value: wholePercent(typical),
+      question: unitNames[isLow ? 'm' : 'ft']
+    }
+    return [problem('tips-unlikely', this.header('tip'), facts)]
+  }
+
+  private oddShape({ id, row, height, trunk }: Tree): Problem {
+    const { system } = this.inventory
+    const times = ((height ?? NaN) * 1000) / (trunk ?? NaN)
+    return problem('tree-shape', fieldAddress(this.inventory, row, 'height'), {
+      tree: id,
+      height: showHeight(height ?? NaN, system),
+      diameter: showDiameter(trunk ?? NaN, system),
+      value: times < 10 ? tenth(times) : whole(times)
+    })
+  }
+
+  private highCrown({ id, row, crownBase, limbs }: Tree): Problem {
+    const { system } = this.inventory
+    const origins = limbs.flatMap(({ dead, role, origin }) =>
+      dead || role === 'leader' || origin === null ? [] : [origin]
+    )
+    return problem('crown-base-above-limbs', fieldAddress(this.inventory, row, 'crownBase'), {
+      tree: id,
+      value: showHeight(crownBase ?? NaN, system),
+      other: showHeight(Math.min(...origins), system)
+    })
+  }
+
+  private alike(): Problem[] {
+    return this.evidence.alike.map(([tree, first, second]) =>
+      problem('limbs-alike', fieldAddress(this.inventory, second.row, 'diameter'), {
+        tree: tree.id,
+        limb: first.id,
+        other: second.id
+      })
+    )
+  }
+}
+
+/** Of lists too long to be spread out as arguments. */
+function largest(values: readonly number[]): number {
+  return values.reduce((most, value) => Math.max(most, value), -Infinity)
+}
+
+function unitQuestion(others: readonly OtherUnits[]): string {
+  const name = (unit: LengthUnit): string =>
+    unit === 'cm' ? 'centimeters' : unit === 'mm' ? 'millimeters' : unitNames[unit]
+  const parts = others.map(({ height, diameter }) =>
+    height !== null && diameter !== null
+      ? `the heights in ${name(height)} and the diameters in ${name(diameter)}`
+      : height !== null
+        ? `the heights in ${name(height)}`
+        : `the diameters in ${name(diameter ?? 'mm')}`
+  )
+  return `are ${listedChoices(parts)}`
+}
+
+/** The questions that an inventory raises once it is read. */
+export function plausibility(inventory: Inventory): Problem[] {
+  const asked = new Plausibility(inventory)
+  asked.look(inventory.trees)
+  return asked.problems()
+}

@@ -1,0 +1,48 @@
+import { isBlank, type Cell } from '../../../shared/cells'
+import type { SheetCells } from './sheetCells'
+
+/** Columns from and up to (not included) that stand together between columns without anything in them. */
+export interface Band {
+  readonly from: number
+  readonly to: number
+}
+
+/** The bands of a sheet, from the left; most sheets have one. */
+export function bandsOf({ rows }: SheetCells): Band[] {
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0)
+  const filled: boolean[] = Array<boolean>(width).fill(false)
+  let left = width
+  for (const row of rows) {
+    for (let column = 0; column < row.length; column++)
+      if (filled[column] === false && !isBlank(row[column])) {
+        filled[column] = true
+        left--
+      }
+    if (left === 0) break
+  }
+  const bands: { from: number; to: number }[] = []
+  filled.forEach((full, column) => {
+    if (!full) return
+    const last = bands.at(-1)
+    if (last?.to === column) last.to++
+    else bands.push({ from: column, to: column + 1 })
+  })
+  return bands
+}
+
+/** A band as a sheet of its own, which knows where it stands. */
+export function bandSheet(sheet: SheetCells, { from, to }: Band): SheetCells {
+  const shifted = (columns: ReadonlySet<number> | undefined): ReadonlySet<number> =>
+    new Set([...(columns ?? [])].map((column) => column - from))
+  return {
+    ...sheet,
+    left: sheet.left + from,
+    rows: sheet.rows.map((row): readonly Cell[] => row.slice(from, to)),
+    merges: (sheet.merges ?? []).map((merge) => ({
+      ...merge,
+      left: merge.left - from,
+      right: merge.right - from
+    })),
+    hiddenColumns: shifted(sheet.hiddenColumns)
+  }
+}

@@ -1,0 +1,110 @@
+import { isBlank, type Cell } from '../../../shared/cells'
+import { columnOf, type Field } from '../../../shared/columns'
+import { readHeaderText } from '../headers/headerText'
+import { foreignNotions } from '../headers/words/notion'
+import type { Meaning } from '../headers/dictionary'
+import type { HeaderRows, TableColumn } from './headerRows'
+import type { SheetCells } from './sheetCells'
+
+/** Rows looked at, and letters of an id at most. House judgment. */
+const looked = 400
+const longestId = 24
+/** Share of the rows that have to have an id. House judgment. */
+const mostlyFilled = 0.9
+
+const alien = new Set<Meaning>(foreignNotions)
+
+interface Use {
+  readonly at: number
+  readonly column: number
+  readonly texts: readonly string[]
+}
+
+/** Columns without a meaning whose header speaks of nothing else and whose cells may be ids. */
+function possibleIds(sheet: SheetCells, columns: readonly TableColumn[], rows: readonly number[]): Use[] {
+  return columns.flatMap(({ column, name, meaning }, at): Use[] => {
+    if (meaning.field !== null || name === '') return []
+    const { words } = readHeaderText(name)
+    if (words.some(({ meanings }) => meanings.some((each) => alien.has(each)))) return []
+    const cells = rows.map((row) => sheet.rows[row]?.[column])
+    const texts = cells.map((cell) => (isBlank(cell) ? '' : String(cell).trim().toLowerCase()))
+    const filled = texts.filter((text) => text !== '').length
+    const whole = cells.every((cell) => isBlank(cell) || isId(cell))
+    return whole && filled >= rows.length * mostlyFilled ? [{ at, column, texts }] : []
+  })
+}
+
+function isId(cell: Cell | undefined): boolean {
+  if (typeof cell === 'number') return Number.isInteger(cell)
+  return typeof cell === 'string' && cell.length <= longestId && !/[?!;]/.test(cell)
+}
+
+/** Whether ids repeat without one of them standing for rows that say two things of a tree. */
+function tellsTrees({ texts }: Use, known: readonly (readonly string[])[]): boolean {
+  const first = new Map<string, number>()
+  for (const [at, text] of texts.entries()) {
+    const before = first.get(text)
+    if (before === undefined) first.set(text, at)
+    else if (known.some((cells) => (cells[at] ?? '') !== '' && cells[at] !== cells[before])) return false
+  }
+  return first.size > 1 && first.size < texts.length
+}
+
+/** Whether ids are told apart within each tree, and come again in another. */
+function tellsLimbs({ texts }: Use, trees: readonly string[]): boolean {
+  const pairs = new Set(texts.map((text, at) => `${trees[at] ?? ''}\n${text}`))
+  return pairs.size === texts.length && new Set(texts).size > 1
+}
+
+/**
+ * The ids of trees or limbs where no header names them, told by their use: values that repeat with what is known of a tree,
+ * or that are each other's neighbors within a tree. Such a column is used and asked about.
+ */
+export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readonly number[]): HeaderRows {
+  const rows = data.slice(0, looked)
+  const fields = new Map(
+    header.columns.flatMap(({ column, meaning }) =>
+      meaning.field === null ? [] : [[meaning.field, column] as const]
+    )
+  )
+  const limbs = ['diameter', 'stem', 'origin', 'tip'].filter((field) => fields.has(field as Field)).length
+  if (rows.length < 2 || limbs < 2 || header.groups !== null) return header
+  const values = (column: number): string[] =>
+    rows.map((row) =>
+      String(sheet.rows[row]?.[column] ?? '')
+        .trim()
+        .toLowerCase()
+    )
+  const used = (field: Field, found: Use | undefined): HeaderRows =>
+    found === undefined ? header : withField(header, found.at, field)
+  const free = possibleIds(sheet, header.columns, rows)
+  const tree = fields.get('tree')
+  if (tree === undefined) {
+    const known = [...fields]
+      .filter(([field]) => columnOf(field).of === 'tree')
+      .map(([, column]) => values(column))
+    return known.length === 0
+      ? header
+      : used(
+          'tree',
+          free.find((use) => tellsTrees(use, known))
+        )
+  }
+  if (fields.has('limb')) return header
+  const trees = values(tree)
+  return used(
+    'limb',
+    free.find((use) => tellsLimbs(use, trees))
+  )
+}
+
+function withField(header: HeaderRows, at: number, field: Field): HeaderRows {
+  return {
+    ...header,
+    columns: header.columns.map((column, index) =>
+      index === at
+        ? { ...column, meaning: { ...column.meaning, field, confidence: 'likely' as const } }
+        : column
+    )
+  }
+}

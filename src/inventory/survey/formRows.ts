@@ -1,0 +1,76 @@
+import { isBlank, type Cell } from '../../../shared/cells'
+import { columnOf, type Field } from '../../../shared/columns'
+import { likelyFields } from '../headers/likelihood'
+import type { SheetCells } from './sheetCells'
+
+/** A label with its value, such as "Tree no: 12". */
+export interface LabeledValue {
+  readonly field: Field
+  readonly label: string
+  readonly value: Cell
+  readonly row: number
+  readonly column: number
+}
+
+/** Letters of a label at most; how well its words have to mean a field, and rows that a form has at most. House judgment. */
+const longestLabel = 80
+const likelyEnough = 0.8
+const formRows = 30
+
+/** The field of a tree that a label names, or null. */
+function labelField(text: string): Field | null {
+  const best = likelyFields(text)[0]
+  return best !== undefined && best.score >= likelyEnough && columnOf(best.field).of === 'tree'
+    ? best.field
+    : null
+}
+
+const filledIn = (cells: readonly Cell[]): number[] =>
+  cells.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
+
+/** Whether a row belongs above a table: blank, one line of text, or labels with their values. */
+function standsAbove(cells: readonly Cell[]): boolean {
+  const filled = filledIn(cells)
+  const [first] = filled
+  if (first === undefined) return true
+  const text = cells[first]
+  if (typeof text !== 'string') return false
+  if (filled.length === 1) return true
+  const label = text.replace(/:\s*$/, '').trim()
+  return filled.length % 2 === 0 && (/:\s*$/.test(text) || labelField(label) !== null)
+}
+
+/** The first row of what stands above a table, up to the table before it. */
+export function headStart(sheet: SheetCells, first: number, from: number): number {
+  let row = first
+  while (row > from && first - row < formRows && standsAbove(sheet.rows[row - 1] ?? [])) row--
+  return row
+}
+
+/** Labels of the tree with their values, beside or in one cell, between two rows. */
+export function labeledValues(sheet: SheetCells, from: number, to: number): LabeledValue[] {
+  const found: LabeledValue[] = []
+  for (let row = Math.max(from, to - formRows); row < to; row++) {
+    const cells = sheet.rows[row] ?? []
+    for (let column = 0; column < cells.length; column++) {
+      const cell = cells[column]
+      if (typeof cell !== 'string' || cell.length > longestLabel) continue
+      const within = /^([^:]{2,40}):\s*(\S.*)$/.exec(cell.trim())
+      const label = (within?.[1] ?? cell).replace(/:\s*$/, '').trim()
+      const field = labelField(label)
+      if (field === null) continue
+      let at = column
+      let value: Cell = within?.[2] ?? null
+      if (value === null) {
+        at = cells.findIndex((other, place) => place > column && !isBlank(other))
+        value = cells[at] ?? null
+        // The next label is no value.
+        if (at < 0 || (typeof value === 'string' && /:\s*$/.test(value))) continue
+      }
+      if (found.some((other) => other.field === field)) continue
+      found.push({ field, label, value, row, column: at })
+      column = at
+    }
+  }
+  return found
+}

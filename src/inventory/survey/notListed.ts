@@ -1,0 +1,22 @@
+import { addressIn } from '../../../shared/cells'
+import { problem, type Problem } from '../../../shared/problems'
+import { listed } from '../../../shared/words/lists'
+import type { IdentifiedRow } from './identity'
+import type { SurveyTable } from './survey'
+import { tableAddress } from './tellOf'
+
+/** Limbs of trees that the table of trees does not list, where there is one: a problem a tree. */
+export function notListed(tables: readonly SurveyTable[], rows: readonly IdentifiedRow[]): Problem[] {
+  const lists = tables.filter(({ of }) => of === 'trees')
+  if (lists.length === 0 || lists.length === tables.length) return []
+  const known = new Set(rows.filter(({ part }) => part.of === 'trees').map(({ key }) => key))
+  const trees = listed(lists.map(tableAddress))
+  const problems: Problem[] = []
+  for (const { part, row, id, key } of rows) {
+    if (known.has(key) || part.of !== 'limbs') continue
+    known.add(key)
+    const column = part.matches.find(({ field }) => field === 'tree')?.column ?? 0
+    problems.push(problem('tree-not-listed', addressIn(part.block, row, column), { tree: id, trees }))
+  }
+  return problems
+}

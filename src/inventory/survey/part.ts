@@ -1,0 +1,21 @@
+import type { CellBlock } from '../../../shared/cells'
+import type { ColumnMatch } from '../inventory'
+
+/** Whether rows say something of trees, of limbs, or of a limb and its tree at once. */
+export type RowsOf = 'trees' | 'limbs' | 'both'
+
+/**
+ * One way of reading rows: a table with its columns, one of the groups in which columns repeat, or a form. Row 0 of the
+ * block names the columns; rows that hold no data are empty in it.
+ */
+export interface Part {
+  readonly block: CellBlock
+  readonly matches: readonly ColumnMatch[]
+  /** The rows of the block that hold data. */
+  readonly rows: readonly number[]
+  readonly of: RowsOf
+  /** Names the limbs of a group that has no column for their ids. */
+  readonly group: string | null
+  /** Parts of one table share its number; their rows are the same rows of the sheet. */
+  readonly table: number
+}

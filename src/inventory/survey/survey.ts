@@ -1,0 +1,79 @@
+import { isBlank } from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
+import type { Problem } from '../../../shared/problems'
+import type { UnitSystem } from '../../../shared/units'
+import type { ColumnMatch, ReadingChoices } from '../inventory'
+import { answersOf, type AnswerFor } from './answers'
+import { askNeeded } from './askNeeded'
+import { readHeaderRows } from './headerRows'
+import { matchTables } from './matchTables'
+import type { Part, RowsOf } from './part'
+import type { SheetCells } from './sheetCells'
+import { sheetTables, type SheetTable } from './sheetTables'
+import { kindOfTable } from './tableKind'
+import { tableParts } from './tableParts'
+import { tellOf } from './tellOf'
+
+/** A table of the inventory. */
+export interface SurveyTable extends SheetTable {
+  readonly of: RowsOf
+}
+
+/** What the sheets hold, before a cell is read. */
+export interface Survey {
+  readonly tables: readonly SurveyTable[]
+  readonly parts: readonly Part[]
+  /** What every column of every table gives, and every label of a form. */
+  readonly matches: readonly ColumnMatch[]
+  readonly system: UnitSystem
+  /** Columns that the plan needs and that were asked about. */
+  readonly asked: ReadonlyMap<Field, Problem>
+}
+
+function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
+  return sheets.flatMap((sheet) =>
+    sheetTables(sheet, answerFor).flatMap((table) => {
+      const of = kindOfTable(table)
+      return of === null ? [] : [{ ...table, of }]
+    })
+  )
+}
+
+/** Where no table is found: the first row with anything in it, taken for headers, so that what is missing can be named. */
+function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
+  for (const sheet of sheets) {
+    const names = sheet.rows.findIndex((row) => !row.every(isBlank))
+    const header = names < 0 ? null : readHeaderRows(sheet, names, sheet.rows.length, answerFor)
+    if (header === null) continue
+    const rows = sheet.rows.flatMap((row, at) => (at > names && !row.every(isBlank) ? [at] : []))
+    const table = { sheet, header, rows, passed: new Map(), end: sheet.rows.length, labeled: [] }
+    return [{ ...table, of: kindOfTable(table) ?? 'both' }]
+  }
+  return []
+}
+
+/** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
+export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
+  const answerFor = answersOf(choices)
+  const asked = choices.sheet
+  const visible = sheets.filter(({ name, hidden }) =>
+    asked === undefined ? hidden !== true : name === asked
+  )
+  const found = tablesOf(visible, answerFor)
+  const hidden =
+    found.length > 0
+      ? []
+      : tablesOf(
+          sheets.filter((sheet) => sheet.hidden),
+          answerFor
+        )
+  const known = [...found, ...hidden]
+  const tables = known.length > 0 ? known : firstRowAsTable([...visible, ...sheets], answerFor)
+  problems.push(...tellOf(sheets, tables, choices))
+  const { matched, system } = matchTables(tables, choices, problems)
+  const needed = askNeeded(matched)
+  problems.push(...needed.values())
+  const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
+  const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
+  return { tables, parts, matches, system, asked: needed }
+}

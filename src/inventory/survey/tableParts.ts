@@ -1,0 +1,71 @@
+import type { Cell, CellBlock } from '../../../shared/cells'
+import { columnOf } from '../../../shared/columns'
+import type { ColumnMatch } from '../inventory'
+import { dataRows } from './dataRows'
+import type { MatchedTable } from './matchTables'
+import type { Part, RowsOf } from './part'
+
+/** The parts in which a table is read: one, or one for each group of columns; and one for the form above it. */
+export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf, at: number): Part[] {
+  const { sheet, header } = table
+  const rows = dataRows(table)
+  const block = { rows, sheet: sheet.name, top: sheet.top + header.names, left: sheet.left }
+  const base = { block, rows: table.rows.map((row) => row - header.names), table: at }
+  const form = labeled.length === 0 ? [] : [formPart(table.sheet, labeled, table, at)]
+  if (header.groups === null) return [...form, { ...base, matches, of, group: null }]
+  const { common, groups } = header.groups
+  const shared = matches.filter(({ column }) => common.includes(column))
+  const ids = shared.filter(({ field }) => field === 'tree')
+  return [
+    ...form,
+    ...groups.map(({ title, columns }, turn): Part => {
+      const own = matches.filter(({ column }) => columns.includes(column))
+      return {
+        ...base,
+        matches: [...(turn === 0 ? shared : ids), ...own],
+        of: turn === 0 ? of : 'limbs',
+        group: groupName(table, title, columns)
+      }
+    })
+  ]
+}
+
+/** The title over a group of columns, else its number. */
+function groupName({ header }: MatchedTable['table'], title: string, columns: readonly number[]): string {
+  const titles = new Set(
+    header.columns.filter(({ column }) => columns.includes(column)).map((column) => column.title)
+  )
+  const [only = ''] = titles
+  if (titles.size === 1 && only !== '') return only
+  return /^\d+$/.test(title) ? `Limb ${title}` : title
+}
+
+/** Labels and values, wherever they stand, as a row of names and a row of values that know their places. */
+function formPart(
+  sheet: MatchedTable['table']['sheet'],
+  labeled: readonly ColumnMatch[],
+  { labeled: values }: MatchedTable['table'],
+  at: number
+): Part {
+  const names: Cell[] = labeled.map(({ header }) => header)
+  const block: CellBlock = {
+    rows: [names, values.map(({ value }) => value)],
+    sheet: sheet.name,
+    top: sheet.top + (values[0]?.row ?? 0) - 1,
+    left: sheet.left,
+    placeOf: (_row, column) => ({
+      row: sheet.top + (values[column]?.row ?? 0),
+      column: sheet.left + (values[column]?.column ?? 0)
+    })
+  }
+  const matches = labeled.map((match, column) => ({ ...match, column }))
+  return { block, matches, rows: [1], of: 'trees', group: null, table: at }
+}
+
+/** A form that gives nothing but what identifies a tree or its place says nothing of a table with ids of its own. */
+export function formSuits({ matches, of }: Part, tableHasIds: boolean): boolean {
+  return (
+    of === 'trees' &&
+    (!tableHasIds || matches.every(({ field }) => field === null || columnOf(field).of === 'tree'))
+  )
+}

@@ -1,0 +1,126 @@
+import { areaOf, cellAddress, isBlank, sheetPrefix } from '../../../shared/cells'
+import { problem, type Problem } from '../../../shared/problems'
+import { listed } from '../../../shared/words/lists'
+import { namedRows } from '../../../shared/words/rows'
+import type { ReadingChoices } from '../inventory'
+import type { RowKind } from './rowKinds'
+import type { SheetCells } from './sheetCells'
+import type { SheetTable } from './sheetTables'
+import type { SurveyTable } from './survey'
+
+/** Everything that was left out, taken in though hidden, or put together: a line each. */
+export function tellOf(
+  sheets: readonly SheetCells[],
+  tables: readonly SurveyTable[],
+  choices: ReadingChoices
+): Problem[] {
+  const several = new Set(tables.map(({ sheet }) => sheet.name)).size > 1
+  return [
+    ...sheetsLeftOut(sheets, tables, choices),
+    ...putTogether(tables, several),
+    ...tables.flatMap((table) => [...inGroups(table), ...passed(table), ...hidden(table)])
+  ]
+}
+
+function titled(name: string): string {
+  return `“${name}”`
+}
+
+function sheetsLeftOut(
+  sheets: readonly SheetCells[],
+  tables: readonly SurveyTable[],
+  { sheet: asked }: ReadingChoices
+): Problem[] {
+  const read = new Set(tables.map(({ sheet }) => sheet.name))
+  const others = sheets.filter(({ name, rows }) => !read.has(name) && rows.some((row) => !row.every(isBlank)))
+  if (asked !== undefined || tables.length === 0) return []
+  const names = (list: readonly SheetCells[]): string => listed(list.map(({ name }) => titled(name)))
+  const plain = others.filter((sheet) => sheet.hidden !== true)
+  const hiddenOnes = others.filter((sheet) => sheet.hidden === true)
+  const from = listed([...read].map(titled))
+  return [
+    ...(plain.length > 0 ? [problem('sheets-left-out', '', { sheets: names(plain), from })] : []),
+    ...(hiddenOnes.length > 0 ? [problem('hidden-sheets-left-out', '', { sheets: names(hiddenOnes) })] : [])
+  ]
+}
+
+/** The address of a table, its headers included. */
+export function tableAddress({ sheet, header, rows }: SheetTable): string {
+  const columns = header.columns.map(({ column }) => column)
+  const [left, right] = [Math.min(...columns), Math.max(...columns)]
+  const last = rows.at(-1) ?? header.last
+  const area = {
+    row: sheet.top + header.names,
+    column: sheet.left + left,
+    rows: last - header.names + 1,
+    columns: right - left + 1
+  }
+  return sheetPrefix(sheet.name) + areaOf(area)
+}
+
+function putTogether(tables: readonly SurveyTable[], several: boolean): Problem[] {
+  const [first] = tables
+  if (first === undefined || tables.length < 2) return []
+  const forms = tables.filter(({ labeled }) => labeled.length > 0)
+  const of = (kind: SurveyTable['of']): readonly string[] =>
+    tables.filter((table) => table.of === kind).map(tableAddress)
+  const at = tableAddress(first)
+  const [trees, limbs] = [of('trees'), of('limbs')]
+  if (trees.length > 0 && limbs.length > 0)
+    return [problem('tables-joined', at, { trees: listed(trees), limbs: listed(limbs) })]
+  if (forms.length === tables.length) return [problem('forms-read', at, { count: tables.length })]
+  const places = several
+    ? `the sheets ${listed([...new Set(tables.map(({ sheet }) => titled(sheet.name)))])}`
+    : `the tables ${listed(tables.map(tableAddress))}`
+  return [problem('tables-stacked', at, { places })]
+}
+
+function inGroups({ header, sheet }: SurveyTable): Problem[] {
+  const groups = header.groups?.groups ?? []
+  const columns = groups.flatMap((group) => group.columns).filter((column) => column >= 0)
+  if (columns.length === 0) return []
+  const at = (column: number): string =>
+    cellAddress(sheet.top + header.names, sheet.left + column, sheet.name)
+  const [from, to] = [Math.min(...columns), Math.max(...columns)]
+  return [problem('columns-in-groups', at(from), { count: groups.length, last: at(to) })]
+}
+
+const kinds = {
+  'header again': 'headers-again',
+  total: 'totals-left-out',
+  note: 'notes-left-out',
+  'no tree': 'no-trees-left-out'
+} as const satisfies Record<Exclude<RowKind, 'blank' | 'data'>, string>
+
+function passed({ sheet, passed: rows }: SurveyTable): Problem[] {
+  return [...rows].map(([kind, list]) => {
+    const numbers = list.map((row) => sheet.top + row + 1)
+    const cell = cellAddress((numbers[0] ?? 1) - 1, sheet.left, sheet.name)
+    return problem(kinds[kind], cell, { rows: namedRows(numbers) })
+  })
+}
+
+/** Rows and columns that are hidden and were read all the same. */
+function hidden({ sheet, rows, header }: SurveyTable): Problem[] {
+  const hiddenRows = sheet.hiddenRows
+  const numbers =
+    hiddenRows === undefined
+      ? []
+      : rows.filter((row) => hiddenRows.has(row)).map((row) => sheet.top + row + 1)
+  const columns = header.columns.filter(
+    ({ column, meaning }) => meaning.field !== null && sheet.hiddenColumns?.has(column)
+  )
+  const told: Problem[] = []
+  const first = numbers[0]
+  if (first !== undefined)
+    told.push(
+      problem('rows-hidden', cellAddress(first - 1, sheet.left, sheet.name), { rows: namedRows(numbers) })
+    )
+  const [column] = columns
+  if (column !== undefined) {
+    const at = cellAddress(sheet.top + header.names, sheet.left + column.column, sheet.name)
+    const names = listed(columns.map(({ name }) => titled(name)))
+    told.push(problem('columns-hidden', at, { columns: names }))
+  }
+  return told
+}

@@ -1,0 +1,13 @@
+/** Marks that nobody sees: zero-width spaces and joiners, soft hyphens, the mark of a text's encoding. */
+const invisible = /[\u00ad\u200b-\u200f\u2060\ufeff]/g
+
+/** An id as it is shown: without invisible marks and stray spaces. */
+export function shownId(typed: string): string {
+  return typed.replace(invisible, '').replace(/\s+/g, ' ').trim()
+}
+
+/** What ids are compared by: case, spaces and zeros before a number make no other tree. */
+export function treeKey(shown: string): string {
+  const key = shown.toLowerCase()
+  return /^0+\d+$/.test(key) ? key.replace(/^0+(?=\d)/, '') : key
+}

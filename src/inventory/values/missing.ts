@@ -1,0 +1,84 @@
+import type { Column } from '../../../shared/columns'
+import type { ColumnKind } from '../../../shared/columnKinds'
+
+function set(...lines: readonly string[]): ReadonlySet<string> {
+  return new Set(lines.flatMap((line) => line.split(', ')))
+}
+
+/**
+ * What people write where nothing was measured or known, in English, German, French and Spanish (common practice, no
+ * source): lower case, without spaces around.
+ */
+const everywhere = set(
+  'n/a, na, n.a., n/m, nm, n.m., n.d., nd, n/d, null, not measured, not taken, not available, not assessed, not recorded',
+  'no data, missing, unknown, unk, unk., tbd, k.a., k. a., ka, nicht gemessen, nicht erfasst, nicht bekannt, unbekannt',
+  'keine angabe, fehlt, non mesuré, non mesurée, non mesure, non relevé, inconnu, inconnue, s/d, s.d., s/m, sin dato',
+  'sin datos, no medido, no medida, desconocido, desconocida, no tomado'
+)
+
+/** Signs that stand for nothing in a column of numbers or words, and for "no" or a doubt in a column of ticks. */
+const signs = set('-, --, ---, –, —, −, ?, ??, ., ..., …, /, \\')
+
+/** Words for nothing, in a column of numbers only. */
+const nothing = set(
+  'none, nil, never, keine, keiner, keins, nie, aucun, aucune, jamais, ninguno, ninguna, nunca'
+)
+
+const numbers: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
+  'diameter',
+  'stems',
+  'height',
+  'positive height',
+  'share',
+  'degrees',
+  'bearing',
+  'year'
+])
+
+/** A limit that is not known is none that was lifted: only these say that there is none. */
+const noLimit = set('n/a, na, n.a., -, --, –, —')
+
+/** How a column can say that a value is missing. */
+export interface MissingWords {
+  /** Whether a text says so. */
+  says(text: string): boolean
+  /** A number of nines can say so. */
+  readonly byNines: boolean
+}
+
+/** Null for columns of plain texts, in which every word may be meant. */
+export function missingWords({ reads, field }: Column): MissingWords | null {
+  const { kind } = reads
+  if (kind === 'text' && field !== 'parent') return null
+  const byNumbers = numbers.has(kind)
+  const limits = kind === 'share' && reads.unread !== 'row' && reads.unread.value !== null
+  const ticks = kind === 'flag' || kind === 'dead' || field === 'bark'
+  return {
+    byNines: byNumbers,
+    says(text) {
+      const word = text.trim().toLowerCase()
+      if (word.length > 16) return false
+      if (limits) return noLimit.has(word) || nothing.has(word)
+      return (
+        everywhere.has(word) ||
+        (!ticks && signs.has(word)) ||
+        ((byNumbers || field === 'parent') && nothing.has(word))
+      )
+    }
+  }
+}
+
+/** -9999, -999, -99: no measurement is below zero. */
+export function isNegativeCode(value: number): boolean {
+  return value <= -99 && /^-9+$/.test(String(value))
+}
+
+/** 999, 9999, 99999: a code only where the column shows it. */
+export function isNines(value: number): boolean {
+  return value >= 999 && /^9+$/.test(String(value))
+}
+
+/** Whether a number can be a code at all: asked of every number of a sheet. */
+export function couldBeCode(value: number): boolean {
+  return value <= -99 || value >= 999
+}

@@ -1,0 +1,54 @@
+import { mannerWords, takeApart } from '../../../shared/approximate'
+import { numberIn } from '../../../shared/numbers'
+import { percent } from '../../../shared/words/percent'
+import { Noted, type Reading } from '../reading'
+import type { ColumnCells, Filled } from './columnCells'
+
+/** Reads the cells of a column of shares, 0 to 1, as the whole column writes them. */
+export class ShareReader {
+  constructor(private readonly cells: ColumnCells) {}
+
+  read(cell: Filled, row: number): Reading<number> {
+    const signed = typeof cell === 'string' && cell.trim().endsWith('%')
+    const style = typeof cell === 'string' ? this.cells.conventions.style : null
+    const value = numberIn(cell, style, { percent: true })
+    if (typeof value !== 'number')
+      return (typeof cell === 'string' ? this.inexact(cell, row) : null) ?? this.cells.fault(value, row)
+    if (signed) return value < 0 || value > 1 ? this.cells.problem('not-a-share', row) : value
+    if (value < 0 || value > 100) return this.cells.problem('not-a-share', row)
+    return value === 0 ? 0 : this.bare(value, row)
+  }
+
+  /** A number without a sign. */
+  private bare(value: number, row: number): Reading<number> {
+    const inHeader = this.cells.match.percent
+    const writing = inHeader ? 'percent' : this.cells.conventions.shares
+    if (writing === 'fraction' && value <= 1) return value
+    if (writing === 'mixed' && value <= 1) return this.question(value, value, row)
+    if (value < 1) return this.question(value, value / 100, row)
+    return inHeader ? value / 100 : new Noted(value / 100, this.cells.problem('whole-percent', row))
+  }
+
+  /** A small number among percentages can be a share or a percentage. */
+  private question(value: number, taken: number, row: number): Reading<number> {
+    const facts = { low: percent(value / 100), high: percent(value), value: percent(taken) }
+    return new Noted(taken, this.cells.problem('share-or-percent', row, facts))
+  }
+
+  /** "~10 %" and "5-10 %", where no limit hangs on it: a limit is taken at its strictest instead. */
+  private inexact(text: string, row: number): Reading<number> {
+    const { unread } = this.cells.column.reads
+    const found = unread === 'row' || unread.value === null ? takeApart(text) : null
+    if (found === null || !text.includes('%')) return null
+    const shares = found.texts.map((each) => {
+      const signed = each.includes('%') ? each : `${each} %`
+      return numberIn(signed, this.cells.conventions.style, { percent: true })
+    })
+    const values = shares.filter((share) => typeof share === 'number' && share >= 0 && share <= 1) as number[]
+    const [first = NaN, last = first] = values
+    if (values.length !== found.texts.length || last < first) return null
+    const value = (first + last) / 2
+    const facts = { manner: mannerWords[found.manner], value: percent(value) }
+    return new Noted(value, this.cells.problem('inexact-share', row, facts))
+  }
+}
