@@ -347,7 +347,8 @@ const catalog = {
   },
   'missing-value': {
     level: 'row',
-    message: '{column} is missing at {cell}, and limb {limb} of tree {tree} cannot be planned without it.',
+    message:
+      'The {column} is missing at {cell}, and limb {limb} of tree {tree} cannot be planned without it.',
     remedy: 'Measure it and type it in {cell}.'
   },
   'needed-column': {
@@ -538,7 +539,7 @@ const catalog = {
     level: 'doubt',
     message:
       'The rule “{rule}” at {cell} is raised from {value} to {text} without a written reason; the default {value} is used.',
-    remedy: 'Write the reason in {other}, or go back to {value}.'
+    remedy: 'Write the reason in its row, under “Reason for a change”, or go back to {value}.'
   },
   'rule-order': {
     level: 'doubt',
@@ -620,7 +621,7 @@ const catalog = {
   },
   'clearance-held': {
     level: 'note',
-    message: 'Limb {limb} of tree {tree} hangs below the clearance asked for ({cell}); {value}.',
+    message: 'Limb {limb} of tree {tree} hangs below the clearance asked for ({cell}); {value}{until}.',
     remedy: 'Raise in stages at later visits, when the tree is taller.'
   },
   'poor-vigor': {
@@ -635,8 +636,7 @@ const catalog = {
   },
   'no-limbs': {
     level: 'note',
-    message:
-      'Tree {tree} at {cell} has no limbs listed; allowance, crown ratio and a time budget are given, but no cuts.',
+    message: 'Tree {tree} at {cell} has no limbs listed; {given}, but no cuts.',
     remedy: 'Measure its competing limbs to get a cut plan.'
   },
   'hidden-rows': {
@@ -764,16 +764,37 @@ const catalog = {
 
 export type ProblemCode = keyof typeof catalog
 
+type Fact = string | number
+
+/** What the sentences of a problem were filled with. */
+export type Facts = Readonly<Record<string, Fact | undefined>>
+
+/** A place without a cell, such as a row that lacks the column: how a sentence names it, and where to type instead. */
+export interface Place {
+  readonly said: string
+  readonly typeIn: string
+  /** The row as the sheet counts it, from 1, and the header that is missing. */
+  readonly row: number
+  readonly header: string
+}
+
 export interface Problem {
   readonly code: ProblemCode
   readonly level: ProblemLevel
-  /** The cell's address with its sheet, or an empty text where no single cell is meant. */
+  /** The cell's address with its sheet, or an empty text where no single cell is meant; of several, the first. */
   readonly cell: string
   readonly message: string
   readonly remedy: string
+  readonly facts: Facts
+  /** Where there is no cell, or null. */
+  readonly place: Place | null
+  /** What is taken instead, where that was added to the sentence of the catalog. */
+  readonly instead?: string
+  /** Several problems of one cause, each with its own cell and sentence, for which this one stands. */
+  readonly of?: readonly Problem[]
+  /** What cannot be planned because of it, in a sentence to stand beneath it. */
+  readonly waits?: string
 }
-
-type Fact = string | number
 
 /** The words in braces of a sentence. */
 type FactNames<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}`
@@ -797,7 +818,10 @@ export type FactsGiven<Code extends ProblemCode, Known extends string = never> =
 /** A sentence taken apart once: text at the even places, the name of a fact at the odd ones. */
 const parts = new Map<string, readonly string[]>()
 
-function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
+const noFacts: Facts = {}
+
+/** `cell` is what stands for {cell}, unless the facts say otherwise. */
+function fill(sentence: string, cell: string, facts: Facts): string {
   let pieces = parts.get(sentence)
   if (pieces === undefined) {
     pieces = sentence.split(/\{(\w+)\}/)
@@ -806,15 +830,10 @@ function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
   let filled = pieces[0] ?? ''
   for (let at = 1; at < pieces.length; at += 2) {
     const name = pieces[at] ?? ''
-    filled += String(facts[name] ?? `{${name}}`) + (pieces[at + 1] ?? '')
+    const fact = facts[name] ?? (name === 'cell' ? cell : `{${name}}`)
+    filled += String(fact) + (pieces[at + 1] ?? '')
   }
   return filled
-}
-
-/** A place without a cell, such as a row that lacks the column: how a sentence names it, and where to type instead. */
-export interface Place {
-  readonly said: string
-  readonly typeIn: string
 }
 
 /** A problem from the catalog, its sentence filled with the facts, at the address of a cell or at a place. */
@@ -825,18 +844,17 @@ export function problem<Code extends ProblemCode>(
 ): Problem {
   const entry: Entry = catalog[code]
   const [cell, said, typeIn] = typeof at === 'string' ? [at, at, at] : ['', at.said, at.typeIn]
-  return {
-    code,
-    level: entry.level,
-    cell,
-    message: fill(entry.message, { cell: said, ...facts }),
-    remedy: fill(entry.remedy, { cell: typeIn, ...facts })
-  }
+  const known: Facts = facts ?? noFacts
+  const message = fill(entry.message, said, known)
+  const remedy = fill(entry.remedy, typeIn, known)
+  const place = typeof at === 'string' ? null : at
+  return { code, level: entry.level, cell, message, remedy, facts: known, place }
 }
 
 /** The same problem, taken less seriously: the row is planned, and the sentence says with what instead. */
 export function asDoubt(found: Problem, instead: string): Problem {
-  return { ...found, level: 'doubt', message: `${found.message.replace(/\.$/, '')}; ${instead}.` }
+  const message = `${found.message.replace(/\.$/, '')}; ${instead}.`
+  return { ...found, level: 'doubt', message, instead }
 }
 
 /** Every code, for the tests and the documentation. */

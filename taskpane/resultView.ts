@@ -1,5 +1,5 @@
-import { sheetPrefix } from '../shared/cells'
 import type { ReadingChoices } from '../src/inventory/inventory'
+import { judgedOf } from '../src/plan/judged'
 import { allChecks, checksSection } from './checks/checksSection'
 import { cautionsNote } from './cautionsNote'
 import { columnsSection, isUncertain } from './columns/columnsSection'
@@ -94,9 +94,11 @@ export function headline({ plan }: Planned): string {
 function summary({ plan }: Planned): Child {
   const cuts = plan.trees.reduce((sum, { visits }) => sum + (visits[0]?.cuts.length ?? 0), 0)
   const left = plan.unplanned.length
+  const unjudged = plan.trees.filter((tree) => judgedOf(tree) === 'none').length
   const parts = [
     `From ${plan.inventory.address}, for ${plan.date}.`,
     plan.trees.length > 0 && `${counted(cuts, 'cut')} at visit 1.`,
+    unjudged > 0 && `Limbs of ${counted(unjudged, 'tree')} not judged.`,
     left > 0 && `${counted(left, 'row')} not planned, see Checks.`
   ]
   return el('p', { class: 'result-summary' }, parts.filter(Boolean).join(' '))

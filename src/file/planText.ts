@@ -1,5 +1,8 @@
+import type { Unplanned } from '../inventory/inventory'
 import { cutHeader, cutText } from '../plan/cutCells'
 import type { CutColumnName, CutRow } from '../plan/cutColumns'
+import { judgedOf, judgedWords, notJudgedLimbs } from '../plan/judged'
+import { leftOut } from '../plan/leftOut'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
@@ -9,6 +12,8 @@ import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
 import { points, ratio } from '../../shared/words/figures'
 import { percent } from '../../shared/words/percent'
+import { capital } from '../../shared/words/sentences'
+import { rowsNamed } from '../../shared/words/some'
 import { cautions, howToRead } from '../sheets/cautions'
 import { showRule } from '../plan/rules/ruleChanges'
 import { closedSentences } from '../sheets/planBasis'
@@ -57,17 +62,41 @@ function visitLines({ tree }: TreePlan, visit: Visit, system: UnitSystem): strin
   return [heading, headerLine(system), ...cuts.flatMap((cut) => cutLines({ tree, visit, cut }, system))]
 }
 
+function judgedLines(plan: TreePlan): string[] {
+  const judged = capital(judgedWords(plan))
+  switch (judgedOf(plan)) {
+    case 'all':
+      return []
+    case 'no limbs':
+      return [`  ${judged}, so no cut can be chosen.`]
+    case 'some':
+      return folded(`${judged} (${notJudgedLimbs(plan)}): see ${notPlanned} below.`, 2)
+    case 'none':
+      return folded(`${judged}: measure again, see ${notPlanned} below.`, 2)
+  }
+}
+
+/** No cut is planned; what was not judged is not said to need none. */
+function uncutLines(plan: TreePlan): string[] {
+  const judged = judgedOf(plan)
+  if (judged === 'all') return ['  No cut.']
+  return judged === 'some' ? ['  No cut of the limbs that were judged.'] : []
+}
+
 function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   const { tree, leader } = plan
   const crown = plan.liveCrownRatio === null ? 'unknown' : ratio(plan.liveCrownRatio)
   const name = describeTree(tree)
+  const lead = leader.name === '' ? 'not judged' : leader.name
   const lines = [
     '',
     ...folded(`${tree.id}${name === '' ? '' : `  ${name}`}`, 0),
-    ...folded(`Leader ${leader.name}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`, 2)
+    ...folded(`Leader ${lead}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`, 2),
+    ...judgedLines(plan)
   ]
   const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
-  lines.push(...(visits.length === 0 ? ['  No cut.'] : visits))
+  if (visits.length > 0) lines.push(...visits)
+  else lines.push(...uncutLines(plan))
   for (const { limb, priority, clearedByVisit } of plan.remaining) {
     const until =
       clearedByVisit === null ? 'not settled within the plan' : `settled by visit ${String(clearedByVisit)}`
@@ -76,13 +105,25 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   return lines
 }
 
+const notPlanned = 'NOT PLANNED'
+
+/** The one row by its first cell; of several, how many and which. */
+function whichRows(rows: readonly Unplanned[]): string {
+  const [first] = rows
+  if (first === undefined || rows.length === 1) return first?.cell ?? ''
+  return `${counted(rows.length, 'row')} (${rowsNamed(rows.map(({ row: number }) => number))})`
+}
+
 function problemLines(plan: Plan): string[] {
   const lines: string[] = []
-  if (plan.unplanned.length > 0) lines.push('', 'NOT PLANNED')
-  for (const { cell, reason } of plan.unplanned) lines.push(...folded(`${cell}: ${reason}`, 2))
+  if (plan.unplanned.length > 0) lines.push('', notPlanned)
+  for (const { rows, reason } of leftOut(plan)) lines.push(...folded(`${whichRows(rows)}: ${reason}`, 2))
   const problems = plan.problems.filter(({ code }) => code !== 'closed-window')
   if (problems.length > 0) lines.push('', 'CHECKS')
-  for (const { message, remedy } of problems) lines.push(...folded(`${message} ${remedy}`, 2))
+  for (const { message, remedy, waits } of problems) {
+    lines.push(...folded(`${message} ${remedy}`, 2))
+    if (waits !== undefined) lines.push(...folded(waits, 6))
+  }
   return lines
 }
 

@@ -52,6 +52,8 @@ export interface Unplanned {
   /** Address of the row's first cell. */
   readonly cell: string
   readonly reason: string
+  /** It is the row of a tree without limbs; otherwise it is a limb's. */
+  readonly wholeTree?: true
 }
 
 /** Rows of one sheet that were read with the same columns. */
@@ -161,7 +163,9 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
   const [{ number }, { name }] = [rowPlace(inventory, row), columnOf(field)]
   return {
     said: `row ${number}, no column “${name}”`,
-    typeIn: `row ${number} of a new column headed “${name}”`
+    typeIn: `row ${number} of a new column headed “${name}”`,
+    row: number,
+    header: name
   }
 }
 

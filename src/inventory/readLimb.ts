@@ -123,7 +123,7 @@ export class LimbReader {
     const { name } = columnOf(field)
     const reader = this.measured[field] ?? (field === 'stem' ? this.below : undefined)
     if (reader === undefined) return this.missingColumn(field)
-    const facts = { column: `The ${name.toLowerCase()}`, limb: limb.id, tree: tree.id }
+    const facts = { column: name.toLowerCase(), limb: limb.id, tree: tree.id }
     const found = problem('missing-value', reader.address(row), facts)
     problems.push(found)
     return found

@@ -63,6 +63,7 @@ describe('--json', () => {
     expect(Object.keys(plan)).toEqual([
       'version',
       'date',
+      'summary',
       'trees',
       'unplanned',
       'estimate',
@@ -99,7 +100,7 @@ describe('--json', () => {
     expect(Object.keys(plan.unplanned[0]!)).toEqual(['tree', 'row', 'reason'])
     expect(Object.keys(plan.estimate)).toEqual(['currency', 'lines', 'subtotal', 'tax', 'total'])
     expect(Object.keys(plan.estimate.lines[0]!)).toEqual(['tree', 'visit', 'crewHours', 'price'])
-    expect(Object.keys(plan.problems[0]!)).toEqual(['code', 'cell', 'message', 'remedy'])
+    expect(Object.keys(plan.problems[0]!)).toEqual(['code', 'cell', 'count', 'message', 'remedy'])
   })
 
   test('money is text with the minor digits, and the total is the sum of what is printed', async () => {

@@ -145,6 +145,7 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
       cutLimb === undefined
         ? []
         : [{ limb: cutLimb, priority: 18, clearedByVisit: null, remedy: 'Shorten it again.' }],
+    notJudged: [],
     urgency: tree.limbs.length === 0 ? 0 : 64.4,
     ...more
   }

@@ -62,7 +62,7 @@ describe('the checks', () => {
       { tree: 'K3', at: 5, row: 8, cell: 'Survey!B8', reason: 'Its tree has no height.' }
     ]
     const checks = allChecks([found], left)
-    expect(checks.map(({ cell }) => cell)).toEqual(['Survey!D9', 'Survey!B8'])
+    expect(checks.map(({ cells }) => cells)).toEqual([['Survey!D9'], ['Survey!B8']])
     expect(checks[1]?.message).toBe('Tree K3: Its tree has no height.')
   })
 })
