@@ -107,8 +107,8 @@ export class RowSorter {
     const limb: Limb = reads.limbs.read(tree, row)
     const key = treeKey(limb.id)
     const first = ids.get(key)
-    this.inventory.limbCount++
     if (first === undefined) {
+      this.inventory.limbCount++
       ids.set(key, { reads, row })
       tree.limbs.push(limb)
       return
