@@ -2,9 +2,10 @@ import { isBlank, type Cell } from '../../../shared/cells'
 import type { SheetTable } from './sheetTables'
 
 /** Stands for "the same as above". */
-const ditto = /^(?:["″”〃]{1,2}|''|’’|,,|do\.?|ditto|dito|idem|↓|[-–] ?["″”] ?[-–])$/i
+const ditto =
+  /^(?:["″”〃]{1,2}|''|’’|,,|do\.?|ditto|dito|idem|same|same as above|(?:as|see) above|wie oben|s\. ?o\.?|siehe oben|meme|même|ci-dessus|igual|mismo|↓|[-–] ?["″”] ?[-–])$/i
 
-const longest = 7
+const longest = 16
 
 /** Texts that were looked at; most stand in many rows. */
 const known = new Map<string, boolean>()
@@ -42,6 +43,7 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
   cells[0] = [...(sheet.rows[header.names] ?? [])]
   const merges = (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && bottom > header.last)
   let above: readonly Cell[] = []
+  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   for (const row of rows) {
     let own = sheet.rows[row] as Cell[]
     const fill = (column: number): void => {
@@ -50,7 +52,7 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
     }
     // A lone mark in a row may be anything, such as an inch without its number.
     const dittos = dittosIn(own)
-    if (dittos.length >= 2) for (const column of dittos) fill(column)
+    if (dittos.length >= 2 || dittos.includes(idAt)) for (const column of dittos) fill(column)
     for (const { top, left, bottom, right } of merges)
       if (row > top && row <= bottom && top > header.last)
         for (let column = left; column <= right; column++) if (isBlank(own[column])) fill(column)

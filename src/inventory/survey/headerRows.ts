@@ -150,13 +150,19 @@ function headed(
 ): { columns: HeadedColumn[]; at: number[] } {
   const at: number[] = []
   const columns: HeadedColumn[] = []
+  // A line of text between the rows says nothing of its column.
+  const rows: (readonly Cell[])[] = []
+  for (let row = from; row < to && rows.length < 200; row++) {
+    const cells = sheet.rows[row] ?? []
+    if (names.length < 3 || cells.filter((cell) => !isBlank(cell)).length > 1) rows.push(cells)
+  }
   names.forEach((cell, column) => {
     const name = isBlank(cell) ? '' : String(cell).trim()
     const title = titles?.[column] ?? ''
     if (name === '' && title === '') return
     at.push(column)
     const below: (Cell | undefined)[] = []
-    for (let row = from; row < to && below.length < 200; row++) below.push(sheet.rows[row]?.[column])
+    for (const row of rows) below.push(row[column])
     const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name)
     columns.push({
       header: title === '' ? name : `${title} ${name}`,

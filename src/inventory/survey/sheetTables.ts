@@ -45,13 +45,19 @@ function isTable(header: HeaderRows): boolean {
   return fields.length >= 2 && fields.some((field) => identifying.includes(field)) && header.total >= 1.5
 }
 
-function sameNames(a: readonly Cell[] | undefined, b: readonly Cell[] | undefined): boolean {
-  const names = (row: readonly Cell[] | undefined): string =>
-    (row ?? [])
-      .map((cell) => (isBlank(cell) ? '' : fold(String(cell)).trim()))
-      .join('|')
-      .replace(/\|+$/, '')
-  return names(a) === names(b)
+/** Share of the names that have to be the same for the headers to stand again, as with "(continued)" in one. House judgment. */
+const mostlySame = 0.7
+
+function sameNames(a: readonly Cell[] = [], b: readonly Cell[] = []): boolean {
+  let same = 0
+  let filled = 0
+  for (let column = 0; column < Math.max(a.length, b.length); column++) {
+    const [one, other] = [a[column], b[column]]
+    if (isBlank(one) && isBlank(other)) continue
+    filled++
+    if (!isBlank(one) && !isBlank(other) && fold(String(one)).trim() === fold(String(other)).trim()) same++
+  }
+  return filled > 0 && same >= filled * mostlySame
 }
 
 /** Whether a row only says again what the headers above say; below a form of its own it begins another table. */
@@ -101,11 +107,28 @@ function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
   )
 }
 
+/** Rows whose ids are looked at. */
+const looked = 200
+
+/** What ids look like in rows with more in them than an id. */
+function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
+  const ids = rows.slice(0, looked).flatMap((row) => {
+    const id = row[idAt]
+    return isBlank(id) || row.filter((cell) => !isBlank(cell)).length < 2 ? [] : [String(id).trim()]
+  })
+  return {
+    areNumbers: ids.length > 0 && ids.every((id) => /^\d+[a-z]?$/i.test(id)),
+    haveSpaces: ids.length === 0 || ids.some((id) => id.includes(' '))
+  }
+}
+
 function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
   const names = sheet.rows[header.names] ?? []
+  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   const columns: JudgedColumns = {
     names,
-    idAt: header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1,
+    idAt,
+    ids: looksOfIds(sheet.rows.slice(header.last + 1, end), idAt),
     known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
   }
   const rows: number[] = []
