@@ -24,6 +24,9 @@ const rootOf = (text: string): string => /<(?:\w+:)?([a-z]\w*)[\s/>]/i.exec(text
 class Unpacker {
   readonly texts = new Map<string, string>()
   private characters = 0
+
+  constructor(private readonly most: number) {}
+
   private percents: ReadonlySet<string> = new Set()
 
   async unpack(part: ZipPart): Promise<void> {
@@ -49,7 +52,7 @@ class Unpacker {
 
   private keep(kept: string[], text: string): void {
     this.characters += text.length
-    if (this.characters > mostCharacters) throw new UnusablePackage('too large')
+    if (this.characters > this.most) throw new UnusablePackage('too large')
     kept.push(text)
   }
 }
@@ -77,9 +80,9 @@ export interface ValuesPackage {
 }
 
 /** Throws `UnusablePackage` where the bytes are no workbook, or one that would not fit into memory. */
-export async function valuesPackage(bytes: Uint8Array): Promise<ValuesPackage> {
+export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): Promise<ValuesPackage> {
   const parts = (await zipParts(bytes)).filter(isNeeded).sort(looksFirst)
-  const unpacker = new Unpacker()
+  const unpacker = new Unpacker(most)
   try {
     for (const part of parts) await unpacker.unpack(part)
   } catch (error) {
