@@ -24,10 +24,9 @@ const rootOf = (text: string): string => /<(?:\w+:)?([a-z]\w*)[\s/>]/i.exec(text
 class Unpacker {
   readonly texts = new Map<string, string>()
   private characters = 0
+  private percents: ReadonlySet<string> = new Set()
 
   constructor(private readonly most: number) {}
-
-  private percents: ReadonlySet<string> = new Set()
 
   async unpack(part: ZipPart): Promise<void> {
     const decoder = new TextDecoder()
@@ -37,7 +36,7 @@ class Unpacker {
     for await (const piece of part.pieces()) {
       const text = decoder.decode(piece, { stream: true })
       if (first) {
-        // A part may declare no entities of its own (ECMA-376 part 2, 7.2.4): those are how small files grow without end.
+        // A part may declare no entities of its own (ECMA-376 part 2, from memory): those are how small files grow without end.
         if (/<!(DOCTYPE|ENTITY)/i.test(text)) throw new UnusablePackage('entities')
         if (rootOf(text) === 'worksheet') slimmer = new SheetSlimmer(this.percents)
       }
