@@ -75,9 +75,10 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   }
   const told = { ...made, problems: [...made.problems, ...problems] }
   around.out(wanted.json ? JSON.stringify(planJson(told, estimate), null, 2) : planText(told, estimate))
-  if (out !== null && !planned)
-    around.fail(`${out} was not written: nothing of the inventory could be judged.`)
-  if (out !== null && planned && !wanted.json) around.out(`\nWritten to ${out}`)
+  if (out !== null && !wanted.json)
+    around.out(
+      planned ? `\nWritten to ${out}` : `\nNot written to ${out}: nothing of the inventory could be judged.`
+    )
   return planned ? 0 : 3
 }
 

@@ -56,9 +56,18 @@ interface Entry {
   readonly ids: Map<string, { readonly reads: RowReaders; readonly row: number }>
 }
 
+/** Says in a column of limbs that the tree has none. */
+const noLimb = /^(?:none|no limbs?|-+|–|0|n\/a|keine?r?|aucune?|ning[uú]n[oa]?)$/i
+
 function hasAny(cells: readonly Cell[], columns: readonly number[]): boolean {
-  for (const column of columns) if (!isBlank(cells[column])) return true
-  return false
+  let only: Cell | undefined
+  for (const column of columns) {
+    const cell = cells[column]
+    if (cell === undefined || isBlank(cell)) continue
+    if (only !== undefined) return true
+    only = cell
+  }
+  return only !== undefined && !(typeof only === 'string' && noLimb.test(only.trim()))
 }
 
 /** Reads rows into trees and limbs; each row belongs to the tree whose id it bears. */

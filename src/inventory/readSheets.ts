@@ -5,7 +5,7 @@ import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from 
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
 import { Identifier } from './survey/identify'
-import { tellApart, type Identified, type IdentifiedRow } from './survey/identity'
+import { tellApart, type Identified, type IdentifiedRow, type IsNothing } from './survey/identity'
 import { leaveNoTrees } from './survey/noTrees'
 import { notListed } from './survey/notListed'
 import type { SheetCells } from './survey/sheetCells'
@@ -90,7 +90,9 @@ function beginReading(
   const said: SaidOfColumns = new Map(found.asked)
   const kept = leaveNoTrees(rows, choices.noTrees ?? [], problems)
   problems.push(...notListed(found.tables, kept))
-  const told = tellApart(kept, problems)
+  const readersOf = new Map(parts.map(({ part, readers }) => [part, readers]))
+  const isNothing: IsNothing = (part, row, field) => readersOf.get(part)?.get(field)?.isBlank(row) === true
+  const told = tellApart(kept, isNothing, problems)
   refuseRows(inventory, parts, [...refused, ...told.refused])
   return { inventory, parts, said, rows: told.rows }
 }

@@ -229,6 +229,10 @@ describe('a file that is no table is refused in one sentence', () => {
     expect(text('\u0001\u0002\u0003'.repeat(20))).toMatch(/holds no text/)
   })
 
+  test('but not for a stray control character', () => {
+    expect(text(`Tree,Limb\nX\u0001\u000b1,B\u0000\n${'T2,C\n'.repeat(60)}`)).toBe('not refused')
+  })
+
   test('one line of megabytes', () => {
     expect(text('x'.repeat(6_000_000))).toMatch(/more than 32,767 characters in the one cell A1: /)
     expect(text('T1,B,'.repeat(1_000_000))).toMatch(/more than 16,384 columns in row 1: /)

@@ -71,13 +71,8 @@ describe('a workbook that cannot be used ends in one sentence', () => {
   })
 
   test('that unpacks to more than its directory says', async () => {
-    const part = await oddWorkbook({ [sheet1]: megabytes(64) })
+    const part = await oddWorkbook({ [sheet1]: megabytes(8) })
     expect(await why(withStatedSize(part, 100_000, 100_000))).toBe('a part of it is missing or damaged')
-  })
-
-  test('with more text than fits into memory', async () => {
-    const part = await oddWorkbook({ 'xl/sharedStrings.xml': megabytes(257) })
-    expect(await why(part)).toBe('it unpacks to more than fits into memory')
   })
 
   test('with entities that grow', async () => {
@@ -101,7 +96,7 @@ describe('a workbook that cannot be used ends in one sentence', () => {
 
   test('with a cell of megabytes', async () => {
     const cell = (text: string) => `<row r="1"><c r="B1" t="inlineStr"><is><t>${text}</t></is></c></row>`
-    const part = await oddWorkbook({ [sheet1]: sheetPart(cell('x'.repeat(50_000_000))) })
+    const part = await oddWorkbook({ [sheet1]: sheetPart(cell('x'.repeat(10_000_000))) })
     expect(await why(part)).toBe('Survey!B1 holds more than 32,767 characters')
   })
 

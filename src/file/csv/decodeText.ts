@@ -63,14 +63,16 @@ function isControl(code: number): boolean {
   return code < 32 && code !== 9 && code !== 10 && code !== 12 && code !== 13
 }
 
-/** Whether a decoded text is none: it holds a character 0, or a hundredth of it are control characters (house judgment). */
+/** A character 0 tells as much of a file that is no text as this many other control characters (house judgment). */
+const zeroCounts = 10
+
+/** Whether a decoded text is none: a twentieth of it is control characters (house judgment; of random bytes, a tenth is). */
 export function isBinary(text: string): boolean {
   const length = Math.min(text.length, looked)
   let controls = 0
   for (let at = 0; at < length; at++) {
     const code = text.charCodeAt(at)
-    if (code === 0) return true
-    if (isControl(code)) controls++
+    if (isControl(code)) controls += code === 0 ? zeroCounts : 1
   }
-  return 100 * controls > length
+  return 20 * controls > length
 }

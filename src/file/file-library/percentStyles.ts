@@ -1,4 +1,4 @@
-/** Which looks of a workbook show a number as a percentage (ECMA-376 part 1, 18.8.30 and 18.8.45). */
+/** Which looks of a workbook show a number as a percentage (ECMA-376 part 1, 18.8.30 and 18.8.45, from memory). */
 import { attributeOf, tagsOf } from './xmlText'
 
 /** 0% and 0.00% have these numbers in every workbook. */

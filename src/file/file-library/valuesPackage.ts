@@ -26,6 +26,8 @@ class Unpacker {
   private characters = 0
   private percents: ReadonlySet<string> = new Set()
 
+  constructor(private readonly most: number) {}
+
   async unpack(part: ZipPart): Promise<void> {
     const decoder = new TextDecoder()
     const kept: string[] = []
@@ -34,7 +36,7 @@ class Unpacker {
     for await (const piece of part.pieces()) {
       const text = decoder.decode(piece, { stream: true })
       if (first) {
-        // A part may declare no entities of its own (ECMA-376 part 2, 7.2.4): those are how small files grow without end.
+        // A part may declare no entities of its own (ECMA-376 part 2, from memory): those are how small files grow without end.
         if (/<!(DOCTYPE|ENTITY)/i.test(text)) throw new UnusablePackage('entities')
         if (rootOf(text) === 'worksheet') slimmer = new SheetSlimmer(this.percents)
       }
@@ -49,7 +51,7 @@ class Unpacker {
 
   private keep(kept: string[], text: string): void {
     this.characters += text.length
-    if (this.characters > mostCharacters) throw new UnusablePackage('too large')
+    if (this.characters > this.most) throw new UnusablePackage('too large')
     kept.push(text)
   }
 }
@@ -77,9 +79,9 @@ export interface ValuesPackage {
 }
 
 /** Throws `UnusablePackage` where the bytes are no workbook, or one that would not fit into memory. */
-export async function valuesPackage(bytes: Uint8Array): Promise<ValuesPackage> {
+export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): Promise<ValuesPackage> {
   const parts = (await zipParts(bytes)).filter(isNeeded).sort(looksFirst)
-  const unpacker = new Unpacker()
+  const unpacker = new Unpacker(most)
   try {
     for (const part of parts) await unpacker.unpack(part)
   } catch (error) {

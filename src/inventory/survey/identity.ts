@@ -43,6 +43,20 @@ function plain(cell: Cell | undefined): string {
     .toLowerCase()
 }
 
+/** Whether a cell says that nothing was measured, such as "n/a". */
+export type IsNothing = (part: Part, row: number, field: Field) => boolean
+
+/** Sizes that differ by less are two readings of one tree (house judgment). */
+const sameSize = 0.15
+
+/** Whether two cells cannot be said of one tree. */
+function areTwo(field: Telling, mine: Cell | undefined, theirs: Cell | undefined): boolean {
+  if (plain(mine) === plain(theirs)) return false
+  if (field === 'site' || field === 'species') return true
+  const [one, other] = [Number(mine), Number(theirs)]
+  return !(Math.abs(one - other) <= sameSize * Math.max(one, other))
+}
+
 interface Met {
   /** What was first typed of each of `telling`. */
   readonly cells: (Cell | undefined)[]
@@ -59,7 +73,7 @@ interface Contradicted {
 }
 
 /** The ids whose rows contradict each other in more than a slip explains. */
-function contradicted(rows: readonly IdentifiedRow[]): Map<string, Contradicted> {
+function contradicted(rows: readonly IdentifiedRow[], isNothing: IsNothing): Map<string, Contradicted> {
   const met = new Map<string, Met>()
   const columnsOfPart = new Map<Part, TellingColumns>()
   let any = false
@@ -73,10 +87,11 @@ function contradicted(rows: readonly IdentifiedRow[]): Map<string, Contradicted>
     for (const { at, column } of columns) {
       const [mine, theirs] = [cells[column], known.cells[at]]
       if (mine === theirs || isBlank(mine)) continue
-      if (theirs === undefined) known.cells[at] = mine
-      else if (plain(mine) !== plain(theirs)) {
+      const field = telling[at] ?? 'site'
+      if (theirs === undefined) known.cells[at] = isNothing(part, row, field) ? undefined : mine
+      else if (!isNothing(part, row, field) && areTwo(field, mine, theirs)) {
         any = true
-        known.against = (known.against ?? new Set()).add(telling[at] ?? 'site')
+        known.against = (known.against ?? new Set()).add(field)
         known.sheets ||= part.block.sheet !== known.part.block.sheet
       }
     }
@@ -121,8 +136,12 @@ function tellerOf({ against, sheets }: Contradicted): (part: Part, row: number) 
  * Tells trees apart that bear one id: an id whose rows contradict each other in place, species and sizes belongs to several
  * trees, which are then named by what tells them apart. Rows that cannot be told stay with the id alone.
  */
-export function tellApart(rows: readonly IdentifiedRow[], problems: Problem[]): Identified {
-  const several = contradicted(rows)
+export function tellApart(
+  rows: readonly IdentifiedRow[],
+  isNothing: IsNothing,
+  problems: Problem[]
+): Identified {
+  const several = contradicted(rows, isNothing)
   if (several.size === 0) return { rows, refused: [] }
   const tellers = new Map([...several].map(([key, met]) => [key, tellerOf(met)]))
   const last = new Map<string, { part: Part; told: string }>()

@@ -83,6 +83,7 @@ export function kindOfRow(
     total ||= text.total && text.folded.length < 30
   }
   if (filled === 0) return 'blank'
+  if (numbers === 0 && isDrawn(row)) return 'note'
   if (numbers <= 1 && (repeats(row, columns.names) || countsInLetters(row, filled))) return 'header again'
   if (first?.total === true || (total && isBlank(row[idAt]))) return 'total'
   if (first?.note === true && ((filled - numbers >= numbers && filled <= 4) || isExample(first.folded)))
@@ -94,6 +95,13 @@ export function kindOfRow(
 
 function isExample(text: string): boolean {
   return /^(?:example|sample|beispiel|bsp|exemple|ejemplo|muster)/.test(text)
+}
+
+/** A line drawn with signs: dashes in every cell. */
+function isDrawn(row: readonly Cell[]): boolean {
+  return row.every(
+    (cell) => isBlank(cell) || (typeof cell === 'string' && /^\s*[-=_*.|:+–—~\s]{2,}\s*$/.test(cell))
+  )
 }
 
 /** Whether a row counts the columns: 1, 2, 3 and so on, or (a), (b), (c). */

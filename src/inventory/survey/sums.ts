@@ -12,6 +12,8 @@ function isClose(value: number, other: number): boolean {
 class ColumnSums {
   private readonly sums: number[] = []
   private readonly counts: number[] = []
+  private readonly lows: number[] = []
+  private readonly highs: number[] = []
 
   add(row: readonly Cell[]): void {
     for (let column = 0; column < row.length; column++) {
@@ -19,6 +21,8 @@ class ColumnSums {
       if (typeof cell !== 'number') continue
       this.sums[column] = (this.sums[column] ?? 0) + cell
       this.counts[column] = (this.counts[column] ?? 0) + 1
+      this.lows[column] = Math.min(this.lows[column] ?? cell, cell)
+      this.highs[column] = Math.max(this.highs[column] ?? cell, cell)
     }
   }
 
@@ -29,7 +33,8 @@ class ColumnSums {
     let numbers = 0
     row.forEach((cell, column) => {
       const count = this.counts[column] ?? 0
-      if (typeof cell !== 'number' || count < 2) return
+      // A column of one value only is the mean of itself in every row.
+      if (typeof cell !== 'number' || count < 2 || this.lows[column] === this.highs[column]) return
       const sum = this.sums[column] ?? 0
       numbers++
       if (isClose(cell, sum)) sums++

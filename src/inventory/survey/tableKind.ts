@@ -15,5 +15,6 @@ export function kindOfTable({ header }: Pick<SheetTable, 'header'>): RowsOf | nu
   const count = (list: readonly Field[]): number => list.filter((field) => fields.has(field)).length
   const limbs = count(measured) + (fields.has('limb') ? 1 : 0) >= 2 && count(measured) >= 1
   if (limbs) return count(alsoOfTrees) > 0 ? 'both' : 'limbs'
-  return (fields.has('tree') || fields.has('species')) && count(ofTrees) > 0 ? 'trees' : null
+  if (fields.has('tree')) return count(ofTrees) > 0 ? 'trees' : null
+  return fields.has('species') && count(ofTrees) - (fields.has('spread') ? 1 : 0) > 0 ? 'trees' : null
 }

@@ -10,12 +10,24 @@ export function shownId(typed: string): string {
 const keys = new Map<string, string>()
 const mostKeys = 10_000
 
-/** What ids are compared by: case, spaces and zeros before a number make no other tree. */
+/**
+ * What ids are compared by: case, zeros before a number, a mark or a word for "number", "continued" and what parts letters
+ * from digits make no other tree.
+ */
 export function treeKey(shown: string): string {
   let key = keys.get(shown)
   if (key === undefined) {
-    key = shown.toLowerCase()
-    if (/^0+\d+$/.test(key)) key = key.replace(/^0+(?=\d)/, '')
+    key = shown
+      .toLowerCase()
+      .replace(/[\s,]*\(?(?:cont(?:inued|['’]?d)?|forts(?:etzung)?|suite)\.?\)?$/, '')
+      .replace(
+        /^(?:#|n[or°º]\.?|nr\.?|num\.?|tree|baum|arbre|[aá]rbol)\s*(?:#|n[or°º]\.?|nr\.?)?\s*(?=\d)/,
+        ''
+      )
+      .replace(/(?<=[a-z])[\s-]+(?=\d)/g, '')
+      .replace(/^(\d+)\.0*$/, '$1')
+      .replace(/^0+(?=\d+$)/, '')
+    if (key === '') key = shown.toLowerCase()
     if (keys.size >= mostKeys) keys.clear()
     keys.set(shown, key)
   }

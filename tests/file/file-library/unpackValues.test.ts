@@ -1,4 +1,5 @@
 import { unpackValues } from '../../../src/file/file-library/unpackValues'
+import { valuesPackage } from '../../../src/file/file-library/valuesPackage'
 import { oddWorkbook, sheetPart, stylesPart } from '../oddWorkbooks'
 
 const sheet1 = 'xl/worksheets/sheet1.xml'
@@ -142,5 +143,18 @@ describe('a sheet of blanks that have looks', () => {
       [null, 20_000],
       [null, 40_000]
     ])
+  })
+})
+
+describe('a workbook with more text than fits into memory', () => {
+  test('is given up while it is unpacked, whatever part the text is in; blank cells do not count', async () => {
+    const cells = (inside: string) => `<row r="1">${`<c r="A1">${inside}</c>`.repeat(1000)}</row>`
+    const most = 5000
+    const texts = await oddWorkbook({ 'xl/sharedStrings.xml': 'x'.repeat(most) })
+    await expect(valuesPackage(texts, most)).rejects.toMatchObject({ fault: 'too large' })
+    const filled = await oddWorkbook({ [sheet1]: sheetPart(cells('<v>1</v>')) })
+    await expect(valuesPackage(filled, most)).rejects.toMatchObject({ fault: 'too large' })
+    const blank = await oddWorkbook({ [sheet1]: sheetPart(cells('')) })
+    expect((await valuesPackage(blank, most)).bytes.length).toBeLessThan(2 * most)
   })
 })
