@@ -44,6 +44,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   },
   'column-likely': null,
   'columns-unknown': null,
+  'block-beside': null,
   'column-asked': null,
   'sheets-left-out': null,
   'hidden-sheets-left-out': null,

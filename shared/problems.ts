@@ -63,6 +63,11 @@ const catalog = {
     message: '{count} columns are not ones the plan uses and are left as they are: {text}.',
     remedy: 'Nothing to do, or choose the meaning of a column that should be used.'
   },
+  'block-beside': {
+    level: 'note',
+    message: 'A block of cells beside the table was left out: {columns} ({cell}).',
+    remedy: 'Nothing to do, or choose the meaning of a column that should be used.'
+  },
   'column-asked': {
     level: 'row',
     message: 'No column was found for {column}, and limbs cannot be planned without it. Is it {choices}?',

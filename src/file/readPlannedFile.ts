@@ -1,6 +1,6 @@
 import { readFile, stat } from 'node:fs/promises'
 import { basename, extname } from 'node:path'
-import type { CellBlock } from '../../shared/cells'
+import { isBlank, type CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName } from '../sheets/ownSheets'
 import type { DocumentKind } from '../sheets/sheet'
@@ -61,8 +61,13 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
     return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
   const book = await unpackValues(bytes)
   if ('unreadable' in book) return unreadable(name, book.unreadable)
+  const sheets = inventorySheets(book)
+  if (sheets.length === 0)
+    return refuse(`${name} holds nothing but sheets that a plan wrote: name the inventory itself.`)
+  if (sheets.every(({ rows }) => rows.every((row) => row.every(isBlank))))
+    return refuse(`${name} is empty: save the inventory again, with its headers.`)
   return {
-    sheets: inventorySheets(book),
+    sheets,
     rules: usersSheet(book, 'rules'),
     rates: usersSheet(book, 'rates')
   }

@@ -54,7 +54,7 @@ function addSteps(cuts: PossibleCut[], prospect: Prospect, conditions: VisitCond
   let possible = false
   for (const child of limb.children) if (addCutToLateral(cuts, prospect, child, conditions)) possible = true
   for (const share of conditions.steps) {
-    if (hasLateralNear(cuts, share)) continue
+    if (limb.children.length > 0 && hasLateralNear(cuts, share)) continue
     const diameter = cutDiameter(limb.diameter, share)
     const lateralRatio = lateralFraction(diameter, conditions.rules)
     const reduction = { share, cutDiameter: diameter, lateralRatio, lateral: null }

@@ -4,6 +4,11 @@ import { decodeText, readCsv, readCsvFile } from '../../src/file/csvFile'
 const utf8 = (text: string) => new TextEncoder().encode(text)
 
 describe('the text of a file', () => {
+  test('that is UTF-8 stays so where it was cut off or damaged', () => {
+    const bytes = utf8('Érable à écorce, Tilleul à feuilles é')
+    expect(decodeText(bytes.subarray(0, -1))).toBe('Érable à écorce, Tilleul à feuilles \ufffd')
+  })
+
   test('loses its mark, in UTF-8 and in UTF-16', () => {
     expect(decodeText(utf8('\uFEFFTree,Limb'))).toBe('Tree,Limb')
     expect(decodeText(new Uint8Array([0xff, 0xfe, 0x54, 0, 0x31, 0]))).toBe('T1')
@@ -199,6 +204,10 @@ describe('the numbers of a column', () => {
       expect(readCsv(`Tree\tDia\nT1\t${text}`)[1]).toEqual(['T1', text])
     }
   )
+})
+
+test('an id that a program kept from being a number is that id', () => {
+  expect(readCsv('Tree,Limb\n="007","=""1E5"""')[1]).toEqual(['007', '1E5'])
 })
 
 describe('a file that is no table is refused in one sentence', () => {

@@ -2,6 +2,9 @@ import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { writeXlsx } from 'hucre/xlsx'
+import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
+import { writeWorkbook } from '../../src/file/writeWorkbook'
+import { samplePlan } from '../sheets/samplePlan'
 import { commandRun } from './commandRun'
 import { compoundFile, oddWorkbook, sheetPart, sheetText, withStatedSize } from './oddWorkbooks'
 
@@ -91,7 +94,9 @@ describe('a workbook that cannot be used ends in one sentence', () => {
 
   test('without its list of parts, or with one that is no XML', async () => {
     expect(await why(await oddWorkbook({ '[Content_Types].xml': null }))).toMatch(/missing/)
-    expect(await why(await oddWorkbook({ 'xl/workbook.xml': '<workbook><sheets>' }))).toMatch(/unclosed/)
+    expect(await why(await oddWorkbook({ 'xl/workbook.xml': '<workbook><sheets>' }))).toBe(
+      'a part of it is missing or damaged'
+    )
   })
 
   test('with a cell of megabytes', async () => {
@@ -106,6 +111,13 @@ describe('a workbook that cannot be used ends in one sentence', () => {
     expect(await why(await oddWorkbook({ [sheet1]: sheetPart(rows) }))).toBe(
       'sheet “Survey” has cells as far away as XFD1048576'
     )
+  })
+
+  test('empty, or of nothing but what a plan wrote', async () => {
+    const empty = await oddWorkbook({ [sheet1]: sheetPart('<row r="1"><c r="A1" s="1"/></row>') })
+    expect(await refused('trees.xlsx', empty)).toMatch(/trees\.xlsx is empty: /)
+    const written = await writeWorkbook([describeCutPlan(samplePlan())])
+    expect(await refused('trees.xlsx', written)).toMatch(/holds nothing but sheets that a plan wrote: /)
   })
 
   test('under the name .csv, or as any other file', async () => {
@@ -132,10 +144,12 @@ describe('a large workbook of a small survey is read', () => {
   test('with looks down to the last row', async () => {
     const zip = await oddWorkbook()
     expect(await read(zip)).toEqual(['T1'])
-    const blanks = Array.from({ length: 1_048_574 }, (_, at) => {
-      const row = String(at + 3)
+    // Every fifth row, and the last one there is.
+    const blanks = Array.from({ length: 209_715 }, (_, at) => {
+      const row = String(5 * at + 6)
       return `<row r="${row}"><c r="A${row}" s="1"/><c r="B${row}" s="1"/></row>`
     })
+    expect(blanks.at(-1)).toContain('r="1048576"')
     const part = await sheetText(zip)
     const long = part.replace('</sheetData>', `${blanks.join('')}</sheetData>`)
     expect(await read(await oddWorkbook({ [sheet1]: long }))).toEqual(['T1'])

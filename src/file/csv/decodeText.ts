@@ -29,14 +29,32 @@ function wideByZeros(bytes: Uint8Array): Wide | null {
   return 3 * first > pairs && 100 * second <= pairs ? 'utf-16be' : null
 }
 
-/** The text of a file: UTF-16 by its mark or its zeros, else UTF-8, else Windows-1252 as older spreadsheets save it. */
+const unreadable = 0xfffd
+
+/** Whether a text that is no proper UTF-8 is UTF-8 with a few bytes damaged or cut off (house judgment). */
+function isMostlyRead(text: string): boolean {
+  let read = 0
+  let damaged = 0
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    if (code === unreadable) damaged++
+    else if (code > 0x7f) read++
+  }
+  return read > 2 * damaged
+}
+
+/**
+ * The text of a file: UTF-16 by its mark or its zeros, else UTF-8, else Windows-1252 as older spreadsheets save it. What is
+ * damaged in a UTF-8 text shows as “�”.
+ */
 export function decodeText(bytes: Uint8Array): string {
   const wide = wideByMark(bytes) ?? wideByZeros(bytes)
   if (wide !== null) return withoutMark(new TextDecoder(wide).decode(bytes))
   try {
     return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
   } catch {
-    return new TextDecoder('windows-1252').decode(bytes)
+    const text = new TextDecoder('utf-8').decode(bytes)
+    return isMostlyRead(text) ? withoutMark(text) : new TextDecoder('windows-1252').decode(bytes)
   }
 }
 

@@ -59,6 +59,11 @@ function mayTell(text: string): boolean {
   return code < 65 || code > 122
 }
 
+/** A text that was written as the formula ="007", so that a spreadsheet leaves it a text. */
+function keptText(text: string): string {
+  return /^="([^"]*)"$/.exec(text)?.[1] ?? text
+}
+
 /** Puts whole numbers in the place of their texts, and null for blanks; fractions wait until their columns are known. */
 function readWholes(rows: Cell[][]): Column[] {
   const columns: Column[] = []
@@ -71,6 +76,7 @@ function readWholes(rows: Cell[][]): Column[] {
         const plain = plainNumber(text)
         if (typeof plain === 'number') row[at] = plain
         else if (plain !== null) column.fraction(text, plain)
+        else if (text.startsWith('="')) row[at] = keptText(text)
         else column.others.push(text)
       }
     }

@@ -1,5 +1,5 @@
 /** The values of an .xlsx and the names on them, without looks: all that a plan needs of a file. */
-import { HucreError, type CellValue, type Sheet } from 'hucre'
+import { HucreError, XmlError, type Cell as LibraryCell, type CellValue, type Sheet } from 'hucre'
 import { readXlsx } from 'hucre/xlsx'
 import { cellAddress, type Cell } from '../../../shared/cells'
 import { longestCellText } from '../../sheets/typedText'
@@ -56,6 +56,11 @@ class LongCell extends Error {
   }
 }
 
+/** A formula that its program left without a result: it stands for itself, so that a reader can tell it from a blank. */
+function isUnsolved({ formula, value }: LibraryCell): boolean {
+  return formula !== undefined && value === null
+}
+
 function numbersOf(hidden: Iterable<readonly [number, { hidden?: boolean }]>): Set<number> {
   const found = new Set<number>()
   for (const [number, each] of hidden) if (each.hidden === true) found.add(number)
@@ -73,6 +78,12 @@ function valuesOf(sheet: Sheet): SheetValues {
       row[at] = cell
     }
   })
+  for (const [at, cell] of sheet.cells ?? []) {
+    const [row = 0, column = 0] = at.split(',').map(Number)
+    const cells = rows[row]
+    if (cells !== undefined && isUnsolved(cell))
+      cells[column] = `=${cell.formula === '' ? '…' : (cell.formula ?? '')}`
+  }
   return {
     name,
     hidden: hidden === true || veryHidden === true,
@@ -111,6 +122,7 @@ function whyUnreadable(error: unknown): string {
   if (error instanceof UnusablePackage) return faults[error.fault]
   if (error instanceof LongCell)
     return `${error.address} holds more than ${counted(longestCellText, 'character')}`
+  if (error instanceof XmlError) return faults.damaged
   return error instanceof HucreError ? reported(error) : faults.damaged
 }
 

@@ -1,11 +1,8 @@
 /** What is read of a part's XML before the file library reads it: single tags, found by their names. */
 
-/** What stands between the name of a tag and its end; a quoted value may hold any sign. */
-const inTag = `(?:[^"'<>]|"[^"]*"|'[^']*')*`
-
 /** Every opening tag of this name, whatever prefix its namespace has. */
 export function tagsOf(xml: string, name: string): string[] {
-  return xml.match(new RegExp(`<(?:\\w+:)?${name}(?=[\\s/>])${inTag}>`, 'g')) ?? []
+  return xml.match(new RegExp(`<(?:\\w+:)?${name}(?=[\\s/>])[^<>]*>`, 'g')) ?? []
 }
 
 const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }

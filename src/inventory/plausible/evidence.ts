@@ -24,11 +24,7 @@ function areAlike(one: Limb, other: Limb): boolean {
     one.origin === other.origin &&
     one.tip === other.tip &&
     one.bearing === other.bearing &&
-    one.parent === other.parent &&
-    one.stem !== null &&
-    one.diameter !== null &&
-    one.origin !== null &&
-    one.tip !== null
+    one.parent === other.parent
   )
 }
 
@@ -46,25 +42,47 @@ export class Evidence {
   /** The highest tip by the height of the tree. */
   readonly reaches: number[] = []
   readonly oddShapes: Tree[] = []
-  readonly highCrowns: Tree[] = []
+  /** Trees whose crown base lies above every union, with the lowest union in m. */
+  readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[] = []
   readonly alike: (readonly [Tree, Limb, Limb])[] = []
+
+  /** A number of each limb of the tree at hand that limbs with the same measurements share. */
+  private readonly marks = new Float64Array(limbsCompared)
 
   constructor(private readonly hasTrunks: boolean) {}
 
   look(tree: Tree): void {
-    let highest = 0
-    for (const limb of tree.limbs) {
+    const { limbs, height, crownBase } = tree
+    let highestTip = 0
+    let lowest = Infinity
+    let highest = -Infinity
+    for (let at = 0; at < limbs.length; at++) {
+      const limb = limbs[at]
+      if (limb === undefined) continue
+      const { diameter, stem, origin, tip } = limb
+      this.marks[at] = markOf(diameter, stem, origin, tip)
       if (limb.dead || limb.role === 'leader') continue
-      this.lookAtLimb(limb, tree.height)
-      if (limb.tip !== null && limb.tip > highest) highest = limb.tip
+      this.lookAtLimb(diameter, stem, origin, tip, height)
+      if (tip !== null && tip > highestTip) highestTip = tip
+      if (origin === null) continue
+      if (origin < lowest) lowest = origin
+      if (origin > highest) highest = origin
     }
     this.lookAtShape(tree)
-    if (tree.height !== null && highest > 0) this.reaches.push(highest / tree.height)
-    if (isCrownAbove(tree)) this.highCrowns.push(tree)
     this.compare(tree)
+    if (height === null) return
+    if (highestTip > 0) this.reaches.push(highestTip / height)
+    const isAbove = crownBase !== null && crownBase < height && crownBase > highest
+    if (isAbove && crownBase - lowest > clearlyAbove * height) this.highCrowns.push({ tree, lowest })
   }
 
-  private lookAtLimb({ diameter, stem, origin, tip }: Limb, height: number | null): void {
+  private lookAtLimb(
+    diameter: number | null,
+    stem: number | null,
+    origin: number | null,
+    tip: number | null,
+    height: number | null
+  ): void {
     if (diameter !== null && stem !== null) {
       this.thicker.of++
       if (diameter > stem) this.thicker.found++
@@ -86,28 +104,28 @@ export class Evidence {
     if (times < leastTimes || times > mostTimes) this.oddShapes.push(tree)
   }
 
+  /** By their marks first: reading the limbs themselves for each pair would take most of the time. */
   private compare(tree: Tree): void {
     const { limbs } = tree
     if (limbs.length > limbsCompared) return
-    for (let at = 1; at < limbs.length; at++) {
-      const limb = limbs[at]
-      for (let before = 0; limb !== undefined && before < at; before++) {
-        const other = limbs[before]
-        if (other === undefined || other.origin !== limb.origin || !areAlike(limb, other)) continue
+    for (let at = 1; at < limbs.length; at++)
+      for (let before = 0; before < at; before++) {
+        if (this.marks[before] !== this.marks[at]) continue
+        const [limb, other] = [limbs[at], limbs[before]]
+        if (limb === undefined || other === undefined || !areAlike(limb, other)) continue
         this.alike.push([tree, other, limb])
         break
       }
-    }
   }
 }
 
-function isCrownAbove({ crownBase, height, limbs }: Tree): boolean {
-  if (crownBase === null || height === null || crownBase >= height) return false
-  let lowest = Infinity
-  for (const limb of limbs) {
-    if (limb.dead || limb.role === 'leader' || limb.origin === null) continue
-    if (limb.origin >= crownBase) return false
-    lowest = Math.min(lowest, limb.origin)
-  }
-  return lowest < Infinity && crownBase - lowest > clearlyAbove * height
+/** NaN, which is the same as nothing else, where a measurement is missing. */
+function markOf(
+  diameter: number | null,
+  stem: number | null,
+  origin: number | null,
+  tip: number | null
+): number {
+  if (diameter === null || stem === null || origin === null || tip === null) return NaN
+  return diameter * 3 + stem * 5 + origin * 7000 + tip * 11_000
 }

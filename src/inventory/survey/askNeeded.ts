@@ -3,9 +3,11 @@ import { columnOf, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { listedChoices } from '../../../shared/words/lists'
 import { columnValues } from '../headers/columnValues'
+import type { Meaning } from '../headers/dictionary'
 import { fitOf } from '../headers/fit'
 import { likelihoods } from '../headers/likelihood'
 import { readHeaderText } from '../headers/headerText'
+import { foreignNotions } from '../headers/words/notion'
 import type { ColumnMatch } from '../inventory'
 import type { MatchedTable } from './matchTables'
 import { kindOfTable } from './tableKind'
@@ -17,6 +19,8 @@ const looked = 200
 
 /** How well values have to fit a field for its column to be asked about (house judgment). */
 const fits = 0.6
+
+const alien = new Set<Meaning>(foreignNotions)
 
 interface Candidate {
   readonly match: ColumnMatch
@@ -36,8 +40,8 @@ function candidatesFor({ table, matches }: MatchedTable, field: Field): Candidat
       const text = readHeaderText(match.header)
       const words = likelihoods(text).find((likely) => likely.field === field)?.score ?? 0
       // A header that says plainly what else it is, is no candidate; one that says nothing is.
-      const unknown = text.words.every(({ spelling }) => spelling === 'unknown')
-      if (fit < fits || (words === 0 && !unknown && !text.notions.has('diameter'))) return []
+      const isOther = text.words.some(({ meanings }) => meanings.some((each) => alien.has(each)))
+      if (fit < fits || isOther) return []
       return [{ match, score: fit * (0.5 + words) }]
     })
     .sort((a, b) => b.score - a.score)

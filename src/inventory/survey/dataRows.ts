@@ -20,6 +20,8 @@ function isDitto(text: string): boolean {
 }
 
 const none: readonly number[] = []
+/** Stands for every row that holds no data; nothing is ever put into it. */
+const nothing: Cell[] = []
 
 function dittosIn(row: readonly Cell[]): readonly number[] {
   let found: number[] | null = null
@@ -36,7 +38,7 @@ function dittosIn(row: readonly Cell[]): readonly number[] {
  */
 export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
   const last = rows.at(-1) ?? header.names
-  const cells: Cell[][] = Array.from({ length: last - header.names + 1 }, () => [])
+  const cells = Array<Cell[]>(last - header.names + 1).fill(nothing)
   cells[0] = [...(sheet.rows[header.names] ?? [])]
   const merges = (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && bottom > header.last)
   let above: readonly Cell[] = []

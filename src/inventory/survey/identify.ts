@@ -47,7 +47,7 @@ export class Identifier {
         if (found === undefined) return
         if ('why' in found) {
           if (part === first.part) this.refused.push({ part, row, why: found.why })
-        } else this.rows.push({ part, row, ...found })
+        } else this.rows.push({ part, row, id: found.id, key: found.key })
       })
   }
 

@@ -47,12 +47,19 @@ interface Met {
   /** What was first typed of each of `telling`. */
   readonly cells: (Cell | undefined)[]
   readonly part: Part
-  readonly against: Set<Telling>
+  /** The fields in which rows contradict each other; null as long as none do. */
+  against: Set<Telling> | null
   sheets: boolean
 }
 
+/** An id whose rows contradict each other. */
+interface Contradicted {
+  readonly against: ReadonlySet<Telling>
+  readonly sheets: boolean
+}
+
 /** The ids whose rows contradict each other in more than a slip explains. */
-function contradicted(rows: readonly IdentifiedRow[]): Map<string, Met> {
+function contradicted(rows: readonly IdentifiedRow[]): Map<string, Contradicted> {
   const met = new Map<string, Met>()
   const columnsOfPart = new Map<Part, TellingColumns>()
   let any = false
@@ -61,7 +68,7 @@ function contradicted(rows: readonly IdentifiedRow[]): Map<string, Met> {
     if (columns === undefined) columnsOfPart.set(part, (columns = tellingOf(part)))
     if (columns.length === 0) continue
     let known = met.get(key)
-    if (known === undefined) met.set(key, (known = { cells: [], part, against: new Set(), sheets: false }))
+    if (known === undefined) met.set(key, (known = { cells: [], part, against: null, sheets: false }))
     const cells = part.block.rows[row] ?? []
     for (const { at, column } of columns) {
       const [mine, theirs] = [cells[column], known.cells[at]]
@@ -69,7 +76,7 @@ function contradicted(rows: readonly IdentifiedRow[]): Map<string, Met> {
       if (theirs === undefined) known.cells[at] = mine
       else if (plain(mine) !== plain(theirs)) {
         any = true
-        known.against.add(telling[at] ?? 'site')
+        known.against = (known.against ?? new Set()).add(telling[at] ?? 'site')
         known.sheets ||= part.block.sheet !== known.part.block.sheet
       }
     }
@@ -77,7 +84,11 @@ function contradicted(rows: readonly IdentifiedRow[]): Map<string, Met> {
   if (!any) return new Map()
   const usual = zones(rows)
   return new Map(
-    [...met].filter(([, { against }]) => against.size >= contradictions || (against.has('site') && usual))
+    [...met].flatMap(([key, { against, sheets }]) =>
+      against !== null && (against.size >= contradictions || (against.has('site') && usual))
+        ? [[key, { against, sheets }]]
+        : []
+    )
   )
 }
 
@@ -95,7 +106,7 @@ function zones(rows: readonly IdentifiedRow[]): boolean {
 }
 
 /** What tells the trees with one id apart, as it is added to the id. */
-function tellerOf({ against, sheets }: Met): (part: Part, row: number) => string {
+function tellerOf({ against, sheets }: Contradicted): (part: Part, row: number) => string {
   const field = against.has('site') ? 'site' : sheets ? null : against.has('species') ? 'species' : 'height'
   return (part, row) => {
     if (field === null) return part.block.sheet
@@ -147,13 +158,13 @@ function ofSeveral({ part, row, id }: IdentifiedRow): Problem {
 const named = 4
 
 function severalTrees(
-  several: ReadonlyMap<string, Met>,
+  several: ReadonlyMap<string, Contradicted>,
   names: ReadonlyMap<string, ReadonlySet<string>>,
   rows: readonly IdentifiedRow[]
 ): Problem {
   const first = rows.find(({ key }) => several.has(key))
   const column = first?.part.matches.find(({ field }) => field === 'tree')?.column
-  const [[, met]] = [...several] as [[string, Met]]
+  const [[, met]] = [...several] as [[string, Contradicted]]
   const fields = listed([...met.against].map((field) => columnOf(field).name.toLowerCase()))
   const all = [...names.values()].flatMap((each) => [...each])
   const shown = all.slice(0, named).map((name) => `“${quoted(name)}”`)

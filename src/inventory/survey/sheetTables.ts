@@ -8,6 +8,7 @@ import { columnsByUse } from './columnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
+import { totalsWithoutWord } from './sums'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
 export interface SheetTable {
@@ -118,10 +119,17 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
       above = cells
     } else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
   }
+  const sums = totalsWithoutWord(sheet.rows, rows, columns.idAt)
+  if (sums.length > 0)
+    passed.set(
+      'total',
+      [...(passed.get('total') ?? []), ...sums].sort((a, b) => a - b)
+    )
+  const data = sums.length === 0 ? rows : rows.filter((row) => !sums.includes(row))
   return {
     sheet,
-    header: columnsByUse(sheet, header, rows),
-    rows,
+    header: columnsByUse(sheet, header, data),
+    rows: data,
     passed,
     end,
     labeled: labeledValues(sheet, head, header.first)

@@ -6,8 +6,18 @@ export function shownId(typed: string): string {
   return typed.replace(invisible, '').replace(/\s+/g, ' ').trim()
 }
 
+/** Keys that were made; the ids of limbs come again in every tree. */
+const keys = new Map<string, string>()
+const mostKeys = 10_000
+
 /** What ids are compared by: case, spaces and zeros before a number make no other tree. */
 export function treeKey(shown: string): string {
-  const key = shown.toLowerCase()
-  return /^0+\d+$/.test(key) ? key.replace(/^0+(?=\d)/, '') : key
+  let key = keys.get(shown)
+  if (key === undefined) {
+    key = shown.toLowerCase()
+    if (/^0+\d+$/.test(key)) key = key.replace(/^0+(?=\d)/, '')
+    if (keys.size >= mostKeys) keys.clear()
+    keys.set(shown, key)
+  }
+  return key
 }

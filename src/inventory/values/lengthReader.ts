@@ -2,6 +2,7 @@ import { mannerWords } from '../../../shared/approximate'
 import { looksLikeDate } from '../../../shared/dates'
 import type { Problem } from '../../../shared/problems'
 import { millimetersPer, unitNames } from '../../../shared/units'
+import { hundredth, thousandth } from '../../../shared/words/figures'
 import { diameterFromGirth, stemsCombined } from '../../formulas/diameters'
 import { isUnread, Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
@@ -14,8 +15,6 @@ const thickest = 12_000
 /** Serials of the days from 2000 to 2099: a length that large is a date that a spreadsheet made of "2-3". */
 const firstDay = 36_526
 const lastDay = 73_050
-
-const round = (value: number, digits = 3): number => Number(value.toFixed(digits))
 
 /** Reads the cells of a column of lengths: diameters in mm, heights in m. */
 export class LengthReader {
@@ -45,7 +44,7 @@ export class LengthReader {
     const combined = stemsCombined(stems)
     const value = combined * this.millimeters
     if (!(value <= thickest)) return this.tooLarge(cell, row, thickest)
-    const facts = { count: stems.length, value: round(combined, 2) }
+    const facts = { count: stems.length, value: hundredth(combined) }
     return new Noted(value, this.cells.problem('stems-combined', row, facts))
   }
 
@@ -91,7 +90,7 @@ export class LengthReader {
     const factor = girth && measure === 'diameter' ? Math.PI : !girth && measure === 'girth' ? 1 / Math.PI : 1
     const inUnit = typed.value * factor
     const value = inUnit * this.millimeters + 0
-    const facts = { value: round(inUnit) }
+    const facts = { value: thousandth(inUnit) }
     if (manner === 'two readings') return new Noted(value, this.cells.problem('two-readings', row, facts))
     if (manner !== null)
       return new Noted(

@@ -1,6 +1,6 @@
 import { mannerWords, takeApart } from '../../../shared/approximate'
 import { numberIn } from '../../../shared/numbers'
-import { percent } from '../../../shared/words/percent'
+import { percent, ratePercent } from '../../../shared/words/percent'
 import { Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
 
@@ -31,7 +31,7 @@ export class ShareReader {
 
   /** A small number among percentages can be a share or a percentage. */
   private question(value: number, taken: number, row: number): Reading<number> {
-    const facts = { low: percent(value / 100), high: percent(value), value: percent(taken) }
+    const facts = { low: ratePercent(value / 100), high: ratePercent(value), value: ratePercent(taken) }
     return new Noted(taken, this.cells.problem('share-or-percent', row, facts))
   }
 
@@ -40,11 +40,10 @@ export class ShareReader {
     const { unread } = this.cells.column.reads
     const found = unread === 'row' || unread.value === null ? takeApart(text) : null
     if (found === null || !text.includes('%')) return null
-    const shares = found.texts.map((each) => {
-      const signed = each.includes('%') ? each : `${each} %`
-      return numberIn(signed, this.cells.conventions.style, { percent: true })
+    const values = found.texts.flatMap((each) => {
+      const value = numberIn(each.replace('%', ''), this.cells.conventions.style)
+      return typeof value === 'number' && value >= 0 && value <= 100 ? [value / 100] : []
     })
-    const values = shares.filter((share) => typeof share === 'number' && share >= 0 && share <= 1) as number[]
     const [first = NaN, last = first] = values
     if (values.length !== found.texts.length || last < first) return null
     const value = (first + last) / 2

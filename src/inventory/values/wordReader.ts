@@ -105,5 +105,5 @@ export class WordReader {
   }
 }
 
-const asksForDead = /^(?:dead|deadwood|tot|totholz|abgestorben|mort|morte|muert[oa])(?!\p{L})/iu
-const asksForLive = /live|alive|lebend|viv/i
+const asksForDead = /(?<!\p{L})(?:dead|deadwood|tot|totholz|abgestorben|mort|morte|muert[oa])(?!\p{L})/iu
+const asksForLive = /live|alive|lebend|viv|vif/i
