@@ -26,19 +26,24 @@ export function cellsOf(found: Problem): readonly string[] {
 
 /**
  * One problem for all of the same cause: of one column, with one sentence that is true of all of them. A problem that is alone
- * stays as it is. Where that leaves more than about a screen, causes are drawn together over the columns. The order is that
- * of the first of each.
+ * stays as it is. Where that leaves more than about a screen, causes are drawn together over the columns, then whatever was
+ * taken instead. The order is that of the first of each.
  */
 export function groupProblems(problems: readonly Problem[]): readonly Problem[] {
   const single = problems.some(({ of }) => of !== undefined) ? problems.flatMap(membersOf) : problems
-  const byColumn = gathered(single, true)
-  return (byColumn.length <= mostProblems ? byColumn : gathered(single, false)).map(asOne)
+  let causes = gathered(single, 'column')
+  if (causes.length > mostProblems) causes = gathered(single, 'what was taken')
+  if (causes.length > mostProblems) causes = gathered(single, 'fault')
+  return causes.map(asOne)
 }
 
-function gathered(problems: readonly Problem[], byColumn: boolean): Problem[][] {
+/** What parts one cause from another, from the finest to the coarsest. */
+type Parting = 'column' | 'what was taken' | 'fault'
+
+function gathered(problems: readonly Problem[], parting: Parting): Problem[][] {
   const causes = new Map<string, Problem[]>()
   for (const each of problems) {
-    const cause = causeOf(each, byColumn)
+    const cause = causeOf(each, parting)
     const known = causes.get(cause)
     if (known === undefined) causes.set(cause, [each])
     else known.push(each)
@@ -46,12 +51,12 @@ function gathered(problems: readonly Problem[], byColumn: boolean): Problem[][] 
   return [...causes.values()]
 }
 
-function causeOf(found: Problem, byColumn: boolean): string {
+function causeOf(found: Problem, parting: Parting): string {
   const { code, level, facts, instead } = found
   const several: Several | null = severalOf[code]
   if (several === null) return `${code} ${found.message}`
-  let cause = `${code} ${level} ${byColumn ? columnOf(found, several) : ''}`
-  if (instead !== undefined) cause += `\n${instead}`
+  let cause = `${code} ${level} ${parting === 'column' ? columnOf(found, several) : ''}`
+  if (instead !== undefined && parting !== 'fault') cause += `\n${instead}`
   for (const fact of several.by ?? []) cause += `\n${String(facts[fact])}`
   return cause
 }
@@ -71,18 +76,25 @@ function asOne(several: readonly Problem[]): Problem {
   const words = severalOf[only.code]
   if (several.length === 1 || words === null) return only
   const of = inOrder(several)
-  const { code, level, facts, cell, place, instead } = of[0] ?? only
-  const message = filled(words.message, of)
+  const { code, level, facts, cell, place } = of[0] ?? only
   return {
     code,
     level,
     cell,
-    message: instead === undefined ? message : `${message.replace(/\.$/, '')}; in each case ${instead}.`,
+    message: withInstead(filled(words.message, of), of),
     remedy: filled(words.remedy, of),
     facts,
     place,
     of
   }
+}
+
+/** The sentence with what was taken instead, where that was told of each. */
+function withInstead(message: string, of: readonly Problem[]): string {
+  const taken = [...new Set(of.flatMap(({ instead = [] }) => instead))]
+  if (taken.length === 0) return message
+  const which = taken.length === 1 ? `in each case ${taken.join('')}` : `instead, ${valuesOf(taken)}`
+  return `${message.replace(/\.$/, '')}; ${which}.`
 }
 
 /** By row, as they mostly are already. */

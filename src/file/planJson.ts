@@ -75,12 +75,12 @@ function columnsJson({ inventory }: Plan) {
     }))
 }
 
-/** Limbs are all rows of limbs, the leaders' and those that were not judged among them; cuts are those of all visits. */
+/** Limbs are all that the trees have, leaders and those that were not judged among them; cuts are those of all visits. */
 function summaryJson(plan: Plan) {
-  const { trees, inventory } = plan
+  const { trees } = plan
   return {
     trees: trees.length,
-    limbs: inventory.limbCount,
+    limbs: trees.reduce((sum, { tree }) => sum + tree.limbs.length, 0),
     cuts: trees.reduce((sum, { visits }) => sum + visits.reduce((all, { cuts }) => all + cuts.length, 0), 0),
     treesWithoutLimbs: trees.filter(({ tree }) => tree.limbs.length === 0).length,
     treesNotPlanned: treesNotPlanned(plan).length

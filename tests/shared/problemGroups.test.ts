@@ -124,6 +124,23 @@ test('more causes than a screen holds are drawn together over the columns', () =
   expect(group!.message).toContain('A2, B2, C2 and 49 more in A2:Z3')
 })
 
+test('and where that is not enough, whatever was taken instead', () => {
+  const columns = Array.from({ length: 26 }, (_none, at) => String.fromCharCode(65 + at))
+  const doubts = columns.flatMap((column) => [
+    asDoubt(missing(`${column}2`), `it counts as ${column}`),
+    missing(`${column}3`)
+  ])
+  const groups = groupProblems(doubts)
+  expect(groups.map((each) => [each.level, countOf(each)])).toEqual([
+    ['doubt', 26],
+    ['row', 26]
+  ])
+  expect(groups[0]!.message).toMatch(
+    /; instead, it counts as A, it counts as B, it counts as C and others\.$/
+  )
+  for (const group of groups) expectWellFormed(group)
+})
+
 test('the sentence counts, quotes up to three and names where', () => {
   const reads = (cell: string, text: string) =>
     problem('not-a-number', cell, { column: 'Stem diameter', text })

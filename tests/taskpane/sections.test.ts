@@ -1,7 +1,9 @@
 /** @jest-environment jsdom */
+import { groupProblems } from '../../shared/groupProblems'
 import { problem } from '../../shared/problems'
+import { withWaiting } from '../../src/plan/leftOut'
 import { inventedRatesNotice } from '../../src/sheets/cautions'
-import { allChecks } from '../../taskpane/checks/checksSection'
+import { allChecks, checkEntry } from '../../taskpane/checks/checksSection'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { openPane, press, readable, settle } from './openPane'
 
@@ -53,6 +55,29 @@ describe('the checks', () => {
     expect(readable(first)).toContain('reads “thick”, which is not a number.Type the measured number alone.')
     press(first, 'Go to cell Survey!D9')
     expect(surface.asked.at(-1)).toBe('go to Survey!D9')
+  })
+
+  test('several of one cause are one, and the button leads to one cell after the other', () => {
+    const reads = (cell: string) => problem('not-a-number', cell, { column: 'Limb diameter', text: 'thick' })
+    const [group] = groupProblems(['Survey!D9', 'Survey!D4', 'Survey!D6'].map(reads))
+    const left = [4, 6, 9].map((row) => ({
+      tree: 'K3',
+      at: row - 3,
+      row,
+      cell: `Survey!B${String(row)}`,
+      reason: reads(`Survey!D${String(row)}`).message
+    }))
+    const checks = allChecks(withWaiting([group!], left), left)
+    expect(checks).toHaveLength(1)
+    const asked: string[] = []
+    const entry = checkEntry(checks[0]!, (cell) => asked.push(cell))
+    expect(readable(entry)).toContain('3 limbs wait for them: rows 4, 6 and 9.')
+    expect(readable(entry)).toContain('D4, 1 of 3')
+    for (const which of ['D6, 2 of 3', 'D9, 3 of 3', 'D4, 1 of 3']) {
+      press(entry, 'Go to cell')
+      expect(readable(entry)).toContain(which)
+    }
+    expect(asked).toEqual(['Survey!D4', 'Survey!D6', 'Survey!D9'])
   })
 
   test('a row left out is listed even where no problem names it', () => {
