@@ -107,7 +107,9 @@ export class NumberColumns {
     const known = [...this.columns.entries()].filter(([, column]) => column?.fractions.length > 0)
     const ofFile = styleOf(known.flatMap(([, { fractions }]) => fractions))
     const styled = known.flatMap(([at, column]) => {
-      const style = column.style ?? ofFile
+      const own = column.style
+      // Thousands parted by spaces in some rows leave open what a sign means in the others; the rest of the file may tell.
+      const style = own === null || own === 'either' ? (ofFile ?? own) : own
       return style === null ? [] : [{ at, style }]
     })
     for (const row of rows)
