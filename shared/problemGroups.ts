@@ -65,6 +65,8 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
       '{count} ids stand for several trees each, as their rows differ in {fields}: {cells}. They are planned as separate trees: {trees1} and so on.',
     remedy: 'Check these trees, and give each an id of its own.'
   },
+  'earlier-surveys': null,
+  'same-trees-again': null,
   'limb-of-several': {
     message: '{count} limbs name an id that several trees bear ({trees}): {cells}.',
     remedy: 'Give each tree an id of its own, in both tables.'
@@ -75,6 +77,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   },
   'ids-below': null,
   'id-from-sheet': null,
+  'ids-from-lines': null,
   'id-from-row': null,
   'no-unit': {
     message: '{count} headers name no unit ({texts}): {cells}; their numbers are read as {unit}.',

@@ -146,8 +146,20 @@ const catalog = {
   'several-trees': {
     level: 'doubt',
     message:
-      'An id at {cell} stands for several trees, as its rows differ in {fields}; they are planned as separate trees: {trees}.',
+      'The id at {cell} and others like it stand for several trees, told apart by {by}; they are planned as separate trees: {trees}.',
     remedy: 'Check these trees, and give each an id of its own.'
+  },
+  'earlier-surveys': {
+    level: 'doubt',
+    message:
+      'Trees were surveyed more than once: of each the latest survey by {by} is planned, and {count} earlier rows were left out (first at {cell}). Is that right?',
+    remedy: 'If it is, do nothing; otherwise give each tree an id of its own.'
+  },
+  'same-trees-again': {
+    level: 'doubt',
+    message:
+      'The sheets {sheets} list the same trees as {from}. Is {from} the one that counts? It was read, and the others were left out.',
+    remedy: 'If it is, do nothing; otherwise name the sheet to read.'
   },
   'limb-of-several': {
     level: 'row',
@@ -168,6 +180,12 @@ const catalog = {
     level: 'doubt',
     message:
       'No column names the tree; the limbs of each sheet count as one tree with the name of the sheet.',
+    remedy: 'Add a column headed “Tree” if that is not right.'
+  },
+  'ids-from-lines': {
+    level: 'doubt',
+    message:
+      'No column names the trees at {cell}; the limbs below each line of text count as those of one tree.',
     remedy: 'Add a column headed “Tree” if that is not right.'
   },
   'id-from-row': {

@@ -5,7 +5,9 @@ import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from 
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
 import { Identifier } from './survey/identify'
-import { tellApart, type Identified, type IdentifiedRow, type IsNothing } from './survey/identity'
+import type { Identified, IdentifiedRow, IsNothing } from './survey/identity'
+import { oneSurvey } from './survey/sameSurvey'
+import { tellApart } from './survey/tellApart'
 import { leaveNoTrees } from './survey/noTrees'
 import { notListed } from './survey/notListed'
 import type { SheetCells } from './survey/sheetCells'
@@ -88,7 +90,7 @@ function beginReading(
   if (stop !== null) return { stop: { ...inventory, problems: [stop] } }
   const { rows, refused } = identify(found, parts, problems)
   const said: SaidOfColumns = new Map(found.asked)
-  const kept = leaveNoTrees(rows, choices.noTrees ?? [], problems)
+  const kept = oneSurvey(leaveNoTrees(rows, choices.noTrees ?? [], problems), problems)
   problems.push(...notListed(found.tables, kept))
   const readersOf = new Map(parts.map(({ part, readers }) => [part, readers]))
   const isNothing: IsNothing = (part, row, field) => readersOf.get(part)?.get(field)?.isBlank(row) === true

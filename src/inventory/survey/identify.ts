@@ -6,6 +6,7 @@ import type { CellReader } from '../cellReader'
 import { isUnread, type Reading } from '../reading'
 import type { Identified, IdentifiedRow } from './identity'
 import type { Part } from './part'
+import { sectionAt } from './tellers'
 import { shownId, treeKey } from './treeKeys'
 
 /** A part with the reader of its ids; null where it has no column for them. */
@@ -36,8 +37,10 @@ export class Identifier {
     const [first] = tables
     if (first === undefined) return
     const own = first.ids === null ? null : this.fromColumn(first.part, first.ids)
-    const constant = own === null ? this.fromForm(form, first.part, sheetStandsForTree) : null
-    if (own === null && constant === null)
+    const divided = own === null && (first.part.sections ?? []).length > 0
+    const constant = own === null && !divided ? this.fromForm(form, first.part, sheetStandsForTree) : null
+    if (divided) this.sayOnce(problem('ids-from-lines', addressIn(first.part.block, 0, 0)))
+    else if (own === null && constant === null)
       this.sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
     const rows = own ?? first.part.rows.map((row) => constant ?? this.ofRow(first.part, row))
     this.addForm(form, rows)
@@ -121,7 +124,10 @@ export class Identifier {
   }
 
   /** Where nothing names the trees, each row is one. */
-  private ofRow({ block }: Part, row: number): { id: string; key: string } {
+  private ofRow(part: Part, row: number): { id: string; key: string } {
+    const { block } = part
+    const section = sectionAt(part, row)
+    if (section !== '') return this.identity(treeInLine(section))
     return this.identity(`row ${block.top + row + 1}`)
   }
 
@@ -138,6 +144,13 @@ export class Identifier {
     if (told.matches.length === 0) return
     for (const tree of trees.values()) this.rows.push({ part: told, row: 1, ...tree })
   }
+}
+
+/** The id in a line such as "Tree 12 - Red maple": what follows the word for a tree, else the whole line. */
+function treeInLine(text: string): string {
+  const found =
+    /^(?:tree|baum|arbre|[aá]rbol)\.?\s*(?:#|n[or°º]\.?|nr\.?)?\s*([\p{L}-]{0,3}\d[\p{L}\d-]*)/iu.exec(text)
+  return found?.[1] ?? text
 }
 
 function withoutTree(ids: CellReader, row: number): Problem {

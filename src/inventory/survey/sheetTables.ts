@@ -18,6 +18,8 @@ export interface SheetTable {
   readonly rows: readonly number[]
   /** What was passed over below the headers: kind and rows. */
   readonly passed: ReadonlyMap<Exclude<RowKind, 'data' | 'blank'>, readonly number[]>
+  /** Lines of text between the data, which divide it; rows within the sheet's cells. */
+  readonly sections: readonly { readonly row: number; readonly text: string }[]
   /** Row after the last one of the table. */
   readonly end: number
   /** Values that stand beside their label above the table, as in a form. */
@@ -107,6 +109,22 @@ function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
   )
 }
 
+/** Notes that stand alone in their row, with data below them. */
+function sectionsIn(
+  { rows }: SheetCells,
+  data: readonly number[],
+  notes: readonly number[]
+): SheetTable['sections'] {
+  const last = data.at(-1) ?? -1
+  return notes.flatMap((row) => {
+    const filled = (rows[row] ?? []).filter((cell) => !isBlank(cell))
+    const [text] = filled
+    return row < last && filled.length === 1 && typeof text === 'string' && /\p{L}|\d/u.test(text)
+      ? [{ row, text: text.trim() }]
+      : []
+  })
+}
+
 /** Rows whose ids are looked at. */
 const looked = 200
 
@@ -154,6 +172,7 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
     header: columnsByUse(sheet, header, data),
     rows: data,
     passed,
+    sections: sectionsIn(sheet, data, passed.get('note') ?? []),
     end,
     labeled: labeledValues(sheet, head, header.first)
   }

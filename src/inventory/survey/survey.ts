@@ -46,7 +46,15 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
     const header = names < 0 ? null : readHeaderRows(sheet, names, sheet.rows.length, answerFor)
     if (header === null) continue
     const rows = sheet.rows.flatMap((row, at) => (at > names && !row.every(isBlank) ? [at] : []))
-    const table = { sheet, header, rows, passed: new Map(), end: sheet.rows.length, labeled: [] }
+    const table = {
+      sheet,
+      header,
+      rows,
+      passed: new Map(),
+      sections: [],
+      end: sheet.rows.length,
+      labeled: []
+    }
     return [{ ...table, of: kindOfTable(table) ?? 'both' }]
   }
   return []

@@ -10,7 +10,11 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
   const { sheet, header } = table
   const rows = dataRows(table)
   const block = { rows, sheet: sheet.name, top: sheet.top + header.names, left: sheet.left }
-  const base = { block, rows: table.rows.map((row) => row - header.names), table: at }
+  const sections = table.sections.map(({ row, text }) => ({ row: row - header.names, text }))
+  const base = {
+    ...{ block, rows: table.rows.map((row) => row - header.names), table: at },
+    ...(sections.length > 0 && { sections })
+  }
   const form = labeled.length === 0 ? [] : [formPart(table.sheet, labeled, table, at)]
   if (header.groups === null) return [...form, { ...base, matches, of, group: null }]
   const { common, groups } = header.groups
