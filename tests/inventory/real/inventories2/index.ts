@@ -112,6 +112,41 @@ import {
   codedNames,
   helperColumns
 } from './whoKeepsThem'
+import {
+  historyPhotosCosts,
+  treesOnTwoSheets,
+  globalIds,
+  idsWithPoint,
+  sitesTreesLimbs,
+  groupsOnSecondSheet,
+  namesAndNumbers,
+  codeLists,
+  firstColumnUnnamed
+} from './relational'
+import {
+  radii,
+  crossSections,
+  tipFromUnion,
+  downFromTop,
+  alongTheLimb,
+  stemElsewhere,
+  aboveAndBelow,
+  lengthInsteadOfTip,
+  inchesUnderFeet,
+  millimetersUnderCentimeters
+} from './measuredOtherwise'
+import {
+  unitInEveryCell,
+  germanUnitsInCells,
+  swissThousands,
+  doubtsInManyWritings,
+  oneCommaAmongPoints,
+  deadAndRemovedTrees,
+  rowsTakenBack,
+  continuedIds,
+  drawnLines,
+  limbDeadInWords
+} from './cellWritings'
 
 /**
  * Further inventories, by somebody who does not know how they are read. All of them are invented for these checks: places,
@@ -211,5 +246,34 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   mixedLanguages,
   rowNumbersFirst,
   codedNames,
-  helperColumns
+  helperColumns,
+  historyPhotosCosts,
+  treesOnTwoSheets,
+  globalIds,
+  idsWithPoint,
+  sitesTreesLimbs,
+  groupsOnSecondSheet,
+  namesAndNumbers,
+  codeLists,
+  firstColumnUnnamed,
+  radii,
+  crossSections,
+  tipFromUnion,
+  downFromTop,
+  alongTheLimb,
+  stemElsewhere,
+  aboveAndBelow,
+  lengthInsteadOfTip,
+  inchesUnderFeet,
+  millimetersUnderCentimeters,
+  unitInEveryCell,
+  germanUnitsInCells,
+  swissThousands,
+  doubtsInManyWritings,
+  oneCommaAmongPoints,
+  deadAndRemovedTrees,
+  rowsTakenBack,
+  continuedIds,
+  drawnLines,
+  limbDeadInWords
 }
