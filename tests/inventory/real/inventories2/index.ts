@@ -147,6 +147,29 @@ import {
   drawnLines,
   limbDeadInWords
 } from './cellWritings'
+import {
+  ordinalsInFigures,
+  ordinalsInWords,
+  lettersInTheMiddle,
+  romanFigures,
+  numberSigns,
+  sidesOfTheTree,
+  lowerAndUpper,
+  numbersInBrackets,
+  pointOneAdded,
+  twoAdded,
+  germanLetters
+} from './groupsOtherwise'
+import {
+  convertedCopy,
+  draftAndFinal,
+  visitsBelowOneAnother,
+  trunkYearByYear,
+  heightsReadTwice,
+  commasNotQuoted,
+  limbThickerThanTrunk,
+  limbDeadSnakeCase
+} from './surveyedTwice'
 
 /**
  * Further inventories, by somebody who does not know how they are read. All of them are invented for these checks: places,
@@ -275,5 +298,24 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   rowsTakenBack,
   continuedIds,
   drawnLines,
-  limbDeadInWords
+  limbDeadInWords,
+  ordinalsInFigures,
+  ordinalsInWords,
+  lettersInTheMiddle,
+  romanFigures,
+  numberSigns,
+  sidesOfTheTree,
+  lowerAndUpper,
+  numbersInBrackets,
+  pointOneAdded,
+  twoAdded,
+  germanLetters,
+  convertedCopy,
+  draftAndFinal,
+  visitsBelowOneAnother,
+  trunkYearByYear,
+  heightsReadTwice,
+  commasNotQuoted,
+  limbThickerThanTrunk,
+  limbDeadSnakeCase
 }
