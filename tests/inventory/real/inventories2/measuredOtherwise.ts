@@ -51,6 +51,7 @@ export const tipFromUnion: RealInventory = {
     `\n${start},Limb dia (in),Stem dia (in),Origin (ft),Tip above union (ft)\n${rows('4.1,5,7,21', '2.7,5.4,6.5,17.5', '4.4,5.6,8,23', '3.1,6,7.5,18.5')}`
   ),
   expected: {
+    exit: 3,
     units: 'in-ft',
     columns: { '': `${startColumns}; G diameter in; H stem in; I origin ft; J -` },
     trees: without('tip'),
@@ -65,6 +66,7 @@ export const downFromTop: RealInventory = {
     `\n${start},Limb dia (in),Stem dia (in),Union below top (ft),Tip below top (ft)\n${rows('4.1,5,23,2', '2.7,5.4,23.5,6', '4.4,5.6,25,2', '3.1,6,25.5,7')}`
   ),
   expected: {
+    exit: 3,
     units: 'in-ft',
     columns: { '': `${startColumns}; G diameter in; H stem in; I -; J -` },
     trees: without('origin', 'tip'),
@@ -121,6 +123,7 @@ export const lengthInsteadOfTip: RealInventory = {
     `\n${start},Limb dia (in),Stem dia (in),Origin (ft),Length (ft),Angle (deg)\n${rows('4.1,5,7,22,30', '2.7,5.4,6.5,20,45', '4.4,5.6,8,24,30', '3.1,6,7.5,21,45')}`
   ),
   expected: {
+    exit: 3,
     units: 'in-ft',
     columns: { '': `${startColumns}; G diameter in; H stem in; I origin ft; J length ft; K angle` },
     trees: without('tip').map((each, tree) => ({

@@ -31,16 +31,15 @@ Live crown ratio (%) > crownBase > 80;75;70;82
 Crown depth (ft) > crownBase > 24;26;22;28
 Crown radius N (ft) > spread > 8;9;7;10
 Crown density (%) > vigor > 80;70;60;90
-Height in 2019 (ft) > height > 18;20;17;22
+? Height in 2019 (ft) > height > 18;20;17;22
 Target height (ft) > height > 35;40;30;45
 Height at planting (ft) > height > 8;9;8;10
-DBH 2019 (in) > trunk > 3.1;4.2;3.5;5
+? DBH 2019 (in) > trunk > 3.1;4.2;3.5;5
 DBH class > trunk > 6-12;0-6;6-12;12-18
 Basal area (sq ft) > trunk > 0.2;0.3;0.25;0.4
 Critical root zone (ft) > spread > 10;12;9;14
 Tree protection radius (ft) > spread > 10;12;9;14
 Tree value ($) > tree > 1200;850;2400;600
-Trees on site > tree > 12;8;20;15
 Neighbor tree > tree > T9;T8;T7;T3
 Nearest tree (ft) > spread > 12;20;16;14
 Replaces tree > tree > R1;R2;R3;R4
@@ -60,11 +59,11 @@ Clear trunk desired (ft) > crownBase > 8;10;8;9`
     'limb',
     `
 Proposed diameter (in) > diameter > 2.5;3;2;3.5
-Limb dia 2023 (in) > diameter > 2.5;3;2;3.5
-Stem dia 2023 (in) > stem > 4.5;5;4;5.5
+? Limb dia 2023 (in) > diameter > 2.5;3;2;3.5
+? Stem dia 2023 (in) > stem > 4.5;5;4;5.5
 Limb/stem ratio > diameter > 0.8;0.5;0.7;0.6
 Ratio (%) > diameter > 80;50;70;60
-Cut diameter planned (in) > diameter > 2;1.5;2.5;1
+? Cut diameter planned (in) > diameter > 2;1.5;2.5;1
 Cut height (ft) > origin > 12;14;10;15
 Target tip (ft) > tip > 18;20;16;22
 Tip after cut (ft) > tip > 18;20;16;22
