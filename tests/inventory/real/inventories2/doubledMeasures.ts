@@ -141,6 +141,7 @@ T1,30,6,young,good,B,2.7,5.4,22,80
 T2,33,7,young,good,A,4.4,5.6,24,94
 T2,33,7,young,good,B,3.1,6,23,79`),
   expected: {
+    exit: 3,
     units: 'in-ft',
     columns: {
       '': 'A tree; B height ft; C crownBase ft; D stage; E vigor; F limb; G diameter in; H stem in; I -; J -'

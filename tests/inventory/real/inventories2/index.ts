@@ -112,6 +112,64 @@ import {
   codedNames,
   helperColumns
 } from './whoKeepsThem'
+import {
+  historyPhotosCosts,
+  treesOnTwoSheets,
+  globalIds,
+  idsWithPoint,
+  sitesTreesLimbs,
+  groupsOnSecondSheet,
+  namesAndNumbers,
+  codeLists,
+  firstColumnUnnamed
+} from './relational'
+import {
+  radii,
+  crossSections,
+  tipFromUnion,
+  downFromTop,
+  alongTheLimb,
+  stemElsewhere,
+  aboveAndBelow,
+  lengthInsteadOfTip,
+  inchesUnderFeet,
+  millimetersUnderCentimeters
+} from './measuredOtherwise'
+import {
+  unitInEveryCell,
+  germanUnitsInCells,
+  swissThousands,
+  doubtsInManyWritings,
+  oneCommaAmongPoints,
+  deadAndRemovedTrees,
+  rowsTakenBack,
+  continuedIds,
+  drawnLines,
+  limbDeadInWords
+} from './cellWritings'
+import {
+  ordinalsInFigures,
+  ordinalsInWords,
+  lettersInTheMiddle,
+  romanFigures,
+  numberSigns,
+  sidesOfTheTree,
+  lowerAndUpper,
+  numbersInBrackets,
+  pointOneAdded,
+  twoAdded,
+  germanLetters
+} from './groupsOtherwise'
+import {
+  convertedCopy,
+  draftAndFinal,
+  visitsBelowOneAnother,
+  trunkYearByYear,
+  heightsReadTwice,
+  commasNotQuoted,
+  limbThickerThanTrunk,
+  limbDeadSnakeCase
+} from './surveyedTwice'
 
 /**
  * Further inventories, by somebody who does not know how they are read. All of them are invented for these checks: places,
@@ -211,5 +269,53 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   mixedLanguages,
   rowNumbersFirst,
   codedNames,
-  helperColumns
+  helperColumns,
+  historyPhotosCosts,
+  treesOnTwoSheets,
+  globalIds,
+  idsWithPoint,
+  sitesTreesLimbs,
+  groupsOnSecondSheet,
+  namesAndNumbers,
+  codeLists,
+  firstColumnUnnamed,
+  radii,
+  crossSections,
+  tipFromUnion,
+  downFromTop,
+  alongTheLimb,
+  stemElsewhere,
+  aboveAndBelow,
+  lengthInsteadOfTip,
+  inchesUnderFeet,
+  millimetersUnderCentimeters,
+  unitInEveryCell,
+  germanUnitsInCells,
+  swissThousands,
+  doubtsInManyWritings,
+  oneCommaAmongPoints,
+  deadAndRemovedTrees,
+  rowsTakenBack,
+  continuedIds,
+  drawnLines,
+  limbDeadInWords,
+  ordinalsInFigures,
+  ordinalsInWords,
+  lettersInTheMiddle,
+  romanFigures,
+  numberSigns,
+  sidesOfTheTree,
+  lowerAndUpper,
+  numbersInBrackets,
+  pointOneAdded,
+  twoAdded,
+  germanLetters,
+  convertedCopy,
+  draftAndFinal,
+  visitsBelowOneAnother,
+  trunkYearByYear,
+  heightsReadTwice,
+  commasNotQuoted,
+  limbThickerThanTrunk,
+  limbDeadSnakeCase
 }

@@ -101,8 +101,7 @@ T5,,,,,,,,,,`),
   expected: {
     units: 'in-ft',
     columns,
-    trees: [...trees, ...['T3', 'T4', 'T5'].map((id) => tree(id, null, null, {}))],
-    told: [['', 'missing']]
+    trees: [...trees, ...['T3', 'T4', 'T5'].map((id) => tree(id, null, null, {}))]
   }
 }
 

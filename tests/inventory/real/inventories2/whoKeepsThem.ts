@@ -291,8 +291,7 @@ V8 | Tip height (ft)`
   expected: {
     units: 'in-ft',
     columns: { Data: '...' },
-    trees: [maple('T1', ['A', 'B'], {}), oak('T2', ['A', 'B'], {})],
-    exit: 3
+    trees: [maple('T1', ['A', 'B'], {}), oak('T2', ['A', 'B'], {})]
   }
 }
 

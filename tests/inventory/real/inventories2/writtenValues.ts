@@ -163,6 +163,7 @@ T1,6-12,20-30,6,12,90,B,2.7,5.4,6.5,24
 T2,6-12,30+,7,14,85,A,4.4,5.6,8,31
 T2,6-12,30+,7,14,85,B,3.1,6,7.5,26`),
   expected: {
+    exit: 3,
     units: 'in-ft',
     columns: {
       '': 'A tree; B trunk|-; C height|-; D crownBase ft; E stage|-; F vigor|-; G limb; H diameter in; I stem in; J origin ft; K tip ft'
@@ -185,6 +186,7 @@ T1,30,6,young,good,B,2.7,0,6.5,24
 T2,33,7,young,good,A,4.4,5.6,8,999
 T2,33,7,young,good,B,-1,6,7.5,26`),
   expected: {
+    ratios: 1,
     units: 'in-ft',
     columns: { '': columns },
     trees: [
