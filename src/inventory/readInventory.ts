@@ -19,6 +19,8 @@ export function readInventory(block: CellBlock, choices: ReadingChoices = {}): I
   if (stop !== null) return { ...inventory, problems: [stop] }
   const manner = mannerOf(block, inventory)
   readRows(block, inventory, 1, block.rows.length, manner)
+  manner.plausibility.look(inventory.trees)
+  closeReading(inventory, manner)
   return inventory
 }
 
@@ -44,6 +46,8 @@ export function* readInParts(
     const problems = part === 0 ? headers.problems : []
     const inventory = { ...headers, trees: [], limbCount: 0, unplanned: [], problems }
     readRows(block, inventory, starts[part] ?? 1, starts[part + 1] ?? block.rows.length, manner)
+    manner.plausibility.look(inventory.trees)
+    if (part + 1 === starts.length) closeReading(inventory, manner)
     yield inventory
   }
 }
@@ -159,10 +163,12 @@ function readRows(
 ): void {
   const rows = new RowSorter(block, inventory, manner)
   for (let row = from; row < to; row++) rows.add(row)
-  manner.plausibility.look(inventory.trees)
-  if (to < block.rows.length) return
-  for (const reader of manner.readers.values()) inventory.problems.push(...reader.remarks())
-  inventory.problems.push(...manner.plausibility.problems())
+}
+
+/** What is reported of whole columns, once all rows are read. */
+function closeReading(inventory: OpenInventory, { readers, plausibility }: Manner): void {
+  for (const reader of readers.values()) inventory.problems.push(...reader.remarks())
+  inventory.problems.push(...plausibility.problems())
 }
 
 const limbFields = columns.filter((column) => column.of === 'limb' && column.field !== 'notes')
