@@ -483,13 +483,13 @@ const catalog = {
   'limbs-thicker': {
     level: 'doubt',
     message:
-      'In {count} of {total} limbs the “{text}” ({cell}) is larger than the “{other}” at {place}: are the two columns swapped? They are used as they stand.',
+      'In {count} of {total} limbs compared the “{text}” ({cell}) is larger than the “{other}” at {place}: are the two columns swapped? They are used as they stand.',
     remedy: 'Exchange the two headers if they are.'
   },
   'heights-swapped': {
     level: 'doubt',
     message:
-      'In {count} of {total} limbs the “{text}” ({cell}) lies below the “{other}” at {place}, so that the tip is below its origin: are the two columns swapped? They are used as they stand.',
+      'In {count} of {total} limbs compared the “{text}” ({cell}) lies below the “{other}” at {place}, so that the tip is below its origin: are the two columns swapped? They are used as they stand.',
     remedy: 'Exchange the two headers if they are.'
   },
   'sizes-unlikely': {

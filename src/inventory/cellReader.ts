@@ -130,7 +130,7 @@ export class CellReader extends ColumnCells {
 
   private degrees(cell: Filled, row: number, limit: number): Reading<number> {
     const bare = typeof cell === 'string' ? cell.replace(/\s*(?:°|º|deg\.?|degrees?|grad)\s*$/i, '') : cell
-    const value = numberIn(bare, typeof bare === 'string' ? this.conventions.style : null)
+    const value = numberIn(bare, typeof bare === 'string' ? this.conventions.styleFor(bare) : null)
     if (typeof value !== 'number') return this.fault(value, row)
     if (value < 0) return this.problem('negative', row, { unit: '°' })
     return value > limit ? this.problem('too-large', row, { unit: '°', limit: `${limit}°` }) : value

@@ -13,6 +13,10 @@ const mostTimes = 250
 /** A crown base this share of the height above the lowest union, and above every other, is asked about (house judgment). */
 const clearlyAbove = 0.1
 
+/** What holds for whole columns is told from so many trees, and from each tenth after them: to look at all would take too long. */
+const treesCompared = 200
+const everyTree = 10
+
 /** In a list of more limbs under one id they are no limbs of one tree, and comparing all of them would take too long. */
 const limbsCompared = 2000
 
@@ -24,7 +28,9 @@ function areAlike(one: Limb, other: Limb): boolean {
     one.origin === other.origin &&
     one.tip === other.tip &&
     one.bearing === other.bearing &&
-    one.parent === other.parent
+    one.parent === other.parent &&
+    one.stem !== null &&
+    one.tip !== null
   )
 }
 
@@ -46,34 +52,50 @@ export class Evidence {
   readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[] = []
   readonly alike: (readonly [Tree, Limb, Limb])[] = []
 
-  /** A number of each limb of the tree at hand that limbs with the same measurements share. */
+  private trees = 0
+
+  /** A number of each limb of the tree at hand that limbs with the same measurements share; NaN equals none. */
   private readonly marks = new Float64Array(limbsCompared)
 
   constructor(private readonly hasTrunks: boolean) {}
 
   look(tree: Tree): void {
-    const { limbs, height, crownBase } = tree
-    let highestTip = 0
+    const { limbs } = tree
+    const { marks } = this
     let lowest = Infinity
-    let highest = -Infinity
     for (let at = 0; at < limbs.length; at++) {
       const limb = limbs[at]
       if (limb === undefined) continue
-      const { diameter, stem, origin, tip } = limb
-      this.marks[at] = markOf(diameter, stem, origin, tip)
-      if (limb.dead || limb.role === 'leader') continue
-      this.lookAtLimb(diameter, stem, origin, tip, height)
-      if (tip !== null && tip > highestTip) highestTip = tip
-      if (origin === null) continue
-      if (origin < lowest) lowest = origin
-      if (origin > highest) highest = origin
+      const { diameter, origin } = limb
+      marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
+      if (origin !== null && origin < lowest) lowest = origin
     }
+    if (this.trees < treesCompared || this.trees % everyTree === 0) this.lookAtLimbs(tree)
+    this.trees++
     this.lookAtShape(tree)
     this.compare(tree)
-    if (height === null) return
-    if (highestTip > 0) this.reaches.push(highestTip / height)
-    const isAbove = crownBase !== null && crownBase < height && crownBase > highest
-    if (isAbove && crownBase - lowest > clearlyAbove * height) this.highCrowns.push({ tree, lowest })
+    if (isClearlyAbove(tree, lowest)) this.lookAtCrown(tree)
+  }
+
+  private lookAtLimbs({ limbs, height }: Tree): void {
+    let highest = 0
+    for (const limb of limbs) {
+      if (limb.dead || limb.role === 'leader') continue
+      const { diameter, stem, origin, tip } = limb
+      this.lookAtLimb(diameter, stem, origin, tip, height)
+      if (tip !== null && tip > highest) highest = tip
+    }
+    if (height !== null && highest > 0) this.reaches.push(highest / height)
+  }
+
+  /** The crown base against the unions of live limbs alone. */
+  private lookAtCrown(tree: Tree): void {
+    const origins = tree.limbs.flatMap(({ dead, role, origin }) =>
+      dead || role === 'leader' || origin === null ? [] : [origin]
+    )
+    if (origins.length === 0 || origins.some((origin) => origin >= (tree.crownBase ?? 0))) return
+    const lowest = Math.min(...origins)
+    if (isClearlyAbove(tree, lowest)) this.highCrowns.push({ tree, lowest })
   }
 
   private lookAtLimb(
@@ -108,24 +130,21 @@ export class Evidence {
   private compare(tree: Tree): void {
     const { limbs } = tree
     if (limbs.length > limbsCompared) return
-    for (let at = 1; at < limbs.length; at++)
+    const { marks } = this
+    for (let at = 1; at < limbs.length; at++) {
+      const mark = marks[at]
       for (let before = 0; before < at; before++) {
-        if (this.marks[before] !== this.marks[at]) continue
+        if (marks[before] !== mark) continue
         const [limb, other] = [limbs[at], limbs[before]]
         if (limb === undefined || other === undefined || !areAlike(limb, other)) continue
         this.alike.push([tree, other, limb])
         break
       }
+    }
   }
 }
 
-/** NaN, which is the same as nothing else, where a measurement is missing. */
-function markOf(
-  diameter: number | null,
-  stem: number | null,
-  origin: number | null,
-  tip: number | null
-): number {
-  if (diameter === null || stem === null || origin === null || tip === null) return NaN
-  return diameter * 3 + stem * 5 + origin * 7000 + tip * 11_000
+function isClearlyAbove({ crownBase, height }: Tree, lowest: number): boolean {
+  if (crownBase === null || height === null || crownBase >= height) return false
+  return crownBase - lowest > clearlyAbove * height
 }

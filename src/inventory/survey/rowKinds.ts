@@ -5,7 +5,7 @@ import { fold } from '../headers/headerText'
 export type RowKind = 'blank' | 'header again' | 'total' | 'note' | 'no tree' | 'data'
 
 const totals =
-  /^(?:n$|n =|all (?:trees|limbs|rows|sites)$|alle baume$|tous les arbres$|todos los arboles$)|^(?:grand |sub ?)?(?:totals?|sum|average|avg|mean|median|min|max|minimum|maximum|count|stdev|s\.?d\.?|s\.?e\.?|std(?:\.? ?dev)?\.?|standard (?:deviation|error)|variance|cv|range|standardabweichung|ecart-type|desviacion|gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt|anzahl|moyenne|somme|totaux|promedio|suma|media|subtotal|zwischensumme|sous[ -]total)\b\s*(?:$|[:(=]|of\b|height|dbh|dia|trees?\b|limbs?\b|baeume|baume|arbres|arboles)/
+  /^(?:all (?:trees|limbs|rows|sites)$|alle baume$|tous les arbres$|todos los arboles$)|^(?:grand |sub ?)?(?:totals?|sum|average|avg|mean|median|min|max|minimum|maximum|count|stdev|s\.?d\.?|s\.?e\.?|std(?:\.? ?dev)?\.?|standard (?:deviation|error)|variance|cv|range|mode|overall|carried forward|brought forward|ubertrag|report|q[13]|percentile|standardabweichung|ecart[- ]type|desviacion|mediane?|gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt|anzahl|moyenne|somme|totaux|promedio|suma|media|subtotal|zwischensumme|sous[ -]total)\b\s*(?:$|[:(=]|of\b|height|dbh|dia|trees?\b|limbs?\b|baeume|baume|arbres|arboles)/
 
 const notes =
   /^[^\p{L}\p{N}]{1,3}\s*\p{L}|^(?:example|e\.g\.|sample|beispiel|bsp\.?|exemple|ejemplo|muster)$|^(?:notes?|n\.?b\.?|remarks?|comments?|surveyed|survey|measured|prepared|checked|inspected|accepted|signed|signature|approved|tax|vat|sales tax|date|page|legend|key|source|see|total price|bemerkung(?:en)?|hinweise?|aufgenommen|erfasst|geprueft|gepruft|unterschrift|datum|mwst|legende|remarques?|releve|verifie|accepte|signe|signature|tva|legende|notas?|observaciones|levantado|medido por|aceptado|firma|firmado|iva|fecha|leyenda)\b\s*(?::|by\b|\d|$|von\b|par\b|por\b|\.)/u
@@ -86,6 +86,7 @@ export function kindOfRow(
   if (numbers === 0 && isDrawn(row)) return 'note'
   if (numbers <= 1 && (repeats(row, columns.names) || countsInLetters(row, filled))) return 'header again'
   if (first?.total === true || (total && isBlank(row[idAt]))) return 'total'
+  if (numbers >= 3 && first !== null && /^n\b(?:\s*=.*)?$/.test(first.folded)) return 'total'
   if (first?.note === true && ((filled - numbers >= numbers && filled <= 4) || isExample(first.folded)))
     return 'note'
   if (numbers >= 3 && countsColumns(row, filled)) return 'header again'

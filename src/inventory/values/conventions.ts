@@ -22,8 +22,12 @@ export class Conventions {
 
   constructor(private readonly cells: () => Iterable<Cell | undefined>) {}
 
-  /** Which sign stands before the decimals. */
-  get style(): NumberStyle {
+  /** Which sign stands before the decimals; the column is not asked for a text without one. */
+  styleFor(text: string): NumberStyle {
+    return /[.,]\d/.test(text) ? this.style : null
+  }
+
+  private get style(): NumberStyle {
     return (this.styleKnown ??= { style: styleOf(this.cells()) }).style
   }
 

@@ -38,7 +38,7 @@ export class LengthReader {
   /** Several stems in one cell count as one of √Σd², and the method is named. */
   stems(cell: Filled, row: number): Reading<number> {
     if (typeof cell !== 'string') return this.diameter(cell, row)
-    const stems = stemsInCell(cell, this.style)
+    const stems = stemsInCell(cell, this.styleFor(cell))
     if (stems === null) return this.diameter(cell, row)
     if ('why' in stems) return this.cells.fault(stems, row)
     const combined = stemsCombined(stems)
@@ -63,15 +63,15 @@ export class LengthReader {
     return valueIn(height) === 0 ? this.cells.problem('not-positive', row) : height
   }
 
-  private get style(): LengthStyle {
-    return { style: this.cells.conventions.style, unit: this.cells.unit, across: this.diameters }
+  private styleFor(text: string): LengthStyle {
+    return { style: this.cells.conventions.styleFor(text), unit: this.cells.unit, across: this.diameters }
   }
 
   /** Millimeters, any sign; not yet held to the limits of a tree. */
   private length(cell: Filled, row: number): number | Noted<number> | Problem {
     if (typeof cell === 'number') return cell * this.millimeters + 0
     if (typeof cell === 'boolean') return this.cells.problem('not-a-number', row)
-    const typed = lengthInCell(cell, this.style)
+    const typed = lengthInCell(cell, this.styleFor(cell))
     if (typed === null) return this.cells.fault({ why: looksLikeDate(cell) ? 'date' : 'no-number' }, row)
     if ('why' in typed)
       return typed.why === 'two-ways'

@@ -10,7 +10,7 @@ export class ShareReader {
 
   read(cell: Filled, row: number): Reading<number> {
     const signed = typeof cell === 'string' && cell.trim().endsWith('%')
-    const style = typeof cell === 'string' ? this.cells.conventions.style : null
+    const style = typeof cell === 'string' ? this.cells.conventions.styleFor(cell) : null
     const value = numberIn(cell, style, { percent: true })
     if (typeof value !== 'number')
       return (typeof cell === 'string' ? this.inexact(cell, row) : null) ?? this.cells.fault(value, row)
@@ -41,7 +41,7 @@ export class ShareReader {
     const found = unread === 'row' || unread.value === null ? takeApart(text) : null
     if (found === null || !text.includes('%')) return null
     const values = found.texts.flatMap((each) => {
-      const value = numberIn(each.replace('%', ''), this.cells.conventions.style)
+      const value = numberIn(each.replace('%', ''), this.cells.conventions.styleFor(each))
       return typeof value === 'number' && value >= 0 && value <= 100 ? [value / 100] : []
     })
     const [first = NaN, last = first] = values

@@ -64,7 +64,7 @@ test('limb and stem diameters that are swapped are asked about once, at the head
     [
       'limbs-thicker',
       'F1',
-      'In 6 of 6 limbs the “Limb dia (in)” (F1) is larger than the “Stem dia (in)” at G1: are the two columns swapped? They are used as they stand.'
+      'In 6 of 6 limbs compared the “Limb dia (in)” (F1) is larger than the “Stem dia (in)” at G1: are the two columns swapped? They are used as they stand.'
     ]
   ])
   expect(inventory.trees[0]!.limbs[0]).toMatchObject({ diameter: 5 * 25.4, stem: 4.1 * 25.4 })
