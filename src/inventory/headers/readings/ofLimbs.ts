@@ -42,6 +42,7 @@ export const ofLimbs: Readings<LimbField> = {
     '.9 limb stem|trunk dia limbFirst +parent',
     '.86 limb axis small limbFirst +parent',
     '.72 stem dia +parent measured limb',
+    '?.62 limb axis limbFirst',
     '~.68 stem|leader dia +parent measured limb',
     '~.6 trunk dia +measured limb',
     '~.62 axis small',
