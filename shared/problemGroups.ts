@@ -77,6 +77,9 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   },
   'ids-below': null,
   'id-from-sheet': null,
+  'joined-by': null,
+  'joined-by-number': null,
+  'ids-within-limbs': null,
   'ids-from-lines': null,
   'id-from-row': null,
   'no-unit': {

@@ -182,6 +182,24 @@ const catalog = {
       'No column names the tree; the limbs of each sheet count as one tree with the name of the sheet.',
     remedy: 'Add a column headed “Tree” if that is not right.'
   },
+  'joined-by': {
+    level: 'doubt',
+    message:
+      'The limbs of {cell} name their trees by the same values in two columns, {columns}. Is that right?',
+    remedy: 'If it is, do nothing; otherwise give both tables the id of the tree under “Tree”.'
+  },
+  'joined-by-number': {
+    level: 'doubt',
+    message:
+      'The limbs of {cell} write the ids of their trees in another way: “{one}” counts as the same tree as “{other}”. Is that right?',
+    remedy: 'If it is, do nothing; otherwise write the ids alike in both tables.'
+  },
+  'ids-within-limbs': {
+    level: 'doubt',
+    message:
+      'No column names the tree, but the ids of the limbs at {cell} seem to hold it, as in “{text}”. Is that right? They were read so.',
+    remedy: 'If it is, do nothing; otherwise add a column headed “Tree”.'
+  },
   'ids-from-lines': {
     level: 'doubt',
     message:

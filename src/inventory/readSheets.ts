@@ -4,15 +4,16 @@ import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
 import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from './readParts'
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
-import { Identifier } from './survey/identify'
+import { Identifier, treesWithinLimbs } from './survey/identify'
 import type { Identified, IdentifiedRow, IsNothing } from './survey/identity'
+import { joinedRows, type JoinedRows } from './survey/joins'
 import { oneSurvey } from './survey/sameSurvey'
 import { tellApart } from './survey/tellApart'
 import { leaveNoTrees } from './survey/noTrees'
 import { notListed } from './survey/notListed'
 import type { SheetCells } from './survey/sheetCells'
 import { survey, type Survey } from './survey/survey'
-import { tableAddress } from './survey/tellOf'
+import { tableAddress } from './survey/tableAddress'
 
 /**
  * Reads the inventory that the sheets of a workbook hold: tables are found by their headers, joined and put together, and
@@ -108,14 +109,22 @@ function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]
   // Trees before their limbs, so that the trees keep the order of their own table.
   const order = found.tables.map((_table, at) => at)
   order.sort((a, b) => Number(found.tables[a]?.of !== 'trees') - Number(found.tables[b]?.of !== 'trees'))
+  const joined = joinedRows(found.tables, problems)
   for (const at of order) {
+    const table = found.tables[at]
     const own = parts.filter(({ part }) => part.table === at)
     identifier.addTable(
       own.map(({ part, readers }) => ({ part, ids: readers.get('tree') ?? null })),
-      sheetsOfTrees
+      sheetsOfTrees,
+      table === undefined ? undefined : inBlock(joined.get(table), table.header.names)
     )
   }
   return identifier.finish()
+}
+
+/** The trees of rows, by the row of the block whose headers stand there. */
+function inBlock(rows: JoinedRows | undefined, names: number): JoinedRows | undefined {
+  return rows && new Map([...rows].map(([row, id]) => [row - names, id]))
 }
 
 function sortRows(
@@ -161,7 +170,13 @@ function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
       (field) => field !== 'tree'
     )
   )
-  const lost = nameless.filter(({ of, labeled }) => of !== 'trees' && labeled.length === 0)
+  const lost = nameless.filter(
+    (table) =>
+      table.of !== 'trees' &&
+      table.labeled.length === 0 &&
+      table.sections.length === 0 &&
+      parts.every((part) => tables[part.table] !== table || treesWithinLimbs(part) === null)
+  )
   if (lost.length === tables.length && new Set(lost.map(({ sheet }) => sheet.name)).size === 1)
     return problem('missing-column', corner, { column: 'the tree', example: 'Tree' })
   return null

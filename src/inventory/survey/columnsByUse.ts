@@ -12,6 +12,9 @@ const longestId = 24
 /** Share of the rows that have to have an id. House judgment. */
 const mostlyFilled = 0.9
 
+/** Share of the limbs that ids have to tell apart within their trees. House judgment. */
+const mostlyTold = 0.7
+
 const alien = new Set<Meaning>(foreignNotions)
 
 interface Use {
@@ -96,6 +99,17 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
     'limb',
     free.find((use) => tellsLimbs(use, trees))
   )
+}
+
+function without(header: HeaderRows, column: number): HeaderRows {
+  return {
+    ...header,
+    columns: header.columns.map((each) =>
+      each.column === column
+        ? { ...each, meaning: { ...each.meaning, field: null, confidence: 'unsure' as const } }
+        : each
+    )
+  }
 }
 
 function withField(header: HeaderRows, at: number, field: Field): HeaderRows {

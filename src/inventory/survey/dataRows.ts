@@ -1,5 +1,6 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import type { SheetTable } from './sheetTables'
+import { unitsInRows } from './unitCells'
 
 /** Stands for "the same as above". */
 const ditto =
@@ -43,6 +44,7 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
   cells[0] = [...(sheet.rows[header.names] ?? [])]
   const merges = (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && bottom > header.last)
   let above: readonly Cell[] = []
+  const together = unitsInRows(sheet, header, rows)
   const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   for (const row of rows) {
     let own = sheet.rows[row] as Cell[]
@@ -56,7 +58,7 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
     for (const { top, left, bottom, right } of merges)
       if (row > top && row <= bottom && top > header.last)
         for (let column = left; column <= right; column++) if (isBlank(own[column])) fill(column)
-    cells[row - header.names] = own
+    cells[row - header.names] = together === null ? own : [...together(own)]
     above = own
   }
   return cells

@@ -86,7 +86,13 @@ export function kindOfRow(
   if (numbers === 0 && isDrawn(row)) return 'note'
   if (numbers <= 1 && (repeats(row, columns.names) || countsInLetters(row, filled))) return 'header again'
   if (first?.total === true || (total && isBlank(row[idAt]))) return 'total'
-  if (numbers >= 3 && first !== null && /^n\b(?:\s*=.*)?$/.test(first.folded)) return 'total'
+  if (
+    numbers >= 3 &&
+    (at === idAt || isBlank(row[idAt])) &&
+    first !== null &&
+    /^n\b(?:\s*=.*)?$/.test(first.folded)
+  )
+    return 'total'
   if (first?.note === true && ((filled - numbers >= numbers && filled <= 4) || isExample(first.folded)))
     return 'note'
   if (numbers >= 3 && countsColumns(row, filled)) return 'header again'

@@ -74,7 +74,9 @@ export function sheetTables(sheet: SheetCells, answerFor: AnswerFor = noAnswers)
   const bands = whole.length === 0 ? [] : bandsOf(sheet)
   if (bands.length < 2) return whole
   const apart = bands.map((band) => tablesBelow(bandSheet(sheet, band), answerFor))
-  const named = apart.filter((tables) => tables.some(({ header }) => namesTrees(header)))
+  const named = apart.filter((tables) =>
+    tables.some(({ header, labeled }) => namesTrees(header) || labeled.some(({ field }) => field === 'tree'))
+  )
   return named.length >= 2 ? named.flat() : whole
 }
 

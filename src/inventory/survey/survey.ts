@@ -7,17 +7,13 @@ import { answersOf, type AnswerFor } from './answers'
 import { askNeeded } from './askNeeded'
 import { readHeaderRows } from './headerRows'
 import { matchTables } from './matchTables'
-import type { Part, RowsOf } from './part'
+import type { Part } from './part'
 import type { SheetCells } from './sheetCells'
 import { sheetTables, type SheetTable } from './sheetTables'
-import { kindOfTable } from './tableKind'
+import type { SurveyTable } from './surveyTable'
+import { isSummary, kindOfTable } from './tableKind'
 import { tableParts } from './tableParts'
 import { tellOf } from './tellOf'
-
-/** A table of the inventory. */
-export interface SurveyTable extends SheetTable {
-  readonly of: RowsOf
-}
 
 /** What the sheets hold, before a cell is read. */
 export interface Survey {
@@ -31,12 +27,20 @@ export interface Survey {
 }
 
 function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
-  return sheets.flatMap((sheet) =>
+  const found = sheets.flatMap((sheet) =>
     sheetTables(sheet, answerFor).flatMap((table) => {
       const of = kindOfTable(table)
       return of === null ? [] : [{ ...table, of }]
     })
   )
+  const data = found.filter((table) => !isSummary(table))
+  const named = data.filter(({ header, of }) => of !== 'trees' || hasIds(header))
+  // A list of species and their sizes is no list of trees where another table has them by number.
+  return named.some(({ header }) => hasIds(header)) ? named : data.length > 0 ? data : found
+}
+
+function hasIds({ columns }: SheetTable['header']): boolean {
+  return columns.some(({ meaning }) => meaning.field === 'tree')
 }
 
 /** Where no table is found: the first row with anything in it, taken for headers, so that what is missing can be named. */
