@@ -322,6 +322,17 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
       '{count} trees have a height ({cells}) that goes ill with their trunk diameter; the first is {value1} times as high as thick. Are both right? They are used as they stand.',
     remedy: 'Check the heights, the trunk diameters and their units.'
   },
+  'thicker-than-trunk': {
+    message:
+      '{count} limbs have a diameter, or a stem at their union, far thicker than the trunk of their tree ({cells}). Are the numbers and their units right? They are used as they stand.',
+    remedy: 'Check the diameters and their units: limbs and trunks may be in different ones.'
+  },
+  'row-shifted': {
+    message:
+      '{count} rows hold more cells than there are headers, so that their values stand under the wrong ones; they were not read ({cells}).',
+    remedy: 'Put values that hold a comma in quotation marks, or add the headers that are missing.'
+  },
+  'leader-by-name': null,
   'crown-base-above-limbs': {
     message:
       '{count} trees have a crown base above the origin of every live limb that is listed: {cells}. Is that right? They are used as they stand.',

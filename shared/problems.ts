@@ -528,6 +528,23 @@ const catalog = {
       'Tree {tree} has a height of {height} at {cell} and a trunk diameter of {diameter}: {value} times as high as thick. Are both right? They are used as they stand.',
     remedy: 'Check the height, the trunk diameter and their units.'
   },
+  'thicker-than-trunk': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} has {what} {value} at {cell}, far more than the {diameter} of the trunk. Are the numbers and their units right? They are used as they stand.',
+    remedy: 'Check the two diameters and their units: limbs and trunk may be in different ones.'
+  },
+  'row-shifted': {
+    level: 'row',
+    message:
+      'The row at {cell} holds more cells than there are headers, so that its values stand under the wrong ones; it was not read.',
+    remedy: 'Put values that hold a comma in quotation marks, or add the headers that are missing.'
+  },
+  'leader-by-name': {
+    level: 'note',
+    message: 'No column gives the role of a limb; rows named as “{text}” at {cell} are taken for the leader.',
+    remedy: 'Nothing to do if it is; otherwise add a column headed “Role”.'
+  },
   'crown-base-above-limbs': {
     level: 'doubt',
     message:

@@ -1,3 +1,4 @@
+import { cellAddress } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { listed } from '../../shared/words/lists'
 import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
@@ -96,7 +97,7 @@ function beginReading(
   const readersOf = new Map(parts.map(({ part, readers }) => [part, readers]))
   const isNothing: IsNothing = (part, row, field) => readersOf.get(part)?.get(field)?.isBlank(row) === true
   const told = tellApart(kept, isNothing, problems)
-  refuseRows(inventory, parts, [...refused, ...told.refused])
+  refuseRows(inventory, parts, [...refused, ...told.refused, ...shiftedRows(found)])
   return { inventory, parts, said, rows: told.rows }
 }
 
@@ -120,6 +121,18 @@ function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]
     )
   }
   return identifier.finish()
+}
+
+/** Rows whose values stand under the wrong headers. */
+function shiftedRows({ tables, parts }: Survey): Identified['refused'] {
+  return tables.flatMap(({ sheet, shifted, header }, at) => {
+    const part = parts.find((each) => each.table === at && each.block.placeOf === undefined)
+    return [...shifted].flatMap(([row, column]) => {
+      const cell = cellAddress(sheet.top + row, sheet.left + column, sheet.name)
+      const why = problem('row-shifted', cell)
+      return part === undefined ? [] : [{ part, row: row - header.names, why }]
+    })
+  })
 }
 
 /** The trees of rows, by the row of the block whose headers stand there. */

@@ -10,6 +10,9 @@ interface Share {
 const leastTimes = 10
 const mostTimes = 250
 
+/** A limb or stem this many times as thick as the trunk at breast height is asked about (house judgment). */
+const overTrunk = 1.4
+
 /** A crown base this share of the height above the lowest union, and above every other, is asked about (house judgment). */
 const clearlyAbove = 0.1
 
@@ -48,6 +51,8 @@ export class Evidence {
   /** The highest tip by the height of the tree. */
   readonly reaches: number[] = []
   readonly oddShapes: Tree[] = []
+  /** Limbs of which the limb, or the stem at its union, is far thicker than the trunk of its tree. */
+  readonly overTrunk: { readonly tree: Tree; readonly limb: Limb }[] = []
   /** Trees whose crown base lies above every union, with the lowest union in m. */
   readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[] = []
   readonly alike: (readonly [Tree, Limb, Limb])[] = []
@@ -63,10 +68,12 @@ export class Evidence {
     const { limbs } = tree
     const { marks } = this
     let lowest = Infinity
+    const most = (tree.trunk ?? Infinity) * overTrunk
     for (let at = 0; at < limbs.length; at++) {
       const limb = limbs[at]
       if (limb === undefined) continue
-      const { diameter, origin } = limb
+      const { diameter, origin, stem } = limb
+      if ((stem ?? 0) > most || (diameter ?? 0) > most) this.overTrunk.push({ tree, limb })
       marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
       if (origin !== null && origin < lowest) lowest = origin
     }
@@ -77,7 +84,8 @@ export class Evidence {
     if (isClearlyAbove(tree, lowest)) this.lookAtCrown(tree)
   }
 
-  private lookAtLimbs({ limbs, height }: Tree): void {
+  private lookAtLimbs(tree: Tree): void {
+    const { limbs, height } = tree
     let highest = 0
     for (const limb of limbs) {
       if (limb.dead || limb.role === 'leader') continue

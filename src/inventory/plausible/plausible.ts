@@ -44,6 +44,7 @@ export class Plausibility {
       ...sizes,
       ...(areSwapped ? [] : this.tips()),
       ...(sizes.length > 0 ? [] : this.evidence.oddShapes.map((tree) => this.oddShape(tree))),
+      ...(sizes.length > 0 ? [] : this.evidence.overTrunk.map((each) => this.overTrunk(each))),
       ...(areSwapped ? [] : this.evidence.highCrowns.map(({ tree, lowest }) => this.highCrown(tree, lowest))),
       ...this.alike()
     ]
@@ -135,6 +136,19 @@ export class Plausibility {
       height: showHeight(height ?? NaN, system),
       diameter: showDiameter(trunk ?? NaN, system),
       value: times < 10 ? tenth(times) : whole(times)
+    })
+  }
+
+  private overTrunk({ tree, limb }: Evidence['overTrunk'][number]): Problem {
+    const { system } = this.inventory
+    const byStem = (limb.stem ?? 0) > (limb.diameter ?? 0)
+    const field = byStem ? (limb.measured === 'below' ? 'stemBelow' : 'stem') : 'diameter'
+    return problem('thicker-than-trunk', fieldAddress(this.inventory, limb.row, field), {
+      tree: tree.id,
+      limb: limb.id,
+      what: byStem ? 'a stem at its union of' : 'a diameter of',
+      value: showDiameter((byStem ? limb.stem : limb.diameter) ?? 0, system),
+      diameter: showDiameter(tree.trunk ?? 0, system)
     })
   }
 

@@ -93,8 +93,14 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
           free.find((use) => tellsTrees(use, known))
         )
   }
-  if (fields.has('limb')) return header
   const trees = values(tree)
+  const limb = fields.get('limb')
+  if (limb !== undefined) {
+    // A column with one word for every limb of a tree says what it is, and not which.
+    const own = values(limb)
+    const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${text}`)).size
+    return pairs < own.length * mostlyTold && new Set(own).size < 3 ? without(header, limb) : header
+  }
   return used(
     'limb',
     free.find((use) => tellsLimbs(use, trees))

@@ -20,6 +20,8 @@ export interface SheetTable {
   readonly passed: ReadonlyMap<Exclude<RowKind, 'data' | 'blank'>, readonly number[]>
   /** Lines of text between the data, which divide it; rows within the sheet's cells. */
   readonly sections: readonly { readonly row: number; readonly text: string }[]
+  /** Rows with more cells than headers, whose values stand under the wrong ones; each with its first cell too many. */
+  readonly shifted: ReadonlyMap<number, number>
   /** Row after the last one of the table. */
   readonly end: number
   /** Values that stand beside their label above the table, as in a form. */
@@ -127,6 +129,23 @@ function sectionsIn(
   })
 }
 
+/** Rows that go on right after the last header with numbers: a comma in a value has parted it. */
+function shiftedRows(
+  { rows, merges = [] }: SheetCells,
+  header: HeaderRows,
+  data: readonly number[]
+): ReadonlyMap<number, number> {
+  const last = Math.max(...header.columns.map(({ column }) => column))
+  const shifted = new Map<number, number>()
+  if (merges.some(({ top, right }) => top <= header.last && right > last)) return shifted
+  for (const row of data) {
+    const cells = rows[row] ?? []
+    if (cells.length <= last + 1 || isBlank(cells[last + 1])) continue
+    if (cells.slice(last + 1).some((cell) => typeof cell === 'number')) shifted.set(row, last + 1)
+  }
+  return shifted
+}
+
 /** Rows whose ids are looked at. */
 const looked = 200
 
@@ -169,10 +188,12 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
       [...(passed.get('total') ?? []), ...sums].sort((a, b) => a - b)
     )
   const data = sums.length === 0 ? rows : rows.filter((row) => !sums.includes(row))
+  const shifted = shiftedRows(sheet, header, data)
   return {
     sheet,
     header: columnsByUse(sheet, header, data),
     rows: data,
+    shifted,
     passed,
     sections: sectionsIn(sheet, data, passed.get('note') ?? []),
     end,

@@ -12,7 +12,11 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
   const block = { rows, sheet: sheet.name, top: sheet.top + header.names, left: sheet.left }
   const sections = table.sections.map(({ row, text }) => ({ row: row - header.names, text }))
   const base = {
-    ...{ block, rows: table.rows.map((row) => row - header.names), table: at },
+    ...{
+      block,
+      rows: table.rows.flatMap((row) => (table.shifted.has(row) ? [] : [row - header.names])),
+      table: at
+    },
     ...(sections.length > 0 && { sections })
   }
   const form = labeled.length === 0 ? [] : [formPart(table.sheet, labeled, table, at)]
