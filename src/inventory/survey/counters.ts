@@ -24,8 +24,7 @@ function without(header: string, from: number, length: number): string {
   return `${header.slice(0, from)} ${header.slice(from + length)}`.replace(/\s+/g, ' ').trim()
 }
 
-const number =
-  /(?<![\p{L}\d.,])(\d{1,2})(?:st|nd|rd|th|[eè]re|er|re|[eè]me|e|[ºª°])?(?![\p{L}\d]|[.,]\d)/iu
+const number = /(?<![\p{L}\d.,])(\d{1,2})(?:st|nd|rd|th|[eè]re|er|re|[eè]me|e|[ºª°])?(?![\p{L}\d]|[.,]\d)/iu
 
 /** "Limb 2 dia", "Dia2", "2nd limb dia", "limb_2_dia", "limbs[0].dia"; not the height in "at 4.5 ft". */
 export const byNumber: Counting = (header) => {

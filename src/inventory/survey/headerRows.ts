@@ -226,7 +226,14 @@ function ofLimb(header: string, counting: Counting | null): string {
 }
 
 /** What is measured of a limb, and what is told of it once in a row that is about one limb. */
-const measures: ReadonlySet<Field | null> = new Set(['diameter', 'stem', 'stemBelow', 'origin', 'tip', 'length'])
+const measures: ReadonlySet<Field | null> = new Set([
+  'diameter',
+  'stem',
+  'stemBelow',
+  'origin',
+  'tip',
+  'length'
+])
 const ofOneLimb: ReadonlySet<Field | null> = new Set([...measures, 'limb'])
 
 /** Whether groups are limbs: each has two measures or more, and no column beside them tells of a single limb. */
