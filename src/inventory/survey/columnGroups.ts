@@ -23,25 +23,31 @@ function plain(text: string): string {
     .trim()
 }
 
+function firstWord(text: string): string {
+  return /^\S*/.exec(text)?.[0] ?? ''
+}
+
 /** Groups by their count, where two or more columns repeat under two or more counts, of which the first two are there. */
 function counted(headers: readonly string[], counting: Counting): ColumnGroups | null {
   const counts = new Map<string, Map<string, number>>()
   headers.forEach((header, at) => {
     const found = header === '' ? null : counting(header)
     if (found === null) return
-    const bases = counts.get(found.count) ?? new Map<string, number>()
+    const each = counts.get(found.count) ?? new Map<string, number>()
     const base = plain(found.rest)
-    if (!bases.has(base)) bases.set(base, at)
-    counts.set(found.count, bases)
+    if (!each.has(base)) each.set(base, at)
+    counts.set(found.count, each)
   })
   if (!firstTwo.some((pair) => pair.every((count) => counts.has(count)))) return null
   const all = [...counts.values()]
-  const shared = [...new Set(all.flatMap((bases) => [...bases.keys()]))].filter(
-    (base) => all.filter((bases) => bases.has(base)).length >= 2
-  )
+  const bases = [...new Set(all.flatMap((each) => [...each.keys()]))]
+  const shared = bases.filter((base) => all.filter((each) => each.has(base)).length >= 2)
   if (shared.length < 2) return null
-  const groups = [...counts].flatMap(([count, bases]) => {
-    const columns = shared.map((base) => bases.get(base) ?? -1)
+  // A measure that one limb alone has ("Limb 1 stem") begins like those that all of them have.
+  const begins = new Set(shared.map(firstWord))
+  const own = bases.filter((base) => shared.includes(base) || begins.has(firstWord(base)))
+  const groups = [...counts].flatMap(([count, each]) => {
+    const columns = own.map((base) => each.get(base) ?? -1)
     return columns.some((column) => column >= 0) ? [{ title: count, columns }] : []
   })
   const taken = new Set(groups.flatMap(({ columns }) => columns))

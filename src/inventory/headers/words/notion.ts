@@ -98,6 +98,7 @@ export type OwnNotion =
   | 'proposed'
   | 'caliperHeight'
   | 'elsewhere'
+  | 'key'
   | 'small'
   | 'tall'
 
