@@ -56,6 +56,7 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
       rows,
       passed: new Map(),
       sections: [],
+      shifted: new Map<number, number>(),
       end: sheet.rows.length,
       labeled: []
     }
