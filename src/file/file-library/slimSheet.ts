@@ -4,6 +4,8 @@
  * done piece by piece, as the text of such a sheet would not fit into memory.
  */
 
+import { shownPercent } from '../../../shared/numberFormats'
+
 /** Pieces are put together to about this many characters before they are looked at. */
 const lookedAt = 1 << 20
 
@@ -13,17 +15,11 @@ const placed = '\\s(?:[^<>]*?\\s)?r=[^<>]*?'
 const blankCell = new RegExp(`<${prefix}c${placed}(?:/>|></${prefix}c>)`, 'g')
 const blankRow = new RegExp(`<${prefix}row(?![^<>]*\\shidden=)${placed}(?:/>|>\\s*</${prefix}row>)`, 'g')
 
-/** A share as a cell shows it: 0.07 gives "7 %". Null where it has more digits than anybody types. */
-function shownPercent(number: string): string | null {
-  const percents = String(Number((Number(number) * 100).toPrecision(12)))
-  return /^-?\d+(\.\d+)?$/.test(percents) ? `${percents} %` : null
-}
-
 /** A cell of a percent look: its number becomes a text, with or without a formula before it. */
 function asPercent(cell: string): string {
   if (/^[^>]*\st=["'](?!n["'])/.test(cell)) return cell
   const value = new RegExp(`<${prefix}v>([^<]+)</`).exec(cell)
-  const shown = value?.[1] === undefined ? null : shownPercent(value[1])
+  const shown = value?.[1] === undefined ? null : shownPercent(Number(value[1]))
   if (value === null || shown === null) return cell
   const typed = cell.replace(/^([^>]*?)(?:\st=["']n["'])?([^>]*)>/, '$1$2 t="str">')
   return typed.replace(value[0], value[0].replace(value[1] ?? '', shown))

@@ -157,9 +157,10 @@ function headed(
     at.push(column)
     const below: (Cell | undefined)[] = []
     for (let row = from; row < to && below.length < 200; row++) below.push(sheet.rows[row]?.[column])
-    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name)
+    const header = title === '' ? name : `${title} ${name}`
+    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name, header)
     columns.push({
-      header: title === '' ? name : `${title} ${name}`,
+      header,
       unit: answer?.unit ?? units?.[column] ?? null,
       values: columnValues(below),
       answered: answer?.field
