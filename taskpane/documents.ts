@@ -2,7 +2,8 @@
  * What the pane needs only once somebody plans, opens a tree or writes a sheet: the reader, the documents and the
  * drawings. Built as a script of its own, so that the pane stands at once.
  */
-export { readInventory } from '../src/inventory/readInventory'
+export { readSheets } from '../src/inventory/readSheets'
+export { showsInventory } from '../src/inventory/survey/showsInventory'
 export { describeDocuments, describeUsersSheet } from '../src/sheets/describeDocuments'
 export { treeSpecificationText } from '../src/sheets/specification/specification'
 export { canvasPainter } from '../src/drawing/paint/canvasPainter'

@@ -2,6 +2,7 @@ import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { UnitSystem } from '../shared/units'
 import type { Inventory, ReadingChoices } from '../src/inventory/inventory'
+import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { Plan, TreePlan } from '../src/plan/plan'
 import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
@@ -20,7 +21,7 @@ export type Drawings = Pick<
 /** What the pane asks of the engine and the documents: read, plan, price, describe, in that order. */
 export interface Engine {
   /** Fetched at first need, as it knows the words of four languages. */
-  readInventory(block: CellBlock, choices?: ReadingChoices): Inventory | Promise<Inventory>
+  readSheets(sheets: readonly SheetCells[], choices?: ReadingChoices): Inventory | Promise<Inventory>
   /** Gives one tree after the other, so that the pane can respond between them; returns the whole plan. */
   planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
   /** How to plan by the workbook's Rules sheet, or without one. */

@@ -11,7 +11,7 @@ import { planCommand } from './planCommand'
 const documents = () => import('./documents')
 
 const engine: Engine = {
-  readInventory: async (...order) => (await documents()).readInventory(...order),
+  readSheets: async (...order) => (await documents()).readSheets(...order),
   planByRules,
   planTrees,
   priceByRates,

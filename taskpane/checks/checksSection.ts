@@ -1,6 +1,6 @@
 import type { Problem, ProblemLevel } from '../../shared/problems'
 import type { Unplanned } from '../../src/inventory/inventory'
-import { el } from '../parts/elements'
+import { button, el } from '../parts/elements'
 import { longList } from '../parts/longList'
 import { grouped } from '../../shared/words/figures'
 
@@ -10,6 +10,8 @@ export interface Check {
   cell: string
   message: string
   remedy: string
+  /** The id of a row that may be no tree. */
+  noTree?: string
 }
 
 const groups: readonly { level: ProblemLevel; title: string; says: string }[] = [
@@ -40,7 +42,11 @@ export function allChecks(problems: readonly Problem[], unplanned: readonly Unpl
 }
 
 /** The checks grouped by what they mean for the plan, worst first, each with its remedy and its cell. */
-export function checksSection(checks: readonly Check[], goToCell: (cell: string) => void): HTMLElement {
+export function checksSection(
+  checks: readonly Check[],
+  goToCell: (cell: string) => void,
+  isNoTree?: (id: string) => void
+): HTMLElement {
   const present = groups.filter(({ level }) => checks.some((check) => check.level === level))
   return el(
     'div',
@@ -53,14 +59,20 @@ export function checksSection(checks: readonly Check[], goToCell: (cell: string)
         { class: `checks checks-${level}` },
         el('h3', {}, title, ' ', el('span', { class: 'checks-count' }, grouped(own.length))),
         el('p', { class: 'aside' }, says),
-        longList(el('ul', { class: 'check-list' }), own, 'checks', (check) => checkEntry(check, goToCell))
+        longList(el('ul', { class: 'check-list' }), own, 'checks', (check) =>
+          checkEntry(check, goToCell, isNoTree)
+        )
       )
     })
   )
 }
 
 /** One check with the button that selects its cell. */
-export function checkEntry({ cell, message, remedy }: Check, goToCell: (cell: string) => void): HTMLElement {
+export function checkEntry(
+  { cell, message, remedy, noTree }: Check,
+  goToCell: (cell: string) => void,
+  isNoTree?: (id: string) => void
+): HTMLElement {
   const go = el(
     'button',
     {
@@ -78,8 +90,16 @@ export function checkEntry({ cell, message, remedy }: Check, goToCell: (cell: st
     { class: 'check' },
     el('p', { class: 'check-message' }, message),
     remedy !== '' && el('p', { class: 'check-remedy' }, remedy),
-    cell !== '' && el('div', { class: 'check-go' }, go, el('span', { class: 'cell' }, shortCell(cell)))
+    cell !== '' && el('div', { class: 'check-go' }, go, el('span', { class: 'cell' }, shortCell(cell))),
+    noTree !== undefined && isNoTree !== undefined && noTreeButton(noTree, isNoTree)
   )
+}
+
+function noTreeButton(id: string, isNoTree: (id: string) => void): HTMLElement {
+  const answer = (): void => {
+    isNoTree(id)
+  }
+  return button('This is not a tree', answer, 'link', { 'aria-label': `${id}: this is not a tree` })
 }
 
 /** The address without its sheet: the inventory's sheet is known. */

@@ -1,7 +1,7 @@
 /** The page behind the pictures: the real pane and engine, with a stand-in for the spreadsheet. */
 import { problem } from '../../shared/problems'
 import { ruleBook } from '../../shared/rules'
-import { readInventory } from '../../src/inventory/readInventory'
+import { readSheets } from '../../src/inventory/readSheets'
 import { planByRules } from '../../src/plan/rules/planByRules'
 import { planTrees } from '../../src/plan/planInventory'
 import { priceByRates } from '../../src/price/priceByRates'
@@ -22,7 +22,7 @@ const surface = new FakeSurface({ sheet: sampleSheetName, top: 0, left: 0, rows 
 const root = document.getElementById('pane')
 if (root === null) throw new Error('The page has no pane.')
 const engine = {
-  readInventory,
+  readSheets,
   planByRules,
   planTrees,
   priceByRates,
@@ -56,13 +56,13 @@ const stage = {
     Object.defineProperty(navigator, 'clipboard', { value: undefined })
   },
   holdReading: () => {
-    surface.readBlock = (_address, { onProgress }) => {
+    surface.readInventory = (_wanted, { onProgress }) => {
       onProgress(1200, 3400)
       return new Promise(() => undefined)
     }
   },
   failReading: () => {
-    surface.readBlock = () => Promise.resolve({ block: null, problems: [problem('cell-editing', '')] })
+    surface.readInventory = () => Promise.resolve({ read: null, problems: [problem('cell-editing', '')] })
   },
   useRules: () => {
     const rows = describeRules().rows.map((cells) => {
@@ -82,9 +82,8 @@ const stage = {
   },
   selectNothing: () => {
     surface.tell({
-      address: '',
-      rows: 0,
-      columns: 0,
+      places: [],
+      range: null,
       remark: '',
       problem: problem('not-cells', ''),
       cells: null
