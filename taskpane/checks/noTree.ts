@@ -1,26 +1,23 @@
+import type { Limb, Tree } from '../../src/inventory/inventory'
 import type { Plan } from '../../src/plan/plan'
 import type { Check } from './checksSection'
 
-/** Ids under which nothing could be planned: no limb, and no tree of its own. */
-function unplannedIds({ inventory, trees, unplanned }: Plan): ReadonlySet<string> {
-  const left = new Set(unplanned.map(({ at }) => at))
-  const planned = new Set(
-    trees
-      .filter(({ visits, liveCrownRatio }) => visits.length > 0 || liveCrownRatio !== null)
-      .map(({ tree }) => tree.id)
-  )
-  const ids = inventory.trees.filter(
-    ({ id, row, limbs }) =>
-      !planned.has(id) && (left.has(row) || limbs.length > 0) && limbs.every((limb) => left.has(limb.row))
-  )
-  return new Set(ids.map(({ id }) => id))
+const measuredOfLimbs = ['diameter', 'stem', 'origin', 'tip'] as const
+const givenOfTrees = ['species', 'trunk', 'height', 'crownBase', 'caliper', 'spread'] as const
+
+const isMeasured = (limb: Limb): boolean => measuredOfLimbs.some((field) => limb[field] !== null)
+
+/** Rows that say next to nothing of a tree, such as a remark in the column of ids: at most one thing of it, and of no limb. */
+function saysLittle(tree: Tree): boolean {
+  const given = givenOfTrees.filter((field) => tree[field] !== null && tree[field] !== '')
+  return given.length <= 1 && !tree.limbs.some(isMeasured)
 }
 
 /** The checks, each of a row that may be no tree with the id that stands there. */
-export function withNoTrees(checks: readonly Check[], plan: Plan): Check[] {
-  const ids = unplannedIds(plan)
+export function withNoTrees(checks: readonly Check[], { inventory, unplanned }: Plan): Check[] {
+  const ids = new Set(inventory.trees.filter(saysLittle).map(({ id }) => id))
   const byRow = new Map(
-    plan.unplanned.flatMap(({ tree, cell }) => (ids.has(tree) ? [[rowOf(cell), tree] as const] : []))
+    unplanned.flatMap(({ tree, cell }) => (ids.has(tree) ? [[rowOf(cell), tree] as const] : []))
   )
   return checks.map((check) => {
     const noTree = check.level === 'row' ? byRow.get(rowOf(check.cell)) : undefined

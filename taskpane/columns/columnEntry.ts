@@ -35,6 +35,7 @@ export interface EntryLook {
   readonly guesses: readonly Field[]
   /** Nothing is taken for the answer until a person chooses. */
   readonly open: boolean
+  readonly heading: 'h3' | 'h4'
 }
 
 /** One column: what it was read as, with selects for its meaning and its unit. */
@@ -51,7 +52,7 @@ export function columnEntry(match: ColumnMatch, answers: ColumnAnswers, look: En
   return el(
     'section',
     { class: 'column', 'aria-label': `Column ${letters}` },
-    el('h3', {}, el('span', { class: 'cell' }, letters), ` ${header}`),
+    el(look.heading, {}, el('span', { class: 'cell' }, letters), ` ${header}`),
     el('p', { class: 'aside' }, look.where),
     look.said !== '' && el('p', { class: 'aside' }, look.said),
     meaningField(match, answers, look, showUnit),

@@ -32,14 +32,15 @@ export function columnsCard(
     el(
       'p',
       { class: 'aside' },
-      'Their headers can be read in more than one way. Correct what is wrong, then plan again: the workbook keeps the answers.'
+      'What a header leaves open is asked here. Choose or correct it, then plan again: the workbook keeps the answers.'
     ),
     ...questions.map((question) =>
       columnEntry(question.match, answers, {
         where: columnPlace(question.match, inventory, read),
         said: said(question),
         guesses: question.guesses,
-        open: question.needed.length > 0
+        open: question.needed.length > 0,
+        heading: 'h4'
       })
     ),
     el(

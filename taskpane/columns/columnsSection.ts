@@ -32,7 +32,7 @@ export function columnsSection(
     const { field, runnerUp } = match
     const where = columnPlace(match, inventory, read)
     const guesses = [field, runnerUp].filter((guess) => guess !== null)
-    return columnEntry(match, answers, { where, said: readAs(match), guesses, open: false })
+    return columnEntry(match, answers, { where, said: readAs(match), guesses, open: false, heading: 'h3' })
   }
   const show = (shown: readonly ColumnMatch[]): void => {
     fill(list, ...shown.map(entry))
