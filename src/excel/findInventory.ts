@@ -5,10 +5,17 @@ import { viewBook, type BookView, type SheetArea } from './bookView'
 import { judgeSelection, judgeSheets, type Judge, type JudgedSheet } from './judgeSheets'
 import { addressOf, takeApart } from './sheetAddresses'
 
+/** A part of a sheet to read. */
+export interface FoundPlace extends SheetArea {
+  readonly hidden: boolean
+  /** Its first rows show that it holds an inventory; otherwise it is looked through. */
+  readonly certain: boolean
+}
+
 /** Where the inventory stands that a press of the button means. */
 export interface FoundInventory {
   /** What is to be read, sheet by sheet. */
-  readonly places: readonly (SheetArea & { hidden: boolean })[]
+  readonly places: readonly FoundPlace[]
   /** The first rows of sheets of which nothing is read. */
   readonly others: readonly SheetCells[]
   /** The only range to read, where the selection names one; null where all of the inventory is meant. */
@@ -23,9 +30,9 @@ export interface FoundSelection {
   readonly found: FoundInventory | Problem
 }
 
-const placeOf = ({ name, hidden, used }: JudgedSheet): SheetArea & { hidden: boolean } => ({
+const placeOf = ({ name, hidden, used, found }: JudgedSheet): FoundPlace => ({
   ...used,
-  ...{ sheet: name, hidden }
+  ...{ sheet: name, hidden, certain: found === 'table' }
 })
 
 /**
@@ -69,7 +76,7 @@ async function selectedRange(
   const range = addressOf(area, sheet.name)
   const cut = selected.rows * selected.columns > area.rows * area.columns
   const remark = `Only the ${cut ? 'filled part of the selection' : 'selected cells'}, ${range}, ${cut ? 'is' : 'are'} read.`
-  return { places: [{ ...place, hidden: sheet.hidden }], others: [], range, remark }
+  return { places: [{ ...place, hidden: sheet.hidden, certain: true }], others: [], range, remark }
 }
 
 async function inBook(
@@ -131,7 +138,7 @@ export async function findRange(
   const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = range
   const area = { sheet: place.sheet, row, column, rows, columns }
   const hidden = String(sheet.visibility) !== 'Visible'
-  return { places: [{ ...area, hidden }], others: [], range: address, remark: '' }
+  return { places: [{ ...area, hidden, certain: true }], others: [], range: address, remark: '' }
 }
 
 /** The address of a place with its sheet, as a person reads it. */

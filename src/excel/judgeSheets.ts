@@ -14,7 +14,7 @@ export type Judge = (sheet: SheetCells) => Shows
 export const looked = { selection: 40, heads: 120, around: 40 } as const
 
 /** Rows of a head at most, and from how many on it is certain that a sheet without headers in it has none. */
-const head = { most: 40, certain: 25 } as const
+const head = { most: 40, certain: 25, least: 3 } as const
 
 /** Columns of these rows that are looked at. */
 const mostColumns = 256
@@ -51,14 +51,19 @@ function inTurn({ sheets, selected }: BookView): FilledSheet[] {
   return [...sheets].sort((a, b) => rank(a) - rank(b))
 }
 
-/** Rows of each sheet to look at, so that all together are not too many; none of a sheet for which none are left. */
-function headsOf(sheets: readonly FilledSheet[]): SheetArea[] {
-  const each = Math.max(3, Math.min(head.most, Math.floor(looked.heads / Math.max(1, sheets.length))))
-  let left: number = looked.heads
-  return sheets.map(({ name, used }) => {
-    const rows = Math.min(each, used.rows, left)
+/** Rows of a sheet worth looking at: one column is no table, and is only looked at to tell that it was left out. */
+const wanted = ({ used }: FilledSheet): number => (used.columns < 2 ? 1 : Math.min(used.rows, head.most))
+
+/** Rows of each sheet to look at: all that is wanted of short ones, and of the others as many as there are rows for. */
+function headsOf(sheets: readonly FilledSheet[], budget: number): SheetArea[] {
+  let most: number = head.most
+  const sum = (): number => sheets.reduce((total, sheet) => total + Math.min(wanted(sheet), most), 0)
+  while (most > head.least && sum() > budget) most--
+  let left = budget
+  return sheets.map((sheet) => {
+    const rows = Math.min(wanted(sheet), most, left)
     left -= rows
-    return narrow({ sheet: name, ...used, rows })
+    return narrow({ sheet: sheet.name, ...sheet.used, rows })
   })
 }
 
@@ -82,13 +87,14 @@ export async function judgeSheets(
   judge: Judge
 ): Promise<JudgedSheet[]> {
   const sheets = inTurn(view)
-  const areas = headsOf(sheets)
+  const single = view.selected === null || view.selected.rows === 1
+  const areas = headsOf(sheets, looked.heads + (single ? looked.selection : 0))
   const read = areas.filter(({ rows }) => rows > 0)
   const heads = await readFew(context, read)
   const judged = sheets.map((sheet, at): JudgedSheet => {
     const area = areas[at] ?? { sheet: sheet.name, ...sheet.used, rows: 0 }
     const cells = asSheet(area, heads[read.indexOf(area)] ?? [], sheet.hidden)
-    const certain = area.rows >= Math.min(sheet.used.rows, head.certain)
+    const certain = sheet.used.columns < 2 || area.rows >= Math.min(sheet.used.rows, head.certain)
     const found = judge(cells) !== 'nothing' ? 'table' : certain ? 'none' : 'unknown'
     return { ...sheet, found, head: cells }
   })

@@ -7,7 +7,8 @@ import {
   findRange,
   findWholeInventory,
   placeAddress,
-  type FoundInventory
+  type FoundInventory,
+  type FoundPlace
 } from './findInventory'
 import { hiddenLines } from './hiddenLines'
 import type { Judge } from './judgeSheets'
@@ -45,7 +46,7 @@ async function mergesIn(
 
 async function readSheet(
   context: Excel.RequestContext,
-  place: FoundInventory['places'][number],
+  place: FoundPlace,
   reading: Reading,
   problems: Problem[]
 ): Promise<SheetCells> {

@@ -37,7 +37,9 @@ export async function describeSelection(judge: Judge, known?: KnownSheets): Prom
   if (isProblem(selection)) return unusable(selection, null)
   const { found, cells } = selection
   if (isProblem(found)) return unusable(found, cells)
-  const places = found.places.map((place) => ({
+  // What is certain comes first, as a long list is not named in full.
+  const inTurn = [true, false].flatMap((certain) => found.places.filter((place) => place.certain === certain))
+  const places = inTurn.map((place) => ({
     address: placeAddress(place),
     rows: place.rows,
     columns: place.columns
