@@ -91,6 +91,21 @@ describe('planning a file that keeps answers', () => {
     expect(await whatsit(answer, '--column', 'E=(mm)')).toMatchObject({ field: 'diameter', unit: 'mm' })
   })
 
+  test('finds those that Excel itself kept, as MS-OWEXML lays them down', async () => {
+    const zip = await JSZip.loadAsync(await bytesWith(new Map([[answersKey, '{"version":1,']])))
+    const value = JSON.stringify(answer).replaceAll('&', '&amp;').replaceAll('"', '&quot;')
+    const we = 'http://schemas.microsoft.com/office/webextensions/webextension/2010/11'
+    zip.file(
+      'xl/webextensions/webextension1.xml',
+      `<we:webextension xmlns:we="${we}" id="{1}"><we:properties><we:property name="Office.AutoShowTaskpaneWithDocument" value="true"/><we:property name="${answersKey}" value="${value}"/></we:properties></we:webextension>`
+    )
+    const bytes = await zip.generateAsync({ type: 'uint8array' })
+    expect(await settingsOf(bytes)).toEqual(new Map([[answersKey, answer]]))
+    writeFileSync(join(folder, 'excel.xlsx'), bytes)
+    const { out } = await commandRun(folder, '2031-03-02', ['excel.xlsx', '--json'])
+    expect(out).toMatch(/"header": "Whatsit",\s+"field": "diameter"/)
+  })
+
   test('says where they are damaged, and plans without them', async () => {
     const { field, codes } = await whatsit('{"version":1,')
     expect(field).toBeNull()

@@ -1,9 +1,10 @@
 /**
  * What the add-in keeps in a workbook, as a custom XML part of its file (ECMA-376 part 1, 15.2.5 and 22.5), which
- * spreadsheets carry along unread. The file library knows no such parts.
+ * spreadsheets carry along unread. The file library knows no such parts. Excel itself keeps the settings of an add-in in a
+ * part of another kind (MS-OWEXML: the properties of a web extension), which is read and not written.
  */
 import JSZip from 'jszip'
-import { attributeOf, plainText } from './xmlText'
+import { attributeOf, plainText, tagsOf } from './xmlText'
 
 /** Texts by their keys. */
 export type FileSettings = ReadonlyMap<string, string>
@@ -18,8 +19,16 @@ const properties = 'customXml/itemProps1.xml'
 const officeRelations = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
 const declaration = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>'
 
-/** Parts of a file that may be ours, by their names. */
-export const maySettings = /^customXml\/item\d+\.xml$/i
+/** Keys of ours among those of other add-ins. */
+const ownKey = /^limbwright\./
+
+/** Parts of a file that may hold settings, by their names; what Excel wrote is read last and counts. */
+const parts = [/^customXml\/item\d+\.xml$/i, /^xl\/webextensions\/webextension\d*\.xml$/i] as const
+
+/** Those among the parts of a file, in the order in which they are to be read. */
+export function settingsParts<Part extends { readonly name: string }>(all: readonly Part[]): Part[] {
+  return parts.flatMap((named) => all.filter(({ name }) => named.test(name)))
+}
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
 
@@ -32,8 +41,29 @@ function settingsXml(settings: FileSettings): string {
   return `${declaration}<settings xmlns="${namespace}">${entries.join('')}</settings>`
 }
 
+/** Excel keeps each value as JSON; ours are texts. */
+function asText(value: string): string | null {
+  try {
+    const kept: unknown = JSON.parse(value)
+    return typeof kept === 'string' ? kept : null
+  } catch {
+    return null
+  }
+}
+
+function ofExtension(xml: string): FileSettings {
+  return new Map(
+    tagsOf(xml, 'property').flatMap((tag) => {
+      const [key, value] = [attributeOf(tag, 'name'), attributeOf(tag, 'value')]
+      const text = key !== null && ownKey.test(key) ? asText(value ?? '') : null
+      return key === null || text === null ? [] : [[key, text] as const]
+    })
+  )
+}
+
 /** What a part holds; nothing where it is not ours. */
 export function settingsIn(xml: string): FileSettings {
+  if (/<(?:\w+:)?webextension[\s>]/.test(xml)) return ofExtension(xml)
   const root = /<(?:\w+:)?settings\b[^>]*>/.exec(xml)?.[0] ?? ''
   const found = new Map<string, string>()
   if (!root.includes(`"${namespace}"`) && !root.includes(`'${namespace}'`)) return found
@@ -47,8 +77,9 @@ export function settingsIn(xml: string): FileSettings {
 /** The settings in a packed file; for a file that is known to be a workbook. */
 export async function settingsOf(file: Uint8Array): Promise<FileSettings> {
   const zip = await JSZip.loadAsync(file)
-  const parts = await Promise.all(zip.file(maySettings).map((each) => each.async('string')))
-  return new Map(parts.flatMap((xml) => [...settingsIn(xml)]))
+  const found = settingsParts(Object.values(zip.files))
+  const texts = await Promise.all(found.map((each) => each.async('string')))
+  return new Map(texts.flatMap((xml) => [...settingsIn(xml)]))
 }
 
 /** A list of parts or relations with one entry more, before its end. */

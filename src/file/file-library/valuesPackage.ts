@@ -2,7 +2,7 @@
 import JSZip from 'jszip'
 import { percentStyles } from './percentStyles'
 import { SheetSlimmer } from './slimSheet'
-import { maySettings, settingsIn, type FileSettings } from './settingsPart'
+import { settingsIn, settingsParts, type FileSettings } from './settingsPart'
 import { attributeOf, tagsOf } from './xmlText'
 import { asPackageFault, UnusablePackage, zipParts, type ZipPart } from './zipParts'
 
@@ -77,7 +77,7 @@ const mostSettings = 1024 * 1024
 /** What the add-in keeps in the workbook. A part too large to be ours is passed over. */
 async function settingsAmong(parts: readonly ZipPart[]): Promise<FileSettings> {
   const found = new Map<string, string>()
-  for (const part of parts.filter(({ name }) => maySettings.test(name))) {
+  for (const part of settingsParts(parts)) {
     const pieces: Uint8Array[] = []
     let length = 0
     for await (const piece of part.pieces()) {
