@@ -15,6 +15,7 @@ async function main(): Promise<void> {
     () => bundled('fullSheetRun'),
     () => bundled('documentsRun'),
     () => bundled('workbookRun'),
+    () => bundled('findingRun'),
     paneSize,
     workbenchReady
   ]

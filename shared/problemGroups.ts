@@ -434,13 +434,13 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     remedy: 'Measure their competing limbs to get a cut plan.',
     by: ['given']
   },
+  'answers-unread': null,
+  'answers-not-kept': null,
   'hidden-rows': null,
-  'merged-cells': null,
   'range-changed': null,
   'sheet-protected': null,
   'cell-editing': null,
   'not-cells': null,
-  'own-sheet': null,
   'address-gone': null,
   'rate-not-a-number': {
     message:

@@ -17,8 +17,8 @@ interface Entry {
 const catalog = {
   'empty-selection': {
     level: 'stop',
-    message: 'The selection holds no inventory.',
-    remedy: 'Select the inventory with its header row: one row per limb or one row per tree.'
+    message: 'No inventory was found.',
+    remedy: 'An inventory has a header row and below it one row per limb or one row per tree.'
   },
   'headers-only': {
     level: 'stop',
@@ -122,6 +122,16 @@ const catalog = {
     level: 'note',
     message: 'Vacant sites, stumps and removed trees were left out, as there is no tree to prune: {rows}.',
     remedy: 'Nothing to do if no tree stands there.'
+  },
+  'answers-unread': {
+    level: 'doubt',
+    message: '{answers} about columns that this workbook keeps cannot be read ({why}) and count for nothing.',
+    remedy: 'Answer again what is asked; new answers take their place.'
+  },
+  'answers-not-kept': {
+    level: 'note',
+    message: 'The workbook does not keep the answers about columns: {text}',
+    remedy: 'They hold until the pane is closed. Save the workbook where you may change it, then plan again.'
   },
   'said-no-trees': {
     level: 'note',
@@ -699,13 +709,8 @@ const catalog = {
   },
   'hidden-rows': {
     level: 'note',
-    message: '{count} hidden or filtered rows in {cell} were included.',
+    message: 'Hidden or filtered rows in {cell} were included; they are too scattered to name.',
     remedy: 'Nothing to do, or select only the rows that should be planned.'
-  },
-  'merged-cells': {
-    level: 'doubt',
-    message: 'There are merged cells in {cell}; only the first cell of a merge holds its value.',
-    remedy: 'Unmerge the cells and fill each row.'
   },
   'range-changed': {
     level: 'stop',
@@ -726,11 +731,6 @@ const catalog = {
     level: 'stop',
     message: 'What is selected is not a block of cells.',
     remedy: 'Click a cell of the inventory, then try again.'
-  },
-  'own-sheet': {
-    level: 'stop',
-    message: 'The selection is on {cell}, a sheet that was written from a plan.',
-    remedy: 'Select the inventory on its own sheet.'
   },
   'address-gone': {
     level: 'stop',

@@ -45,8 +45,8 @@ export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
       {},
       el(
         'section',
-        { class: 'selection', 'aria-label': 'Selection' },
-        el('h2', { class: 'selection-head' }, 'Selection'),
+        { class: 'selection', 'aria-label': 'Inventory' },
+        el('h2', { class: 'selection-head' }, 'Inventory'),
         words,
         hint,
         el('div', { class: 'actions' }, plan)

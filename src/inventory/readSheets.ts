@@ -84,6 +84,7 @@ function beginReading(
     address: listed(found.tables.map(tableAddress)),
     parts: inventoryParts(parts),
     matches: found.matches,
+    asked: found.needed.asked,
     system: found.system,
     ...nothingRead(),
     problems
@@ -91,7 +92,7 @@ function beginReading(
   const stop = whyUnusable(found)
   if (stop !== null) return { stop: { ...inventory, problems: [stop] } }
   const { rows, refused } = identify(found, parts, problems)
-  const said: SaidOfColumns = new Map(found.asked)
+  const said: SaidOfColumns = new Map(found.needed.problems)
   const kept = oneSurvey(leaveNoTrees(rows, choices.noTrees ?? [], problems), problems)
   problems.push(...notListed(found.tables, kept))
   const readersOf = new Map(parts.map(({ part, readers }) => [part, readers]))

@@ -3,7 +3,7 @@ import type { Problem, ProblemLevel } from '../../shared/problems'
 import { rowsNamed } from '../../shared/words/some'
 import type { Unplanned } from '../../src/inventory/inventory'
 import { leftOut, type LeftOut } from '../../src/plan/leftOut'
-import { el } from '../parts/elements'
+import { button, el } from '../parts/elements'
 import { longList } from '../parts/longList'
 import { grouped } from '../../shared/words/figures'
 import { capital } from '../../shared/words/sentences'
@@ -17,6 +17,8 @@ export interface Check {
   /** Empty where nothing waits, or only the row that the message names. */
   waits: string
   remedy: string
+  /** The id of a row that may be no tree. */
+  noTree?: string
 }
 
 const groups: readonly { level: ProblemLevel; title: string; says: string }[] = [
@@ -52,7 +54,11 @@ function leftOutCheck({ rows, reason }: LeftOut): Check {
 }
 
 /** The checks grouped by what they mean for the plan, worst first, each with its remedy and its cell. */
-export function checksSection(checks: readonly Check[], goToCell: (cell: string) => void): HTMLElement {
+export function checksSection(
+  checks: readonly Check[],
+  goToCell: (cell: string) => void,
+  isNoTree?: (id: string) => void
+): HTMLElement {
   const present = groups.filter(({ level }) => checks.some((check) => check.level === level))
   return el(
     'div',
@@ -65,22 +71,29 @@ export function checksSection(checks: readonly Check[], goToCell: (cell: string)
         { class: `checks checks-${level}` },
         el('h3', {}, title, ' ', el('span', { class: 'checks-count' }, grouped(own.length))),
         el('p', { class: 'aside' }, says),
-        longList(el('ul', { class: 'check-list' }), own, 'checks', (check) => checkEntry(check, goToCell))
+        longList(el('ul', { class: 'check-list' }), own, 'checks', (check) =>
+          checkEntry(check, goToCell, isNoTree)
+        )
       )
     })
   )
 }
 
 /** One check with the button that selects its cell, or one of its cells after the other. */
-export function checkEntry(check: Check, goToCell: (cell: string) => void): HTMLElement {
-  const { cells, message, waits, remedy } = check
+export function checkEntry(
+  check: Check,
+  goToCell: (cell: string) => void,
+  isNoTree?: (id: string) => void
+): HTMLElement {
+  const { cells, message, waits, remedy, noTree } = check
   return el(
     'li',
     { class: 'check' },
     el('p', { class: 'check-message' }, message),
     waits !== '' && el('p', { class: 'check-waits' }, waits),
     remedy !== '' && el('p', { class: 'check-remedy' }, remedy),
-    cells.length > 0 && wayTo(cells, goToCell)
+    cells.length > 0 && wayTo(cells, goToCell),
+    noTree !== undefined && isNoTree !== undefined && noTreeButton(noTree, isNoTree)
   )
 }
 
@@ -111,6 +124,13 @@ function wayTo(cells: readonly string[], goToCell: (cell: string) => void): HTML
   )
   show()
   return el('div', { class: 'check-go' }, go, place)
+}
+
+function noTreeButton(id: string, isNoTree: (id: string) => void): HTMLElement {
+  const answer = (): void => {
+    isNoTree(id)
+  }
+  return button('This is not a tree', answer, 'link', { 'aria-label': `${id}: this is not a tree` })
 }
 
 /** The address without its sheet: the inventory's sheet is known. */

@@ -23,10 +23,10 @@ describe('the grid of the workbench', () => {
     const box = (await desk.page.locator('#grid canvas[id^=univer-sheet]').boundingBox())!
     await desk.page.mouse.move(box.x + 70, box.y + 40)
     await desk.page.mouse.down()
-    await desk.page.mouse.move(box.x + 400, box.y + 200, { steps: 6 })
+    await desk.page.mouse.move(box.x + 620, box.y + 200, { steps: 6 })
     await desk.page.mouse.up()
     await desk.pane
-      .getByText(/Inventory!A1:[C-E]\d+/)
+      .getByText(/Inventory!A1:[D-I]\d+/)
       .first()
       .waitFor()
   })

@@ -18,13 +18,12 @@ const formatters: Record<string, RegExp> = {
 
 /** Where a formatter stands that writes for no reader, or reads before it writes, each with its reason. */
 const exceptions: Record<string, string> = {
-  'src/file/file-library/slimSheet.ts':
-    'a share as the cell shows it, every digit of it, for the reader to read',
   'src/inventory/headers/measures.ts': 'a measuring height as the words of a header are compared by',
   'shared/numbers.ts': 'the digits of a number that was read, as they are kept',
   'shared/money.ts': 'the digits of an amount for JSON, where nothing is grouped',
   'src/drawing/paint/svgNodes.ts': 'coordinates of an SVG',
   'src/formulas/speciesDensities.ts': 'the moisture in the name of a source',
+  'shared/numberFormats.ts': 'a cell as the readers take it, which no person reads',
   'src/price/readRate.ts': 'reads a rate: the digits are those of the cell, and its range stands beside it',
   'src/price/yearsOfWork.ts':
     'whole hundredths of an hour to share costs by, as the formulas of the sheet do',

@@ -109,6 +109,22 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await plan(page)
     await page.click('role=tab[name=/Columns/]')
   },
+  confirm: async (page) => {
+    await page.evaluate('stage.doubtfulColumns()')
+    await plan(page)
+  },
+  remembered: async (page) => {
+    await page.evaluate('stage.doubtfulColumns()')
+    await plan(page)
+    await page.selectOption('.columns-card select >> nth=0', 'stem')
+    await page.click('.columns-card .button-primary')
+    await page.waitForSelector('.remembered')
+  },
+  notree: async (page) => {
+    await page.evaluate('stage.doubtfulColumns()')
+    await plan(page)
+    await page.click('role=tab[name=/Checks/]')
+  },
   write: async (page) => {
     await plan(page)
     await page.click('role=tab[name=/Write/]')

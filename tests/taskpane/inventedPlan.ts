@@ -186,6 +186,7 @@ function inventedInventory(trees: Tree[]): Inventory {
     address: 'Survey!B3:F9',
     parts: [{ sheet: 'Survey', top: 2, left: 1, first: 0, count: 7, matches: inventedMatches }],
     matches: inventedMatches,
+    asked: [],
     system: 'cm-m',
     trees,
     limbCount: 4,

@@ -116,7 +116,7 @@ describe('the columns', () => {
 
   test('plan again with the corrected meanings and units', async () => {
     const { root, engine } = await section('Columns')
-    const read = jest.spyOn(engine, 'readInventory')
+    const read = jest.spyOn(engine, 'readSheets')
     const change = (select: HTMLSelectElement, value: string) => {
       select.value = value
       select.dispatchEvent(new Event('change'))
@@ -128,9 +128,10 @@ describe('the columns', () => {
     press(root, 'Plan again with these columns')
     await settle()
     expect(read.mock.lastCall?.[1]).toEqual({
-      system: 'cm-m',
-      fields: { 2: 'stem', 4: 'tip' },
-      units: { 2: 'mm' }
+      answers: [
+        { header: 'Limb dia', field: 'stem', unit: 'mm' },
+        { header: 'Color of tag', field: 'tip' }
+      ]
     })
   })
 

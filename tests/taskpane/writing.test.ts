@@ -155,7 +155,7 @@ describe('where an earlier plan left its sheets', () => {
 
 test('cells that changed since they were planned keep anything from being written', async () => {
   const { root, surface } = await write()
-  surface.block = { ...inventedBlock }
+  surface.block = { ...inventedBlock, rows: [...inventedBlock.rows] }
   press(root, 'Write sheets')
   await settle()
   expect(surface.written).toEqual([])

@@ -4,6 +4,7 @@
  * done piece by piece, as the text of such a sheet would not fit into memory.
  */
 
+import { shownPercent } from '../../../shared/numberFormats'
 import { UnusablePackage } from './zipParts'
 
 /** Pieces are put together to about this many characters before they are looked at. */
@@ -26,12 +27,6 @@ const blankRow = new RegExp(
 /** What is in a cell, up to its end and never into the next one. */
 const inside = `(?:(?!<${prefix}c[\\s/>])[^])*?`
 
-/** A share as a cell shows it: 0.07 gives "7 %". Null where it has more digits than anybody types. */
-function shownPercent(number: string): string | null {
-  const percents = String(Number((Number(number) * 100).toPrecision(12)))
-  return /^-?\d+(\.\d+)?$/.test(percents) ? `${percents} %` : null
-}
-
 const valueInCell = new RegExp(`(<${prefix}v>)([^<]+)<`)
 
 /** A cell of a percent look: its number becomes a text, with or without a formula before it. */
@@ -39,7 +34,7 @@ function asPercent(cell: string): string {
   const end = cell.indexOf('>')
   const tag = cell.slice(0, end).replace(/\st=["']n["']/, '')
   const value = valueInCell.exec(cell)?.[2]
-  const shown = value === undefined || /\st=/.test(tag) ? null : shownPercent(value)
+  const shown = value === undefined || /\st=/.test(tag) ? null : shownPercent(Number(value))
   return shown === null ? cell : `${tag} t="str"${cell.slice(end).replace(valueInCell, `$1${shown}<`)}`
 }
 

@@ -7,6 +7,7 @@ import { counted } from '../../../shared/words/counts'
 import { showDate } from '../../../shared/words/dates'
 import type { FileName } from './fileBook'
 import { namesIn, serialOf } from './foundValues'
+import type { FileSettings } from './settingsPart'
 import { valuesPackage } from './valuesPackage'
 import { UnusablePackage, type PackageFault } from './zipParts'
 
@@ -32,6 +33,8 @@ export interface SheetValues {
 export interface BookValues {
   sheets: SheetValues[]
   names: FileName[]
+  /** What the add-in keeps in the workbook. */
+  settings: FileSettings
 }
 
 /** The bytes are no workbook that can be read: why, as a part of a sentence. */
@@ -128,9 +131,9 @@ function whyUnreadable(error: unknown): string {
 
 export async function unpackValues(bytes: Uint8Array): Promise<BookValues | UnreadableBook> {
   try {
-    const { bytes: values, cellless } = await valuesPackage(bytes)
+    const { bytes: values, cellless, settings } = await valuesPackage(bytes)
     const { sheets, namedRanges } = await readXlsx(values, { sheets: ({ name }) => !cellless.has(name) })
-    return { sheets: sheets.map(valuesOf), names: namesIn(namedRanges) }
+    return { sheets: sheets.map(valuesOf), names: namesIn(namedRanges), settings }
   } catch (error) {
     return { unreadable: whyUnreadable(error) }
   }

@@ -2,6 +2,7 @@
 import JSZip from 'jszip'
 import { percentStyles } from './percentStyles'
 import { SheetSlimmer } from './slimSheet'
+import { settingsIn, settingsParts, type FileSettings } from './settingsPart'
 import { attributeOf, tagsOf } from './xmlText'
 import { asPackageFault, UnusablePackage, zipParts, type ZipPart } from './zipParts'
 
@@ -72,17 +73,41 @@ function sheetsWithoutCells(texts: ReadonlyMap<string, string>): Set<string> {
   return names
 }
 
+/** Most bytes of a part with settings; the answers of a person come to a few thousand. */
+const mostSettings = 1024 * 1024
+
+/** What the add-in keeps in the workbook. A part too large to be ours is passed over. */
+async function settingsAmong(parts: readonly ZipPart[]): Promise<FileSettings> {
+  const found = new Map<string, string>()
+  for (const part of settingsParts(parts)) {
+    const pieces: Uint8Array[] = []
+    let length = 0
+    for await (const piece of part.pieces()) {
+      length += piece.length
+      if (length > mostSettings) break
+      pieces.push(piece)
+    }
+    if (length > mostSettings) continue
+    for (const [key, text] of settingsIn(Buffer.concat(pieces).toString('utf8'))) found.set(key, text)
+  }
+  return found
+}
+
 export interface ValuesPackage {
   bytes: Uint8Array
+  settings: FileSettings
   /** Sheets that the library is not to look for. */
   cellless: ReadonlySet<string>
 }
 
 /** Throws `UnusablePackage` where the bytes are no workbook, or one that would not fit into memory. */
 export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): Promise<ValuesPackage> {
-  const parts = (await zipParts(bytes)).filter(isNeeded).sort(looksFirst)
+  const all = await zipParts(bytes)
+  const parts = all.filter(isNeeded).sort(looksFirst)
   const unpacker = new Unpacker(most)
+  let settings: FileSettings
   try {
+    settings = await settingsAmong(all)
     for (const part of parts) await unpacker.unpack(part)
   } catch (error) {
     throw asPackageFault(error)
@@ -91,6 +116,7 @@ export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): P
   for (const [name, text] of unpacker.texts) zip.file(name, Buffer.from(text), { createFolders: false })
   return {
     bytes: await zip.generateAsync({ type: 'nodebuffer' }),
+    settings,
     cellless: sheetsWithoutCells(unpacker.texts)
   }
 }

@@ -7,7 +7,8 @@ export function tagsOf(xml: string, name: string): string[] {
 
 const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
 
-function plainText(value: string): string {
+/** A text or a value as it was meant, its entities put in. */
+export function plainText(value: string): string {
   return value.replace(
     /&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
     (whole, hex?: string, digits?: string, name = '') => {

@@ -164,9 +164,10 @@ function headed(
     at.push(column)
     const below: (Cell | undefined)[] = []
     for (const row of rows) below.push(row[column])
-    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name)
+    const header = title === '' ? name : `${title} ${name}`
+    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name, header)
     columns.push({
-      header: title === '' ? name : `${title} ${name}`,
+      header,
       unit: answer?.unit ?? units?.[column] ?? null,
       values: columnValues(below),
       answered: answer?.field

@@ -1,10 +1,9 @@
 import { isBlank } from '../../../shared/cells'
-import type { Field } from '../../../shared/columns'
 import type { Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { answersOf, type AnswerFor } from './answers'
-import { askNeeded } from './askNeeded'
+import { askNeeded, type Needed } from './askNeeded'
 import { readHeaderRows } from './headerRows'
 import { matchTables } from './matchTables'
 import type { Part } from './part'
@@ -22,8 +21,8 @@ export interface Survey {
   /** What every column of every table gives, and every label of a form. */
   readonly matches: readonly ColumnMatch[]
   readonly system: UnitSystem
-  /** Columns that the plan needs and that were asked about. */
-  readonly asked: ReadonlyMap<Field, Problem>
+  /** What limbs need and no column gives. */
+  readonly needed: Needed
 }
 
 function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
@@ -85,8 +84,8 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   problems.push(...tellOf(sheets, tables, choices))
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
-  problems.push(...needed.values())
+  problems.push(...needed.problems.values())
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
   const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
-  return { tables, parts, matches, system, asked: needed }
+  return { tables, parts, matches, system, needed }
 }

@@ -44,6 +44,16 @@ function rowHidden({ session: { book }, sheetId, area }: RangeTarget): boolean |
   return first
 }
 
+/** The same of the columns. */
+function columnHidden({ session: { book }, sheetId, area }: RangeTarget): boolean | null {
+  const used = book.usedArea(sheetId, false)
+  const last = Math.min(area.columns, Math.max(1, (used ? used.column + used.columns : 0) + 1 - area.column))
+  const first = book.columnHidden(sheetId, area.column)
+  for (let column = 1; column < last; column++)
+    if (book.columnHidden(sheetId, area.column + column) !== first) return null
+  return first
+}
+
 /** The same range moved and resized; refused where it leaves the sheet. */
 function moved(target: RangeTarget, by: Partial<Area>): HostObject {
   const { row, column, rows, columns } = target.area
@@ -123,6 +133,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     numberFormat: (target) =>
       block(target, (sheetId, area) => target.session.book.numberFormats(sheetId, area)),
     rowHidden,
+    columnHidden,
     ...rangeExtent,
     isEntireColumn: ({ area }) => area.rows === sheetRows,
     isEntireRow: ({ area }) => area.columns === sheetColumns
