@@ -19,11 +19,14 @@ export function withNoTrees(checks: readonly Check[], { inventory, unplanned }: 
   const byRow = new Map(
     unplanned.flatMap(({ tree, cell }) => (ids.has(tree) ? [[rowOf(cell), tree] as const] : []))
   )
+  const offered = new Set<string>()
   return checks.map((check) => {
     const [cell] = check.cells
     const alone = cell !== undefined && check.cells.length === 1
     const noTree = alone ? byRow.get(rowOf(cell)) : undefined
-    return noTree === undefined ? check : { ...check, noTree }
+    if (noTree === undefined || offered.has(noTree)) return check
+    offered.add(noTree)
+    return { ...check, noTree }
   })
 }
 
