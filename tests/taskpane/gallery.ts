@@ -38,6 +38,9 @@ const looks = {
 /** Each picture: what a person does to get there from the first screen. */
 const screens: Record<string, (page: Page) => Promise<void>> = {
   start: async () => undefined,
+  sheets: async (page) => {
+    await page.evaluate('stage.severalSheets()')
+  },
   needs: async (page) => {
     await page.click('text=What the inventory needs')
   },
