@@ -46,7 +46,7 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
   },
   working: async (page) => {
     await page.evaluate('stage.holdReading()')
-    await page.click('text=Plan selection')
+    await page.click('text=Plan inventory')
   },
   plan: async (page) => {
     await plan(page)
@@ -157,7 +157,7 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
   },
   refusal: async (page) => {
     await page.evaluate('stage.failReading()')
-    await page.click('text=Plan selection')
+    await page.click('text=Plan inventory')
     await page.waitForSelector('.refusal')
   },
   nothing: async (page) => {
@@ -166,7 +166,7 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
 }
 
 async function plan(page: Page): Promise<void> {
-  await page.click('text=Plan selection')
+  await page.click('text=Plan inventory')
   await page.waitForSelector('.result')
 }
 
