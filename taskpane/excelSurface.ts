@@ -9,7 +9,7 @@ import { findOwnSheets } from '../src/excel/ownSheetsInBook'
 import { readInventorySheets } from '../src/excel/readInventorySheets'
 import { readUsersSheet, writeUsersSheet } from '../src/excel/usersSheet'
 import { describeSelection, watchSelection } from '../src/excel/selection'
-import type { Reading, Steps, Surface, Wanted } from './surface'
+import type { Reading, Selected, Steps, Surface, Wanted } from './surface'
 
 /** What sheets show of an inventory, as a person has answered about them; the reader is fetched at first need. */
 async function judgeNow(): Promise<Judge> {
@@ -21,6 +21,14 @@ async function judgeNow(): Promise<Judge> {
 /** What was found before, so that a walk through the cells reads no more than addresses. */
 let known = new KnownSheets()
 
+async function describe(): Promise<Selected> {
+  try {
+    return await describeSelection(await judgeNow(), known)
+  } catch (error) {
+    return { places: [], range: null, remark: '', problem: problemFrom(error), cells: null }
+  }
+}
+
 async function readInventory(wanted: Wanted, steps: Steps): Promise<Reading> {
   const { sheets, range, problems } = await readInventorySheets(wanted, await judgeNow(), steps)
   const stopped = problems.some(({ level }) => level === 'stop')
@@ -29,9 +37,8 @@ async function readInventory(wanted: Wanted, steps: Steps): Promise<Reading> {
 
 /** The spreadsheet as the pane sees it, through Office.js. */
 export const excelSurface: Surface = {
-  describeSelection: async () => describeSelection(await judgeNow(), known),
-  watchSelection: async (callback) =>
-    watchSelection(callback, async () => describeSelection(await judgeNow(), known)),
+  describeSelection: describe,
+  watchSelection: (callback) => watchSelection(callback, describe),
   readInventory,
   readAnswers: () => readSetting(answersKey),
   keepAnswers: (text) => {

@@ -26,7 +26,7 @@ export interface Frame {
 export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
   const words = el('p', { class: 'selection-words' })
   const hint = el('p', { class: 'selection-hint' })
-  const plan = button('Plan selection', onPlan, 'primary')
+  const plan = button('Plan inventory', onPlan, 'primary')
   const notice = el('div', { class: 'notice-place' })
   const stage = el('div', { class: 'stage' })
   const needs = inventoryNeeds()

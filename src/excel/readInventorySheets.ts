@@ -1,6 +1,5 @@
 import { problem, type Problem } from '../../shared/problems'
-import type { Merge, SheetCells } from '../inventory/survey/sheetCells'
-import type { SheetArea } from './bookView'
+import type { SheetCells } from '../inventory/survey/sheetCells'
 import { inExcel, isProblem } from './failures'
 import {
   findInventory,
@@ -12,6 +11,7 @@ import {
 } from './findInventory'
 import { hiddenLines } from './hiddenLines'
 import type { Judge } from './judgeSheets'
+import { mergesIn } from './mergesIn'
 import { readCells, type Reading } from './readCells'
 
 /** What to read: the inventory that the selection means, all of the workbook's, or a range such as Trees!A1:P64. */
@@ -23,25 +23,6 @@ export interface ReadSheets {
   /** The only range that was read, or null where it was all of the inventory. */
   readonly range: string | null
   readonly problems: readonly Problem[]
-}
-
-/** Merged cells need ExcelApi 1.13; where it is missing, merges are not looked for. */
-async function mergesIn(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  { row, column, rows, columns }: SheetArea
-): Promise<Merge[]> {
-  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.13')) return []
-  const merged = sheet.getRangeByIndexes(row, column, rows, columns).getMergedAreasOrNullObject()
-  merged.areas.load('items/rowIndex,items/columnIndex,items/rowCount,items/columnCount')
-  await context.sync()
-  if (merged.isNullObject) return []
-  return merged.areas.items.map(({ rowIndex, columnIndex, rowCount, columnCount }) => ({
-    top: Math.max(0, rowIndex - row),
-    left: Math.max(0, columnIndex - column),
-    bottom: Math.min(rows, rowIndex - row + rowCount) - 1,
-    right: Math.min(columns, columnIndex - column + columnCount) - 1
-  }))
 }
 
 async function readSheet(

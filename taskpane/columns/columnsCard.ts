@@ -23,8 +23,7 @@ export function columnsCard(
   const questions = columnQuestions(inventory)
   if (questions.length === 0) return null
   const answers = new ColumnAnswers(inventory.matches, choices)
-  for (const { match, needed } of questions)
-    if (needed.length === 0) answers.give(match, { field: match.field })
+  for (const { match, open } of questions) if (!open) answers.give(match, { field: match.field })
   return el(
     'section',
     { class: 'columns-card', 'aria-label': 'Columns to confirm' },
@@ -39,7 +38,7 @@ export function columnsCard(
         where: columnPlace(question.match, inventory, read),
         said: said(question),
         guesses: question.guesses,
-        open: question.needed.length > 0,
+        open: question.open,
         heading: 'h4'
       })
     ),

@@ -74,7 +74,7 @@ describe('the grid of the workbench', () => {
     await select(desk, sampleSheetName, 'D2')
     await desk.page.locator('#grid canvas').first().focus()
     await desk.page.keyboard.type('8.25')
-    await desk.pane.getByRole('button', { name: 'Plan selection' }).click()
+    await desk.pane.getByRole('button', { name: 'Plan inventory' }).click()
     await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
     expect(await read(desk, sampleSheetName, 'D2')).toEqual([[8.25]])
     await desk.page.mouse.click(300, 300)

@@ -160,7 +160,7 @@ export async function savedFile({ page }: Desk): Promise<{ name: string; bytes: 
 
 /** Plans the selection, or the inventory around it, from the bar. */
 export async function planSelection({ page, pane }: Desk): Promise<void> {
-  await page.getByRole('button', { name: 'Plan selection' }).click()
+  await page.getByRole('button', { name: 'Plan inventory' }).click()
   await pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
 }
 

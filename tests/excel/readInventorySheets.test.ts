@@ -147,6 +147,32 @@ describe('a sheet as a file would give it', () => {
     office.book.deleteSheet(id)
   })
 
+  test('has its merges also where there are more than Excel tells at once', async () => {
+    const { id } = office.book.addSheet('Merged')
+    const count = 701
+    const trees = Array.from({ length: count * 3 }, (_, at) => [
+      `T${String(Math.floor(at / 3))}`,
+      'Elm',
+      6,
+      30,
+      8
+    ])
+    fill(office, id, [headers.slice(0, 5), ...trees])
+    for (let tree = 0; tree < count; tree++)
+      office.book.mergeCells(id, { row: 1 + 3 * tree, column: 0, rows: 3, columns: 1 })
+    office.book.selectAreas(id, [{ row: 0, column: 0, ...everything }])
+    const { sheets, problems } = await read()
+    expect(problems).toEqual([])
+    const merges = [...(sheets[0]?.merges ?? [])].sort((a, b) => a.top - b.top)
+    expect(merges).toHaveLength(count)
+    expect(merges.slice(0, 2)).toEqual([
+      { top: 1, left: 0, bottom: 3, right: 0 },
+      { top: 4, left: 0, bottom: 6, right: 0 }
+    ])
+    expect(merges.every(({ top, bottom }) => bottom - top === 2)).toBe(true)
+    office.book.deleteSheet(id)
+  })
+
   test('rows too scattered to tell apart are only noticed', async () => {
     const { id } = office.book.addSheet('Scattered')
     fill(office, id, rows)

@@ -138,6 +138,55 @@ describe('a column that limbs wait for', () => {
   })
 })
 
+describe('where nothing could be read', () => {
+  const fields = ['tree', 'limb', 'diameter', 'stem', 'origin', 'tip']
+  const below: Cell[][] = Array.from({ length: 9 }, (_, at) => [
+    `T${String(1 + (at % 3))}`,
+    `L${String(at)}`,
+    2 + (at % 3),
+    5,
+    8 + at,
+    20 + at
+  ])
+  const open = async (headers: Cell[]) => {
+    const opened = await openPane(
+      new FakeSurface({ sheet: 'Survey', top: 0, left: 0, rows: [headers, ...below] }),
+      realEngine
+    )
+    await opened.pane.planSelection()
+    return opened
+  }
+  const answer = async (root: HTMLElement, all: string[]) => {
+    const card = root.querySelector('.columns-card')!
+    all.forEach((field, at) => {
+      const column = card.querySelectorAll('.column')[at]
+      choose(column?.querySelector('select') ?? undefined, field)
+    })
+    press(card, 'Plan again')
+    await settle()
+  }
+
+  test('for want of known headers, every column is asked, and the answers make the plan', async () => {
+    const { root } = await open(['Qq', 'Ww', 'Ee', 'Rr', 'Tt', 'Yy'])
+    expect(readable(root)).toContain('No tree could be planned')
+    expect(readable(root)).toContain('6 columns to confirm')
+    await answer(root, fields)
+    expect(readable(root)).toContain('Plan for 3 trees')
+    expect(root.querySelector('.columns-card')).toBeNull()
+  })
+
+  test('for want of the trees’ ids, the unknown column is asked with that guess', async () => {
+    const { root } = await open(['Qq', 'Limb', 'Limb dia (in)', 'Stem dia (in)', 'Origin (ft)', 'Tip (ft)'])
+    expect(readable(root)).toContain('1 column to confirm')
+    expect(texts(root.querySelector<HTMLSelectElement>('.columns-card select') ?? undefined, 2)).toEqual([
+      'Choose what it is',
+      'Tree'
+    ])
+    await answer(root, ['tree'])
+    expect(readable(root)).toContain('Plan for 3 trees')
+  })
+})
+
 describe('how an answer names its column', () => {
   const headers = ['Tree', 'Limb', 'Size', 'Stem dia (in)', 'Origin (ft)', 'Tip (ft)']
   const limb = (id: string, size: Cell): Cell[] => [id, 'A', size, 6, 8, 22]

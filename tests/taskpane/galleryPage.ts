@@ -53,6 +53,16 @@ const stage = {
       rows: [...doubtful, ['Lunch']]
     }
   },
+  /** Trees and limbs on sheets of their own. */
+  severalSheets: () => {
+    surface.tell({
+      ...selectionOf({ sheet: sampleSheetName, top: 0, left: 0, rows }),
+      places: [
+        { address: "'Trees of the street'!B4:H44", rows: 41, columns: 7 },
+        { address: 'Limbs!A1:F301', rows: 301, columns: 6 }
+      ]
+    })
+  },
   closeClipboard: () => {
     document.execCommand = () => false
     Object.defineProperty(navigator, 'clipboard', { value: undefined })

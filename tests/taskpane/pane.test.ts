@@ -10,7 +10,7 @@ describe('the first screen', () => {
     const { root } = await openPane()
     expect(readable(root)).toContain('Survey!B3:F9: 6 rows, 5 columns')
     const primary = [...root.querySelectorAll('.button-primary')]
-    expect(primary.map(({ textContent }) => textContent)).toEqual(['Plan selection'])
+    expect(primary.map(({ textContent }) => textContent)).toEqual(['Plan inventory'])
   })
 
   test('shows every caution', async () => {
@@ -54,7 +54,7 @@ describe('the first screen', () => {
 describe('planning', () => {
   test('shows the plan, moves focus to it and says so', async () => {
     const { root, surface } = await openPane()
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     await settle()
     expect(surface.asked).toEqual(['read selection'])
     expect(document.activeElement?.textContent).toBe('Plan for 2 trees')
@@ -64,7 +64,7 @@ describe('planning', () => {
 
   test('shows progress, and cancel brings back what was there', async () => {
     const { root, surface } = await openPane()
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     await settle()
     const read = surface.readInventory.bind(surface)
     let answer: () => void = () => undefined
@@ -94,7 +94,7 @@ describe('planning', () => {
           reject(signal.reason as Error)
         })
       })
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     press(root, 'Cancel')
     await settle()
     expect(announced(root)).toBe('Canceled.')
@@ -161,7 +161,7 @@ describe('planning', () => {
     const { root, surface, pane } = await openPane()
     await pane.planSelection()
     surface.tell({ ...surface.selected, range: 'Other!A1:I9' })
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     await settle()
     expect(surface.asked).toEqual(['read selection', 'read selection'])
   })

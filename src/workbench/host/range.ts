@@ -6,7 +6,7 @@ import { asWritten, isCell, isText, mostCells, asRead, valueType, withoutGaps } 
 import { rangeExtent } from './cellSizes'
 import { conditionalFormatsObject } from './conditionalFormatCollection'
 import { dataValidationObject } from './dataValidation'
-import { invalidArgument, itemNotFound, notAnswered } from './faults'
+import { invalidArgument, invalidOperation, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { rangeFormatObject } from './rangeFormat'
 import { addressOf, cellCount, rangeArgument, rangeOn, type RangeTarget } from './rangeTarget'
@@ -109,6 +109,8 @@ function merged(target: RangeTarget): HostObject | null {
   const areas = target.session.book
     .mergedAreas(target.sheetId)
     .filter((area) => sharedPart(area, target.area) !== null)
+  // Excel's own bound (documentation of Range.getMergedAreasOrNullObject).
+  if (areas.length > 512) throw invalidOperation('The range has more than 512 merged areas.')
   const { session, sheetId } = target
   return areas.length ? session.types.rangeAreas({ session, sheetId, areas }) : null
 }
