@@ -541,7 +541,7 @@ const catalog = {
   'thicker-than-trunk': {
     level: 'doubt',
     message:
-      'Limb {limb} of tree {tree} has {what} {value} at {cell}, far more than the {diameter} of the trunk. Are the numbers and their units right? They are used as they stand.',
+      'Limb {limb} of tree {tree} has {what} {value} at {cell}, far thicker than the trunk of {diameter}. Are the numbers and their units right? They are used as they stand.',
     remedy: 'Check the two diameters and their units: limbs and trunk may be in different ones.'
   },
   'row-shifted': {

@@ -178,7 +178,8 @@ function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
     !known.some((field) => field === 'tree' || field === 'diameter' || field === 'trunk')
   )
     return problem('no-headers', corner)
-  if (parts.every(({ rows }) => rows.length === 0)) return problem('headers-only', corner)
+  if (tables.every(({ rows }) => rows.length === 0) && parts.every(({ rows }) => rows.length === 0))
+    return problem('headers-only', corner)
   const nameless = tables.filter(({ labeled, header }) =>
     [...header.columns.map(({ meaning }) => meaning.field), ...labeled.map(({ field }) => field)].every(
       (field) => field !== 'tree'

@@ -11,7 +11,7 @@ const leastTimes = 10
 const mostTimes = 250
 
 /** A limb or stem this many times as thick as the trunk at breast height is asked about (house judgment). */
-const overTrunk = 1.4
+export const overTrunk = 1.4
 
 /** A crown base this share of the height above the lowest union, and above every other, is asked about (house judgment). */
 const clearlyAbove = 0.1

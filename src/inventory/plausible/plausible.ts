@@ -7,7 +7,7 @@ import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { listedChoices } from '../../../shared/words/lists'
 import { wholePercent } from '../../../shared/words/percent'
 import { fieldAddress, headerAddress, type ColumnMatch, type Inventory, type Tree } from '../inventory'
-import { Evidence } from './evidence'
+import { Evidence, overTrunk } from './evidence'
 import { isUnusual, likelyUnits, median, usual, type OtherUnits } from './units'
 
 /** Fewer limbs or trees than these say nothing of a whole column. */
@@ -141,7 +141,7 @@ export class Plausibility {
 
   private overTrunk({ tree, limb }: Evidence['overTrunk'][number]): Problem {
     const { system } = this.inventory
-    const byStem = (limb.stem ?? 0) > (limb.diameter ?? 0)
+    const byStem = (limb.diameter ?? 0) <= (tree.trunk ?? 0) * overTrunk
     const field = byStem ? (limb.measured === 'below' ? 'stemBelow' : 'stem') : 'diameter'
     return problem('thicker-than-trunk', fieldAddress(this.inventory, limb.row, field), {
       tree: tree.id,

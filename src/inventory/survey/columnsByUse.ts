@@ -112,7 +112,7 @@ function without(header: HeaderRows, column: number): HeaderRows {
     ...header,
     columns: header.columns.map((each) =>
       each.column === column
-        ? { ...each, meaning: { ...each.meaning, field: null, confidence: 'unsure' as const } }
+        ? { ...each, meaning: { ...each.meaning, field: null, confidence: 'sure' as const } }
         : each
     )
   }

@@ -82,7 +82,9 @@ function matchOf(
   const answer = answerFor(sheet.name, letters, name, header)
   const chosen = answer?.field
   const answered = chosen !== undefined
-  const plain = answered || group !== '' ? null : plainField(name)
+  // Surely nothing: its cells cannot be what its header says.
+  const isNothing = meaning.field === null && meaning.confidence === 'sure'
+  const plain = answered || isNothing || group !== '' ? null : plainField(name)
   const read = meaning.field ?? (plain === null || taken.has(plain) ? null : plain)
   const unit = answer?.unit ?? meaning.unit
   return {

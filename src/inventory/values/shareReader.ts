@@ -8,7 +8,8 @@ import type { ColumnCells, Filled } from './columnCells'
 export class ShareReader {
   constructor(private readonly cells: ColumnCells) {}
 
-  read(cell: Filled, row: number): Reading<number> {
+  read(typed: Filled, row: number): Reading<number> {
+    const cell = withSign(typed)
     const signed = typeof cell === 'string' && cell.trim().endsWith('%')
     const style = typeof cell === 'string' ? this.cells.conventions.styleFor(cell) : null
     const value = numberIn(cell, style, { percent: true })
@@ -50,4 +51,10 @@ export class ShareReader {
     const facts = { manner: mannerWords[found.manner], value: percent(value) }
     return new Noted(value, this.cells.problem('inexact-share', row, facts))
   }
+}
+
+/** A share with its sign in place of a word for it: "5 pct", "10 percent", "5 Prozent". */
+function withSign(cell: Filled): Filled {
+  if (typeof cell !== 'string') return cell
+  return cell.replace(/\s*(?:pct|percent|per cent|prozent|pour ?cent|por ?ciento|v\.? ?h)\.?\s*$/i, ' %')
 }
