@@ -1,4 +1,5 @@
 import { isBlank, type Cell } from '../../../shared/cells'
+import { readChoice } from '../../../shared/choices'
 import { columnOf, type Field } from '../../../shared/columns'
 import { readHeaderText } from '../headers/headerText'
 import { foreignNotions } from '../headers/words/notion'
@@ -99,7 +100,8 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
     // A column with one word for every limb of a tree says what it is, and not which.
     const own = values(limb)
     const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${text}`)).size
-    return pairs < own.length * mostlyTold && new Set(own).size < 3 ? without(header, limb) : header
+    const isWord = new Set(own).size === 1 || own.every((text) => readChoice('role', text) !== null)
+    return pairs < own.length * mostlyTold && isWord ? without(header, limb) : header
   }
   return used(
     'limb',

@@ -56,5 +56,5 @@ export class ShareReader {
 /** A share with its sign in place of a word for it: "5 pct", "10 percent", "5 Prozent". */
 function withSign(cell: Filled): Filled {
   if (typeof cell !== 'string') return cell
-  return cell.replace(/\s*(?:pct|percent|per cent|prozent|pour ?cent|por ?ciento|v\.? ?h)\.?\s*$/i, ' %')
+  return cell.replace(/\s*(?:pct|per ?cent|prozent|pour ?cent|por ?ciento|v\.? ?h)\.?\s*$/i, ' %')
 }
