@@ -99,7 +99,7 @@ describe.each(Object.keys(texts) as (keyof typeof texts)[])('%s', (name) => {
 
 test('a missing column is one problem, and the limbs that wait stand beneath it', () => {
   const plan = planned('no column of stems')
-  const [missing] = plan.problems.filter(({ code }) => code === 'needed-column')
+  const [missing] = plan.problems.filter(({ code }) => code === 'column-asked')
   expect(missing?.waits).toBe('1,000 limbs wait for it: rows 2 to 1001.')
   expect(plan.unplanned).toHaveLength(1000)
   const { summary, unplanned } = planJson(plan, estimatePlan(plan))

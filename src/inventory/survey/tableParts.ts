@@ -1,5 +1,4 @@
 import type { Cell, CellBlock } from '../../../shared/cells'
-import { columnOf } from '../../../shared/columns'
 import type { ColumnMatch } from '../inventory'
 import { dataRows } from './dataRows'
 import type { MatchedTable } from './matchTables'
@@ -68,12 +67,4 @@ function formPart(
   }
   const matches = labeled.map((match, column) => ({ ...match, column }))
   return { block, matches, rows: [1], of: 'trees', group: null, table: at }
-}
-
-/** A form that gives nothing but what identifies a tree or its place says nothing of a table with ids of its own. */
-export function formSuits({ matches, of }: Part, tableHasIds: boolean): boolean {
-  return (
-    of === 'trees' &&
-    (!tableHasIds || matches.every(({ field }) => field === null || columnOf(field).of === 'tree'))
-  )
 }
