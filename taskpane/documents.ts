@@ -1,6 +1,6 @@
 /**
- * What the pane needs only once somebody plans, opens a tree or writes a sheet: the reader, the documents and the
- * drawings. Built as a script of its own, so that the pane stands at once.
+ * What the pane needs once it stands: the reader, which finds the inventory, the documents and the drawings. Built as a
+ * script of its own, so that the pane does not wait for it.
  */
 export { readSheets } from '../src/inventory/readSheets'
 export { showsInventory } from '../src/inventory/survey/showsInventory'
