@@ -1,6 +1,6 @@
 /**
- * What the pane needs only once somebody plans, opens a tree or writes a sheet: the reader, the plan, the price, the
- * documents and the drawings. Built as a script of its own, so that the pane stands at once.
+ * What the pane needs once it stands: the reader, which finds the inventory, the plan, the price, the documents and the
+ * drawings. Built as a script of its own, so that the pane does not wait for it.
  */
 export { planTrees } from '../src/plan/planInventory'
 export { planByRules } from '../src/plan/rules/planByRules'

@@ -36,14 +36,14 @@ const placeOf = ({ name, hidden, used, found }: JudgedSheet): FoundPlace => ({
 })
 
 /**
- * The sheets to read: visible ones with tables of an inventory, and those too long to tell; hidden ones where there are no
- * others. Where nothing is found, the sheet that is looked at, so that the reading can say what is missing.
+ * The sheets to read: visible ones with tables of an inventory, and those too long to tell; hidden ones too where no visible
+ * one is certain. Where nothing is found, the sheet that is looked at, so that the reading can say what is missing.
  */
 function toRead(sheets: readonly JudgedSheet[], { selected }: BookView): readonly JudgedSheet[] {
-  const visible = sheets.filter(({ hidden, found }) => !hidden && found !== 'none')
-  if (visible.length > 0) return visible
-  const hidden = sheets.filter(({ found }) => found !== 'none')
-  if (hidden.length > 0) return hidden
+  const likely = sheets.filter(({ found }) => found !== 'none')
+  const visible = likely.filter(({ hidden }) => !hidden)
+  if (visible.some(({ found }) => found === 'table')) return visible
+  if (likely.length > 0) return likely
   const here = sheets.filter(({ name }) => name === selected?.sheet)
   return here.length > 0 ? here : sheets.filter((sheet) => !sheet.hidden)
 }
@@ -79,6 +79,11 @@ async function selectedRange(
   return { places: [{ ...place, hidden: sheet.hidden, certain: true }], others: [], range, remark }
 }
 
+/** A sheet as one of which nothing is read: of a table no more than its first row, so that it is never read in part. */
+function leftOut({ found, head }: JudgedSheet): SheetCells {
+  return found === 'none' ? head : { ...head, rows: head.rows.slice(0, 1) }
+}
+
 async function inBook(
   context: Excel.RequestContext,
   view: BookView,
@@ -91,7 +96,7 @@ async function inBook(
   if (read.length === 0) return problem('empty-selection', '')
   return {
     places: read.map(placeOf),
-    others: sheets.filter((sheet) => !read.includes(sheet)).map((sheet) => sheet.head),
+    others: sheets.filter((sheet) => !read.includes(sheet)).map(leftOut),
     range: null,
     remark: ''
   }

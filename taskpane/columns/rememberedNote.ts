@@ -30,7 +30,7 @@ function usedAnswers({ plan: { inventory }, choices }: Planned): string[] {
   return [
     ...once.map(meaning),
     ...(choices.system === undefined ? [] : [`numbers without a unit are in ${systemNames[choices.system]}`]),
-    ...noTrees(choices.noTrees)
+    ...(inventory.problems.some(({ code }) => code === 'said-no-trees') ? noTrees(choices.noTrees) : [])
   ]
 }
 

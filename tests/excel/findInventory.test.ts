@@ -1,5 +1,6 @@
 import type { Cell } from '../../shared/cells'
 import { KnownSheets } from '../../src/excel/findInventory'
+import { readInventorySheets } from '../../src/excel/readInventorySheets'
 import { describeSelection } from '../../src/excel/selection'
 import { readSheets } from '../../src/inventory/readSheets'
 import { showsInventory } from '../../src/inventory/survey/showsInventory'
@@ -177,6 +178,36 @@ describe('where the inventory is hard to find', () => {
     office.book.hideSheet(ids.get('Kept')!)
     click('Cover', 0, 0)
     expect(await found()).toBe('Kept!A1:F4')
+  })
+
+  test('hidden sheets are read whole where the visible ones are too many to be sure of', async () => {
+    const prose = Array.from({ length: 60 }, (_, at) => ['Remark', at, `Line ${String(at)} of a report`])
+    await book([
+      ...Array.from({ length: 20 }, (_, at): [string, Cell[][]] => [`Report ${String(at)}`, prose]),
+      ['Kept', [limbHeaders, ...limbs(90)]]
+    ])
+    office.book.hideSheet(ids.get('Kept')!)
+    click('Report 3', 0, 0)
+    const { sheets } = await readInventorySheets('selection', showsInventory)
+    expect(readSheets(sheets).limbCount).toBe(90)
+  })
+
+  test('of a hidden sheet beside a visible inventory nothing is read, and it is named', async () => {
+    await book([
+      ['Limbs', [limbHeaders, ...limbs(4)]],
+      ['Kept', [limbHeaders, ...limbs(90)]],
+      ['Choices', [['Vigor'], ['good']]]
+    ])
+    office.book.hideSheet(ids.get('Kept')!)
+    click('Limbs', 1, 1)
+    const { sheets } = await readInventorySheets('selection', showsInventory)
+    const { limbCount, problems } = readSheets(sheets)
+    expect(limbCount).toBe(4)
+    const messages = problems.map(({ message }) => message)
+    expect(messages).toContain('Nothing was read from the hidden sheets “Kept”.')
+    expect(messages).toContain(
+      'The inventory was read from “Limbs”; nothing was read from the sheets “Choices”.'
+    )
   })
 
   test('documents of ours are no inventory, though a cell of them is selected', async () => {

@@ -5,7 +5,7 @@ import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { excelSurface } from '../../taskpane/excelSurface'
 import type { Selected, Steps } from '../../taskpane/surface'
-import { startWith, type InventoryBook } from '../excel/inventorySheet'
+import { fill, startWith, type InventoryBook } from '../excel/inventorySheet'
 
 /** The pane's side of the spreadsheet, through the unmodified Office library and the host in memory. */
 let office: InventoryBook
@@ -107,4 +107,43 @@ test('a written sheet is named, found again, and not written over changed cells'
   const refused = await excelSurface.writeSheets(sheets, options, steps())
   expect(refused.written).toEqual([])
   expect(refused.problems.map(({ code }) => code)).toEqual(['range-changed'])
+})
+
+test('an inventory on two sheets is written only while both are unchanged', async () => {
+  for (const { id } of office.book.sheets().slice(1)) office.book.deleteSheet(id)
+  for (const { name } of office.book.names()) office.book.deleteName(name)
+  office.book.clear(office.sheetId, { row: 0, column: 0, rows, columns })
+  const trees = [
+    ['Tree', 'Species', 'DBH (in)', 'Height (ft)', 'Crown base (ft)', 'Life stage', 'Vigor', 'Last pruned'],
+    ['T1', 'Red oak', 8, 34, 8, 'young', 'good', 46082],
+    ['T2', 'Red oak', 7, 30, 7, 'young', 'good', 46083]
+  ]
+  const limbs = [
+    ['Tree', 'Limb', 'Limb dia (in)', 'Stem dia (in)', 'Origin (ft)', 'Tip (ft)'],
+    ['T1', 'A', 3, 4, 12, 30],
+    ['T2', 'A', 2, 4, 10, 26]
+  ]
+  fill(office, office.sheetId, trees)
+  office.book.setNumberFormats(office.sheetId, { row: 1, column: 7, rows: 2, columns: 1 }, [
+    ['yyyy-mm-dd'],
+    ['yyyy-mm-dd']
+  ])
+  const { id } = office.book.addSheet('Limbs')
+  fill(office, id, limbs)
+  office.book.selectAreas(id, [{ row: 2, column: 2, rows: 1, columns: 1 }])
+  const { read } = await excelSurface.readInventory('selection', steps())
+  const source = read!.sheets
+  const inventory = readSheets(source)
+  expect(inventory.trees.map((tree) => [tree.id, tree.limbs.length, tree.height])).toEqual([
+    ['T1', 1, 34 * 0.3048],
+    ['T2', 1, 30 * 0.3048]
+  ])
+  const sheets = [describeCutPlan(planInventory(inventory, { date: '2031-03-02' }))]
+  const write = () => excelSurface.writeSheets(sheets, { replace: true, source }, steps())
+  const pruned = { row: 2, column: 7, rows: 1, columns: 1 }
+  office.book.setValues(office.sheetId, pruned, [[46090]])
+  const refused = await write()
+  expect(refused.problems.map(({ code, cell }) => [code, cell])).toEqual([['range-changed', 'Trees!A1:H3']])
+  office.book.setValues(office.sheetId, pruned, [[46083]])
+  expect((await write()).written).toEqual(['Cut plan'])
 })

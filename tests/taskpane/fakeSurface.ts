@@ -58,6 +58,10 @@ export class FakeSurface implements Surface {
   readingProblems: Problem[] = []
   /** The only range that is read, or null for all of the inventory. */
   range: string | null = null
+  /** Sheets that are read beside the block. */
+  others: SheetCells[] = []
+  /** The sheets that had to be unchanged at the last writing. */
+  source: readonly SheetCells[] = []
   /** What the workbook keeps of answers. */
   kept: unknown = undefined
   /** Given back where answers are to be kept. */
@@ -98,7 +102,10 @@ export class FakeSurface implements Surface {
     this.asked.push(`read ${typeof wanted === 'string' ? wanted : wanted.range}`)
     if (this.fault !== null) return Promise.reject(this.fault)
     steps.onProgress(1, this.block?.rows.length ?? 1)
-    const read = this.block && { sheets: [sheetOf(this.block)], range: this.range }
+    const read = this.block && {
+      sheets: [sheetOf(this.block), ...this.others],
+      range: this.range
+    }
     return Promise.resolve({ read, problems: this.readingProblems })
   }
 
@@ -140,6 +147,7 @@ export class FakeSurface implements Surface {
 
   writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing> {
     if (this.fault !== null) return Promise.reject(this.fault)
+    this.source = options.source
     if (options.source[0]?.rows !== this.block?.rows)
       return Promise.resolve({ written: [], problems: [problem('range-changed', 'Survey!B3:F9')] })
     steps.onProgress(1, 2)

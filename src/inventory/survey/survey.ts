@@ -67,7 +67,7 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
 /** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
 export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
   const answerFor = answersOf(choices)
-  const asked = choices.sheet
+  const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) =>
     asked === undefined ? hidden !== true : name === asked
   )
@@ -84,7 +84,10 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   problems.push(...tellOf(sheets, tables, choices))
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
-  problems.push(...needed.problems.values())
+  const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
+  // A column that is asked about is not also called one that nobody needs.
+  const told = problems.filter(({ code, cell }) => code !== 'column-unknown' || !asked.has(cell))
+  problems.splice(0, problems.length, ...told, ...needed.problems.values())
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
   const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
   return { tables, parts, matches, system, needed }
