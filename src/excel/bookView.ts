@@ -17,7 +17,7 @@ export interface SheetArea extends Area {
 export interface BookView {
   /** The sheets in their order, without empty ones and without documents that were written from a plan. */
   readonly sheets: readonly FilledSheet[]
-  /** The selected cells; null where several areas are selected. */
+  /** The selected cells; null where several areas, or no cells such as a chart, are selected. */
   readonly selected: SheetArea | null
   /** How many areas are selected. */
   readonly areaCount: number
@@ -34,14 +34,32 @@ function areaOf(range: Excel.Range): Area {
   }
 }
 
-/** The addresses of what is selected and of what is filled. No cell is read. */
-export async function viewBook(context: Excel.RequestContext): Promise<BookView> {
-  const { workbook } = context
-  const ranges = workbook.getSelectedRanges()
+type Selected = Pick<BookView, 'selected' | 'areaCount'>
+
+/** What is selected; no area where it is no cells. */
+async function selectedCells(context: Excel.RequestContext): Promise<Selected> {
+  const ranges = context.workbook.getSelectedRanges()
   ranges.load('areaCount')
   const range = ranges.areas.getItemAt(0)
   range.load(measures)
   range.worksheet.load('name')
+  try {
+    await context.sync()
+  } catch (error) {
+    if ((error as { code?: unknown }).code === 'InvalidSelection') return { selected: null, areaCount: 0 }
+    throw error
+  }
+  const { areaCount } = ranges
+  return {
+    selected: areaCount > 1 ? null : { sheet: range.worksheet.name, ...areaOf(range) },
+    areaCount
+  }
+}
+
+/** The addresses of what is selected and of what is filled. No cell is read. */
+export async function viewBook(context: Excel.RequestContext): Promise<BookView> {
+  const selection = await selectedCells(context)
+  const { workbook } = context
   workbook.worksheets.load('items/name,items/visibility')
   workbook.names.load('items/name,items/formula')
   await context.sync()
@@ -61,10 +79,5 @@ export async function viewBook(context: Excel.RequestContext): Promise<BookView>
       ? []
       : [{ name: sheet.name, hidden: String(sheet.visibility) !== 'Visible', used: areaOf(used) }]
   )
-  const { areaCount } = ranges
-  return {
-    sheets,
-    selected: areaCount > 1 ? null : { sheet: range.worksheet.name, ...areaOf(range) },
-    areaCount
-  }
+  return { sheets, ...selection }
 }

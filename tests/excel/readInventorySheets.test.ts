@@ -63,10 +63,11 @@ describe('reading the inventory', () => {
   })
 
   test('an unusable selection is a problem without sheets', async () => {
-    office.book.selectAreas(office.sheetId, [])
+    const area = { row: 0, column: 0, rows: 3, columns: 2 }
+    office.book.selectAreas(office.sheetId, [area, { ...area, row: 10 }])
     const { sheets, problems } = await read()
     expect(sheets).toEqual([])
-    expect(problems.map(({ code }) => code)).toEqual(['not-cells'])
+    expect(problems.map(({ code }) => code)).toEqual(['several-areas'])
   })
 
   test('a range is read again whatever is selected, and the selection stays', async () => {

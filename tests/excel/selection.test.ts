@@ -34,9 +34,14 @@ describe('what a selection would give', () => {
     })
   })
 
-  test('a chart is no block of cells', async () => {
+  test('a chart gives the whole inventory too', async () => {
     office.book.selectAreas(office.sheetId, [])
-    expect(await describeNow()).toMatchObject({ places: [], cells: null, problem: { code: 'not-cells' } })
+    expect(await describeNow()).toMatchObject({
+      places: [{ address: `Trees!A1:V${String(rows)}` }],
+      range: null,
+      cells: null,
+      problem: null
+    })
   })
 
   test('while a cell is edited it waits instead of failing', async () => {
