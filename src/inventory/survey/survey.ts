@@ -69,7 +69,7 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   const answerFor = answersOf(choices)
   const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) =>
-    asked === undefined ? hidden !== true : name === asked
+    only === undefined ? hidden !== true : name === only
   )
   const found = tablesOf(visible, answerFor)
   const hidden =
