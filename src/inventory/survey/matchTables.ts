@@ -5,6 +5,7 @@ import { systems, unitNames, type UnitSystem } from '../../../shared/units'
 import type { Confidence } from '../headers/assign'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
+import { unitSuits } from '../headers/unitSuits'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { lengthOf } from '../lengthOf'
 import { answersOf, type AnswerFor } from './answers'
@@ -82,7 +83,7 @@ function matchOf(
   const answer = answerFor(sheet.name, letters, name)
   const chosen = answer?.field ?? choices.fields?.[column]
   const answered = answer?.field !== undefined || chosen !== undefined
-  const plain = answered || group !== '' ? null : plainField(name)
+  const plain = answered || group !== '' || meaning.unused !== null ? null : plainField(name)
   const read = meaning.field ?? (plain === null || taken.has(plain) ? null : plain)
   const unit = answer?.unit ?? choices.units?.[column] ?? meaning.unit
   return {
@@ -96,7 +97,7 @@ function matchOf(
     percent: meaning.text.percent,
     girth: meaning.girth,
     confidence: answered ? 'chosen' : confidenceOf(meaning.confidence, meaning.field, read),
-    runnerUp: meaning.runnerUp
+    runnerUp: meaning.runnerUp === read ? null : meaning.runnerUp
   }
 }
 
@@ -106,7 +107,8 @@ function matchOf(
  */
 function plainField(header: string): Field | null {
   const field = header === '' ? null : fieldFromWords(readHeader(header).words)
-  return field === null || likelyFields(header)[0]?.standing === 'asked' ? null : field
+  if (field === null || likelyFields(header)[0]?.standing === 'asked') return null
+  return unitSuits(readHeaderText(header), field) < 0.5 ? null : field
 }
 
 function confidenceOf(known: Confidence, meant: Field | null, field: Field | null): Confidence {

@@ -72,7 +72,7 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   problems.push(...tellOf(sheets, tables, choices))
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
-  problems.push(...needed.values())
+  problems.push(...new Set(needed.values()))
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
   const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
   return { tables, parts, matches, system, asked: needed }
