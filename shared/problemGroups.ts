@@ -42,6 +42,10 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     remedy: 'Nothing to do, or rename the header of a column that should be used.',
     across: true
   },
+  'measures-doubled': null,
+  'girths-doubled': null,
+  'years-doubled': null,
+  'column-of-two': null,
   'column-likely': null,
   'columns-unknown': null,
   'block-beside': null,

@@ -53,6 +53,28 @@ const catalog = {
     message: 'The column “{text}” at {cell} is not one the plan uses; it is left as it is.',
     remedy: 'Nothing to do, or rename the header if it should be used.'
   },
+  'measures-doubled': {
+    level: 'note',
+    message: 'Columns that give again in another unit what other columns give are not used: {text}.',
+    remedy: 'Nothing to do, or choose the meaning of a column that should be used instead.'
+  },
+  'girths-doubled': {
+    level: 'note',
+    message: 'Girths of which other columns give the diameter are not used: {text}.',
+    remedy: 'Nothing to do, or choose the meaning of a column that should be used instead.'
+  },
+  'years-doubled': {
+    level: 'doubt',
+    message:
+      'The same measures stand side by side for several years: is the plan to be made from the latest, {used}? They are used, and not {text}.',
+    remedy: 'If that is right, do nothing; otherwise choose the meaning of the columns to use.'
+  },
+  'column-of-two': {
+    level: 'row',
+    message:
+      'The column “{text}” at {cell} holds two numbers in a cell ({values}) and was not read: are they {columns}?',
+    remedy: 'Split it into two columns, each with a header and one number in a cell.'
+  },
   'column-likely': {
     level: 'doubt',
     message: 'Is the column “{text}” at {cell} “{column}”, or rather “{other}”? It is used as “{column}”.',

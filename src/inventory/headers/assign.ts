@@ -1,11 +1,16 @@
 import { munkres } from 'munkres'
 import { columnOf, type Field } from '../../../shared/columns'
 import type { LengthUnit } from '../../../shared/units'
+import { lengthOf } from '../lengthOf'
 import type { ColumnValues } from './columnValues'
 import { fitOf } from './fit'
 import { readHeaderText, type HeaderText } from './headerText'
 import { likelihoods } from './likelihood'
 import { neighbors, placedScore } from './placing'
+import { sameMeasures, type Doubled, type SameMeasures } from './sameMeasure'
+import { noSecondReading } from './secondReading'
+import { isTied, measured } from './ties'
+import { coupleIn, holdsTwo } from './twoThings'
 
 /** How far a column's meaning can be relied on. */
 export type Confidence = 'sure' | 'likely' | 'unsure'
@@ -21,7 +26,12 @@ export interface ColumnMeaning {
   readonly text: HeaderText
   readonly unit: LengthUnit | null
   readonly girth: boolean
+  /** Why a column is not used whose header names a field; null where there is no such reason. */
+  readonly unused: Unused | null
 }
+
+/** It gives again what another column gives, holds two numbers a cell, or is no second reading of the first. */
+export type Unused = Doubled | 'two things' | 'no second reading'
 
 /** A column as the sheet has it: its header (group title first, where there is one) and the cells below. */
 export interface HeadedColumn {
@@ -42,19 +52,29 @@ const contestedBy = 0.04
 const askedMost = 0.78
 const askedFit = 0.9
 
-interface Candidate {
+export interface Candidate {
   readonly field: Field
   readonly score: number
   readonly girth: boolean
 }
 
 /** The candidates of every column, by words, place and values, likeliest first, one a field. */
-function candidatesOf(columns: readonly HeadedColumn[], texts: readonly HeaderText[]): Candidate[][] {
-  const worded = texts.map((text) => (text.words.length === 0 ? [] : likelihoods(text)))
+function candidatesOf(
+  columns: readonly HeadedColumn[],
+  texts: readonly HeaderText[],
+  { doubled, latest }: SameMeasures
+): { candidates: Candidate[][]; inTwo: ReadonlySet<number> } {
+  const worded = texts.map((text, at) => {
+    if (text.words.length === 0 || doubled[at]) return []
+    return likelihoods(latest.has(at) ? withoutYear(text) : text)
+  })
   const places = neighbors(worded)
   const given = new Set(columns.flatMap(({ answered }) => answered ?? []))
-  return columns.map((column, at) => {
+  const inTwo = new Set<number>()
+  const candidates = columns.map((column, at) => {
     if (column.answered !== undefined) return []
+    const named = coupleIn(column.header) !== null
+    const two = holdsTwo(column.values, named)
     const unit = column.unit ?? texts[at]?.unit ?? null
     const best = new Map<Field, Candidate>()
     for (const likely of worded[at] ?? []) {
@@ -62,99 +82,86 @@ function candidatesOf(columns: readonly HeadedColumn[], texts: readonly HeaderTe
       if (given.has(field)) continue
       const fit = fitOf(column.values, field, unit)
       const score = Math.min(1, placedScore(likely, at, places) * fit)
-      const kept = standing !== 'asked' ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
+      const isLength = lengthOf(field) !== null
+      if (isLength && two && (named || columnOf(field).of === 'limb')) {
+        inTwo.add(at)
+        continue
+      }
+      const asks = standing === 'asked' || (isLength && named)
+      const kept = !asks ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
       if (kept > (best.get(field)?.score ?? 0)) best.set(field, { field, score: kept, girth })
     }
     return [...best.values()].sort((a, b) => b.score - a.score)
   })
+  return { candidates, inTwo }
+}
+
+/** "Height 2026" beside "Height 2023": the year says which, not what. */
+function withoutYear(text: HeaderText): HeaderText {
+  const words = text.words.filter(({ meanings }) => !meanings.includes('inYear'))
+  return { ...text, words, notions: new Set([...text.notions].filter((each) => each !== 'inYear')) }
 }
 
 /** Assigns all columns at once: the best total, one column per field and one field per column. */
 export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[] {
   const texts = columns.map(({ header }) => readHeaderText(header))
-  const candidates = candidatesOf(columns, texts)
+  const same = sameMeasures(columns, texts)
+  const { candidates, inTwo } = candidatesOf(columns, texts, same)
   const chosen = bestTotal(candidates)
   const taken = new Set(chosen)
+  const notSecond = noSecondReading(columns, texts, chosen)
+  if (notSecond !== null) {
+    chosen[notSecond] = null
+    // Without a column for the stem the second one may be it, which is asked; it is no rival of the first.
+    if (!taken.has('stem')) candidates[notSecond] = []
+  }
   return columns.map((column, at): ColumnMeaning => {
     const text = texts[at] ?? readHeaderText('')
     if (column.answered !== undefined) return asAnswered(column, column.answered, text)
+    const unit = column.unit ?? text.unit
+    const unused = same.doubled[at] ?? (inTwo.has(at) ? 'two things' : null)
     const field = chosen[at] ?? null
     const own = candidates[at]?.find((each) => each.field === field)
-    const score = own?.score ?? 0
     const rivals = (candidates[at] ?? []).filter((each) => each.field !== field)
     const free = rivals.find((each) => !taken.has(each.field)) ?? null
-    const near = free !== null && free.score > score - clearBy && free.score >= 0.4
-    const printed = field !== null && columnOf(field).use === 'document'
-    const contested =
-      !printed &&
-      candidates.some(
-        (others, other) =>
-          other !== at &&
-          (chosen[other] ?? null) === null &&
-          others.some((each) => each.field === field && each.score > score - contestedBy)
-      )
-    // Two headers that say it equally well leave a measurement open: neither is taken, and the reader is asked.
-    if (field !== null && measured.has(field) && isTied(candidates, chosen, columns, at, field, score))
-      return {
-        field: null,
-        score: 0,
-        confidence: 'unsure',
-        runnerUp: field,
-        text,
-        unit: column.unit ?? text.unit,
-        girth: false
-      }
-    const confidence =
-      field === null ? 'unsure' : score >= sureFrom && !near && !contested ? 'sure' : 'likely'
     const runnerUp = free?.field ?? rivals[0]?.field ?? null
-    return {
-      field,
-      score,
-      confidence,
-      runnerUp,
-      text,
-      unit: column.unit ?? text.unit,
-      girth: own?.girth ?? text.notions.has('girth')
+    const none = { field: null, score: 0, confidence: 'unsure', text, unit } as const
+    if (own === undefined) {
+      const why = at === notSecond ? 'no second reading' : unused
+      return { ...none, runnerUp, girth: text.notions.has('girth'), unused: why }
     }
+    // Two headers that say it equally well leave a measurement open: neither is taken, and the reader is asked.
+    if (measured.has(own.field) && isTied(columns, candidates, chosen, at, own))
+      return { ...none, runnerUp: own.field, girth: false, unused: null }
+    const near = free !== null && free.score > own.score - clearBy && free.score >= 0.4
+    const open = near || isContested(candidates, chosen, at, own)
+    const doubtful = notSecond !== null && own.field === 'diameter'
+    const confidence = own.score >= sureFrom && !open && !doubtful ? 'sure' : 'likely'
+    return { ...own, confidence, runnerUp, text, unit, unused: null }
   })
 }
 
-/** The measurements that every priority rests on. */
-const measured: ReadonlySet<Field> = new Set(['diameter', 'stem', 'origin', 'tip'])
-/** Scores so close are equal (house judgment). */
-const tied = 0.005
-
-function plain(header: string | undefined): string {
-  return (header ?? '').trim().toLowerCase()
-}
-
-/** "Stem A" and "Stem B" without the letter or number that tells them apart. */
-function uncounted(header: string): string {
-  return header.replace(/(?<![\p{L}\d])(?:\p{L}|\d{1,2})(?![\p{L}\d])/gu, '#')
-}
-
-/** Whether another column, without a field, fits this field as well under another header. */
-function isTied(
+/** Whether another column, without a field, comes close for a field that the plan needs. */
+function isContested(
   candidates: readonly (readonly Candidate[])[],
   chosen: readonly (Field | null)[],
-  columns: readonly HeadedColumn[],
   at: number,
-  field: Field,
-  score: number
+  { field, score }: Candidate
 ): boolean {
-  const header = plain(columns[at]?.header)
-  return candidates.some((others, other) => {
-    const theirs = plain(columns[other]?.header)
-    if (other === at || (chosen[other] ?? null) !== null || theirs === header) return false
-    const close = uncounted(theirs) === uncounted(header) ? clearBy : tied
-    return others.some((each) => each.field === field && each.score >= score - close)
-  })
+  if (columnOf(field).use === 'document') return false
+  return candidates.some(
+    (others, other) =>
+      other !== at &&
+      (chosen[other] ?? null) === null &&
+      others.some((each) => each.field === field && each.score > score - contestedBy)
+  )
 }
 
 function asAnswered(column: HeadedColumn, field: Field | null, text: HeaderText): ColumnMeaning {
   const girth = text.notions.has('girth') || text.notions.has('gbh')
   const unit = column.unit ?? text.unit
-  return { field, score: field === null ? 0 : 1, confidence: 'sure', runnerUp: null, text, unit, girth }
+  const score = field === null ? 0 : 1
+  return { field, score, confidence: 'sure', runnerUp: null, text, unit, girth, unused: null }
 }
 
 /** Columns that contend for one field at most; the likeliest do. */

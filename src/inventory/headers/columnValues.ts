@@ -17,6 +17,8 @@ export interface ColumnValues {
   readonly high: number | null
   readonly texts: readonly string[]
   readonly integers: number
+  /** Row by row; null where no number stands. */
+  readonly numbers: readonly (number | null)[]
 }
 
 /** Rows that are looked at below a header. */
@@ -43,7 +45,10 @@ const nothing = /^(?:["″”'’]{1,2}|,,|do\.?|ditto|dito|idem|↓|n\/?[am]\.?
 export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues {
   const kept = cells.slice(0, sample)
   const filled = kept.filter((cell): cell is Cell => !isBlank(cell) && !nothing.test(String(cell).trim()))
-  const numbers = filled.map(numberOf).filter((value) => value !== null)
+  const inRows = kept.map((cell) =>
+    cell === undefined || nothing.test(String(cell).trim()) ? null : numberOf(cell)
+  )
+  const numbers = inRows.filter((value) => value !== null)
   const sorted = [...numbers].sort((a, b) => a - b)
   const texts = filled.map((cell) => fold(String(cell)).trim())
   const wordy = texts.filter((text) => /\p{L}{2}/u.test(text) && !/^[<>~≈±+-]?\s*\d/.test(text)).length
@@ -59,6 +64,7 @@ export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues
     low: sorted[0] ?? null,
     high: sorted.at(-1) ?? null,
     texts,
-    integers: share(numbers.filter(Number.isInteger).length)
+    integers: share(numbers.filter(Number.isInteger).length),
+    numbers: inRows
   }
 }

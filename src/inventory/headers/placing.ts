@@ -27,14 +27,22 @@ function anchorOf(candidates: readonly Likely[]): Of | null {
  */
 function tellsOfLimbs(columns: readonly (readonly Likely[])[], anchors: readonly (Of | null)[]): boolean {
   if (!anchors.includes('limb')) return false
-  const best = columns.map((candidates) => candidates.find(({ score }) => score >= someFrom) ?? null)
-  const named = best.some((each, at) => anchors[at] === 'limb' && namesLimbs.has(each?.field ?? 'tree'))
-  return named || best.filter((each) => each !== null && columnOf(each.field).of === 'limb').length >= 2
+  const named = columns.some(
+    ([best], at) => anchors[at] === 'limb' && best !== undefined && namesLimbs.has(best.field)
+  )
+  return named || columns.filter(isRatherOfLimbs).length >= 2
+}
+
+function isRatherOfLimbs(candidates: readonly Likely[]): boolean {
+  const most = (of: Of): number =>
+    Math.max(0, ...candidates.map(({ field, score }) => (columnOf(field).of === of ? score : 0)))
+  return most('limb') >= someFrom && most('limb') > most('tree') + rather
 }
 
 const namesLimbs = new Set<Field>(['limb', 'parent'])
 /** From which score a column tells of limbs beside another one that does. House judgment. */
 const someFrom = 0.5
+const rather = 0.05
 
 /** Where each column stands: among the tree's or the limb's columns. */
 export interface Neighbors {

@@ -3,50 +3,16 @@ import { columnOf, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { listedChoices } from '../../../shared/words/lists'
 import { columnValues } from '../headers/columnValues'
-import type { Meaning } from '../headers/dictionary'
-import { fitOf } from '../headers/fit'
-import { likelihoods } from '../headers/likelihood'
-import { readHeaderText } from '../headers/headerText'
-import { foreignNotions } from '../headers/words/notion'
 import type { AskedField, ColumnMatch } from '../inventory'
+import { coupleOf } from './coupleOf'
+import { candidatesFor, type Needed as NeededField } from './neededCandidates'
 import type { MatchedTable } from './matchTables'
 import { kindOfTable } from './tableKind'
 
-/** Candidates and sample values that a question names. */
-const candidates = 3
+/** Sample values that a question names, candidates where none is likely, and rows looked at for them. */
 const samples = 3
+const candidates = 3
 const looked = 200
-
-/** How well values have to fit a field for its column to be asked about (house judgment). */
-const fits = 0.6
-
-const alien = new Set<Meaning>(foreignNotions)
-
-interface Candidate {
-  readonly match: ColumnMatch
-  readonly score: number
-}
-
-/** Columns without a use that may hold the field, best first. */
-function candidatesFor({ table, matches }: MatchedTable, field: Field): Candidate[] {
-  return matches
-    .flatMap((match): Candidate[] => {
-      if (match.field !== null || match.confidence === 'chosen' || match.header === '') return []
-      const values = columnValues(
-        table.rows.slice(0, looked).map((row) => table.sheet.rows[row]?.[match.column])
-      )
-      if (values.filled === 0 || values.numeric < 0.8) return []
-      const fit = fitOf(values, field, match.unit)
-      const text = readHeaderText(match.header)
-      const words = likelihoods(text).find((likely) => likely.field === field)?.score ?? 0
-      // A header that says plainly what else it is, is no candidate; one that says nothing is.
-      const isOther = text.words.some(({ meanings }) => meanings.some((each) => alien.has(each)))
-      if (fit < fits || isOther) return []
-      return [{ match, score: fit * (0.5 + words) }]
-    })
-    .sort((a, b) => b.score - a.score)
-    .slice(0, candidates)
-}
 
 /** Where nothing is likely: columns of numbers without a use, in their order. */
 function othersIn({ table, matches }: MatchedTable): ColumnMatch[] {
@@ -60,16 +26,19 @@ function othersIn({ table, matches }: MatchedTable): ColumnMatch[] {
   return others.slice(0, candidates)
 }
 
-function described({ table }: MatchedTable, { match }: Candidate): string {
-  const values = table.rows
-    .map((row) => table.sheet.rows[row]?.[match.column])
-    .filter((cell) => !isBlank(cell))
+function valuesOf({ table }: MatchedTable, { column }: ColumnMatch): string {
+  const filled = table.rows.map((row) => table.sheet.rows[row]?.[column]).filter((cell) => !isBlank(cell))
+  return filled
     .slice(0, samples)
     .map((cell) => quoted(cell))
-  return `${match.letters} “${quoted(match.header)}” (${values.join('; ')})`
+    .join('; ')
 }
 
-function missing({ table, matches }: MatchedTable): Field[] {
+function addressOf({ table: { sheet, header } }: MatchedTable, { column }: ColumnMatch): string {
+  return cellAddress(sheet.top + header.names, sheet.left + column, sheet.name)
+}
+
+function missing({ table, matches }: MatchedTable): NeededField[] {
   if (kindOfTable(table) === 'trees') return []
   const has = (field: Field): boolean => matches.some((match) => match.field === field)
   const needed = (['diameter', 'stem', 'origin', 'tip'] as const).filter((field) => !has(field))
@@ -83,29 +52,46 @@ export interface Needed {
   readonly problems: ReadonlyMap<Field, Problem>
 }
 
-/** Measurements that no column gives though a column without a use may hold them: asked once each. */
+/** Columns that hold two measurements in a cell, of which one at least is wanting. */
+function ofTwo(each: MatchedTable, open: readonly NeededField[]): Map<NeededField, Problem> {
+  const asked = new Map<NeededField, Problem>()
+  for (const match of each.matches) {
+    const meaning = each.table.header.columns.find(({ column }) => column === match.column)?.meaning
+    const fields = coupleOf(match)
+    if (match.field !== null || meaning?.unused !== 'two things') continue
+    if (!fields.some((field) => open.includes(field))) continue
+    const columns = fields.map((field) => `the ${columnOf(field).name.toLowerCase()}`).join(' and ')
+    const facts = { text: quoted(match.header), values: valuesOf(each, match), columns }
+    const found = problem('column-of-two', addressOf(each, match), facts)
+    for (const field of fields) if (open.includes(field) && !asked.has(field)) asked.set(field, found)
+  }
+  return asked
+}
+
+/** Measurements that no column gives though a column without a use may hold them: asked once each, with sample values. */
 export function askNeeded(matched: readonly MatchedTable[]): Needed {
   const asked = new Map<Field, AskedField>()
   const problems = new Map<Field, Problem>()
-  for (const each of matched)
-    for (const field of missing(each)) {
-      const found = candidatesFor(each, field)
+  for (const each of matched) {
+    const wanting = missing(each)
+    const inTwo = ofTwo(each, wanting)
+    for (const [field, found] of inTwo) if (!problems.has(field)) problems.set(field, found)
+    const open = wanting.filter((field) => !inTwo.has(field))
+    for (const [field, found] of candidatesFor(each, open)) {
       const [best] = found
-      if (best === undefined) {
-        const columns = othersIn(each)
-        if (columns.length > 0 && !asked.has(field)) asked.set(field, { field, columns })
-        continue
-      }
-      if (problems.has(field)) continue
-      asked.set(field, { field, columns: found.map(({ match }) => match) })
-      const { sheet, header } = each.table
-      const cell = cellAddress(sheet.top + header.names, sheet.left + best.match.column, sheet.name)
-      const facts = {
-        column: `the ${columnOf(field).name.toLowerCase()}`,
-        name: columnOf(field).name,
-        choices: listedChoices(found.map((candidate) => described(each, candidate)))
-      }
-      problems.set(field, problem('column-asked', cell, facts))
+      if (best === undefined || problems.has(field)) continue
+      asked.set(field, { field, columns: found })
+      const choices = found.map(
+        (match) => `${match.letters} “${quoted(match.header)}” (${valuesOf(each, match)})`
+      )
+      const { name } = columnOf(field)
+      const facts = { column: `the ${name.toLowerCase()}`, name, choices: listedChoices(choices) }
+      problems.set(field, problem('column-asked', addressOf(each, best), facts))
     }
+    for (const field of open) {
+      const columns = asked.has(field) ? [] : othersIn(each)
+      if (columns.length > 0) asked.set(field, { field, columns })
+    }
+  }
   return { asked: [...asked.values()], problems }
 }

@@ -4,7 +4,7 @@ import { columnOf, type Field } from '../../../shared/columns'
 import { readHeaderText } from '../headers/headerText'
 import { foreignNotions } from '../headers/words/notion'
 import type { Meaning } from '../headers/dictionary'
-import type { HeaderRows, TableColumn } from './headerRows'
+import { noMeaning, type HeaderRows, type TableColumn } from './headerRows'
 import type { SheetCells } from './sheetCells'
 
 /** Rows looked at, and letters of an id at most. House judgment. */
@@ -27,7 +27,7 @@ interface Use {
 /** Columns without a meaning whose header speaks of nothing else and whose cells may be ids. */
 function possibleIds(sheet: SheetCells, columns: readonly TableColumn[], rows: readonly number[]): Use[] {
   return columns.flatMap(({ column, name, meaning }, at): Use[] => {
-    if (meaning.field !== null || name === '') return []
+    if (meaning.field !== null) return []
     const { words } = readHeaderText(name)
     if (words.some(({ meanings }) => meanings.some((each) => alien.has(each)))) return []
     const cells = rows.map((row) => sheet.rows[row]?.[column])
@@ -82,17 +82,18 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
   const used = (field: Field, found: Use | undefined): HeaderRows =>
     found === undefined ? header : withField(header, found.at, field)
   const free = possibleIds(sheet, header.columns, rows)
+  const nameless = unnamed(sheet, header, rows)
   const tree = fields.get('tree')
   if (tree === undefined) {
     const known = [...fields]
       .filter(([field]) => columnOf(field).of === 'tree')
       .map(([, column]) => values(column))
-    return known.length === 0
-      ? header
-      : used(
-          'tree',
-          free.find((use) => tellsTrees(use, known))
-        )
+    if (known.length === 0) return header
+    const found = free.find((use) => tellsTrees(use, known))
+    if (found !== undefined) return used('tree', found)
+    const [blank] = possibleIds(sheet, nameless, rows).filter((use) => tellsTrees(use, known))
+    const column = nameless[blank?.at ?? -1]
+    return column === undefined ? header : withNameless(header, column)
   }
   const trees = values(tree)
   const limb = fields.get('limb')
@@ -120,12 +121,28 @@ function without(header: HeaderRows, column: number): HeaderRows {
   }
 }
 
+/** Columns that stand before those of the limb and have no header. */
+function unnamed(sheet: SheetCells, header: HeaderRows, rows: readonly number[]): TableColumn[] {
+  const named = new Set(header.columns.map(({ column }) => column))
+  const limb = header.columns.find(
+    ({ meaning }) => meaning.field !== null && columnOf(meaning.field).of === 'limb'
+  )
+  return Array.from({ length: limb?.column ?? 0 }, (_none, column) => column)
+    .filter((column) => !named.has(column) && rows.some((row) => !isBlank(sheet.rows[row]?.[column])))
+    .map((column) => ({ column, name: '', group: '', title: '', meaning: noMeaning }))
+}
+
+function withNameless(header: HeaderRows, column: TableColumn): HeaderRows {
+  const columns = [...header.columns, column].sort((a, b) => a.column - b.column)
+  return withField({ ...header, columns }, columns.indexOf(column), 'tree')
+}
+
 function withField(header: HeaderRows, at: number, field: Field): HeaderRows {
   return {
     ...header,
     columns: header.columns.map((column, index) =>
       index === at
-        ? { ...column, meaning: { ...column.meaning, field, confidence: 'likely' as const } }
+        ? { ...column, meaning: { ...column.meaning, field, confidence: 'likely' as const, runnerUp: null } }
         : column
     )
   }

@@ -119,7 +119,8 @@ function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): st
   )
     return null
   const width = names.length
-  if (filled.length > Math.max(1, names.filter((cell) => !isBlank(cell)).length * 0.75)) return null
+  const different = new Set(filled.map((column) => cells[column]))
+  if (different.size > Math.max(1, names.filter((cell) => !isBlank(cell)).length * 0.75)) return null
   const merged = (sheet.merges ?? []).filter(({ top, bottom }) => top <= row && bottom >= row)
   // One title over the whole width names the sheet, not a group; with merges, only what is merged is a group.
   if (filled.length === 1 && merged.length === 0) return null
@@ -206,18 +207,20 @@ function assignGrouped(
     if (own !== undefined) return own
     const group = groups.find((each) => each.columns.includes(at))
     const like = first[group?.columns.indexOf(at) ?? -1] ?? -1
-    return found.get(like) ?? { ...nothing, text: readHeaderText(column.header) }
+    return found.get(like) ?? { ...noMeaning, text: readHeaderText(column.header) }
   })
 }
 
-const nothing: ColumnMeaning = {
+/** What a column without a header comes to. */
+export const noMeaning: ColumnMeaning = {
   field: null,
   score: 0,
   confidence: 'unsure',
   runnerUp: null,
   text: readHeaderText(''),
   unit: null,
-  girth: false
+  girth: false,
+  unused: null
 }
 
 /** "Limb 1 Dia" speaks of a limb's diameter; what counts is no second reading. A title without a word is a limb's. */
@@ -256,6 +259,15 @@ function assigned(columns: readonly HeadedColumn[]): {
   return { meanings: assignColumns(columns), groups: null }
 }
 
+const year = /(?<!\d)(?:19|20)\d{2}(?!\d)/
+
+/** The names without titles and with them; where the titles are years, the names alone do not tell columns apart. */
+function proposedTitles(titles: readonly string[] | null): (readonly string[] | null)[] {
+  if (titles === null) return [null]
+  const years = new Set(titles.flatMap((title) => year.exec(title)?.[0] ?? []))
+  return years.size >= 2 ? [titles] : [null, titles]
+}
+
 /** What the names in a row come to, with the titles above and the units below where that is the better reading. */
 export function readHeaderRows(
   sheet: SheetCells,
@@ -271,7 +283,7 @@ export function readHeaderRows(
   const units = unitsIn(sheet.rows[below])
   const from = below + (units === null ? 0 : 1)
   const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
-  const proposals = [null, ...(titles === null ? [] : [titles])].map((each) => {
+  const proposals = proposedTitles(titles).map((each) => {
     const { columns, at } = headed(sheet, row, each, units, { from, to: end, answerFor })
     const { meanings, groups } = assigned(columns)
     const total = meanings.reduce((sum, { field, score }) => sum + (field === null ? 0 : score), 0)

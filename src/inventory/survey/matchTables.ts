@@ -5,6 +5,7 @@ import { systems, unitNames, type UnitSystem } from '../../../shared/units'
 import type { Confidence } from '../headers/assign'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
+import { unitSuits } from '../headers/unitSuits'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { lengthOf } from '../lengthOf'
 import { answersOf, type AnswerFor } from './answers'
@@ -83,7 +84,7 @@ function matchOf(
   const chosen = answer?.field
   const answered = chosen !== undefined
   // Surely nothing: its cells cannot be what its header says.
-  const isNothing = meaning.field === null && meaning.confidence === 'sure'
+  const isNothing = meaning.unused !== null || (meaning.field === null && meaning.confidence === 'sure')
   const plain = answered || isNothing || group !== '' ? null : plainField(name)
   const read = meaning.field ?? (plain === null || taken.has(plain) ? null : plain)
   const unit = answer?.unit ?? meaning.unit
@@ -98,7 +99,7 @@ function matchOf(
     percent: meaning.text.percent,
     girth: meaning.girth,
     confidence: answered ? 'chosen' : confidenceOf(meaning.confidence, meaning.field, read),
-    runnerUp: meaning.runnerUp
+    runnerUp: meaning.runnerUp === read ? null : meaning.runnerUp
   }
 }
 
@@ -108,7 +109,8 @@ function matchOf(
  */
 function plainField(header: string): Field | null {
   const field = header === '' ? null : fieldFromWords(readHeader(header).words)
-  return field === null || likelyFields(header)[0]?.standing === 'asked' ? null : field
+  if (field === null || likelyFields(header)[0]?.standing === 'asked') return null
+  return unitSuits(readHeaderText(header), field) < 0.5 ? null : field
 }
 
 function confidenceOf(known: Confidence, meant: Field | null, field: Field | null): Confidence {

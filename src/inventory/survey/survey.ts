@@ -68,9 +68,7 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
 export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
   const answerFor = answersOf(choices)
   const only = choices.sheet
-  const visible = sheets.filter(({ name, hidden }) =>
-    only === undefined ? hidden !== true : name === only
-  )
+  const visible = sheets.filter(({ name, hidden }) => (only === undefined ? hidden !== true : name === only))
   const found = tablesOf(visible, answerFor)
   const hidden =
     found.length > 0
@@ -87,7 +85,7 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
   // A column that is asked about is not also called one that nobody needs.
   const told = problems.filter(({ code, cell }) => code !== 'column-unknown' || !asked.has(cell))
-  problems.splice(0, problems.length, ...told, ...needed.problems.values())
+  problems.splice(0, problems.length, ...told, ...new Set(needed.problems.values()))
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
   const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
   return { tables, parts, matches, system, needed }

@@ -2,7 +2,9 @@ import { isBlank, quoted } from '../../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
+import type { Unused } from '../headers/assign'
 import type { ColumnMatch } from '../inventory'
+import { coupleOf } from './coupleOf'
 import type { SheetTable } from './sheetTables'
 
 /** Headers named in the line about columns that are not used. */
@@ -24,8 +26,12 @@ export function unusedColumns(
     problems.push(problem('block-beside', `${place}:${lastCell(table, to ?? '')}`, { columns }))
   }
   const fields = new Set(matches.map(({ field }) => field))
+  const why = whyUnused(table)
+  problems.push(...doubled(matches, why, address))
   for (const match of matches) {
     if (match.field !== null || match.header === '' || beside.includes(match)) continue
+    const reason = why.get(match.column) ?? null
+    if (told.has(reason) || (reason === 'two things' && isAsked(match, fields))) continue
     const words = fieldFromWords(readHeader(match.header).words)
     if (words !== null && fields.has(words) && table.header.groups === null)
       problems.push(problem('column-twice', address(match), { column: nameOf(words) }))
@@ -35,13 +41,51 @@ export function unusedColumns(
   if (first === undefined) return problems
   if (unknown.length === 1)
     return [...problems, problem('column-unknown', address(first), { text: quoted(first.header) })]
-  const shown = unknown.slice(0, named).map((match) => `“${quoted(match.header)}” (${match.letters})`)
-  const more = unknown.length - shown.length
-  const facts = {
-    count: unknown.length,
-    text: listed([...shown, ...(more > 0 ? [`${more} more`] : [])])
-  }
+  const facts = { count: unknown.length, text: shown(unknown) }
   return [...problems, problem('columns-unknown', address(first), facts)]
+}
+
+function shown(matches: readonly ColumnMatch[]): string {
+  const first = matches.slice(0, named).map((match) => `“${quoted(match.header)}” (${match.letters})`)
+  const more = matches.length - first.length
+  return listed([...first, ...(more > 0 ? [`${more} more`] : [])])
+}
+
+/** Reasons that have a line of their own. */
+const told: ReadonlySet<Unused | null> = new Set(['other system', 'girth', 'earlier year'])
+
+/** A column of two measurements is asked about where one of them is wanting. */
+function isAsked(match: ColumnMatch, fields: ReadonlySet<Field | null>): boolean {
+  return coupleOf(match).some((field) => !fields.has(field))
+}
+
+function withoutYear(header: string): string {
+  return header.replace(/(?<!\d)(?:19|20)\d{2}(?!\d)/, '#')
+}
+
+function whyUnused({ header }: SheetTable): Map<number, Unused | null> {
+  return new Map(header.columns.map(({ column, meaning }) => [column, meaning.unused]))
+}
+
+/** Columns that give again what others give: a line for each way of doing so. */
+function doubled(
+  matches: readonly ColumnMatch[],
+  why: ReadonlyMap<number, Unused | null>,
+  address: (match: ColumnMatch) => string
+): Problem[] {
+  const of = (reason: Unused): ColumnMatch[] =>
+    matches.filter(({ field, column }) => field === null && why.get(column) === reason)
+  const [systems, round, years] = [of('other system'), of('girth'), of('earlier year')]
+  const same = new Set(years.map(({ header }) => withoutYear(header)))
+  const latest = matches.filter(({ field, header }) => field !== null && same.has(withoutYear(header)))
+  const [system, girth, year] = [systems[0], round[0], years[0]]
+  return [
+    ...(system === undefined ? [] : [problem('measures-doubled', address(system), { text: shown(systems) })]),
+    ...(girth === undefined ? [] : [problem('girths-doubled', address(girth), { text: shown(round) })]),
+    ...(year === undefined
+      ? []
+      : [problem('years-doubled', address(year), { used: shown(latest), text: shown(years) })])
+  ]
 }
 
 /** Columns to the right of an empty one, none of which gives anything: a legend or a note, no part of the table. */

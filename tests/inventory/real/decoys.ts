@@ -151,7 +151,29 @@ const english = [
     'feet',
     'Distance to roof (ft) > length\nDistance to wire (ft) > length\nHeight of nest (ft) > origin\nTie-in height (ft) > origin\nCable attachment height (ft) > origin\nDrop zone (ft)\n? Height 2 (ft) > tip'
   ),
-  ...decoy('en', 'limb', 'code', 'Photo ref > limb\nTask no. > limb\nCable no. > limb')
+  ...decoy('en', 'limb', 'code', 'Photo ref > limb\nTask no. > limb\nCable no. > limb'),
+  // At the ground, planned, wished for or another year's: no size that is there at the union today.
+  ...decoy(
+    'en',
+    'limb',
+    'inches',
+    'Stem dia at ground (in) > stem\nStem dia at base of tree (in) > stem\nStem dia at soil line (in) > stem\nStem diameter at the root collar (in) > stem\nProposed limb dia (in) > diameter\nLargest limb dia (in) > diameter\n? Cut diameter planned (in) > cut\n? Cut diameter proposed (in) > cut\n? Limb dia 2023 (in) > diameter\nDead % > live'
+  ),
+  ...decoy('en', 'limb', 'feet', 'Tip after cut (ft) > tip'),
+  ...decoy(
+    'en',
+    'tree',
+    'feet',
+    'Proposed height (ft) > height\nTarget height (ft) > height\nHeight after pruning (ft) > height\nCrown base after pruning (ft) > crownBase'
+  ),
+  ...decoy(
+    'en',
+    'tree',
+    'inches',
+    'Trunk dia at ground (in) > trunk\nLargest limb dia (in) > diameter\nDBH SD > trunk'
+  ),
+  ...decoy('en', 'tree', 'small', 'Trees on site > site\nTrees on site > tree\nCrown form > crownBase'),
+  ...decoy('en', 'tree', 'code', 'Replaces tree > tree')
 ]
 
 const german = [
@@ -182,7 +204,8 @@ const german = [
   ...decoy('de', 'tree', 'phone', 'Telefon > tree'),
   ...decoy('de', 'tree', 'photo', 'Foto\nBild-Nr. > tree'),
   ...decoy('de', 'tree', 'grid', 'Rechtswert\nHochwert > height'),
-  ...decoy('de', 'tree', 'small', 'Anzahl Äste > limb')
+  ...decoy('de', 'tree', 'small', 'Anzahl Äste > limb'),
+  ...decoy('de', 'limb', 'centimeters', 'Stammdurchmesser am Boden (cm) > stem')
 ]
 
 const french = [
@@ -211,7 +234,8 @@ const french = [
   ...decoy('fr', 'tree', 'work', 'Statut > live\nÉtat des travaux > vigor'),
   ...decoy('fr', 'tree', 'soil', 'Sol\nType de sol > role'),
   ...decoy('fr', 'tree', 'phone', 'Téléphone > tree'),
-  ...decoy('fr', 'tree', 'small', 'Nombre de branches > limb')
+  ...decoy('fr', 'tree', 'small', 'Nombre de branches > limb'),
+  ...decoy('fr', 'limb', 'centimeters', 'Diamètre de l’axe au sol (cm) > stem')
 ]
 
 const spanish = [
@@ -240,7 +264,8 @@ const spanish = [
   ...decoy('es', 'tree', 'work', 'Estado de la obra > vigor\nEstatus > live'),
   ...decoy('es', 'tree', 'soil', 'Suelo\nTipo de suelo > role'),
   ...decoy('es', 'tree', 'phone', 'Teléfono > tree'),
-  ...decoy('es', 'tree', 'small', 'Número de ramas > limb')
+  ...decoy('es', 'tree', 'small', 'Número de ramas > limb'),
+  ...decoy('es', 'tree', 'meters', '? Altura de la cruz (m) > origin')
 ]
 
 export const decoys: readonly Decoy[] = [...english, ...german, ...french, ...spanish]

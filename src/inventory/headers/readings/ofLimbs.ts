@@ -80,7 +80,8 @@ export const ofLimbs: Readings<LimbField> = {
     '~.63 from tall',
     '~.52 base tall +height',
     '~.6 base height',
-    '?.6 from'
+    '?.6 from',
+    '?.62 forkHeight +limb'
   ],
   tip: [
     '1 tip height +limb highest to on',

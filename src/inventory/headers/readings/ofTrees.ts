@@ -63,7 +63,8 @@ export const ofTrees: Readings<TreeField> = {
     '.7 crown height to',
     '?.62 crown height aboveGround',
     '~.66 lowest|base foliage +height live',
-    '~.46 union height'
+    '~.46 union height',
+    '~.46 forkHeight +height tree'
   ],
   spread: ['1 crown width|diameter +tree total', '.9 width +tree total', '.95 tree width', '?.56 crown tall'],
   stage: [

@@ -115,6 +115,7 @@ export const english: Words = {
     root.collar at.base.of.tree base.of.tree at.tree.base at.base.of.trunk base.of.trunk at.stump
     at.stump.height stump.height ground.line`,
   key: 'globalid global guid uuid fk foreign.key global.id',
+  forkHeight: '',
   small: '',
   tall: '',
   thing: `

@@ -106,6 +106,7 @@ export const french: Words = {
   caliperHeight: '',
   elsewhere: 'au.sol au.pied au.collet a.la.base.du.tronc au.niveau.du.sol',
   key: '',
+  forkHeight: '',
   small: '',
   tall: '',
   thing: `

@@ -135,6 +135,7 @@ export const german: Words = {
     am.boden auf.boden bodenhohe bodenhoehe stammfuss am.stammfuss stockhohe stockhoehe wurzelhals
     am.wurzelhals`,
   key: '',
+  forkHeight: '',
   small: '',
   tall: '',
   thing: `

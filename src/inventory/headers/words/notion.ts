@@ -99,6 +99,7 @@ export type OwnNotion =
   | 'caliperHeight'
   | 'elsewhere'
   | 'key'
+  | 'forkHeight'
   | 'small'
   | 'tall'
 

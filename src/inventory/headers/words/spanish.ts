@@ -101,6 +101,7 @@ export const spanish: Words = {
   caliperHeight: '',
   elsewhere: 'a.ras.de.suelo al.ras.de.suelo a.nivel.de.suelo en.la.base.de.tronco al.pie',
   key: '',
+  forkHeight: 'altura.cruz altura.de.cruz altura.a.cruz alto.de.cruz',
   small: '',
   tall: '',
   thing: `

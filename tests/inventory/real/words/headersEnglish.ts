@@ -498,4 +498,40 @@ const ofLimbs: Phrasing[] = [
   ...of('notes', 'Limb notes\nNotes on limb\nLimb remarks\nLimb comments')
 ]
 
-export const english: readonly Phrasing[] = [...ofTrees, ...ofLimbs]
+/** Run together, misspelled, lettered, or asked in a whole sentence; and words that fewer people use. */
+const further: Phrasing[] = [
+  ...of('tree', '? tr\na) Tree\n? ParentGlobalID\n? parent_guid\n? Tree at address'),
+  ...of('species', 'SPECIES_CD'),
+  ...of('height', 'TREEHEIGHTFT :: ft\n3. Tree height (ft) :: ft\nHow tall is the tree? (ft) :: ft'),
+  ...of(
+    'crownBase',
+    `
+    CROWNBASEFT :: ft
+    HLB (ft) :: ft
+    Crown base (ft; lowest live branch counts) :: ft
+    How high is the lowest living branch? (feet) :: ft
+    ? Lowest limb (ft) :: ft
+    ? cb`
+  ),
+  ...of(
+    'stage',
+    'LIFESTAGE\nLief stage\nLife stage (newly planted / young / medium / mature)\n? How old is the tree?'
+  ),
+  ...of('vigor', 'How healthy does it look?'),
+  ...of('limb', 'LIMB_CD\n? Lmib'),
+  ...of('diameter', 'LIMBDIAIN :: in\nbr d\n? LD'),
+  ...of('stem', '? STEMDIAIN :: in\n? Steam diameter (in) :: in\n(h) Stem dia (in) :: in\n? st d\n? SD'),
+  ...of(
+    'origin',
+    `
+    LIMBORIGINFT :: ft
+    Comes off trunk at (ft) :: ft
+    How high does the limb start? (feet) :: ft
+    ? from
+    ? LO`
+  ),
+  ...of('tip', 'LIMBTIPFT :: ft\nGoes up to (ft) :: ft\n? Tpi (ft) :: ft\n? to\n? LT'),
+  ...of('bark', 'Is there bark squeezed between limb and stem?')
+]
+
+export const english: readonly Phrasing[] = [...ofTrees, ...ofLimbs, ...further]

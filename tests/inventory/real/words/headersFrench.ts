@@ -189,4 +189,7 @@ const ofLimbs: Phrasing[] = [
   ...of('notes', 'Remarques branche\nNotes sur la branche\nObservations branche')
 ]
 
-export const french: readonly Phrasing[] = [...ofTrees, ...ofLimbs]
+/** Run together, misspelled, lettered, or asked in a whole sentence; and words that fewer people use. */
+const further: Phrasing[] = [...of('tip', 'Arrivée (m) :: m', { context: 'limb group' })]
+
+export const french: readonly Phrasing[] = [...ofTrees, ...ofLimbs, ...further]

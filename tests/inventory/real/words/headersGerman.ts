@@ -232,4 +232,10 @@ const ofLimbs: Phrasing[] = [
   ...of('notes', 'Bemerkung Ast\nBemerkungen zum Ast\nNotiz zum Ast')
 ]
 
-export const german: readonly Phrasing[] = [...ofTrees, ...ofLimbs]
+/** Run together, misspelled, lettered, or asked in a whole sentence; and words that fewer people use. */
+const further: Phrasing[] = [
+  ...of('crownBase', 'Höhe unterster Grünast (m) :: m\nKronenanfang (m) :: m'),
+  ...of('height', 'Wipfelhöhe (m) :: m')
+]
+
+export const german: readonly Phrasing[] = [...ofTrees, ...ofLimbs, ...further]

@@ -187,4 +187,10 @@ const ofLimbs: Phrasing[] = [
   ...of('notes', 'Notas de la rama\nObservaciones de rama')
 ]
 
-export const spanish: readonly Phrasing[] = [...ofTrees, ...ofLimbs]
+/** Run together, misspelled, lettered, or asked in a whole sentence; and words that fewer people use. */
+const further: Phrasing[] = [
+  ...of('crownBase', 'Fuste limpio (m) :: m\n? Altura de la cruz (m) :: m'),
+  ...of('origin', 'Altura del nudo (m) :: m')
+]
+
+export const spanish: readonly Phrasing[] = [...ofTrees, ...ofLimbs, ...further]
