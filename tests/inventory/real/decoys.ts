@@ -170,9 +170,9 @@ const english = [
     'en',
     'tree',
     'inches',
-    'Trunk dia at ground (in) > trunk\nLargest limb dia (in) > diameter\nDBH SD > trunk'
+    'Trunk dia at ground (in) > trunk\nDBH SD > trunk'
   ),
-  ...decoy('en', 'tree', 'small', 'Trees on site > site\nTrees on site > tree\nCrown form > crownBase'),
+  ...decoy('en', 'tree', 'small', 'Trees on site > tree\nCrown form > crownBase'),
   ...decoy('en', 'tree', 'code', 'Replaces tree > tree')
 ]
 
@@ -264,8 +264,7 @@ const spanish = [
   ...decoy('es', 'tree', 'work', 'Estado de la obra > vigor\nEstatus > live'),
   ...decoy('es', 'tree', 'soil', 'Suelo\nTipo de suelo > role'),
   ...decoy('es', 'tree', 'phone', 'Teléfono > tree'),
-  ...decoy('es', 'tree', 'small', 'Número de ramas > limb'),
-  ...decoy('es', 'tree', 'meters', '? Altura de la cruz (m) > origin')
+  ...decoy('es', 'tree', 'small', 'Número de ramas > limb')
 ]
 
 export const decoys: readonly Decoy[] = [...english, ...german, ...french, ...spanish]
