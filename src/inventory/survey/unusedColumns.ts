@@ -52,7 +52,12 @@ function shown(matches: readonly ColumnMatch[]): string {
 }
 
 /** Reasons that have a line of their own. */
-const told: ReadonlySet<Unused | null> = new Set(['other system', 'girth', 'earlier year'])
+const told: ReadonlySet<Unused | null> = new Set([
+  'other system',
+  'girth',
+  'earlier year',
+  'inches left over'
+])
 
 /** A column of two measurements is asked about where one of them is wanting. */
 function isAsked(match: ColumnMatch, fields: ReadonlySet<Field | null>): boolean {
@@ -75,12 +80,18 @@ function doubled(
 ): Problem[] {
   const of = (reason: Unused): ColumnMatch[] =>
     matches.filter(({ field, column }) => field === null && why.get(column) === reason)
-  const [systems, round, years] = [of('other system'), of('girth'), of('earlier year')]
+  const [systems, round, years, inches] = [
+    of('other system'),
+    of('girth'),
+    of('earlier year'),
+    of('inches left over')
+  ]
   const same = new Set(years.map(({ header }) => withoutYear(header)))
   const latest = matches.filter(({ field, header }) => field !== null && same.has(withoutYear(header)))
-  const [system, girth, year] = [systems[0], round[0], years[0]]
+  const [system, girth, year, inch] = [systems[0], round[0], years[0], inches[0]]
   return [
     ...(system === undefined ? [] : [problem('measures-doubled', address(system), { text: shown(systems) })]),
+    ...(inch === undefined ? [] : [problem('inches-apart', address(inch), { text: shown(inches) })]),
     ...(girth === undefined ? [] : [problem('girths-doubled', address(girth), { text: shown(round) })]),
     ...(year === undefined
       ? []

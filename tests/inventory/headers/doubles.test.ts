@@ -68,6 +68,17 @@ describe('one measure in two columns', () => {
   })
 })
 
+describe('inches in a column of their own', () => {
+  it('are asked about once, with the feet beside them used', () => {
+    const found = read(
+      'Tree,Height ft,Height in,Limb,Limb dia (in),Stem dia (in),Origin ft,Origin in,Tip (ft)\nT1,30,0,A,4.1,5,7,0,28\nT1,30,0,B,2.7,5.4,6,6,24'
+    )
+    expect(found.fields).toEqual(['tree', 'height', '-', 'limb', 'diameter', 'stem', 'origin', '-', 'tip'])
+    expect(found.codes).toEqual(['inches-apart'])
+    expect(found.told('inches-apart')).toMatch(/“Height in” \(C\) and “Origin in” \(H\)\?/)
+  })
+})
+
 describe('two diameters of one limb', () => {
   const rows = 'T1,A,4.1,5,7,28\nT1,B,2.7,5.4,6.5,24'
 
