@@ -74,7 +74,7 @@ function candidatesOf(
   const candidates = columns.map((column, at) => {
     if (column.answered !== undefined) return []
     const named = coupleIn(column.header) !== null
-    const two = holdsTwo(column.values, named)
+    let two: boolean | null = null
     const unit = column.unit ?? texts[at]?.unit ?? null
     const best = new Map<Field, Candidate>()
     for (const likely of worded[at] ?? []) {
@@ -83,9 +83,12 @@ function candidatesOf(
       const fit = fitOf(column.values, field, unit)
       const score = Math.min(1, placedScore(likely, at, places) * fit)
       const isLength = lengthOf(field) !== null
-      if (isLength && two && (named || columnOf(field).of === 'limb')) {
-        inTwo.add(at)
-        continue
+      if (isLength && (named || columnOf(field).of === 'limb')) {
+        two ??= holdsTwo(column.values, named)
+        if (two) {
+          inTwo.add(at)
+          continue
+        }
       }
       const asks = standing === 'asked' || (isLength && named)
       const kept = !asks ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
