@@ -26,7 +26,7 @@ export function unusedColumns(
     problems.push(problem('block-beside', `${place}:${lastCell(table, to ?? '')}`, { columns }))
   }
   const fields = new Set(matches.map(({ field }) => field))
-  const why = whyUnused(table)
+  const why = whyUnused(table, matches)
   problems.push(...doubled(matches, why, address))
   for (const match of matches) {
     if (match.field !== null || match.header === '' || beside.includes(match)) continue
@@ -68,8 +68,14 @@ function withoutYear(header: string): string {
   return header.replace(/(?<!\d)(?:19|20)\d{2}(?!\d)/, '#')
 }
 
-function whyUnused({ header }: SheetTable): Map<number, Unused | null> {
-  return new Map(header.columns.map(({ column, meaning }) => [column, meaning.unused]))
+/** Why columns are not used; an earlier year's is so only where the latest one is used. */
+function whyUnused({ header }: SheetTable, matches: readonly ColumnMatch[]): Map<number, Unused | null> {
+  const reasons = new Map(header.columns.map(({ column, meaning }) => [column, meaning.unused]))
+  const used = new Set(matches.flatMap((match) => (match.field === null ? [] : [withoutYear(match.header)])))
+  for (const match of matches)
+    if (reasons.get(match.column) === 'earlier year' && !used.has(withoutYear(match.header)))
+      reasons.set(match.column, null)
+  return reasons
 }
 
 /** Columns that give again what others give: a line for each way of doing so. */
