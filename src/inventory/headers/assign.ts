@@ -2,8 +2,8 @@ import { munkres } from 'munkres'
 import { columnOf, type Field } from '../../../shared/columns'
 import type { LengthUnit } from '../../../shared/units'
 import { lengthOf } from '../lengthOf'
-import type { ColumnValues } from './columnValues'
 import { fitOf } from './fit'
+import type { Candidate, HeadedColumn } from './headedColumn'
 import { readHeaderText, type HeaderText } from './headerText'
 import { likelihoods } from './likelihood'
 import { neighbors, placedScore } from './placing'
@@ -33,15 +33,6 @@ export interface ColumnMeaning {
 /** It gives again what another column gives, holds two numbers a cell, or is no second reading of the first. */
 export type Unused = Doubled | 'two things' | 'no second reading'
 
-/** A column as the sheet has it: its header (group title first, where there is one) and the cells below. */
-export interface HeadedColumn {
-  readonly header: string
-  readonly unit: LengthUnit | null
-  readonly values: ColumnValues
-  /** What a person said the column gives, null for nothing; not there where nobody said anything. */
-  readonly answered?: Field | null | undefined
-}
-
 /** Scores from which a meaning is used without a question, and from which it is used and asked once. House judgment. */
 const sureFrom = 0.8
 const likelyFrom = 0.55
@@ -51,12 +42,6 @@ const contestedBy = 0.04
 /** What an `asked` reading reaches at most, and how well the values have to fit it. House judgment. */
 const askedMost = 0.78
 const askedFit = 0.9
-
-export interface Candidate {
-  readonly field: Field
-  readonly score: number
-  readonly girth: boolean
-}
 
 /** The candidates of every column, by words, place and values, likeliest first, one a field. */
 function candidatesOf(

@@ -1,5 +1,5 @@
 import { millimetersPer, type LengthUnit } from '../../../shared/units'
-import type { HeadedColumn } from './assign'
+import type { HeadedColumn } from './headedColumn'
 import type { Meaning } from './dictionary'
 import type { HeaderText } from './headerText'
 

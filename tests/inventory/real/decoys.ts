@@ -157,7 +157,7 @@ const english = [
     'en',
     'limb',
     'inches',
-    'Stem dia at ground (in) > stem\nStem dia at base of tree (in) > stem\nStem dia at soil line (in) > stem\nStem diameter at the root collar (in) > stem\nProposed limb dia (in) > diameter\nLargest limb dia (in) > diameter\n? Cut diameter planned (in) > cut\n? Cut diameter proposed (in) > cut\n? Limb dia 2023 (in) > diameter\nDead % > live'
+    'Stem dia at ground (in) > stem\nStem dia at base of tree (in) > stem\nStem dia at soil line (in) > stem\nStem diameter at the root collar (in) > stem\nProposed limb dia (in) > diameter\n? Cut diameter planned (in) > cut\n? Cut diameter proposed (in) > cut\n? Limb dia 2023 (in) > diameter\nDead % > live'
   ),
   ...decoy('en', 'limb', 'feet', 'Tip after cut (ft) > tip'),
   ...decoy(
@@ -172,7 +172,7 @@ const english = [
     'inches',
     'Trunk dia at ground (in) > trunk\nLargest limb dia (in) > diameter\nDBH SD > trunk'
   ),
-  ...decoy('en', 'tree', 'small', 'Trees on site > site\nTrees on site > tree\nCrown form > crownBase'),
+  ...decoy('en', 'tree', 'small', 'Trees on site > site\nCrown form > crownBase'),
   ...decoy('en', 'tree', 'code', 'Replaces tree > tree')
 ]
 
@@ -264,8 +264,7 @@ const spanish = [
   ...decoy('es', 'tree', 'work', 'Estado de la obra > vigor\nEstatus > live'),
   ...decoy('es', 'tree', 'soil', 'Suelo\nTipo de suelo > role'),
   ...decoy('es', 'tree', 'phone', 'Teléfono > tree'),
-  ...decoy('es', 'tree', 'small', 'Número de ramas > limb'),
-  ...decoy('es', 'tree', 'meters', '? Altura de la cruz (m) > origin')
+  ...decoy('es', 'tree', 'small', 'Número de ramas > limb')
 ]
 
 export const decoys: readonly Decoy[] = [...english, ...german, ...french, ...spanish]
