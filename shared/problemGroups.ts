@@ -45,6 +45,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'measures-doubled': null,
   'girths-doubled': null,
   'years-doubled': null,
+  'inches-apart': null,
   'column-of-two': null,
   'column-likely': null,
   'columns-unknown': null,

@@ -69,6 +69,12 @@ const catalog = {
       'The same measures stand side by side for several years: is the plan to be made from the latest, {used}? They are used, and not {text}.',
     remedy: 'If that is right, do nothing; otherwise choose the meaning of the columns to use.'
   },
+  'inches-apart': {
+    level: 'doubt',
+    message:
+      'Are these the inches left over from the feet in another column: {text}? They were not read, so that heights are up to a foot too low.',
+    remedy: 'Type feet and inches in one cell, such as 6\'6".'
+  },
   'column-of-two': {
     level: 'row',
     message:

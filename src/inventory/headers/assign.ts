@@ -2,8 +2,8 @@ import { munkres } from 'munkres'
 import { columnOf, type Field } from '../../../shared/columns'
 import type { LengthUnit } from '../../../shared/units'
 import { lengthOf } from '../lengthOf'
-import type { ColumnValues } from './columnValues'
 import { fitOf } from './fit'
+import type { Candidate, HeadedColumn } from './headedColumn'
 import { readHeaderText, type HeaderText } from './headerText'
 import { likelihoods } from './likelihood'
 import { neighbors, placedScore } from './placing'
@@ -33,15 +33,6 @@ export interface ColumnMeaning {
 /** It gives again what another column gives, holds two numbers a cell, or is no second reading of the first. */
 export type Unused = Doubled | 'two things' | 'no second reading'
 
-/** A column as the sheet has it: its header (group title first, where there is one) and the cells below. */
-export interface HeadedColumn {
-  readonly header: string
-  readonly unit: LengthUnit | null
-  readonly values: ColumnValues
-  /** What a person said the column gives, null for nothing; not there where nobody said anything. */
-  readonly answered?: Field | null | undefined
-}
-
 /** Scores from which a meaning is used without a question, and from which it is used and asked once. House judgment. */
 const sureFrom = 0.8
 const likelyFrom = 0.55
@@ -51,12 +42,6 @@ const contestedBy = 0.04
 /** What an `asked` reading reaches at most, and how well the values have to fit it. House judgment. */
 const askedMost = 0.78
 const askedFit = 0.9
-
-export interface Candidate {
-  readonly field: Field
-  readonly score: number
-  readonly girth: boolean
-}
 
 /** The candidates of every column, by words, place and values, likeliest first, one a field. */
 function candidatesOf(
@@ -74,7 +59,7 @@ function candidatesOf(
   const candidates = columns.map((column, at) => {
     if (column.answered !== undefined) return []
     const named = coupleIn(column.header) !== null
-    const two = holdsTwo(column.values, named)
+    let two: boolean | null = null
     const unit = column.unit ?? texts[at]?.unit ?? null
     const best = new Map<Field, Candidate>()
     for (const likely of worded[at] ?? []) {
@@ -83,9 +68,12 @@ function candidatesOf(
       const fit = fitOf(column.values, field, unit)
       const score = Math.min(1, placedScore(likely, at, places) * fit)
       const isLength = lengthOf(field) !== null
-      if (isLength && two && (named || columnOf(field).of === 'limb')) {
-        inTwo.add(at)
-        continue
+      if (isLength && (named || columnOf(field).of === 'limb')) {
+        two ??= holdsTwo(column.values, named)
+        if (two) {
+          inTwo.add(at)
+          continue
+        }
       }
       const asks = standing === 'asked' || (isLength && named)
       const kept = !asks ? score : fit < askedFit ? 0 : Math.min(askedMost, score)

@@ -1,10 +1,13 @@
 import { millimetersPer, type LengthUnit } from '../../../shared/units'
-import type { HeadedColumn } from './assign'
+import type { HeadedColumn } from './headedColumn'
 import type { Meaning } from './dictionary'
 import type { HeaderText } from './headerText'
 
-/** Why a column is not used: another one gives the same measure in the other system, in a later year, or as a diameter. */
-export type Doubled = 'other system' | 'earlier year' | 'girth'
+/**
+ * Why a column is not used: another one gives the same measure in the other system, in a later year, or as a diameter; or it
+ * holds the inches that are left over from the feet in another one.
+ */
+export type Doubled = 'other system' | 'earlier year' | 'girth' | 'inches left over'
 
 /** What is found of columns that say one thing twice. */
 export interface SameMeasures {
@@ -128,14 +131,32 @@ function girths(columns: readonly HeadedColumn[], texts: readonly HeaderText[]):
   )
 }
 
+/** Columns of inches, below twelve, beside a column of whole feet that says the same. */
+function inchesLeftOver(columns: readonly HeadedColumn[], texts: readonly HeaderText[]): Set<number> {
+  const units = unitsOf(columns, texts)
+  const whole = (at: number): boolean => (columns[at]?.values.integers ?? 0) === 1
+  const below = (at: number): boolean => (columns[at]?.values.high ?? 12) < 12
+  const sayings = alike(columns, (at) =>
+    texts[at] === undefined || units[at] === null ? null : saying(texts[at])
+  )
+  return new Set(
+    sayings.flatMap((same) => {
+      const feet = same.some((at) => units[at] === 'ft' && whole(at))
+      return feet ? same.filter((at) => units[at] === 'in' && below(at)) : []
+    })
+  )
+}
+
 /** Finds the columns that give again what another column gives. A column that a person spoke of is left as it is. */
 export function sameMeasures(columns: readonly HeadedColumn[], texts: readonly HeaderText[]): SameMeasures {
   const years = byYear(columns, texts)
   const systems = otherSystem(columns, texts)
   const round = girths(columns, texts)
+  const inches = inchesLeftOver(columns, texts)
   const doubled = columns.map((_column, at): Doubled | null => {
     if (years.get(at) === false) return 'earlier year'
     if (round.has(at)) return 'girth'
+    if (inches.has(at)) return 'inches left over'
     return systems.has(at) ? 'other system' : null
   })
   return { doubled, latest: new Set([...years].flatMap(([at, isLatest]) => (isLatest ? [at] : []))) }

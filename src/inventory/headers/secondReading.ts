@@ -1,6 +1,6 @@
 import type { Field } from '../../../shared/columns'
 import { millimetersPer } from '../../../shared/units'
-import type { HeadedColumn } from './assign'
+import type { HeadedColumn } from './headedColumn'
 import type { HeaderText } from './headerText'
 
 /** How far two readings of one limb are apart at most, and in how many of the rows. House judgment. */

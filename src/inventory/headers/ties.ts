@@ -1,5 +1,5 @@
 import type { Field } from '../../../shared/columns'
-import type { Candidate, HeadedColumn } from './assign'
+import type { Candidate, HeadedColumn } from './headedColumn'
 
 /** The measurements that every priority rests on. */
 export const measured: ReadonlySet<Field> = new Set(['diameter', 'stem', 'origin', 'tip'])

@@ -1,5 +1,5 @@
 import { fold } from '../headers/fold'
-import { countings, type Counting } from './counters'
+import { byPlace, countings, type Counting } from './counters'
 
 /** Columns that repeat for limb 1, limb 2 …: those of the tree, and one list of columns a limb, in the same order. */
 export interface ColumnGroups {
@@ -38,7 +38,8 @@ function counted(headers: readonly string[], counting: Counting): ColumnGroups |
     if (!each.has(base)) each.set(base, at)
     counts.set(found.count, each)
   })
-  if (!firstTwo.some((pair) => pair.every((count) => counts.has(count)))) return null
+  const startsAtFirst = firstTwo.some((pair) => pair.every((count) => counts.has(count)))
+  if (counting === byPlace ? counts.size < 2 : !startsAtFirst) return null
   const all = [...counts.values()]
   const bases = [...new Set(all.flatMap((each) => [...each.keys()]))]
   const shared = bases.filter((base) => all.filter((each) => each.has(base)).length >= 2)
@@ -56,6 +57,18 @@ function counted(headers: readonly string[], counting: Counting): ColumnGroups |
     groups,
     counting
   }
+}
+
+/** What programs put behind a name that comes again: "Tip (ft).1", "Tip (ft)2", "Tip_2". */
+const again = /(?:[._ ]?\d{1,2})$/
+
+/** The names without what was put behind them where they came again. */
+function unsuffixed(headers: readonly string[]): string[] {
+  const all = new Set(headers)
+  return headers.map((header) => {
+    const name = header.replace(again, '')
+    return name !== header && all.has(name) ? name : header
+  })
 }
 
 /** Groups by repetition, where two or more names come again and again in the same order. */
@@ -90,6 +103,6 @@ function size(groups: ColumnGroups): number {
 
 /** The ways in which columns may repeat, the one that takes in most columns first. */
 export function columnGroups(headers: readonly string[]): ColumnGroups[] {
-  const found = [...countings.map((counting) => counted(headers, counting)), byOrder(headers)]
+  const found = [...countings.map((counting) => counted(headers, counting)), byOrder(unsuffixed(headers))]
   return found.filter((each) => each !== null).sort((a, b) => size(b) - size(a))
 }

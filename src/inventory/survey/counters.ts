@@ -24,7 +24,8 @@ function without(header: string, from: number, length: number): string {
   return `${header.slice(0, from)} ${header.slice(from + length)}`.replace(/\s+/g, ' ').trim()
 }
 
-const number = /(?<![\p{L}\d.,])(\d{1,2})(?:st|nd|rd|th|[eè]re|er|re|[eè]me|e|[ºª°])?(?![\p{L}\d]|[.,]\d)/iu
+const number =
+  /(?:(?<!\p{L})n[°º]\s?|#\s?)?(?<![\p{L}\d.,])(\d{1,2})(?:st|nd|rd|th|[eè]re|er|re|[eè]me|e|[ºª°])?(?![\p{L}\d]|[.,]\d)/iu
 
 /** "Limb 2 dia", "Dia2", "2nd limb dia", "limb_2_dia", "limbs[0].dia"; not the height in "at 4.5 ft". */
 export const byNumber: Counting = (header) => {
@@ -51,5 +52,25 @@ export const byLetter: Counting = (header) => {
   return { rest: without(text, found.index, found[0].length), count: found[0].toUpperCase() }
 }
 
+const roman = ['I', 'II', 'III', 'IV', 'V', 'VI']
+
+/** "Limb II dia". */
+export const byRoman: Counting = (header) => {
+  const found = /(?<![\p{L}\d'’])(?:I{1,3}|IV|VI?)(?![\p{L}\d'’])/u.exec(header)
+  if (found === null) return null
+  const count = String(roman.indexOf(found[0]) + 1)
+  return { rest: without(header, found.index, found[0].length), count }
+}
+
+/** "N limb dia", "Upper limb tip": limbs told apart by where they are. */
+export const byPlace: Counting = (header) => {
+  const found =
+    /(?<![\p{L}\d'’])(?:[NESW]|NE|NW|SE|SW|(?:north|south|east|west|lower|middle|upper|left|right)(?:ern)?)(?![\p{L}\d'’])/iu.exec(
+      header
+    )
+  if (found === null) return null
+  return { rest: without(header, found.index, found[0].length), count: found[0] }
+}
+
 /** The ways in which headers count, the plainest first. */
-export const countings: readonly Counting[] = [byNumber, byOrdinal, byLetter]
+export const countings: readonly Counting[] = [byNumber, byOrdinal, byLetter, byRoman, byPlace]

@@ -129,7 +129,8 @@ function labelOf({ sheet }: SheetTable, { field, label, column }: LabeledValue):
 /** A column that is used, and asked about once. */
 function question({ header, runnerUp }: ColumnMatch, field: Field, cell: string): Problem {
   const other = runnerUp === null ? 'nothing the plan uses' : columnOf(runnerUp).name
-  return problem('column-likely', cell, { text: quoted(header), column: columnOf(field).name, other })
+  const text = header === '' ? 'without a header' : quoted(header)
+  return problem('column-likely', cell, { text, column: columnOf(field).name, other })
 }
 
 /** A length without a unit is read in that of the system, which is reported where there is a cell to report it at. */

@@ -26,7 +26,7 @@ export function unusedColumns(
     problems.push(problem('block-beside', `${place}:${lastCell(table, to ?? '')}`, { columns }))
   }
   const fields = new Set(matches.map(({ field }) => field))
-  const why = whyUnused(table)
+  const why = whyUnused(table, matches)
   problems.push(...doubled(matches, why, address))
   for (const match of matches) {
     if (match.field !== null || match.header === '' || beside.includes(match)) continue
@@ -52,7 +52,12 @@ function shown(matches: readonly ColumnMatch[]): string {
 }
 
 /** Reasons that have a line of their own. */
-const told: ReadonlySet<Unused | null> = new Set(['other system', 'girth', 'earlier year'])
+const told: ReadonlySet<Unused | null> = new Set([
+  'other system',
+  'girth',
+  'earlier year',
+  'inches left over'
+])
 
 /** A column of two measurements is asked about where one of them is wanting. */
 function isAsked(match: ColumnMatch, fields: ReadonlySet<Field | null>): boolean {
@@ -63,8 +68,14 @@ function withoutYear(header: string): string {
   return header.replace(/(?<!\d)(?:19|20)\d{2}(?!\d)/, '#')
 }
 
-function whyUnused({ header }: SheetTable): Map<number, Unused | null> {
-  return new Map(header.columns.map(({ column, meaning }) => [column, meaning.unused]))
+/** Why columns are not used; an earlier year's is so only where the latest one is used. */
+function whyUnused({ header }: SheetTable, matches: readonly ColumnMatch[]): Map<number, Unused | null> {
+  const reasons = new Map(header.columns.map(({ column, meaning }) => [column, meaning.unused]))
+  const used = new Set(matches.flatMap((match) => (match.field === null ? [] : [withoutYear(match.header)])))
+  for (const match of matches)
+    if (reasons.get(match.column) === 'earlier year' && !used.has(withoutYear(match.header)))
+      reasons.set(match.column, null)
+  return reasons
 }
 
 /** Columns that give again what others give: a line for each way of doing so. */
@@ -75,12 +86,18 @@ function doubled(
 ): Problem[] {
   const of = (reason: Unused): ColumnMatch[] =>
     matches.filter(({ field, column }) => field === null && why.get(column) === reason)
-  const [systems, round, years] = [of('other system'), of('girth'), of('earlier year')]
+  const [systems, round, years, inches] = [
+    of('other system'),
+    of('girth'),
+    of('earlier year'),
+    of('inches left over')
+  ]
   const same = new Set(years.map(({ header }) => withoutYear(header)))
   const latest = matches.filter(({ field, header }) => field !== null && same.has(withoutYear(header)))
-  const [system, girth, year] = [systems[0], round[0], years[0]]
+  const [system, girth, year, inch] = [systems[0], round[0], years[0], inches[0]]
   return [
     ...(system === undefined ? [] : [problem('measures-doubled', address(system), { text: shown(systems) })]),
+    ...(inch === undefined ? [] : [problem('inches-apart', address(inch), { text: shown(inches) })]),
     ...(girth === undefined ? [] : [problem('girths-doubled', address(girth), { text: shown(round) })]),
     ...(year === undefined
       ? []

@@ -49,6 +49,13 @@ describe('one measure in two columns', () => {
     expect(found.told('years-doubled')).toMatch(/2026.*\?.*2023/)
   })
 
+  it('is not spoken of where the plan uses it for no year', () => {
+    const found = read(
+      'Tree,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Photo 2023,Photo 2026\nT1,A,4.1,5,7,28,a.jpg,b.jpg\nT1,B,2.7,5.4,6.5,24,c.jpg,d.jpg'
+    )
+    expect(found.codes).toEqual(['columns-unknown'])
+  })
+
   it('under titles of years is that of the latest', () => {
     const found = read(
       ',,2023,,,,2026,,,\nTree,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Limb dia (in),Stem dia (in),Origin (ft),Tip (ft)\n' +
@@ -65,6 +72,17 @@ describe('one measure in two columns', () => {
     )
     expect(found.fields).toEqual(['tree', 'limb', '-', 'diameter', '-', 'stem', 'origin', 'tip'])
     expect(found.codes).toEqual(['girths-doubled'])
+  })
+})
+
+describe('inches in a column of their own', () => {
+  it('are asked about once, with the feet beside them used', () => {
+    const found = read(
+      'Tree,Height ft,Height in,Limb,Limb dia (in),Stem dia (in),Origin ft,Origin in,Tip (ft)\nT1,30,0,A,4.1,5,7,0,28\nT1,30,0,B,2.7,5.4,6,6,24'
+    )
+    expect(found.fields).toEqual(['tree', 'height', '-', 'limb', 'diameter', 'stem', 'origin', '-', 'tip'])
+    expect(found.codes).toEqual(['inches-apart'])
+    expect(found.told('inches-apart')).toMatch(/“Height in” \(C\) and “Origin in” \(H\)\?/)
   })
 })
 

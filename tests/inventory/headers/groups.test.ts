@@ -22,7 +22,13 @@ describe('columns that repeat for each limb', () => {
     'diaA,stemA,originA,tipA,diaB,stemB,originB,tipB',
     'limbs[0].diameter_in,limbs[0].stem_in,limbs[0].origin_ft,limbs[0].tip_ft,limbs[1].diameter_in,limbs[1].stem_in,limbs[1].origin_ft,limbs[1].tip_ft',
     '1. Ast Ø (in),1. Ast Stamm Ø (in),1. Ast von (ft),1. Ast bis (ft),2. Ast Ø (in),2. Ast Stamm Ø (in),2. Ast von (ft),2. Ast bis (ft)',
-    '1ère branche Ø (po),1ère branche axe Ø (po),1ère branche départ (pi),1ère branche fin (pi),2e branche Ø (po),2e branche axe Ø (po),2e branche départ (pi),2e branche fin (pi)'
+    '1ère branche Ø (po),1ère branche axe Ø (po),1ère branche départ (pi),1ère branche fin (pi),2e branche Ø (po),2e branche axe Ø (po),2e branche départ (pi),2e branche fin (pi)',
+    'Limb #1 dia (in),Limb #1 stem (in),Limb #1 origin (ft),Limb #1 tip (ft),Limb #2 dia (in),Limb #2 stem (in),Limb #2 origin (ft),Limb #2 tip (ft)',
+    'Limb I dia (in),Limb I stem (in),Limb I origin (ft),Limb I tip (ft),Limb II dia (in),Limb II stem (in),Limb II origin (ft),Limb II tip (ft)',
+    'N limb dia (in),N limb stem dia (in),N limb origin (ft),N limb tip (ft),S limb dia (in),S limb stem dia (in),S limb origin (ft),S limb tip (ft)',
+    'Lower limb dia (in),Lower limb stem dia (in),Lower limb origin (ft),Lower limb tip (ft),Upper limb dia (in),Upper limb stem dia (in),Upper limb origin (ft),Upper limb tip (ft)',
+    'Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Limb dia (in).1,Stem dia (in).1,Origin (ft).1,Tip (ft).1',
+    'Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Limb dia (in)2,Stem dia (in)2,Origin (ft)2,Tip (ft)2'
   ])('are the same four measures of each: %s', (headers) => {
     const header = twoLimbs(headers)
     expect(header?.groups?.groups).toHaveLength(2)

@@ -1,5 +1,6 @@
 import { columnValues } from '../../../src/inventory/headers/columnValues'
-import { assignColumns, type HeadedColumn } from '../../../src/inventory/headers/assign'
+import { assignColumns } from '../../../src/inventory/headers/assign'
+import type { HeadedColumn } from '../../../src/inventory/headers/headedColumn'
 import { beside, headed } from './oneColumn'
 
 const feet = ['12', '20', '6', '14']

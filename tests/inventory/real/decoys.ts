@@ -157,7 +157,7 @@ const english = [
     'en',
     'limb',
     'inches',
-    'Stem dia at ground (in) > stem\nStem dia at base of tree (in) > stem\nStem dia at soil line (in) > stem\nStem diameter at the root collar (in) > stem\nProposed limb dia (in) > diameter\nLargest limb dia (in) > diameter\n? Cut diameter planned (in) > cut\n? Cut diameter proposed (in) > cut\n? Limb dia 2023 (in) > diameter\nDead % > live'
+    'Stem dia at ground (in) > stem\nStem dia at base of tree (in) > stem\nStem dia at soil line (in) > stem\nStem diameter at the root collar (in) > stem\nProposed limb dia (in) > diameter\n? Cut diameter planned (in) > cut\n? Cut diameter proposed (in) > cut\n? Limb dia 2023 (in) > diameter\nDead % > live'
   ),
   ...decoy('en', 'limb', 'feet', 'Tip after cut (ft) > tip'),
   ...decoy(
@@ -170,9 +170,9 @@ const english = [
     'en',
     'tree',
     'inches',
-    'Trunk dia at ground (in) > trunk\nDBH SD > trunk'
+    'Trunk dia at ground (in) > trunk\nLargest limb dia (in) > diameter\nDBH SD > trunk'
   ),
-  ...decoy('en', 'tree', 'small', 'Trees on site > tree\nCrown form > crownBase'),
+  ...decoy('en', 'tree', 'small', 'Trees on site > site\nCrown form > crownBase'),
   ...decoy('en', 'tree', 'code', 'Replaces tree > tree')
 ]
 

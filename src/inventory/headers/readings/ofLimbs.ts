@@ -114,8 +114,8 @@ export const ofLimbs: Readings<LimbField> = {
     '?.62 kind'
   ],
   bark: [
-    '1 included bark +union limb stem trunk',
-    '1 includedBark +union limb bark included',
+    '1 included bark +union limb',
+    '1 includedBark +union limb bark included stem trunk',
     '.92 included +union limb',
     '.82 bark +union limb'
   ],

@@ -80,8 +80,8 @@ export const english: Words = {
   vertical: 'vertical plumb upright',
   access: 'access accessibility accessible reachability',
   included: `
-    included inclusion incl inc embedded ingrown inrolled include incld squeezed trapped pinched`,
-  includedBark: 'ib bark.inclusion included.bark bark.included',
+    included inclusion incl inc embedded ingrown inrolled include incld`,
+  includedBark: 'ib bark.inclusion included.bark bark.included bark.squeezed bark.trapped bark.pinched',
   parentOn: `
     grows.from growing.from grows.out.of grew.from comes.from arises.from attached.to originates.from
     sits.on grows.on attaches.to springs.from emerges.from joined.to borne.on`,
@@ -114,7 +114,7 @@ export const english: Words = {
     elsewhere at.ground at.ground.level at.grade at.soil.line at.soil soil.line at.root.collar
     root.collar at.base.of.tree base.of.tree at.tree.base at.base.of.trunk base.of.trunk at.stump
     at.stump.height stump.height ground.line`,
-  key: 'globalid global guid uuid fk foreign.key global.id',
+  key: 'globalid guid uuid fk foreign.key global.id',
   forkHeight: '',
   small: '',
   tall: '',
@@ -134,7 +134,7 @@ export const english: Words = {
   person: `
     owner inspector surveyor assessor arborist contact client customer crew contractor foreman operator
     by surveyed.by measured.by entered.by inspected.by recorded.by phone tel telephone email mail fax
-    climber team resident manager`,
+    climber team resident manager your.name your.email`,
   geo: `
     latitude longitude lat lon gps utm easting northing coord coordinate xcoord ycoord altitude asl grid
     geometry shape lng x y`,
