@@ -2,7 +2,7 @@ import { cellAddress } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { listed } from '../../shared/words/lists'
 import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
-import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from './readParts'
+import { inventoryParts, openParts, refuseRows, sortRows, type OpenPart } from './readParts'
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
 import { Identifier, treesWithinLimbs } from './survey/identify'
@@ -139,17 +139,6 @@ function shiftedRows({ tables, parts }: Survey): Identified['refused'] {
 /** The trees of rows, by the row of the block whose headers stand there. */
 function inBlock(rows: JoinedRows | undefined, names: number): JoinedRows | undefined {
   return rows && new Map([...rows].map(([row, id]) => [row - names, id]))
-}
-
-function sortRows(
-  inventory: OpenInventory,
-  parts: readonly OpenPart[],
-  said: SaidOfColumns,
-  rows: readonly IdentifiedRow[]
-): void {
-  const sorter = new RowSorter(inventory, parts, said)
-  for (const row of rows) sorter.add(row)
-  sorter.finish()
 }
 
 /** Where parts begin, each with a new tree; one part where the rows of some tree do not stand together. */
