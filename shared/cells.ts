@@ -74,9 +74,21 @@ export function addressIn(block: CellBlock, row: number, column: number): string
     : cellAddress(place.row, place.column, block.sheet)
 }
 
-/** Nothing in it: null, an empty text or only spaces. */
+/** A sign of plain text other than a space; NaN, the code of no sign, is none. */
+function isPlainSign(code: number): boolean {
+  return code > 32 && code < 127
+}
+
+/** Nothing in it: null, an empty text or only spaces. Most texts begin with a plain sign, which tells at once. */
 export function isBlank(cell: Cell | undefined): boolean {
-  return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '')
+  if (typeof cell !== 'string') return cell === null || cell === undefined
+  return !isPlainSign(cell.charCodeAt(0)) && cell.trim() === ''
+}
+
+/** A text as `trim` gives it; most begin and end with a plain sign, and are what they are. */
+export function trimmed(text: string): string {
+  const isTrimmed = isPlainSign(text.charCodeAt(0)) && isPlainSign(text.charCodeAt(text.length - 1))
+  return isTrimmed ? text : text.trim()
 }
 
 const errorTexts =

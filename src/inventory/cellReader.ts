@@ -1,4 +1,4 @@
-import { isErrorText, type CellBlock } from '../../shared/cells'
+import { isBlank, isErrorText, trimmed, type CellBlock } from '../../shared/cells'
 import { listChoices, readChoice } from '../../shared/choices'
 import type { Side } from '../../shared/columnKinds'
 import type { Field } from '../../shared/columns'
@@ -8,12 +8,13 @@ import { numberIn } from '../../shared/numbers'
 import type { Problem } from '../../shared/problems'
 import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
-import { ColumnCells, type Filled } from './values/columnCells'
-import { LengthReader } from './values/lengthReader'
+import { columnCells, type ColumnCells, type Filled } from './values/columnCells'
+import { lengthReader } from './values/lengthReader'
 import { couldBeCode, isNegativeCode, isNines, missingWords, type MissingWords } from './values/missing'
+import { plainNumbers, plainValue } from './values/plainNumbers'
 import { Tally } from './values/remarks'
 import { ShareReader } from './values/shareReader'
-import { WordReader } from './values/wordReader'
+import { wordReader } from './values/wordReader'
 
 const everySide =
   /^(?:all|any|every|both|alle|beide|toutes?|tous|todos|todas)(?: sides?| seiten| côtés| lados)?(?: round)?$/i
@@ -25,134 +26,161 @@ const perYear = /\s*(?:\/|per |a |pro |par |por )\s*(?:yr|year|a|y|jahr|an|año)
  * Reads the cells of one column as its entry in the dictionary says, by what holds for the whole column. It keeps nothing and
  * reports nothing by itself, but counts what is reported once of the column (`remarks`).
  */
-export class CellReader extends ColumnCells {
-  private readonly lengths: LengthReader
-  private readonly shares: ShareReader
-  private readonly words: WordReader
-  private readonly missing: MissingWords | null
-  private readonly codes = new Tally()
-
-  constructor(block: CellBlock, match: ColumnMatch, field: Field) {
-    super(block, match, field)
-    this.missing = missingWords(this.column)
-    this.lengths = new LengthReader(this)
-    this.shares = new ShareReader(this)
-    this.words = new WordReader(this, (text, row) => this.isMissing(text, row))
-  }
-
+export interface CellReader extends ColumnCells {
   /** Whether the cell is blank, or says that nothing was measured. */
-  isBlank(row: number): boolean {
-    const cell = this.raw(row)
-    if (cell === null || cell === undefined) return true
-    return (typeof cell === 'string' && cell.trim() === '') || this.isMissing(cell, row)
-  }
-
+  isBlank(row: number): boolean
   /** What the cell gives, by the kind of its column. */
-  read(row: number): Reading<unknown> {
-    const cell = this.raw(row)
-    if (cell === null || cell === undefined) return null
-    if (typeof cell === 'string') {
-      if (cell.trim() === '') return null
-      if (isErrorText(cell)) return this.problem('error-cell', row)
-      if (!this.words.reads && this.isMissing(cell, row)) return null
-    } else if (typeof cell === 'number') {
-      if (!Number.isFinite(cell)) return this.problem('not-finite', row)
-      if (couldBeCode(cell) && this.isMissing(cell, row)) return null
-    }
-    return this.readFilled(cell, row)
+  read(row: number): Reading<unknown>
+  /** What is reported once of the whole column, from the cells that were read. */
+  remarks(): Problem[]
+}
+
+/**
+ * Reads the column of the block that gives this field. Made of functions and no class, as all that reads cells: the engine
+ * throws away what it compiled for a class whenever the memory is tidied up while no instance is left.
+ */
+export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): CellReader {
+  const cells = columnCells(block, match, field)
+  const { column, unit, conventions, raw, address, problem, fault } = cells
+  const { kind, limit = 360 } = column.reads
+  const lengths = lengthReader(cells)
+  const shares = new ShareReader(cells)
+  const words = wordReader(cells, isMissing)
+  const missing = missingWords(column)
+  const codes = new Tally()
+  const numbers = plainNumbers(column, lengths.millimeters)
+  const isPlainText = kind === 'text' && missing === null
+
+  function isBlankAt(row: number): boolean {
+    const cell = raw(row)
+    return cell === null || cell === undefined || isBlank(cell) || isMissing(cell, row)
   }
 
-  /** What is reported once of the whole column, from the cells that were read. */
-  remarks(): Problem[] {
-    const found = this.words.remarks()
-    const { first, named, counted } = this.codes
-    if (first !== null) found.push(this.problem('missing-codes', first, { codes: named, count: counted }))
-    const { girth, header } = this.match
-    if (girth) found.push(this.problem('girth-column', 0, { text: header }))
+  function read(row: number): Reading<unknown> {
+    const cell = raw(row)
+    if (typeof cell === 'number') {
+      const value = plainValue(cell, numbers)
+      return Number.isNaN(value) ? readNumber(cell, row) : value
+    }
+    if (typeof cell !== 'string') return cell === true || cell === false ? readFilled(cell, row) : null
+    return (kind === 'choice' ? words.known(cell) : undefined) ?? readText(cell, row)
+  }
+
+  function readNumber(cell: number, row: number): Reading<unknown> {
+    if (!Number.isFinite(cell)) return problem('not-finite', row)
+    return couldBeCode(cell) && isMissing(cell, row) ? null : readFilled(cell, row)
+  }
+
+  function readText(cell: string, row: number): Reading<unknown> {
+    if (isBlank(cell)) return null
+    if (isErrorText(cell)) return problem('error-cell', row)
+    if (isPlainText) return trimmed(cell)
+    return !words.reads && isMissing(cell, row) ? null : readFilled(cell, row)
+  }
+
+  function remarks(): Problem[] {
+    const found = words.remarks()
+    const { first, named, counted } = codes
+    if (first !== null) found.push(problem('missing-codes', first, { codes: named, count: counted }))
+    const { girth, header } = match
+    if (girth) found.push(problem('girth-column', 0, { text: header }))
     return found
   }
 
   /** Whether a cell says that nothing was measured; it is counted. */
-  private isMissing(cell: Filled, row: number): boolean {
-    if (this.missing === null || typeof cell === 'boolean') return false
-    const { says, byNines } = this.missing
-    const isNines = byNines && (typeof cell === 'number' || /^\s*-?9{2,}\s*$/.test(cell))
-    const found = isNines ? this.isCode(Number(cell)) : typeof cell === 'string' && says(cell)
-    if (found) this.codes.add(row, String(cell).trim())
+  function isMissing(cell: Filled, row: number): boolean {
+    if (missing === null || typeof cell === 'boolean') return false
+    const { says, byNines } = missing
+    const isNines = byNines && (typeof cell === 'number' ? couldBeCode(cell) : /^\s*-?9{2,}\s*$/.test(cell))
+    const found = isNines ? isCode(Number(cell)) : typeof cell === 'string' && says(cell)
+    if (found) codes.add(row, String(cell).trim())
     return found
   }
 
-  private isCode(value: number): boolean {
-    return isNegativeCode(value) || (isNines(value) && this.conventions.codes.has(value))
+  function isCode(value: number): boolean {
+    return isNegativeCode(value) || (isNines(value) && conventions.codes.has(value))
   }
 
-  private readFilled(cell: Filled, row: number): Reading<unknown> {
-    const { kind } = this.column.reads
+  function readFilled(cell: Filled, row: number): Reading<unknown> {
     switch (kind) {
       case 'text':
         return String(cell).trim()
       case 'diameter':
-        return this.lengths.diameter(cell, row)
+        return lengths.diameter(cell, row)
       case 'stems':
-        return this.lengths.stems(cell, row)
+        return lengths.stems(cell, row)
       case 'height':
-        return this.lengths.height(cell, row)
+        return lengths.height(cell, row)
       case 'positive height':
-        return this.lengths.positiveHeight(cell, row)
+        return lengths.positiveHeight(cell, row)
       case 'share':
-        return this.shares.read(cell, row)
+        return shares.read(cell, row)
       case 'degrees':
-        return this.degrees(cell, row, this.column.reads.limit ?? 360)
+        return degrees(cell, row, limit)
       case 'bearing':
-        return this.point(cell) ?? this.degrees(cell, row, 360)
+        return point(cell) ?? degrees(cell, row, 360)
       case 'side':
-        return this.side(cell, row)
+        return side(cell, row)
       case 'year':
-        return readYear(cell) ?? this.problem('not-a-date', row)
+        return readYear(cell) ?? problem('not-a-date', row)
       case 'growth':
-        return this.growth(cell, row)
+        return growth(cell, row)
       case 'choice':
-        return this.words.choice(cell, row)
+        return words.choice(cell, row)
       case 'flag':
-        return this.words.flag(cell, row)
+        return words.flag(cell, row)
       case 'dead':
-        return this.words.dead(cell, row)
+        return words.dead(cell, row)
     }
   }
 
-  private point(cell: Filled): number | null {
+  function point(cell: Filled): number | null {
     if (typeof cell !== 'string') return null
     const own = compassDegrees(cell)
     if (own !== null || !hasLetterO(cell)) return own
-    const { letterO } = this.conventions
+    const { letterO } = conventions
     return letterO === null ? null : compassDegrees(cell.replace('O', letterO))
   }
 
-  private degrees(cell: Filled, row: number, limit: number): Reading<number> {
+  function degrees(cell: Filled, row: number, most: number): Reading<number> {
     const bare = typeof cell === 'string' ? cell.replace(/\s*(?:°|º|deg\.?|degrees?|grad)\s*$/i, '') : cell
-    const value = numberIn(bare, typeof bare === 'string' ? this.conventions.styleFor(bare) : null)
-    if (typeof value !== 'number') return this.fault(value, row)
-    if (value < 0) return this.problem('negative', row, { unit: '°' })
-    return value > limit ? this.problem('too-large', row, { unit: '°', limit: `${limit}°` }) : value
+    const value = numberIn(bare, typeof bare === 'string' ? conventions.styleFor(bare) : null)
+    if (typeof value !== 'number') return fault(value, row)
+    if (value < 0) return problem('negative', row, { unit: '°' })
+    return value > most ? problem('too-large', row, { unit: '°', limit: `${most}°` }) : value
   }
 
   /** A side that cannot be read is kept as it was typed, and limbs on every side count as on it. */
-  private side(cell: Filled, row: number): Reading<Side> {
+  function side(cell: Filled, row: number): Reading<Side> {
     const text = String(cell).trim()
     if (everySide.test(text)) return { text, degrees: null }
-    const point = this.point(text)
-    if (point !== null) return { text, degrees: point }
-    const degrees = this.degrees(cell, row, 360)
-    if (typeof degrees === 'number') return { text, degrees }
-    return new Noted({ text, degrees: null }, this.problem('side-unread', row))
+    const from = point(text)
+    if (from !== null) return { text, degrees: from }
+    const found = degrees(cell, row, 360)
+    if (typeof found === 'number') return { text, degrees: found }
+    return new Noted({ text, degrees: null }, problem('side-unread', row))
   }
 
-  private growth(cell: Filled, row: number): Reading<unknown> {
+  function growth(cell: Filled, row: number): Reading<unknown> {
     const named = readChoice('growth', String(cell))
     if (named !== null) return named
-    if (this.isMissing(cell, row)) return null
-    const rate = this.lengths.diameter(typeof cell === 'string' ? cell.replace(perYear, '') : cell, row)
+    if (isMissing(cell, row)) return null
+    const rate = lengths.diameter(typeof cell === 'string' ? cell.replace(perYear, '') : cell, row)
     if (!isUnread(rate) || rate.code !== 'not-a-number') return rate
-    return this.problem('not-a-choice', row, { choices: `${listChoices('growth')}, nor a number` })
+    return problem('not-a-choice', row, { choices: `${listChoices('growth')}, nor a number` })
+  }
+
+  return {
+    column,
+    match,
+    unit,
+    conventions,
+    raw,
+    address,
+    problem,
+    fault,
+    isBlank: isBlankAt,
+    read,
+    remarks
   }
 }

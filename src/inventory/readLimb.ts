@@ -1,16 +1,9 @@
 import { columnOf, type Field } from '../../shared/columns'
 import { asDoubt, problem, type Problem } from '../../shared/problems'
 import type { CellReader } from './cellReader'
-import {
-  blankLimb,
-  keptColumns,
-  put,
-  template,
-  type Building,
-  type KeptColumn,
-  type Readers
-} from './columnReaders'
+import { blankLimb, keptColumns, put, template, type Building } from './columnReaders'
 import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
+import type { OpenPart } from './readParts'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
 
 /** The measurements that a limb is planned by; each has columns of its own, or of two that stand for it. */
@@ -27,92 +20,81 @@ const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
 export type SaidOfColumns = Map<Field, Problem>
 
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
-export class LimbReader {
-  private readonly columns: readonly KeptColumn[]
-  private readonly measured: Readonly<Partial<Record<Measurement, CellReader>>>
-  private readonly second: CellReader | undefined
-  private readonly role: CellReader | undefined
-  private readonly ids: CellReader | undefined
-  private readonly below: CellReader | undefined
+export interface LimbReader {
+  read(tree: Pick<Tree, 'id'>, row: number): Limb
+}
 
-  constructor(
-    readers: Readers,
-    private readonly inventory: OpenInventory,
-    private readonly said: SaidOfColumns,
-    /** The inventory's number of row 0 of the part, and the name of a limb without an id, where the part has one. */
-    private readonly first: number,
-    private readonly group: string | null
-  ) {
-    const all = new Set<string>(measurements)
-    this.columns = keptColumns(readers, 'limb').filter(({ key }) => !all.has(key))
-    const [diameter, stem, origin, tip] = measurements.map((field) => readers.get(field))
-    this.measured = { diameter, stem, origin, tip }
-    this.second = readers.get('diameter2')
-    this.role = readers.get('role')
-    this.ids = readers.get('limb')
-    this.below = readers.get('stemBelow')
-  }
+export function limbReader(
+  { part: { group }, readers, first: firstRow }: OpenPart,
+  inventory: OpenInventory,
+  said: SaidOfColumns
+): LimbReader {
+  const { problems } = inventory
+  const all = new Set<string>(measurements)
+  const columns = keptColumns(readers, 'limb').filter(({ key }) => !all.has(key))
+  const diameters = readers.get('diameter')
+  const stems = readers.get('stem')
+  const origins = readers.get('origin')
+  const tips = readers.get('tip')
+  const second = readers.get('diameter2')
+  const below = readers.get('stemBelow')
+  const hasRoles = readers.has('role')
 
-  read(tree: Pick<Tree, 'id'>, row: number): Limb {
-    const limb: Building<Limb> = { ...nothing, row: this.first + row }
-    for (const column of this.columns) {
+  function read(tree: Pick<Tree, 'id'>, row: number): Limb {
+    const limb: Building<Limb> = { ...nothing, row: firstRow + row }
+    for (const column of columns) {
       const reading = column.reader.read(row)
-      if (reading !== null) put(limb, column, reading, this.inventory.problems)
+      if (reading !== null) put(limb, column, reading, problems)
     }
-    if (limb.id === '') limb.id = this.group ?? `row ${rowPlace(this.inventory, limb.row).number}`
-    if (this.role === undefined && leaderWords.test(limb.id)) this.takeForLeader(limb, row)
-    this.readMeasurements(tree, limb, row)
+    if (limb.id === '') limb.id = group ?? `row ${rowPlace(inventory, limb.row).number}`
+    if (!hasRoles && leaderWords.test(limb.id)) takeForLeader(limb, row)
+    readMeasurements(tree, limb, row)
     return limb
   }
 
   /** Where nothing gives the roles of limbs, a row that is called the leader is one, which is reported once. */
-  private takeForLeader(limb: Building<Limb>, row: number): void {
+  function takeForLeader(limb: Building<Limb>, row: number): void {
     limb.role = 'leader'
-    if (this.said.has('role')) return
-    const found = problem('leader-by-name', this.ids?.address(row) ?? '', { text: limb.id })
-    this.said.set('role', found)
-    this.inventory.problems.push(found)
+    if (said.has('role')) return
+    const found = problem('leader-by-name', readers.get('limb')?.address(row) ?? '', { text: limb.id })
+    said.set('role', found)
+    problems.push(found)
   }
 
   /** Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter. */
-  private readMeasurements(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number): void {
+  function readMeasurements(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number): void {
     const needed = limb.role !== 'leader'
     const live = needed && !limb.dead
-    limb.diameter = this.take(tree, limb, row, 'diameter', needed, this.diameter(row))
-    limb.stem = this.take(tree, limb, row, 'stem', live, this.stem(limb, row))
-    limb.origin = this.take(tree, limb, row, 'origin', live, this.reading('origin', row))
-    limb.tip = this.take(tree, limb, row, 'tip', live, this.reading('tip', row))
-    if (limb.unplannable !== null) leaveUnplanned(this.inventory, tree.id, limb.row, limb.unplannable)
-  }
-
-  private reading(field: Measurement, row: number): Reading<number> {
-    return (this.measured[field]?.read(row) ?? null) as Reading<number>
+    limb.diameter = take(tree, limb, row, 'diameter', needed, diameterAt(row))
+    limb.stem = take(tree, limb, row, 'stem', live, stemAt(limb, row))
+    limb.origin = take(tree, limb, row, 'origin', live, numberAt(origins, row))
+    limb.tip = take(tree, limb, row, 'tip', live, numberAt(tips, row))
+    if (limb.unplannable !== null) leaveUnplanned(inventory, tree.id, limb.row, limb.unplannable)
   }
 
   /** The mean of two readings where there is a second one. */
-  private diameter(row: number): Reading<number> {
-    const first = this.reading('diameter', row)
-    if (this.second === undefined || first === null || isUnread(first)) return first
-    const reads = columnOf('diameter2').reads
-    const other = valueOf(this.second.read(row), reads, this.inventory.problems) as number | null
-    if (other === null) return first
-    return first instanceof Noted ? new Noted((first.value + other) / 2, first.note) : (first + other) / 2
+  function diameterAt(row: number): Reading<number> {
+    const found = numberAt(diameters, row)
+    if (second === undefined || found === null || isUnread(found)) return found
+    const other = valueOf(second.read(row), columnOf('diameter2').reads, problems) as number | null
+    if (other === null) return found
+    return found instanceof Noted ? new Noted((found.value + other) / 2, found.note) : (found + other) / 2
   }
 
   /** The stem above the union where it was measured, otherwise the one below; the one that is not used is only a doubt. */
-  private stem(limb: Building<Limb>, row: number): Reading<number> {
-    const above = this.reading('stem', row)
-    const below = (this.below?.read(row) ?? null) as Reading<number>
+  function stemAt(limb: Building<Limb>, row: number): Reading<number> {
+    const above = numberAt(stems, row)
+    const under = numberAt(below, row)
     if (above === null) {
-      limb.measured = below === null ? 'above' : 'below'
-      return below
+      limb.measured = under === null ? 'above' : 'below'
+      return under
     }
-    if (isUnread(below)) this.inventory.problems.push(asDoubt(below, 'the stem above the union is used'))
+    if (isUnread(under)) problems.push(asDoubt(under, 'the stem above the union is used'))
     return above
   }
 
   /** The value of a measurement; where the plan needs it and there is none, the limb keeps the reason. */
-  private take(
+  function take(
     tree: Pick<Tree, 'id'>,
     limb: Building<Limb>,
     row: number,
@@ -121,14 +103,13 @@ export class LimbReader {
     reading: Reading<number>
   ): number | null {
     if (typeof reading === 'number') return reading
-    const { problems } = this.inventory
     if (isUnread(reading)) {
       problems.push(needed ? reading : asDoubt(reading, 'it was left out'))
       if (needed) limb.unplannable ??= reading.message
       return null
     }
     if (reading === null) {
-      if (needed) limb.unplannable ??= this.missing(tree, limb, row, field).message
+      if (needed) limb.unplannable ??= missing(tree, limb, row, field).message
       return null
     }
     problems.push(reading.note)
@@ -136,24 +117,29 @@ export class LimbReader {
   }
 
   /** A blank cell is reported with its address; a missing column is reported once for the whole block. */
-  private missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number, field: Measurement): Problem {
-    const { problems } = this.inventory
+  function missing(tree: Pick<Tree, 'id'>, limb: Building<Limb>, row: number, field: Measurement): Problem {
     const { name } = columnOf(field)
-    const reader = this.measured[field] ?? (field === 'stem' ? this.below : undefined)
-    if (reader === undefined) return this.missingColumn(field)
+    const reader = readers.get(field) ?? (field === 'stem' ? below : undefined)
+    if (reader === undefined) return missingColumn(field)
     const facts = { column: name.toLowerCase(), limb: limb.id, tree: tree.id }
     const found = problem('missing-value', reader.address(row), facts)
     problems.push(found)
     return found
   }
 
-  private missingColumn(field: Measurement & Field): Problem {
-    const before = this.said.get(field)
+  function missingColumn(field: Measurement & Field): Problem {
+    const before = said.get(field)
     if (before !== undefined) return before
     const { name } = columnOf(field)
     const found = problem('needed-column', '', { column: `the ${name.toLowerCase()}`, name })
-    this.said.set(field, found)
-    this.inventory.problems.push(found)
+    said.set(field, found)
+    problems.push(found)
     return found
   }
+
+  return { read }
+}
+
+function numberAt(reader: CellReader | undefined, row: number): Reading<number> {
+  return reader === undefined ? null : (reader.read(row) as Reading<number>)
 }

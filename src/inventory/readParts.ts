@@ -1,10 +1,19 @@
 import { isBlank, type Cell } from '../../shared/cells'
 import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
-import { CellReader } from './cellReader'
-import { leaveUnplanned, type InventoryPart, type Limb, type OpenInventory } from './inventory'
-import { LimbReader, type SaidOfColumns } from './readLimb'
-import { newTree, TreeReader, TypedOfTrees, type OpenTree } from './readTree'
+import { cellReader, type CellReader } from './cellReader'
+import { leaveUnplanned, type InventoryPart, type OpenInventory } from './inventory'
+import { limbReader, type LimbReader, type SaidOfColumns } from './readLimb'
+import {
+  newTree,
+  nothingTyped,
+  treeReader,
+  type OpenTree,
+  type Slots,
+  type TreeReader,
+  type Typed
+} from './readTree'
+import { noKeys, placeOrAdd, type FewKeys } from './survey/fewKeys'
 import type { IdentifiedRow } from './survey/identity'
 import type { Part } from './survey/part'
 import { resolveParents } from './survey/parents'
@@ -28,7 +37,7 @@ export function openParts(parts: readonly Part[]): OpenPart[] {
   return parts.map((part) => {
     const readers = new Map<Field, CellReader>()
     for (const match of part.matches)
-      if (match.field !== null) readers.set(match.field, new CellReader(part.block, match, match.field))
+      if (match.field !== null) readers.set(match.field, cellReader(part.block, match, match.field))
     const opened = { part, readers, first }
     first += part.block.rows.length
     return opened
@@ -52,8 +61,9 @@ interface RowReaders extends OpenPart {
 
 interface Entry {
   readonly tree: OpenTree
-  /** Where each limb was given first. */
-  readonly ids: Map<string, { readonly reads: RowReaders; readonly row: number }>
+  readonly typed: Typed
+  /** The ids of its limbs, in their order. */
+  readonly ids: FewKeys
 }
 
 /** Says in a column of limbs that the tree has none. */
@@ -70,64 +80,80 @@ function hasAny(cells: readonly Cell[], columns: readonly number[]): boolean {
   return only !== undefined && !(typeof only === 'string' && noLimb.test(only.trim()))
 }
 
-/** Reads rows into trees and limbs; each row belongs to the tree whose id it bears. */
-export class RowSorter {
-  private readonly entries = new Map<string, Entry>()
-  private readonly readers: ReadonlyMap<Part, RowReaders>
-
-  constructor(
-    private readonly inventory: OpenInventory,
-    parts: readonly OpenPart[],
-    said: SaidOfColumns
-  ) {
-    const typed = new TypedOfTrees()
-    this.readers = new Map(
-      parts.map(({ part, readers, first }) => {
-        const trees = new TreeReader(readers, inventory, typed)
-        const limbs = new LimbReader(readers, inventory, said, first, part.group)
-        const limbColumns = part.matches.flatMap(({ field, column }) =>
-          field !== null && limbFields.has(field) ? [column] : []
-        )
-        return [part, { part, readers, first, trees, limbs, limbColumns }]
-      })
-    )
-  }
-
-  add({ part, row, id, key }: IdentifiedRow): void {
-    const reads = this.readers.get(part)
+/** Reads rows into trees and limbs; each belongs to the tree whose id it bears. */
+export function sortRows(
+  inventory: OpenInventory,
+  parts: readonly OpenPart[],
+  said: SaidOfColumns,
+  rows: readonly IdentifiedRow[]
+): void {
+  const readersOf = rowReaders(inventory, parts, said)
+  const entries = new Map<string, Entry>()
+  let entry: Entry | undefined
+  let reads: RowReaders | undefined
+  let last: string | null = null
+  for (const { part, row, id, key } of rows) {
+    if (reads?.part !== part) reads = readersOf.get(part)
     if (reads === undefined) throw new Error('A row of a part that is not read')
-    let entry = this.entries.get(key)
+    if (key !== last) entry = entries.get(key)
+    last = key
     if (entry === undefined) {
-      entry = { tree: newTree(id, reads.first + row), ids: new Map() }
-      this.entries.set(key, entry)
-      this.inventory.trees.push(entry.tree)
+      entry = { tree: newTree(id, reads.first + row), typed: nothingTyped(), ids: noKeys() }
+      entries.set(key, entry)
+      inventory.trees.push(entry.tree)
     }
-    reads.trees.add(entry.tree, row)
+    reads.trees.add(entry.tree, entry.typed, row)
     const cells = part.block.rows[row]
-    if (cells !== undefined && hasAny(cells, reads.limbColumns)) this.addLimb(entry, reads, row)
+    if (cells !== undefined && hasAny(cells, reads.limbColumns)) addLimb(inventory, parts, entry, reads, row)
   }
+  // Once all rows of their trees are read, limbs know their parents.
+  for (const { tree } of entries.values()) resolveParents(tree)
+}
 
-  /** Once all rows of their trees are read, limbs know their parents. */
-  finish(): void {
-    for (const { tree } of this.entries.values()) resolveParents(tree)
-  }
+function rowReaders(
+  inventory: OpenInventory,
+  parts: readonly OpenPart[],
+  said: SaidOfColumns
+): ReadonlyMap<Part, RowReaders> {
+  const slots: Slots = new Map()
+  return new Map(
+    parts.map((open) => {
+      const { part, readers, first } = open
+      const trees = treeReader(open, inventory, slots, (row, field) => addressAt(parts, row, field))
+      const limbs = limbReader(open, inventory, said)
+      const limbColumns = part.matches.flatMap(({ field, column }) =>
+        field !== null && limbFields.has(field) ? [column] : []
+      )
+      return [part, { part, readers, first, trees, limbs, limbColumns }]
+    })
+  )
+}
 
-  private addLimb({ tree, ids }: Entry, reads: RowReaders, row: number): void {
-    const limb: Limb = reads.limbs.read(tree, row)
-    const key = treeKey(limb.id)
-    const first = ids.get(key)
-    if (first === undefined) {
-      this.inventory.limbCount++
-      ids.set(key, { reads, row })
-      tree.limbs.push(limb)
-      return
-    }
-    const addressOf = ({ readers }: RowReaders, at: number): string => readers.get('limb')?.address(at) ?? ''
-    const facts = { limb: limb.id, tree: tree.id, other: addressOf(first.reads, first.row) }
-    const duplicate = problem('duplicate-limb', addressOf(reads, row), facts)
-    this.inventory.problems.push(duplicate)
-    leaveUnplanned(this.inventory, tree.id, limb.row, duplicate.message)
+function addLimb(
+  inventory: OpenInventory,
+  parts: readonly OpenPart[],
+  { tree, ids }: Entry,
+  { limbs }: RowReaders,
+  row: number
+): void {
+  const limb = limbs.read(tree, row)
+  const before = placeOrAdd(ids, treeKey(limb.id))
+  if (before < 0) {
+    inventory.limbCount++
+    tree.limbs.push(limb)
+    return
   }
+  const other = addressAt(parts, tree.limbs[before]?.row ?? 0, 'limb')
+  const facts = { limb: limb.id, tree: tree.id, other }
+  const duplicate = problem('duplicate-limb', addressAt(parts, limb.row, 'limb'), facts)
+  inventory.problems.push(duplicate)
+  leaveUnplanned(inventory, tree.id, limb.row, duplicate.message)
+}
+
+/** The address of a field in a row of the inventory; an empty text where its part has no such column. */
+function addressAt(parts: readonly OpenPart[], row: number, field: Field): string {
+  const open = parts.find(({ part, first }) => row >= first && row < first + part.block.rows.length)
+  return open?.readers.get(field)?.address(row - open.first) ?? ''
 }
 
 /** Rows that belong to no tree are not planned. */

@@ -2,10 +2,10 @@ import { cellAddress } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { listed } from '../../shared/words/lists'
 import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
-import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from './readParts'
+import { inventoryParts, openParts, refuseRows, sortRows, type OpenPart } from './readParts'
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
-import { Identifier, treesWithinLimbs } from './survey/identify'
+import { identifier, treesWithinLimbs } from './survey/identify'
 import type { Identified, IdentifiedRow, IsNothing } from './survey/identity'
 import { joinedRows, type JoinedRows } from './survey/joins'
 import { oneSurvey } from './survey/sameSurvey'
@@ -103,7 +103,7 @@ function beginReading(
 }
 
 function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]): Identified {
-  const identifier = new Identifier(problems)
+  const ids = identifier(problems)
   const nameless = found.tables.filter(({ header }) =>
     header.columns.every(({ meaning }) => meaning.field !== 'tree')
   )
@@ -115,13 +115,13 @@ function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]
   for (const at of order) {
     const table = found.tables[at]
     const own = parts.filter(({ part }) => part.table === at)
-    identifier.addTable(
+    ids.addTable(
       own.map(({ part, readers }) => ({ part, ids: readers.get('tree') ?? null })),
       sheetsOfTrees,
       table === undefined ? undefined : inBlock(joined.get(table), table.header.names)
     )
   }
-  return identifier.finish()
+  return ids.finish()
 }
 
 /** Rows whose values stand under the wrong headers. */
@@ -139,17 +139,6 @@ function shiftedRows({ tables, parts }: Survey): Identified['refused'] {
 /** The trees of rows, by the row of the block whose headers stand there. */
 function inBlock(rows: JoinedRows | undefined, names: number): JoinedRows | undefined {
   return rows && new Map([...rows].map(([row, id]) => [row - names, id]))
-}
-
-function sortRows(
-  inventory: OpenInventory,
-  parts: readonly OpenPart[],
-  said: SaidOfColumns,
-  rows: readonly IdentifiedRow[]
-): void {
-  const sorter = new RowSorter(inventory, parts, said)
-  for (const row of rows) sorter.add(row)
-  sorter.finish()
 }
 
 /** Where parts begin, each with a new tree; one part where the rows of some tree do not stand together. */

@@ -1,6 +1,6 @@
 import { quoted, type Cell } from '../../shared/cells'
+import type { Field } from '../../shared/columns'
 import { problem } from '../../shared/problems'
-import type { CellReader } from './cellReader'
 import {
   blankTree,
   keptColumns,
@@ -11,6 +11,7 @@ import {
   type Readers
 } from './columnReaders'
 import type { Limb, OpenInventory, Tree } from './inventory'
+import type { OpenPart } from './readParts'
 
 /** A tree to which rows are still added. */
 export type OpenTree = Building<Omit<Tree, 'limbs'>> & { readonly limbs: Limb[] }
@@ -23,77 +24,82 @@ export function newTree(id: string, row: number): OpenTree {
 }
 
 /** What a tree's rows said so far, as typed, so that repeated values are compared and not read again. */
-interface Typed {
+export interface Typed {
   readonly cells: (Cell | undefined)[]
+  /** The inventory's numbers of the rows that said so. */
   readonly rows: number[]
-  readonly readers: CellReader[]
 }
 
-/** What was typed of each tree; the parts of an inventory share it, whatever their columns. */
-export class TypedOfTrees {
-  private readonly trees = new Map<OpenTree, Typed>()
-  private readonly slots = new Map<number, number>()
-
-  of(tree: OpenTree): Typed {
-    let typed = this.trees.get(tree)
-    if (typed === undefined) {
-      typed = { cells: [], rows: [], readers: [] }
-      this.trees.set(tree, typed)
-    }
-    return typed
-  }
-
-  /** The slot of a column, the same in every part that has it. */
-  slot({ place }: KeptColumn): number {
-    const slot = this.slots.get(place) ?? this.slots.size
-    this.slots.set(place, slot)
-    return slot
-  }
+export function nothingTyped(): Typed {
+  return { cells: [], rows: [] }
 }
+
+/** The slots of columns by their places in the dictionary, the same in all parts of an inventory. */
+export type Slots = Map<number, number>
 
 interface TreeColumn extends KeptColumn {
   readonly slot: number
 }
 
+function treeColumns(readers: Readers, slots: Slots): TreeColumn[] {
+  return keptColumns(readers, 'tree').flatMap(({ reader, reads, key, place }) => {
+    if (key === 'id') return []
+    const slot = slots.get(place) ?? slots.size
+    slots.set(place, slot)
+    return [{ reader, reads, key, place, slot }]
+  })
+}
+
 /** Reads a tree's own columns: from its first row, and from later rows what was blank before. */
-export class TreeReader {
-  private readonly columns: readonly TreeColumn[]
-
-  constructor(
-    readers: Readers,
-    private readonly inventory: OpenInventory,
-    private readonly typed: TypedOfTrees
-  ) {
-    this.columns = keptColumns(readers, 'tree')
-      .filter(({ key }) => key !== 'id')
-      .map((column) => ({ ...column, slot: typed.slot(column) }))
-  }
-
+export interface TreeReader {
   /** Adds what a row of the part says of the tree. */
-  add(tree: OpenTree, row: number): void {
-    if (this.columns.length === 0) return
-    const typed = this.typed.of(tree)
-    for (const column of this.columns) {
-      const cell = column.reader.raw(row)
-      const known = typed.cells[column.slot]
-      if (cell === known || column.reader.isBlank(row)) continue
-      if (known === undefined) {
-        typed.cells[column.slot] = cell
-        typed.rows[column.slot] = row
-        typed.readers[column.slot] = column.reader
-        put(tree, column, column.reader.read(row), this.inventory.problems)
-      } else if (String(cell).trim() !== String(known).trim()) this.reportTwoValues(tree, column, row, typed)
-    }
+  add(tree: OpenTree, typed: Typed, row: number): void
+}
+
+export function treeReader(
+  { part, readers, first }: OpenPart,
+  inventory: OpenInventory,
+  slots: Slots,
+  addressOf: (row: number, field: Field) => string
+): TreeReader {
+  const { rows } = part.block
+  const columns = treeColumns(readers, slots)
+  // Most cells say what the row above said, and only these two numbers are needed to see it.
+  const at = columns.map(({ reader }) => reader.match.column)
+  const slotAt = columns.map(({ slot }) => slot)
+
+  function take(tree: OpenTree, typed: Typed, row: number, column: TreeColumn): void {
+    const { reader, slot } = column
+    if (reader.isBlank(row)) return
+    const [cell, known] = [reader.raw(row), typed.cells[slot]]
+    if (known === undefined) {
+      typed.cells[slot] = cell
+      typed.rows[slot] = first + row
+      put(tree, column, reader.read(row), inventory.problems)
+    } else if (String(cell).trim() !== String(known).trim()) reportTwoValues(tree, typed, row, column)
   }
 
-  private reportTwoValues(tree: OpenTree, { reader, slot }: TreeColumn, row: number, typed: Typed): void {
+  function reportTwoValues(tree: OpenTree, typed: Typed, row: number, { reader, slot }: TreeColumn): void {
     const facts = {
       tree: tree.id,
       column: reader.column.name,
       first: quoted(typed.cells[slot]),
-      other: typed.readers[slot]?.address(typed.rows[slot] ?? 0) ?? '',
+      other: addressOf(typed.rows[slot] ?? 0, reader.column.field as Field),
       text: String(reader.raw(row) ?? '').trim()
     }
-    this.inventory.problems.push(problem('duplicate-tree', reader.address(row), facts))
+    inventory.problems.push(problem('duplicate-tree', reader.address(row), facts))
+  }
+
+  return {
+    add(tree, typed, row) {
+      const cells = rows[row] ?? []
+      const known = typed.cells
+      for (let index = 0; index < at.length; index++) {
+        const cell = cells[at[index] ?? -1]
+        if (cell === null || cell === known[slotAt[index] ?? -1]) continue
+        const column = columns[index]
+        if (column !== undefined) take(tree, typed, row, column)
+      }
+    }
   }
 }

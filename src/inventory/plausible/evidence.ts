@@ -38,117 +38,131 @@ function areAlike(one: Limb, other: Limb): boolean {
 }
 
 /** What the trees say together, gathered tree by tree; lengths as the model has them, mm and m. */
-export class Evidence {
+export interface Evidence {
   /** Limbs thicker than their stem. */
-  readonly thicker: Share = { found: 0, of: 0 }
+  readonly thicker: Readonly<Share>
   /** Limbs with the tip below the origin. */
-  readonly drooping: Share = { found: 0, of: 0 }
+  readonly drooping: Readonly<Share>
   /** Tree height by trunk diameter, and the trunk diameters in mm. */
-  readonly slenderness: number[] = []
-  readonly trunks: number[] = []
+  readonly slenderness: readonly number[]
+  readonly trunks: readonly number[]
   /** What stands above a union by the diameter of the stem there; gathered where no column gives trunks. */
-  readonly aboveUnions: number[] = []
+  readonly aboveUnions: readonly number[]
   /** The highest tip by the height of the tree. */
-  readonly reaches: number[] = []
-  readonly oddShapes: Tree[] = []
+  readonly reaches: readonly number[]
+  readonly oddShapes: readonly Tree[]
   /** Limbs of which the limb, or the stem at its union, is far thicker than the trunk of its tree. */
-  readonly overTrunk: { readonly tree: Tree; readonly limb: Limb }[] = []
+  readonly overTrunk: readonly { readonly tree: Tree; readonly limb: Limb }[]
   /** Trees whose crown base lies above every union, with the lowest union in m. */
-  readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[] = []
-  readonly alike: (readonly [Tree, Limb, Limb])[] = []
+  readonly highCrowns: readonly { readonly tree: Tree; readonly lowest: number }[]
+  readonly alike: readonly (readonly [Tree, Limb, Limb])[]
+  look(tree: Tree): void
+}
 
-  private trees = 0
-
+export function evidence(hasTrunks: boolean): Evidence {
+  const thicker: Share = { found: 0, of: 0 }
+  const drooping: Share = { found: 0, of: 0 }
+  const slenderness: number[] = []
+  const trunks: number[] = []
+  const aboveUnions: number[] = []
+  const reaches: number[] = []
+  const oddShapes: Tree[] = []
+  const thick: { tree: Tree; limb: Limb }[] = []
+  const highCrowns: { tree: Tree; lowest: number }[] = []
+  const alike: (readonly [Tree, Limb, Limb])[] = []
   /** A number of each limb of the tree at hand that limbs with the same measurements share; NaN equals none. */
-  private readonly marks = new Float64Array(limbsCompared)
+  const marks = new Float64Array(limbsCompared)
+  let trees = 0
 
-  constructor(private readonly hasTrunks: boolean) {}
-
-  look(tree: Tree): void {
+  function look(tree: Tree): void {
     const { limbs } = tree
-    const { marks } = this
     let lowest = Infinity
     const most = (tree.trunk ?? Infinity) * overTrunk
     for (let at = 0; at < limbs.length; at++) {
       const limb = limbs[at]
       if (limb === undefined) continue
       const { diameter, origin, stem } = limb
-      if ((stem ?? 0) > most || (diameter ?? 0) > most) this.overTrunk.push({ tree, limb })
+      if ((stem ?? 0) > most || (diameter ?? 0) > most) thick.push({ tree, limb })
       marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
       if (origin !== null && origin < lowest) lowest = origin
     }
-    if (this.trees < treesCompared || this.trees % everyTree === 0) this.lookAtLimbs(tree)
-    this.trees++
-    this.lookAtShape(tree)
-    this.compare(tree)
-    if (isClearlyAbove(tree, lowest)) this.lookAtCrown(tree)
+    if (trees < treesCompared || trees % everyTree === 0) lookAtLimbs(tree)
+    trees++
+    lookAtShape(tree)
+    compare(tree)
+    if (isClearlyAbove(tree, lowest)) lookAtCrown(tree)
   }
 
-  private lookAtLimbs(tree: Tree): void {
-    const { limbs, height } = tree
+  function lookAtLimbs({ limbs, height }: Tree): void {
     let highest = 0
     for (const limb of limbs) {
       if (limb.dead || limb.role === 'leader') continue
-      const { diameter, stem, origin, tip } = limb
-      this.lookAtLimb(diameter, stem, origin, tip, height)
-      if (tip !== null && tip > highest) highest = tip
+      lookAtLimb(limb, height)
+      if (limb.tip !== null && limb.tip > highest) highest = limb.tip
     }
-    if (height !== null && highest > 0) this.reaches.push(highest / height)
+    if (height !== null && highest > 0) reaches.push(highest / height)
   }
 
   /** The crown base against the unions of live limbs alone. */
-  private lookAtCrown(tree: Tree): void {
+  function lookAtCrown(tree: Tree): void {
     const origins = tree.limbs.flatMap(({ dead, role, origin }) =>
       dead || role === 'leader' || origin === null ? [] : [origin]
     )
     if (origins.length === 0 || origins.some((origin) => origin >= (tree.crownBase ?? 0))) return
     const lowest = Math.min(...origins)
-    if (isClearlyAbove(tree, lowest)) this.highCrowns.push({ tree, lowest })
+    if (isClearlyAbove(tree, lowest)) highCrowns.push({ tree, lowest })
   }
 
-  private lookAtLimb(
-    diameter: number | null,
-    stem: number | null,
-    origin: number | null,
-    tip: number | null,
-    height: number | null
-  ): void {
+  function lookAtLimb({ diameter, stem, origin, tip }: Limb, height: number | null): void {
     if (diameter !== null && stem !== null) {
-      this.thicker.of++
-      if (diameter > stem) this.thicker.found++
+      thicker.of++
+      if (diameter > stem) thicker.found++
     }
     if (origin === null) return
     if (tip !== null) {
-      this.drooping.of++
-      if (tip < origin) this.drooping.found++
+      drooping.of++
+      if (tip < origin) drooping.found++
     }
-    if (!this.hasTrunks && height !== null && stem !== null && height > origin)
-      this.aboveUnions.push(((height - origin) * 1000) / stem)
+    if (!hasTrunks && height !== null && stem !== null && height > origin)
+      aboveUnions.push(((height - origin) * 1000) / stem)
   }
 
-  private lookAtShape(tree: Tree): void {
+  function lookAtShape(tree: Tree): void {
     if (tree.height === null || tree.trunk === null) return
     const times = (tree.height * 1000) / tree.trunk
-    this.slenderness.push(times)
-    this.trunks.push(tree.trunk)
-    if (times < leastTimes || times > mostTimes) this.oddShapes.push(tree)
+    slenderness.push(times)
+    trunks.push(tree.trunk)
+    if (times < leastTimes || times > mostTimes) oddShapes.push(tree)
   }
 
   /** By their marks first: reading the limbs themselves for each pair would take most of the time. */
-  private compare(tree: Tree): void {
+  function compare(tree: Tree): void {
     const { limbs } = tree
     if (limbs.length > limbsCompared) return
-    const { marks } = this
     for (let at = 1; at < limbs.length; at++) {
       const mark = marks[at]
       for (let before = 0; before < at; before++) {
         if (marks[before] !== mark) continue
         const [limb, other] = [limbs[at], limbs[before]]
         if (limb === undefined || other === undefined || !areAlike(limb, other)) continue
-        this.alike.push([tree, other, limb])
+        alike.push([tree, other, limb])
         break
       }
     }
+  }
+
+  return {
+    thicker,
+    drooping,
+    slenderness,
+    trunks,
+    aboveUnions,
+    reaches,
+    oddShapes,
+    overTrunk: thick,
+    highCrowns,
+    alike,
+    look
   }
 }
 

@@ -7,7 +7,7 @@ import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { listedChoices } from '../../../shared/words/lists'
 import { wholePercent } from '../../../shared/words/percent'
 import { fieldAddress, headerAddress, type ColumnMatch, type Inventory, type Tree } from '../inventory'
-import { Evidence, overTrunk } from './evidence'
+import { evidence, overTrunk, type Evidence } from './evidence'
 import { isUnusual, likelyUnits, median, usual, type OtherUnits } from './units'
 
 /** Fewer limbs or trees than these say nothing of a whole column. */
@@ -28,7 +28,7 @@ export class Plausibility {
   private readonly evidence: Evidence
 
   constructor(private readonly inventory: Inventory) {
-    this.evidence = new Evidence(this.columnOf('trunk') !== undefined)
+    this.evidence = evidence(this.columnOf('trunk') !== undefined)
   }
 
   look(trees: readonly Tree[]): void {

@@ -19,155 +19,164 @@ export interface ReadPart {
 /** Ids whose writings differ, named in one line. */
 const shownAlike = 4
 
+/** The id of a tree, and what it is compared by. */
+interface Identity {
+  readonly id: string
+  readonly key: string
+}
+type IdentityOrWhy = Identity | { readonly why: Problem }
+
 /** Gives every row of every part the id of its tree: its own, the one above it, that of the form, or the sheet's name. */
-export class Identifier {
-  private readonly known = new Map<string, { id: string; key: string }>()
-  private readonly firstTyped = new Map<string, { typed: string; cell: string }>()
-  private readonly alike = new Map<string, string>()
-  private readonly rows: IdentifiedRow[] = []
-  private readonly refused: Identified['refused'][number][] = []
-  private below = 0
-  private firstBelow = ''
-
-  constructor(private readonly problems: Problem[]) {}
-
+export interface Identifier {
   /** The parts of one table: a form, where there is one, then the table or the groups of its columns. */
-  addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
+  addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void
+  finish(): Identified
+}
+
+export function identifier(problems: Problem[]): Identifier {
+  const known = new Map<string, Identity>()
+  const firstTyped = new Map<string, { typed: string; ids: CellReader; row: number }>()
+  const alike = new Map<string, string>()
+  const rows: IdentifiedRow[] = []
+  const refused: Identified['refused'][number][] = []
+  let below = 0
+  let firstBelow = ''
+
+  function addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
     const form = parts.find(({ part }) => part.rows.length === 1 && part.block.placeOf !== undefined)
     const tables = parts.filter((each) => each !== form)
     const [first] = tables
     if (first === undefined) return
     const own =
       joined !== undefined
-        ? first.part.rows.map((row) => this.fromJoin(first.part, row, joined))
+        ? first.part.rows.map((row) => fromJoin(first.part, row, joined))
         : first.ids !== null
-          ? this.fromColumn(first.part, first.ids)
-          : this.fromLimbs(first.part)
+          ? fromColumn(first.part, first.ids)
+          : fromLimbs(first.part)
     const divided = own === null && (first.part.sections ?? []).length > 0
-    const constant = own === null && !divided ? this.fromForm(form, first.part, sheetStandsForTree) : null
-    if (divided) this.sayOnce(problem('ids-from-lines', addressIn(first.part.block, 0, 0)))
+    const constant = own === null && !divided ? fromForm(form, first.part, sheetStandsForTree) : null
+    if (divided) sayOnce(problem('ids-from-lines', addressIn(first.part.block, 0, 0)))
     else if (own === null && constant === null)
-      this.sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
-    const rows = own ?? first.part.rows.map((row) => constant ?? this.ofRow(first.part, row))
-    this.addForm(form, rows)
-    for (const { part } of tables)
-      part.rows.forEach((row, at) => {
-        const found = rows[at]
-        if (found === undefined) return
-        if ('why' in found) {
-          if (part === first.part) this.refused.push({ part, row, why: found.why })
-        } else this.rows.push({ part, row, id: found.id, key: found.key })
-      })
+      sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
+    const identities = own ?? first.part.rows.map((row) => constant ?? ofRow(first.part, row))
+    addForm(form, identities)
+    for (const { part } of tables) addRows(part, identities, part === first.part)
   }
 
-  finish(): Identified {
-    if (this.below > 0)
-      this.problems.push(problem('ids-below', this.firstBelow, { count: grouped(this.below) }))
-    const [first] = [...this.alike.keys()]
-    if (first !== undefined) {
-      const shown = [...this.alike.values()].slice(0, shownAlike)
-      const more = this.alike.size - shown.length
-      const text = listed([...shown, ...(more > 0 ? [`${more} more`] : [])])
-      this.problems.push(problem('ids-alike', this.firstTyped.get(first)?.cell ?? '', { text }))
+  function addRows(part: Part, identities: readonly IdentityOrWhy[], isFirst: boolean): void {
+    for (let at = 0; at < part.rows.length; at++) {
+      const [row, found] = [part.rows[at], identities[at]]
+      if (row === undefined || found === undefined) continue
+      if (!('why' in found)) rows.push({ part, row, id: found.id, key: found.key })
+      else if (isFirst) refused.push({ part, row, why: found.why })
     }
-    return { rows: this.rows, refused: this.refused }
   }
 
-  private sayOnce(found: Problem): void {
-    if (!this.problems.some(({ code }) => code === found.code)) this.problems.push(found)
+  function finish(): Identified {
+    if (below > 0) problems.push(problem('ids-below', firstBelow, { count: grouped(below) }))
+    const [first] = [...alike.keys()]
+    if (first !== undefined) {
+      const shown = [...alike.values()].slice(0, shownAlike)
+      const more = alike.size - shown.length
+      const text = listed([...shown, ...(more > 0 ? [`${more} more`] : [])])
+      const { ids, row } = firstTyped.get(first) ?? {}
+      problems.push(problem('ids-alike', row === undefined ? '' : (ids?.address(row) ?? ''), { text }))
+    }
+    return { rows, refused }
   }
 
-  private identity(typed: string): { id: string; key: string } {
-    let found = this.known.get(typed)
+  function sayOnce(found: Problem): void {
+    if (!problems.some(({ code }) => code === found.code)) problems.push(found)
+  }
+
+  function identity(typed: string): Identity {
+    let found = known.get(typed)
     if (found === undefined) {
       const id = shownId(typed)
       found = { id, key: treeKey(id) }
-      this.known.set(typed, found)
+      known.set(typed, found)
     }
     return found
   }
 
   /** The ids that a column gives; a blank one is inherited where ids stand on the first row of a tree only. */
-  private fromColumn(part: Part, ids: CellReader): ({ id: string; key: string } | { why: Problem })[] {
+  function fromColumn(part: Part, ids: CellReader): IdentityOrWhy[] {
     const read = part.rows.map((row) => ids.read(row) as Reading<string>)
     const inherits = standOnce(read)
-    let last: { id: string; key: string } | null = null
-    return part.rows.map((row, at) => {
+    let last: Identity | null = null
+    let lastRead: Reading<string> = null
+    return part.rows.map((row, at): IdentityOrWhy => {
       const reading = read[at] ?? null
+      if (last !== null && typeof reading === 'string' && reading === lastRead) return last
       if (isUnread(reading)) return { why: reading }
       if (typeof reading === 'string') {
-        last = this.named(reading, ids, row)
+        last = named(reading, ids, row)
+        lastRead = last.id === '' ? null : reading
         if (last.id !== '') return last
       }
-      const below: { id: string; key: string } | null = last
-      if (below === null || !inherits || !sameTree(part, row, at)) return { why: withoutTree(ids, row) }
-      this.below++
-      if (this.firstBelow === '') this.firstBelow = ids.address(row)
-      return below
+      if (last === null || !inherits || !sameTree(part, row, at)) return { why: withoutTree(ids, row) }
+      below++
+      if (firstBelow === '') firstBelow = ids.address(row)
+      return last
     })
   }
 
-  private named(typed: string, ids: CellReader, row: number): { id: string; key: string } {
-    const found = this.identity(typed)
-    const first = this.firstTyped.get(found.key)
-    if (first === undefined) this.firstTyped.set(found.key, { typed, cell: ids.address(row) })
-    else if (first.typed !== typed && !this.alike.has(found.key))
-      this.alike.set(found.key, `“${quoted(first.typed)}” and “${quoted(typed)}”`)
+  function named(typed: string, ids: CellReader, row: number): Identity {
+    const found = identity(typed)
+    const first = firstTyped.get(found.key)
+    if (first === undefined) firstTyped.set(found.key, { typed, ids, row })
+    else if (first.typed !== typed && !alike.has(found.key))
+      alike.set(found.key, `“${quoted(first.typed)}” and “${quoted(typed)}”`)
     return found
   }
 
-  private fromJoin(
-    part: Part,
-    row: number,
-    joined: JoinedRows
-  ): { id: string; key: string } | { why: Problem } {
+  function fromJoin(part: Part, row: number, joined: JoinedRows): IdentityOrWhy {
     const id = joined.get(row) ?? ''
-    return id === '' ? { why: withoutTreeAt(addressIn(part.block, row, 0)) } : this.identity(id)
+    return id === '' ? { why: withoutTreeAt(addressIn(part.block, row, 0)) } : identity(id)
   }
 
   /** Where the ids of limbs hold those of the trees ("T1-A"), and nothing else names the trees; else null. */
-  private fromLimbs(part: Part): { id: string; key: string }[] | null {
+  function fromLimbs(part: Part): Identity[] | null {
     const found = treesWithinLimbs(part)
     if (found === null) return null
     const { column, trees, first } = found
-    this.sayOnce(problem('ids-within-limbs', addressIn(part.block, 0, column), { text: quoted(first) }))
-    return trees.map((id) => this.identity(id))
+    sayOnce(problem('ids-within-limbs', addressIn(part.block, 0, column), { text: quoted(first) }))
+    return trees.map((id) => identity(id))
   }
 
   /** Without a column of ids: the id that the form names, else the name of the sheet, else none. */
-  private fromForm(
+  function fromForm(
     form: ReadPart | undefined,
     { block }: Part,
     sheetStandsForTree: boolean
-  ): { id: string; key: string } | null {
+  ): Identity | null {
     const typed = (form?.ids?.read(1) ?? null) as Reading<string>
-    if (typeof typed === 'string') return this.identity(typed)
+    if (typeof typed === 'string') return identity(typed)
     if (form === undefined && !sheetStandsForTree) return null
-    this.sayOnce(problem('id-from-sheet', ''))
-    return this.identity(block.sheet)
+    sayOnce(problem('id-from-sheet', ''))
+    return identity(block.sheet)
   }
 
   /** Where nothing names the trees, each row is one. */
-  private ofRow(part: Part, row: number): { id: string; key: string } {
+  function ofRow(part: Part, row: number): Identity {
     const { block } = part
     const section = sectionAt(part, row)
-    if (section !== '') return this.identity(treeInLine(section))
-    return this.identity(`row ${block.top + row + 1}`)
+    if (section !== '') return identity(treeInLine(section))
+    return identity(`row ${block.top + row + 1}`)
   }
 
   /** The form belongs to the only tree of its table; of several trees it tells the site alone. */
-  private addForm(
-    form: ReadPart | undefined,
-    rows: readonly ({ id: string; key: string } | { why: Problem })[]
-  ): void {
+  function addForm(form: ReadPart | undefined, identities: readonly IdentityOrWhy[]): void {
     if (form === undefined) return
-    const trees = new Map(rows.flatMap((each) => ('why' in each ? [] : [[each.key, each] as const])))
+    const trees = new Map(identities.flatMap((each) => ('why' in each ? [] : [[each.key, each] as const])))
     const part = form.part
     const told =
       trees.size === 1 ? part : { ...part, matches: part.matches.filter(({ field }) => field === 'site') }
     if (told.matches.length === 0) return
-    for (const tree of trees.values()) this.rows.push({ part: told, row: 1, ...tree })
+    for (const tree of trees.values()) rows.push({ part: told, row: 1, ...tree })
   }
+
+  return { addTable, finish }
 }
 
 /** The trees that the ids of limbs hold ("T1-A"), one a row; null where they hold none. */

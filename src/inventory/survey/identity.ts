@@ -1,6 +1,7 @@
-import { isBlank, type Cell } from '../../../shared/cells'
+import { isBlank, trimmed, type Cell } from '../../../shared/cells'
 import type { Field } from '../../../shared/columns'
 import type { Problem } from '../../../shared/problems'
+import { noKeys, placeOrAdd, type FewKeys } from './fewKeys'
 import type { Part } from './part'
 import { treeKey } from './treeKeys'
 
@@ -24,21 +25,15 @@ export interface Identified {
 export const telling = ['site', 'species', 'trunk', 'height', 'crownBase'] as const satisfies readonly Field[]
 export type Telling = (typeof telling)[number]
 
-/** The columns of a part that tell trees apart, each with its place among `telling`, and the one of the limbs' ids. */
+/** The columns of a part that tell trees apart, in the order of `telling` (-1 for none), and the one of the limbs' ids. */
 interface TellingColumns {
-  readonly columns: readonly { readonly at: number; readonly column: number }[]
+  readonly columns: readonly number[]
   readonly limb: number
 }
 
 function tellingOf({ matches, group }: Part): TellingColumns {
   const columnOf = (field: Field): number => matches.find((match) => match.field === field)?.column ?? -1
-  return {
-    columns: telling.flatMap((field, at) => {
-      const column = columnOf(field)
-      return column < 0 ? [] : [{ at, column }]
-    }),
-    limb: group === null ? columnOf('limb') : -1
-  }
+  return { columns: telling.map(columnOf), limb: group === null ? columnOf('limb') : -1 }
 }
 
 export function plain(cell: Cell | undefined): string {
@@ -71,38 +66,31 @@ export interface Conflict {
 interface Met {
   /** What was first typed of each of `telling`. */
   readonly cells: (Cell | undefined)[]
-  /** The ids of limbs; null as long as there are none. */
-  limbs: Set<string> | null
+  readonly limbs: FewKeys
   against: Set<Telling> | null
   twice: boolean
 }
+
+const noCells: readonly undefined[] = telling.map(() => undefined)
 
 /** The ids whose rows contradict each other, with what they contradict each other in. */
 export function conflictsIn(rows: readonly IdentifiedRow[], isNothing: IsNothing): Map<string, Conflict> {
   const met = new Map<string, Met>()
   const columnsOfPart = new Map<Part, TellingColumns>()
   let any = false
-  for (const { part, row, key } of rows) {
-    let read = columnsOfPart.get(part)
+  // Rows of a tree mostly stand together, so that the part and the tree are those of the row before.
+  let before: IdentifiedRow | undefined
+  let read: TellingColumns | undefined
+  let known: Met | undefined
+  for (const each of rows) {
+    const { part, key } = each
+    if (part !== before?.part) read = columnsOfPart.get(part)
     if (read === undefined) columnsOfPart.set(part, (read = tellingOf(part)))
-    let known = met.get(key)
-    if (known === undefined) met.set(key, (known = { cells: [], limbs: null, against: null, twice: false }))
-    const cells = part.block.rows[row] ?? []
-    for (const { at, column } of read.columns) {
-      const [mine, theirs] = [cells[column], known.cells[at]]
-      if (mine === theirs || isBlank(mine)) continue
-      const field = telling[at] ?? 'site'
-      if (theirs === undefined) known.cells[at] = isNothing(part, row, field) ? undefined : mine
-      else if (!isNothing(part, row, field) && areTwo(field, mine, theirs)) {
-        any = true
-        known.against = (known.against ?? new Set()).add(field)
-      }
-    }
-    const limb = cells[read.limb]
-    if (limb === undefined || isBlank(limb)) continue
-    const id = treeKey(String(limb).trim())
-    if (known.limbs?.has(id) === true) any = known.twice = true
-    known.limbs = (known.limbs ?? new Set()).add(id)
+    if (key !== before?.key) known = met.get(key)
+    if (known === undefined)
+      met.set(key, (known = { cells: noCells.slice(), limbs: noKeys(), against: null, twice: false }))
+    if (meet(known, each, read, isNothing)) any = true
+    before = each
   }
   if (!any) return new Map()
   return new Map(
@@ -110,4 +98,30 @@ export function conflictsIn(rows: readonly IdentifiedRow[], isNothing: IsNothing
       against !== null || twice ? [[key, { against: against ?? new Set<Telling>(), twice }]] : []
     )
   )
+}
+
+/** Compares a row with those of its id that came before; whether it contradicts them. */
+function meet(
+  known: Met,
+  { part, row }: IdentifiedRow,
+  { columns, limb }: TellingColumns,
+  isNothing: IsNothing
+): boolean {
+  let contradicts = false
+  const cells = part.block.rows[row] ?? []
+  for (let at = 0; at < columns.length; at++) {
+    const [mine, theirs] = [cells[columns[at] ?? -1], known.cells[at]]
+    if (mine === theirs || isBlank(mine)) continue
+    const field = telling[at] ?? 'site'
+    if (theirs === undefined) known.cells[at] = isNothing(part, row, field) ? undefined : mine
+    else if (!isNothing(part, row, field) && areTwo(field, mine, theirs)) {
+      contradicts = true
+      known.against = (known.against ?? new Set()).add(field)
+    }
+  }
+  const id = cells[limb]
+  if (id === undefined || isBlank(id)) return contradicts
+  if (placeOrAdd(known.limbs, treeKey(trimmed(String(id)))) < 0) return contradicts
+  known.twice = true
+  return true
 }

@@ -10,57 +10,60 @@ import { Conventions } from './conventions'
 export type Filled = string | number | boolean
 
 /** The cells of one column, what holds for all of them, and the problems about them. */
-export class ColumnCells {
+export interface ColumnCells {
   readonly column: Column
+  readonly match: ColumnMatch
   readonly unit: LengthUnit
-  readonly conventions = new Conventions(() => this.below())
-
-  constructor(
-    private readonly block: CellBlock,
-    readonly match: ColumnMatch,
-    field: Field
-  ) {
-    this.column = columnOf(field)
-    this.unit = match.unit ?? 'mm'
-  }
-
+  readonly conventions: Conventions
   /** The cell as it stands. */
-  raw(row: number): Cell | undefined {
-    return this.block.rows[row]?.[this.match.column]
-  }
-
-  address(row: number): string {
-    return addressIn(this.block, row, this.match.column)
-  }
-
+  raw(row: number): Cell | undefined
+  address(row: number): string
   /** A problem about this cell. */
   problem<Code extends ProblemCode>(
     code: Code,
     row: number,
+    ...facts: FactsGiven<Code, 'column' | 'text' | 'unit'>
+  ): Problem
+  /** Why a cell gives no number. */
+  fault(fault: NumberFault, row: number): Problem
+}
+
+/** The cells of the column of the block that gives this field. */
+export function columnCells(block: CellBlock, match: ColumnMatch, field: Field): ColumnCells {
+  const { rows } = block
+  const column = columnOf(field)
+  const unit = match.unit ?? 'mm'
+  const raw = (row: number): Cell | undefined => rows[row]?.[match.column]
+  const address = (row: number): string => addressIn(block, row, match.column)
+
+  function problemAt<Code extends ProblemCode>(
+    code: Code,
+    row: number,
     ...[facts]: FactsGiven<Code, 'column' | 'text' | 'unit'>
   ): Problem {
-    const known = { column: this.column.name, text: quoted(this.raw(row)), unit: unitNames[this.unit] }
+    const known = { column: column.name, text: quoted(raw(row)), unit: unitNames[unit] }
     const all = [{ ...known, ...facts }] as unknown as FactsGiven<Code>
-    return problem(code, this.address(row), ...all)
+    return problem(code, address(row), ...all)
   }
 
-  /** Why a cell gives no number. */
-  fault(fault: NumberFault, row: number): Problem {
+  function fault(fault: NumberFault, row: number): Problem {
     switch (fault.why) {
       case 'two-ways': {
         const { low, high, clear, sign } = fault
-        return this.problem('number-two-ways', row, { low, high, clear, sign })
+        return problemAt('number-two-ways', row, { low, high, clear, sign })
       }
       case 'not-finite':
-        return this.problem('not-finite', row)
+        return problemAt('not-finite', row)
       case 'date':
-        return this.problem('date-not-number', row)
+        return problemAt('date-not-number', row)
       case 'no-number':
-        return this.problem('not-a-number', row)
+        return problemAt('not-a-number', row)
     }
   }
 
-  private *below(): Generator<Cell | undefined, void> {
-    for (let row = 1; row < this.block.rows.length; row++) yield this.raw(row)
+  function* below(): Generator<Cell | undefined, void> {
+    for (let row = 1; row < rows.length; row++) yield raw(row)
   }
+
+  return { column, match, unit, conventions: new Conventions(below), raw, address, problem: problemAt, fault }
 }

@@ -73,12 +73,15 @@ export function isNegativeCode(value: number): boolean {
   return value <= -99 && /^-9+$/.test(String(value))
 }
 
+/** The least number of nines that stands for "not measured". */
+export const leastNines = 999
+
 /** 999, 9999, 99999: a code only where the column shows it. */
 export function isNines(value: number): boolean {
-  return value >= 999 && /^9+$/.test(String(value))
+  return value >= leastNines && /^9+$/.test(String(value))
 }
 
 /** Whether a number can be a code at all: asked of every number of a sheet. */
 export function couldBeCode(value: number): boolean {
-  return value <= -99 || value >= 999
+  return value <= -99 || value >= leastNines
 }

@@ -1,0 +1,39 @@
+import type { Column } from '../../../shared/columns'
+import { leastNines } from './missing'
+import { tallest, thickest } from './lengthReader'
+
+/**
+ * What the plain numbers of a column come to, almost all that a sheet holds: multiplied and divided, if that is more than 0
+ * and at most `most`. All others are looked at one by one.
+ */
+export interface PlainNumbers {
+  readonly times: number
+  readonly over: number
+  readonly most: number
+}
+
+/** Takes no number as it stands. */
+const none: PlainNumbers = { times: 1, over: 1, most: 0 }
+
+export function plainNumbers({ reads }: Column, millimeters: number): PlainNumbers {
+  switch (reads.kind) {
+    case 'diameter':
+    case 'stems':
+      return { times: millimeters, over: 1, most: thickest }
+    case 'height':
+    case 'positive height':
+      return { times: millimeters, over: 1000, most: tallest }
+    case 'degrees':
+      return { times: 1, over: 1, most: reads.limit ?? 360 }
+    case 'bearing':
+      return { times: 1, over: 1, most: 360 }
+    default:
+      return none
+  }
+}
+
+/** The value of a plain number; NaN where it needs a closer look, as one that could stand for "not measured". */
+export function plainValue(cell: number, { times, over, most }: PlainNumbers): number {
+  const value = cell * times + 0
+  return value > 0 && value <= most && cell < leastNines ? value / over : NaN
+}
