@@ -1,3 +1,4 @@
+import type { OpenPart } from './openPart'
 import { isBlank, type Cell } from '../../shared/cells'
 import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
@@ -22,14 +23,6 @@ import { treeKey } from './survey/treeKeys'
 const limbFields = new Set<Field>(
   columns.flatMap(({ of, field }) => (of === 'limb' && field !== 'notes' ? [field] : []))
 )
-
-/** A part with the readers of its columns. */
-export interface OpenPart {
-  readonly part: Part
-  readonly readers: ReadonlyMap<Field, CellReader>
-  /** The inventory's number of the part's row 0. */
-  readonly first: number
-}
 
 /** The parts with their readers, and the numbers by which an inventory counts their rows. */
 export function openParts(parts: readonly Part[]): OpenPart[] {
