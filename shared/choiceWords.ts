@@ -32,6 +32,22 @@ const lifeStage = {
   )
 }
 
+const form = {
+  decurrent: listed(
+    'decurrent, spreading, rounded, round, broad, shade tree, ausladend, breitkronig, rundkronig, étalé',
+    'étalée, arrondi, arrondie, extendido, extendida, redondeado, redondeada'
+  ),
+  excurrent: listed(
+    'excurrent, single-leader, conical, pyramidal, columnar, central leader, kegelförmig, säulenförmig',
+    'durchgehender leittrieb, conique, pyramidale, colonnaire, fléché, cónico, cónica, columnar-piramidal'
+  ),
+  'multi-stem': listed(
+    'multi-stem, multistem, multi-stemmed, multiple stems, clump, several stems, mehrstämmig, mehrstaemmig',
+    'vielstämmig, cépée, multi-tronc, multitronco, multicaule, varios troncos'
+  ),
+  palm: listed('palm, palms, palm tree, palme, palmen, palmier, palmera, palma')
+}
+
 const vigor = {
   good: listed(
     'good, high, normal, vigorous, healthy, thriving, strong, e, excellent, very good, g, vg, gut, sehr gut, vital, gesund',
@@ -143,4 +159,15 @@ const flag = {
   )
 }
 
-export const choices = { lifeStage, vigor, growth, includedBark, role, live, measured, access, flag } as const
+export const choices = {
+  lifeStage,
+  form,
+  vigor,
+  growth,
+  includedBark,
+  role,
+  live,
+  measured,
+  access,
+  flag
+} as const

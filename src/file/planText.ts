@@ -1,13 +1,14 @@
 import { cutHeader, cutText } from '../plan/cutCells'
 import type { CutColumnName, CutRow } from '../plan/cutColumns'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
+import { priorityText } from '../plan/priorityWords'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
 import type { Estimate } from '../price/estimate'
 import type { UnitSystem } from '../../shared/units'
 import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
-import { points, ratio } from '../../shared/words/figures'
+import { ratio } from '../../shared/words/figures'
 import { percent } from '../../shared/words/percent'
 import { cautions, howToRead } from '../sheets/cautions'
 import { showRule } from '../plan/rules/ruleChanges'
@@ -50,10 +51,11 @@ function cutLines(cells: CutRow, system: UnitSystem): string[] {
 }
 
 function visitLines({ tree }: TreePlan, visit: Visit, system: UnitSystem): string[] {
-  if (visit.cuts.length === 0) return []
-  const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+  const title = `  Visit ${String(visit.visit)}, ${String(visit.year)}`
+  if (visit.cuts.length === 0) return [`${title}: no cut.`]
+  const { cuts } = visit
   const doses = shownDoses(visit)
-  const heading = `  Visit ${String(visit.visit)}, ${String(visit.year)}: dose ${percent(doses.visit)} of the ${percent(doses.allowed)} allowed`
+  const heading = `${title}: ${percent(doses.visit)} of the foliage, ${percent(doses.allowed)} allowed`
   return [heading, headerLine(system), ...cuts.flatMap((cut) => cutLines({ tree, visit, cut }, system))]
 }
 
@@ -64,15 +66,15 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   const lines = [
     '',
     ...folded(`${tree.id}${name === '' ? '' : `  ${name}`}`, 0),
-    ...folded(`Leader ${leader.name}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`, 2)
+    ...folded(
+      `${leader.name === '' ? 'Leader not judged' : `Leader ${leader.name}`}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`,
+      2
+    )
   ]
   const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   lines.push(...(visits.length === 0 ? ['  No cut.'] : visits))
-  for (const { limb, priority, clearedByVisit } of plan.remaining) {
-    const until =
-      clearedByVisit === null ? 'not settled within the plan' : `settled by visit ${String(clearedByVisit)}`
-    lines.push(...folded(`Remains: limb ${limb.id}, priority ${points(priority)}, ${until}.`, 2))
-  }
+  for (const { limb, priority, words } of plan.outcomes)
+    lines.push(...folded(`Limb ${limb.id}, priority ${priorityText(priority)}: ${words}`, 2))
   return lines
 }
 

@@ -3,7 +3,7 @@ import { listChoices, readChoice } from '../../shared/choices'
 import type { Side } from '../../shared/columnKinds'
 import type { Field } from '../../shared/columns'
 import { compassDegrees } from '../../shared/compass'
-import { readYear } from '../../shared/dates'
+import { readDate, readYear } from '../../shared/dates'
 import { numberIn } from '../../shared/numbers'
 import type { Problem } from '../../shared/problems'
 import type { ColumnMatch } from './inventory'
@@ -109,6 +109,8 @@ export class CellReader extends ColumnCells {
         return this.side(cell, row)
       case 'year':
         return readYear(cell) ?? this.problem('not-a-date', row)
+      case 'date':
+        return (readYear(cell) === null ? null : readDate(cell)) ?? this.problem('not-a-date', row)
       case 'growth':
         return this.growth(cell, row)
       case 'choice':

@@ -1,8 +1,8 @@
 import { shareBelow } from '../formulas/crown'
-import { cutAlong } from '../formulas/cuts'
-import type { AssessedLimb } from './assessLimb'
 import type { Item } from './choice'
 import { alongParent, carried, foliageFrom, type GrowingLimb } from './growingLimb'
+import { isBeyond } from './applyCut'
+import type { Candidate } from './options'
 import type { PossibleCut } from './possibleCut'
 
 /** A possible cut with what the choice needs to know of it. */
@@ -25,8 +25,6 @@ export interface FamilyItem extends Item {
 
 /** Tenths of a thousandth of a squared point: fine enough to tell plans apart, coarse enough to be exact. */
 const gainUnits = 1e4
-/** Room below one unit of gain for what was asked for, so that it only settles ties in structure. */
-const askedUnits = 1024
 /** Doses in billionths of the tree's foliage. */
 export const doseUnits = 1e9
 
@@ -56,12 +54,12 @@ function balanceChange(limb: GrowingLimb, cut: PossibleCut, rule: LowerRule): nu
 }
 
 /** A limb's cuts with what the choice needs of them; `holds` where the limb holds the crown base. */
-export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolean): WeighedCut[] {
+export function weighCuts(assessed: Candidate, rule: LowerRule, holds: boolean): WeighedCut[] {
   const { limb, leads, cuts } = assessed
   const retained = loss(assessed.nextPriority)
   return cuts.map((cut) => ({
     cut,
-    gain: (retained - loss(cut.nextPriority)) * askedUnits + cut.asked,
+    gain: retained - loss(cut.nextPriority),
     units: Math.round(cut.dose * doseUnits),
     cuts: 1,
     lower: balanceChange(limb, cut, rule),
@@ -71,11 +69,11 @@ export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolea
 }
 
 /** The limbs of a tree as they were assessed. */
-export type Assessments = ReadonlyMap<GrowingLimb, AssessedLimb>
+export type Assessments = ReadonlyMap<GrowingLimb, Candidate>
 
 /** What may be done with a limb that carries limbs, leaving them all alone left out. */
 export function familyItems(
-  root: AssessedLimb,
+  root: Candidate,
   all: Assessments,
   rule: LowerRule,
   holds: boolean
@@ -84,7 +82,7 @@ export function familyItems(
 }
 
 /** Leaving all alone comes first. */
-function family(assessed: AssessedLimb, all: Assessments, rule: LowerRule, holds: boolean): FamilyItem[] {
+function family(assessed: Candidate, all: Assessments, rule: LowerRule, holds: boolean): FamilyItem[] {
   const { limb } = assessed
   const own = weighCuts(assessed, rule, holds).map((weighed): FamilyItem => {
     const { cut, gain, units, cuts, lower, raises, leaders } = weighed
@@ -142,8 +140,8 @@ function joined(left: FamilyItem, right: FamilyItem, most: number, weight: numbe
 }
 
 /** Priorities that vanish with a limb that goes with its parent. */
-function reliefOf(assessed: AssessedLimb, all: Assessments): number {
-  let relief = loss(assessed.nextPriority) * askedUnits
+function reliefOf(assessed: Candidate, all: Assessments): number {
+  let relief = loss(assessed.nextPriority)
   for (const child of assessed.limb.children) {
     const below = all.get(child)
     if (below !== undefined) relief += reliefOf(below, all)
@@ -194,12 +192,9 @@ function innerBalance(
   return { inner: inner + (2 / 3) * rest, all: all + rest }
 }
 
-/** A child starts beyond its parent's cut, by heights along the parent. */
+/** A limb goes with its parent's cut: it starts beyond it, by heights along the parent. */
 export function goesWith(child: GrowingLimb, parent: GrowingLimb, cut: PossibleCut | null): boolean {
-  if (cut === null) return false
-  if (cut.kind === 'remove') return true
-  if (parent.tip === parent.origin) return false
-  return alongParent(child, parent) > cutAlong(cut.share) + 1e-9
+  return cut !== null && isBeyond(child, parent, cut)
 }
 
 /** Drops items that another beats or equals in every respect; leaving all alone stays first. */

@@ -106,7 +106,7 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
 
 /** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
 function visitBody({ tree }: TreePlan, visit: Visit, setting: CutSetting): Child[] {
-  const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority)
+  const { cuts } = visit
   const kept = visit.limbs.filter(({ decision }) => decision === 'retain' || decision === 'hold')
   return [
     cuts.length === 0
@@ -146,29 +146,15 @@ function laterVisit(treePlan: TreePlan, visit: Visit, setting: TreeSetting): HTM
   ).element
 }
 
-function remains({ remaining, visits }: TreePlan, rules: Rules): Child {
+function remains({ outcomes, visits }: TreePlan, rules: Rules): Child {
   if (visits.length === 0) return null
   const cleared = points(rules.clearedBelow)
-  if (remaining.length === 0)
-    return el('p', { class: 'remains' }, `What remains: no limb at a priority of ${cleared} or more.`)
+  if (outcomes.length === 0)
+    return el('p', { class: 'remains' }, `No limb had a priority over ${cleared} at the survey.`)
   return el(
     'div',
     { class: 'remains' },
-    el('h4', {}, 'What remains'),
-    el(
-      'ul',
-      {},
-      ...remaining.map(({ limb, priority, clearedByVisit, remedy }) =>
-        el(
-          'li',
-          {},
-          `Limb ${limb.id}: priority ${points(priority)}, ` +
-            (clearedByVisit === null
-              ? `not below ${cleared} within the visits planned. `
-              : `below ${cleared} by visit ${clearedByVisit}. `) +
-            remedy
-        )
-      )
-    )
+    el('h4', {}, 'How every limb ends'),
+    el('ul', {}, ...outcomes.map(({ limb, words }) => el('li', {}, `Limb ${limb.id}: ${words}`)))
   )
 }

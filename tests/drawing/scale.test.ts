@@ -89,7 +89,7 @@ describe('a reduction cut in a drawing', () => {
     expect(first.length).toBeGreaterThan(15)
     for (const { plan, visit, cut } of first) {
       const { baseWidth, endWidth } = endsOf(partOf(drawn(plan, visit, 'before'), 'limb', cut.limb.id))
-      expect(endWidth / baseWidth).toBeCloseTo(cut.cutDiameter / cut.limb.diameter!, 4)
+      expect(endWidth / baseWidth).toBeCloseTo(cut.cutDiameter! / cut.limb.diameter!, 4)
     }
   })
 

@@ -79,6 +79,7 @@ function tries({ reads }: Column): Cell[] {
     case 'side':
       return ['S', 'street']
     case 'year':
+    case 'date':
       return [2020, 2028]
     case 'growth':
       return ['fast', 14]

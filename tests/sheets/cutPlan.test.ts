@@ -58,7 +58,9 @@ describe('the cut plan as a sheet', () => {
     const row = body[0]!
     // To a tenth and rounded once, as the crew reads them on the work order.
     const tenth = (value: number) => Math.round(value * 10) / 10
-    expect(row[column('Diameter of cut (in)')]).toBe(tenth(cut.cutDiameter / 25.4))
+    expect(row[column('Diameter of cut (in)')]).toBe(
+      cut.cutDiameter === null ? null : tenth(cut.cutDiameter / 25.4)
+    )
     expect(row[column('Height of cut (ft)')]).toBe(tenth(cut.cutHeight! / 0.3048))
     // A limit is never rounded up.
     expect(row[column('Tip after (ft)')]).toBe(Math.floor((cut.tipAfter! / 0.3048) * 10 + 1e-6) / 10)
@@ -120,12 +122,12 @@ describe('the cut plan as a sheet', () => {
     for (const { cell } of plan.unplanned) expect(listed).toContain(cell.replace('Inventory!', ''))
   })
 
-  test('says what remains after the planned visits', () => {
-    const remaining = plan.trees.flatMap(({ tree, remaining: left }) =>
-      left.map(({ limb }) => `${tree.id} ${limb.id}`)
+  test('says how every limb ends', () => {
+    const remaining = plan.trees.flatMap(({ tree, outcomes }) =>
+      outcomes.map(({ limb }) => `${tree.id} ${limb.id}`)
     )
     expect(remaining.length).toBeGreaterThan(0)
-    const start = sheet.rows.findIndex((row) => row[0] === 'What remains after the planned visits')
+    const start = sheet.rows.findIndex((row) => row[0] === 'How every limb ends')
     const listed = sheet.rows.slice(start + 2).map((row) => `${String(row[0])} ${String(row[1])}`)
     for (const entry of remaining) expect(listed).toContain(entry)
     expect(typeof sheet.rows[start + 2]![2]).toBe('number')

@@ -43,8 +43,12 @@ describe('the specification', () => {
       expect(lines.length).toBe(first.cuts.length)
       first.cuts.forEach((cut, index) => {
         expect(lines[index]).toContain(`Limb ${cut.limb.id}`)
-        expect(lines[index]).toContain(cut.kind === 'reduce' ? 'reduction cut' : 'removal cut')
-        expect(lines[index]).toContain(`${String(Math.round((cut.cutDiameter / 25.4) * 10) / 10)} in across`)
+        const words = { reduce: 'reduction cut', remove: 'removal cut', raise: 'hanging side branches' }
+        expect(lines[index]).toContain(words[cut.kind])
+        if (cut.cutDiameter !== null)
+          expect(lines[index]).toContain(
+            `${String(Math.round((cut.cutDiameter / 25.4) * 10) / 10)} in across`
+          )
       })
     }
   })

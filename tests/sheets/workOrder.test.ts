@@ -32,13 +32,18 @@ describe('the work order', () => {
     const cuts = stops.flatMap(({ visit }) => inSequence(visit.cuts))
     cuts.forEach((cut, index) => {
       const row = cutRows[index]!
-      expect(Math.abs((row[at('Cut size (in)')] as number) - cut.cutDiameter / 25.4)).toBeLessThanOrEqual(
-        0.05001
-      )
-      const height = (cut.cutHeight ?? cut.limb.origin)! / 0.3048
-      expect(Math.abs((row[at('Height of cut (ft)')] as number) - height)).toBeLessThanOrEqual(0.05001)
+      const size = row[at('Cut size (in)')]
+      if (cut.cutDiameter === null) expect(size).toBeNull()
+      else expect(Math.abs((size as number) - cut.cutDiameter / 25.4)).toBeLessThanOrEqual(0.05001)
+      const height = cut.kind === 'remove' ? cut.limb.origin : cut.cutHeight
+      if (height === null) expect(row[at('Height of cut (ft)')]).toBeNull()
+      else
+        expect(Math.abs((row[at('Height of cut (ft)')] as number) - height / 0.3048)).toBeLessThanOrEqual(
+          0.05001
+        )
+      expect(row[at('Must')]).toBe(cut.must ? 'must' : 'if time allows')
       expect(row[at('Bearing from north')]).toBe(cut.limb.bearing)
-      expect(row[at('Dose')]).toBe(Math.round(cut.dose * 1000) / 1000)
+      expect(row[at('Foliage')]).toBe(Math.round(cut.dose * 1000) / 1000)
       const lateral = row[at('Lateral at least (in)')]
       if (cut.lateralMin === null) expect(lateral).toBeNull()
       else expect(lateral).toBeGreaterThanOrEqual(cut.lateralMin / 25.4 - 1e-9)
@@ -53,7 +58,7 @@ describe('the work order', () => {
       const live = visit.cuts.some((cut) => cut.live)
       const start = sheet.rows.findIndex((row) => String(row[0]).startsWith(`Tree ${tree.tree.id}:`))
       const block = sheet.rows.slice(start, start + 6)
-      const dose = String(block.find((row) => row[0] === 'Total dose')![3])
+      const dose = String(block.find((row) => row[0] === 'Foliage')![3])
       const ceiling = /^Not to exceed ([\d.]+) %/.exec(dose)
       if (live) expect(Number(ceiling![1]) / 100).toBeLessThanOrEqual(visit.allowedRemoval + 1e-9)
       else expect(dose).toContain('No live wood is cut')

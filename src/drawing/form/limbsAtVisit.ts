@@ -47,7 +47,7 @@ function pastOf(plan: TreePlan, visit: Visit | null): Past {
     if (visit === null || earlier.visit >= visit.visit) break
     for (const cut of earlier.cuts)
       if (cut.kind === 'remove') past.gone.add(cut.limb)
-      else if (cut.tipAfter !== null) past.tips.set(cut.limb, cut.tipAfter)
+      else if (cut.kind === 'reduce' && cut.endsAt !== null) past.tips.set(cut.limb, cut.endsAt)
     for (const state of earlier.limbs) if (state.decision === 'remove') past.gone.add(state.limb)
   }
   return past

@@ -54,6 +54,7 @@ export const english: Words = {
     stage life.stage age.class ageclass maturity maturity.class growth.stage development.stage
     developmental.stage phase life.phase age.group age.category`,
   age: 'age',
+  form: 'form habit tree.shape crown.shape',
   vigor: 'vigor vigour vitality health condition cond healthiness hlth',
   rating: 'rating score grade rtg category categorization cat level',
   growth: 'growth grow increment growing accretion',
