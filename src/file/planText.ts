@@ -1,6 +1,7 @@
 import { cutHeader, cutText } from '../plan/cutCells'
 import type { CutColumnName, CutRow } from '../plan/cutColumns'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
+import { outcomeWords } from '../plan/outcomeWords'
 import { priorityText } from '../plan/priorityWords'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
@@ -73,8 +74,10 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   ]
   const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   lines.push(...(visits.length === 0 ? ['  No cut.'] : visits))
-  for (const { limb, priority, words } of plan.outcomes)
-    lines.push(...folded(`Limb ${limb.id}, priority ${priorityText(priority)}: ${words}`, 2))
+  for (const outcome of plan.outcomes) {
+    const { limb, priority } = outcome
+    lines.push(...folded(`Limb ${limb.id}, priority ${priorityText(priority)}: ${outcomeWords(outcome)}`, 2))
+  }
   return lines
 }
 

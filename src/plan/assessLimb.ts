@@ -4,6 +4,7 @@ import { growthAfterLoss, ratioAfterGrowth } from '../formulas/growth'
 import { isSettled, standing } from '../formulas/priority'
 import type { GrowingLimb } from './growingLimb'
 import { growthRate } from './growthRate'
+import type { Barrier, PossibleCut } from './possibleCut'
 import { priorityOf, type VisitConditions } from './visitConditions'
 
 /** A limb at one visit: where it stands, and where it would stand at the next one if left alone. */
@@ -17,7 +18,15 @@ export interface AssessedLimb {
   readonly settled: boolean
   /** A competing leader: competes with the leader or more, and reaches the top quarter of the tree. */
   readonly leads: boolean
+  /** The cuts offered for structure, worth making, least foliage first; none until they are looked for. */
+  readonly cuts: readonly PossibleCut[]
+  /** How many could be made at all, worth making or not. */
+  readonly possible: number
+  /** What stands against every reduction where none can be made. */
+  readonly barrier: Barrier | null
 }
+
+const none: readonly PossibleCut[] = []
 
 /** The live limbs of a tree that are still there, in the inventory's order, assessed at this visit. */
 export function assessLimbs(conditions: VisitConditions): AssessedLimb[] {
@@ -42,7 +51,10 @@ export function assessLimb(limb: GrowingLimb, conditions: VisitConditions): Asse
     nextRatio,
     nextPriority,
     settled: isSettled(nextRatio, nextPriority, limb.surveyed.bark, rules),
-    leads: isCompetingLeader(limb, ratio, conditions)
+    leads: isCompetingLeader(limb, ratio, conditions),
+    cuts: none,
+    possible: 0,
+    barrier: null
   }
 }
 

@@ -36,11 +36,7 @@ function withMoved(tree: TreePlan, moved: ReadonlySet<number>): TreePlan {
     outcomes: outcomes.map((each) =>
       each.visit === null || each.year === null || yearOf(each.year) === each.year
         ? each
-        : {
-            ...each,
-            year: yearOf(each.year),
-            words: each.words.replace(String(each.year), String(yearOf(each.year)))
-          }
+        : { ...each, year: yearOf(each.year) }
     ),
     clearance:
       clearance === null || clearance.reachedYear === null || clearance.heldBy === 'crown ratio'

@@ -5,7 +5,6 @@ import { crownBaseAfter, rootsOf, type Crown } from './crown'
 import { goesWith } from './families'
 import type { GrowingLimb } from './growingLimb'
 import type { FirstPass } from './obligations/passState'
-import type { Candidate } from './options'
 import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
@@ -24,7 +23,7 @@ export interface VisitChoice extends CutsChosen {
   /** The first pass: the obligations that were met, and those that wait. */
   readonly pass: FirstPass
   /** Every limb that is still there after the first pass, in the inventory's order. */
-  readonly assessed: readonly Candidate[]
+  readonly assessed: readonly AssessedLimb[]
   readonly crownBefore: Crown
   readonly crownBaseAfter: number
   /** Competing leaders before any cut. */

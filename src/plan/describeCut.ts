@@ -6,7 +6,7 @@ import type { Limb, Tree } from '../inventory/inventory'
 import { inClearance } from './clearance'
 import { lengthLeft, type GrowingLimb } from './growingLimb'
 import type { Obligation } from './obligation'
-import type { Candidate } from './options'
+import type { AssessedLimb } from './assessLimb'
 import type { Cut, CutWork } from './plan'
 import type { PossibleCut } from './possibleCut'
 import type { MeasuredDeadwood } from './prepareTree'
@@ -17,7 +17,7 @@ import type { VisitConditions } from './visitConditions'
 
 /** A chosen cut in words and numbers. A limb that this plan cut before has no positions: it is measured then. */
 export function describeCut(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   cut: PossibleCut,
   obligation: Obligation | null,
   conditions: VisitConditions

@@ -4,7 +4,6 @@ import type { AssessedLimb } from './assessLimb'
 import { priorityAfter, type VisitChoice } from './chooseForVisit'
 import { deadCut, describeCut, lostLeaderCut } from './describeCut'
 import { foliageFrom, presentShare } from './growingLimb'
-import { withoutCuts, type Candidate } from './options'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
@@ -33,7 +32,7 @@ export function describeVisit(
     cuts.push(
       assessed === null
         ? lostLeaderCut(surveyed, cut, conditions)
-        : describeCut(withoutCuts(assessed), cut, obligation, conditions)
+        : describeCut(assessed, cut, obligation, conditions)
     )
   }
   const structure: Cut[] = []
@@ -71,19 +70,13 @@ function statesOf(choice: VisitChoice, conditions: VisitConditions): LimbState[]
   const made = new Map(pass.made.map((each) => [each.limb, each]))
   return before.map((each) => {
     const obliged = made.get(each.limb)
-    return stateOf(
-      obliged?.assessed ?? each,
-      left.get(each.limb) ?? withoutCuts(each),
-      obliged?.cut,
-      choice,
-      conditions
-    )
+    return stateOf(obliged?.assessed ?? each, left.get(each.limb) ?? each, obliged?.cut, choice, conditions)
   })
 }
 
 function stateOf(
   before: AssessedLimb,
-  after: Candidate,
+  after: AssessedLimb,
   obliged: PossibleCut | undefined,
   choice: VisitChoice,
   conditions: VisitConditions
@@ -111,7 +104,7 @@ function stateOf(
 }
 
 function decisionOf(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   cut: PossibleCut | undefined,
   conditions: VisitConditions
 ): Decision {

@@ -2,7 +2,7 @@ import { shareBelow } from '../formulas/crown'
 import type { Item } from './choice'
 import { alongParent, carried, foliageFrom, type GrowingLimb } from './growingLimb'
 import { isBeyond } from './applyCut'
-import type { Candidate } from './options'
+import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
 
 /** A possible cut with what the choice needs to know of it. */
@@ -54,7 +54,7 @@ function balanceChange(limb: GrowingLimb, cut: PossibleCut, rule: LowerRule): nu
 }
 
 /** A limb's cuts with what the choice needs of them; `holds` where the limb holds the crown base. */
-export function weighCuts(assessed: Candidate, rule: LowerRule, holds: boolean): WeighedCut[] {
+export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolean): WeighedCut[] {
   const { limb, leads, cuts } = assessed
   const retained = loss(assessed.nextPriority)
   return cuts.map((cut) => ({
@@ -69,11 +69,11 @@ export function weighCuts(assessed: Candidate, rule: LowerRule, holds: boolean):
 }
 
 /** The limbs of a tree as they were assessed. */
-export type Assessments = ReadonlyMap<GrowingLimb, Candidate>
+export type Assessments = ReadonlyMap<GrowingLimb, AssessedLimb>
 
 /** What may be done with a limb that carries limbs, leaving them all alone left out. */
 export function familyItems(
-  root: Candidate,
+  root: AssessedLimb,
   all: Assessments,
   rule: LowerRule,
   holds: boolean
@@ -82,7 +82,7 @@ export function familyItems(
 }
 
 /** Leaving all alone comes first. */
-function family(assessed: Candidate, all: Assessments, rule: LowerRule, holds: boolean): FamilyItem[] {
+function family(assessed: AssessedLimb, all: Assessments, rule: LowerRule, holds: boolean): FamilyItem[] {
   const { limb } = assessed
   const own = weighCuts(assessed, rule, holds).map((weighed): FamilyItem => {
     const { cut, gain, units, cuts, lower, raises, leaders } = weighed
@@ -140,7 +140,7 @@ function joined(left: FamilyItem, right: FamilyItem, most: number, weight: numbe
 }
 
 /** Priorities that vanish with a limb that goes with its parent. */
-function reliefOf(assessed: Candidate, all: Assessments): number {
+function reliefOf(assessed: AssessedLimb, all: Assessments): number {
   let relief = loss(assessed.nextPriority)
   for (const child of assessed.limb.children) {
     const below = all.get(child)

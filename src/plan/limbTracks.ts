@@ -1,7 +1,8 @@
 import { isSettled } from '../formulas/priority'
 import type { VisitChoice } from './chooseForVisit'
 import type { GrowingLimb } from './growingLimb'
-import { isCandidate, type Candidate } from './options'
+import type { AssessedLimb } from './assessLimb'
+import { isCandidate } from './options'
 import type { Hold } from './obligation'
 import type { Visit } from './plan'
 import type { VisitConditions } from './visitConditions'
@@ -42,7 +43,7 @@ export function followLimbs(choice: VisitChoice): LimbTrack[] {
 
 /** A cut that is wanted does not fit: nothing is left, or other limbs need it more. */
 function waitsForAllowance(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   left: number,
   isPlanned: boolean,
   conditions: VisitConditions
@@ -58,13 +59,15 @@ export function followVisit(
   when: When | null
 ): void {
   const { pass } = choice
-  const left = new Map(choice.assessed.map((each) => [each.limb, each]))
+  let at = 0
   for (const track of tracks) {
     const { limb } = track
     if (track.removed !== null) continue
     if (pass.obliged.has(limb)) track.obliged = true
     track.hold = pass.obliged.get(limb) ?? null
-    const assessed = left.get(limb)
+    // The limbs that are left stand in the order of the tracks.
+    const assessed = choice.assessed[at]?.limb === limb ? choice.assessed[at] : undefined
+    if (assessed !== undefined) at++
     const cut = choice.cuts.get(limb)
     if (assessed === undefined || cut?.kind === 'remove' || choice.goneWithParent.has(limb)) {
       track.priorityAfter = 0

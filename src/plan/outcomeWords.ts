@@ -1,7 +1,4 @@
-import type { Rules } from '../../shared/rules'
 import { points } from '../../shared/words/figures'
-import { barkPoints } from '../formulas/priority'
-import type { LimbTrack } from './limbTracks'
 import type { Outcome, WaitsFor } from './plan'
 
 const waiting: Record<WaitsFor, string> = {
@@ -11,18 +8,14 @@ const waiting: Record<WaitsFor, string> = {
 }
 
 /** What becomes of a limb, in one sentence. */
-export function outcomeWords(
-  { outcome, visit, year, heldBy }: Pick<Outcome, 'outcome' | 'visit' | 'year' | 'heldBy'>,
-  { limb, priorityAfter }: LimbTrack,
-  rules: Rules
-): string {
+export function outcomeWords({ limb, outcome, visit, year, heldBy, priorityAfter }: Outcome): string {
   switch (outcome) {
     case 'removed':
       return `Removed at visit ${String(visit)}, ${String(year)}.`
     case 'settled':
-      return `Settled at visit ${String(visit)}, ${String(year)}: at most half its stem and kept low.${unionNote(limb, rules)}`
+      return `Settled at visit ${String(visit)}, ${String(year)}: at most half its stem and kept low.${unionNote(limb)}`
     case 'expected':
-      return `Expected to be at most half its stem by ${String(year)}, by growth alone: measure again.${unionNote(limb, rules)}`
+      return `Expected to be at most half its stem by ${String(year)}, by growth alone: measure again.${unionNote(limb)}`
     case 'done':
       return 'Done: nothing else is wanted of it.'
     case 'wait':
@@ -33,6 +26,6 @@ export function outcomeWords(
 }
 
 /** Included bark stays whatever is cut. */
-function unionNote({ surveyed }: LimbTrack['limb'], rules: Rules): string {
-  return barkPoints(surveyed.bark, rules) > 0 ? ' Its union has included bark: inspect the union.' : ''
+function unionNote({ bark }: Outcome['limb']): string {
+  return bark !== 'none' ? ' Its union has included bark: inspect the union.' : ''
 }

@@ -1,18 +1,21 @@
 import { aspectRatio } from '../formulas/diameters'
-import { isOver } from '../formulas/boundary'
+import { atMost, isOver } from '../formulas/boundary'
 import { isSettled } from '../formulas/priority'
-import { growLimb } from './growTree'
+import { growthAfterLoss } from '../formulas/growth'
+import { growthRate } from './growthRate'
 import type { GrowingLimb } from './growingLimb'
 import type { LimbTrack } from './limbTracks'
-import { outcomeWords } from './outcomeWords'
 import type { Outcome, WaitsFor } from './plan'
 import { priorityOf, type VisitConditions } from './visitConditions'
 
-/** The limbs as the last planned visit leaves them, and the year it falls in. */
+/** A shortened limb as a visit leaves it, as far as its growth goes. */
+export type AsLeft = Pick<GrowingLimb, 'diameter' | 'stem' | 'loss' | 'lossAge'>
+
+/** The shortened limbs as the last planned visit leaves them, and the year it falls in. */
 export interface AfterLastVisit {
   readonly conditions: VisitConditions
   readonly year: number
-  readonly limbs: ReadonlyMap<GrowingLimb, GrowingLimb>
+  readonly limbs: ReadonlyMap<GrowingLimb, AsLeft>
 }
 
 type End = Pick<Outcome, 'outcome' | 'visit' | 'year' | 'heldBy'>
@@ -28,26 +31,32 @@ export function outcomesOf(
     return isOver(priority, rules.clearedBelow) || obliged || (limb.surveyed.broken && limb.surveyed.decay)
   })
   return told.map((track) => {
-    const end = endOf(track, surveyYear, last)
     const { limb, priority, priorityAfter } = track
-    const words = outcomeWords(end, track, rules)
-    return { limb: limb.surveyed, ...end, priority, priorityAfter, words }
+    const { outcome, visit, year, heldBy } = endOf(track, surveyYear, last)
+    return { limb: limb.surveyed, outcome, visit, year, heldBy, priority, priorityAfter }
   })
 }
 
-/** The first of the ends that is true. */
+function endsAt(outcome: Outcome['outcome'], visit: number | null, year: number | null): End {
+  return { outcome, visit, year, heldBy: null }
+}
+
+const done: End = endsAt('done', null, null)
+const keep: End = endsAt('keep', null, null)
+
+/** The first of the ends that is true; a limb whose obligation waits is neither settled nor expected to be. */
 function endOf(track: LimbTrack, surveyYear: number, last: AfterLastVisit): End {
   const { removed, settled, obliged, hold, priorityAfter } = track
   const { rules } = last.conditions
-  const none = { visit: null, year: null, heldBy: null }
-  if (removed !== null) return { ...none, outcome: 'removed', visit: removed.visit, year: removed.year }
-  if (settled !== null && hold === null)
-    return { ...none, outcome: 'settled', visit: settled.visit, year: settled.year }
-  const year = hold === null ? settlesIn(track.limb, surveyYear, last) : null
-  if (year !== null) return { ...none, outcome: 'expected', year }
-  if (obliged && hold === null && priorityAfter < rules.clearedBelow) return { ...none, outcome: 'done' }
+  if (removed !== null) return endsAt('removed', removed.visit, removed.year)
+  if (hold === null) {
+    if (settled !== null) return endsAt('settled', settled.visit, settled.year)
+    const year = settlesIn(track.limb, surveyYear, last)
+    if (year !== null) return endsAt('expected', null, year)
+    if (obliged && priorityAfter < rules.clearedBelow) return done
+  }
   const heldBy = waitsFor(track, last.conditions)
-  return heldBy === null ? { ...none, outcome: 'keep' } : { ...none, outcome: 'wait', heldBy }
+  return heldBy === null ? keep : { outcome: 'wait', visit: null, year: null, heldBy }
 }
 
 function waitsFor({ limb, hold, waits }: LimbTrack, conditions: VisitConditions): WaitsFor | null {
@@ -59,24 +68,27 @@ function waitsFor({ limb, hold, waits }: LimbTrack, conditions: VisitConditions)
 /** The year in which a shortened limb is settled by growth alone, or null where it is not within 25 years. */
 function settlesIn(limb: GrowingLimb, surveyYear: number, last: AfterLastVisit): number | null {
   const after = last.limbs.get(limb)
-  if (after === undefined || !after.shortened) return null
+  if (after === undefined || !isSettledAt(limb, 0, last.conditions)) return null
   const { conditions } = last
-  const { rules, years } = conditions
-  const then = { ...after }
-  for (let year = last.year; year < surveyYear + rules.expectedYears; year += years) {
-    const before = { ...then }
-    growLimb(then, years, conditions)
-    for (let passed = 1; passed <= years && year + passed <= surveyYear + rules.expectedYears; passed++) {
-      const each = { ...before }
-      growLimb(each, passed, conditions)
-      if (isSettledNow(each, conditions)) return year + passed
+  const { rules, years, stemGrowth } = conditions
+  let { diameter, stem, lossAge } = after
+  const end = surveyYear + rules.expectedYears
+  for (let year = last.year; year < end;) {
+    const rate = growthRate(limb, aspectRatio(diameter, stem), limb.tip, true, conditions)
+    for (let passed = 0; passed < years && year < end; passed++) {
+      diameter += growthAfterLoss(rate, after.loss, 1, lossAge, limb.fade)
+      stem += stemGrowth
+      lossAge++
+      year++
+      if (isSettledAt(limb, aspectRatio(diameter, stem), conditions)) return year
     }
   }
   return null
 }
 
-function isSettledNow(limb: GrowingLimb, conditions: VisitConditions): boolean {
-  const ratio = aspectRatio(limb.diameter, limb.stem)
-  const priority = priorityOf(limb, ratio, limb.tip, conditions)
-  return isSettled(ratio, priority, limb.surveyed.bark, conditions.rules)
+/** Settled at a ratio, its tip where the last cut left it. */
+function isSettledAt(limb: GrowingLimb, ratio: number, conditions: VisitConditions): boolean {
+  const { rules } = conditions
+  if (!atMost(ratio, rules.settledRatio)) return false
+  return isSettled(ratio, priorityOf(limb, ratio, limb.tip, conditions), limb.surveyed.bark, rules)
 }

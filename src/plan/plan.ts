@@ -140,8 +140,6 @@ export interface Outcome {
   readonly priority: number
   /** After the last visit; 0 for a limb that is gone. */
   readonly priorityAfter: number
-  /** What becomes of it, in one sentence. */
-  readonly words: string
 }
 
 /** How far a clearance that is asked for is reached. Heights in m. */

@@ -9,7 +9,7 @@ import { describeVisit } from './describeVisit'
 import type { GrowingLimb } from './growingLimb'
 import { growTree, makeCuts } from './growTree'
 import { followLimbs, followVisit, type LimbTrack } from './limbTracks'
-import { outcomesOf, type AfterLastVisit } from './outcomes'
+import { outcomesOf, type AfterLastVisit, type AsLeft } from './outcomes'
 import type { ClearanceReached, Outcome, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import { conditionsOf, type VisitConditions } from './visitConditions'
@@ -64,7 +64,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
       clearance = first ? clearanceNow(tree, choice, after, year) : clearanceLater(clearance, after, year)
       last = { conditions: after, year, limbs: shortenedNow(tree) }
     }
-    growTree(conditions)
+    if (slot < wanted.visits) growTree(conditions)
     year += years
     if (stage === 'planting') stage = 'young'
   }
@@ -95,8 +95,11 @@ function isWorthTheTrip(choice: VisitChoice, { rules }: VisitConditions): boolea
 }
 
 /** The shortened limbs as they are now, before they grow on. */
-function shortenedNow({ limbs }: PreparedTree): Map<GrowingLimb, GrowingLimb> {
-  const now = new Map<GrowingLimb, GrowingLimb>()
-  for (const limb of limbs) if (limb.shortened && !limb.gone) now.set(limb, { ...limb })
+function shortenedNow({ limbs }: PreparedTree): Map<GrowingLimb, AsLeft> {
+  const now = new Map<GrowingLimb, AsLeft>()
+  for (const limb of limbs) {
+    const { diameter, stem, loss, lossAge } = limb
+    if (limb.shortened && !limb.gone) now.set(limb, { diameter, stem, loss, lossAge })
+  }
   return now
 }

@@ -6,7 +6,7 @@ import type { UnitSystem } from '../../shared/units'
 import { showHeight } from '../../shared/words/lengths'
 import { isUnder } from '../formulas/boundary'
 import { aspectRatio } from '../formulas/diameters'
-import type { Limb, Tree } from '../inventory/inventory'
+import type { Limb } from '../inventory/inventory'
 import { chooseLeader, type LeaderFound } from './chooseLeader'
 import {
   checkParents,

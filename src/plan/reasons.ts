@@ -6,7 +6,7 @@ import { percent } from '../../shared/words/percent'
 import type { Limb } from '../inventory/inventory'
 import { inClearance } from './clearance'
 import type { Obligation } from './obligation'
-import type { Candidate } from './options'
+import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
 import { priorityText } from './priorityWords'
 import { removalReason } from './removalReason'
@@ -29,7 +29,7 @@ const places: Record<Standing, string> = {
 }
 
 /** What makes the limb matter: its ratio, its bark, where it starts and how high it reaches. */
-function addFindings(assessed: Candidate, conditions: VisitConditions): void {
+function addFindings(assessed: AssessedLimb, conditions: VisitConditions): void {
   const { limb, aspectRatio: ratio } = assessed
   const { surveyed } = limb
   const { system } = conditions
@@ -54,7 +54,7 @@ function addFindings(assessed: Candidate, conditions: VisitConditions): void {
 
 /** Why this cut, in the trade's words with the numbers behind it. */
 export function reasonForCut(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   cut: PossibleCut,
   obligation: Obligation | null,
   conditions: VisitConditions
@@ -112,7 +112,7 @@ const houseOrder = 'Share and order: house rule.'
 
 /** Where the reason for a cut comes from. */
 export function sourceOf(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   cut: PossibleCut,
   obligation: Obligation | null,
   { stage }: VisitConditions

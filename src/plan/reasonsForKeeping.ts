@@ -2,7 +2,8 @@ import { atLeast } from '../formulas/boundary'
 import { ratio as ratioText } from '../../shared/words/figures'
 import type { VisitChoice } from './chooseForVisit'
 import type { Hold } from './obligation'
-import { isCandidate, type Candidate } from './options'
+import type { AssessedLimb } from './assessLimb'
+import { isCandidate } from './options'
 import type { Barrier } from './possibleCut'
 import { priorityText } from './priorityWords'
 import type { VisitConditions } from './visitConditions'
@@ -10,7 +11,7 @@ import type { VisitConditions } from './visitConditions'
 const foliageTexts: string[] = []
 
 /** A limb that needs work which no cut offers: hold, or decide removal on site; or one to be inspected first. */
-export function isHeld(assessed: Candidate, conditions: VisitConditions): boolean {
+export function isHeld(assessed: AssessedLimb, conditions: VisitConditions): boolean {
   const { limb, priority, barrier, possible } = assessed
   if (limb.surveyed.decay) return atLeast(priority, conditions.rules.clearedBelow)
   return barrier !== null && possible === 0
@@ -24,7 +25,7 @@ const held: Record<Hold, string> = {
 
 /** Why a limb is kept as it is. */
 export function reasonForKeeping(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   { pass }: Pick<VisitChoice, 'pass'>,
   conditions: VisitConditions
 ): string {
@@ -36,7 +37,7 @@ export function reasonForKeeping(
   return `${ratioText(ratio)} of the stem, priority ${priorityText(priority, conditions.rules)}: ${why}`
 }
 
-function whyUncut(assessed: Candidate, left: number, conditions: VisitConditions): string {
+function whyUncut(assessed: AssessedLimb, left: number, conditions: VisitConditions): string {
   const { limb, cuts, possible, barrier, settled } = assessed
   if (limb.surveyed.decay) return 'decay or a crack is noted: inspect first'
   if (limb.isStem) return 'a stem of a multi-stem tree, not shortened for the others'

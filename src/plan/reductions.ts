@@ -153,7 +153,9 @@ function addReduction(
     : { count: 1, diameter: reduction.cutDiameter }
   const height = limb.tip - reduction.beyond * (limb.tip - limb.origin)
   const tipAfter = tipAfterReduction(limb, reduction, several.count, height)
-  const against = whyNotReduced(limb, reduction, height, tipAfter, conditions)
+  const level = isLevel(limb, rules.flatRise)
+  const isOne = several.count === 1
+  const against = whyNotReduced(limb, reduction, level ? null : height, tipAfter, conditions)
   if (against !== null) return against
   const kept = carried(limb)
   const rate = growthRate(limb, ratio, tipAfter, true, conditions)
@@ -164,13 +166,14 @@ function addReduction(
     share,
     cutDiameter: several.diameter,
     count: several.count,
-    ...placeOf(limb, reduction.beyond, several.count, height, rules.flatRise),
+    cutHeight: isOne && !level && limb.tip > limb.origin ? height : null,
+    distance: isOne && level ? distanceOf(limb, reduction.beyond) : null,
     beyond: reduction.beyond,
     tipAfter,
     dose: shareDose(share, limb.share) * kept,
     nextRatio,
     nextPriority: priorityOf(limb, nextRatio, tipAfter, conditions),
-    lateral: several.count > 1 ? null : reduction.lateral
+    lateral: isOne ? reduction.lateral : null
   })
   return null
 }
@@ -183,35 +186,26 @@ function tipAfterReduction(limb: GrowingLimb, reduction: Reduction, count: numbe
   return limb.tip - (1 - lateralRatio) * beyond * (limb.tip - limb.origin)
 }
 
-/** Height of a cut, or its distance from the union on a level limb; several cuts have no one place. */
-function placeOf(
-  limb: GrowingLimb,
-  beyond: number,
-  count: number,
-  height: number,
-  flatRise: number
-): Pick<PossibleCut, 'cutHeight' | 'distance'> {
-  if (count > 1) return { cutHeight: null, distance: null }
-  const { length } = limb.surveyed
-  if (length !== null && isLevel(limb, flatRise)) {
-    const whole = limb.firstTip - limb.origin
-    const left = whole === 0 ? 1 : (limb.tip - limb.origin) / whole
-    return { cutHeight: null, distance: length * left * (1 - beyond) }
-  }
-  return { cutHeight: limb.tip > limb.origin ? height : null, distance: null }
+/** Distance of a cut from the union on a level limb of known length, otherwise null. */
+function distanceOf({ surveyed, origin, tip, firstTip }: GrowingLimb, beyond: number): number | null {
+  const { length } = surveyed
+  if (length === null) return null
+  const whole = firstTip - origin
+  const left = whole === 0 ? 1 : (tip - origin) / whole
+  return length * left * (1 - beyond)
 }
 
 /** What stands against a reduction: too small a cut, below the foliage, or a stub; null where nothing does. */
 function whyNotReduced(
   limb: GrowingLimb,
   { share, cutDiameter: diameter }: Reduction,
-  height: number,
+  height: number | null,
   tipAfter: number,
   { rules, crownBase }: VisitConditions
 ): Barrier | null {
   if (isUnder(diameter, rules.leastCut)) return 'small'
   if (bareUpTo(limb, rules.bareBelow) !== null && !atMost(share, rules.bareReduceUpTo)) return 'bare'
-  if (limb.tip > limb.origin && !isLevel(limb, rules.flatRise)) {
+  if (limb.tip > limb.origin && height !== null) {
     const lateral = limb.surveyed.lateralHeight
     const floor = lateral !== null && lateral > crownBase ? lateral : crownBase
     if (isUnder(height, floor)) return 'bare'

@@ -3,7 +3,7 @@ import { points, ratio as ratioText } from '../../shared/words/figures'
 import { showDiameter } from '../../shared/words/lengths'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import type { Obligation } from './obligation'
-import type { Candidate } from './options'
+import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
 import { removalReason } from './removalReason'
 import { stepsFor, type VisitConditions } from './visitConditions'
@@ -21,7 +21,7 @@ const woundTexts = new Map<number, string>()
 
 /** What was weighed and refused for a limb that is cut, and by which rule. */
 export function refusedFor(
-  assessed: Candidate,
+  assessed: AssessedLimb,
   cut: PossibleCut,
   obligation: Obligation | null,
   conditions: VisitConditions
@@ -37,7 +37,11 @@ export function refusedFor(
 }
 
 /** More was not worth its foliage, or the allowance does more elsewhere. */
-function heavierRefused({ cuts }: Candidate, cut: PossibleCut, { allowed, rules }: VisitConditions): string {
+function heavierRefused(
+  { cuts }: AssessedLimb,
+  cut: PossibleCut,
+  { allowed, rules }: VisitConditions
+): string {
   const isOffered = cuts.some((other) => other.kind === 'reduce' && isOver(other.share, cut.share))
   return isOffered
     ? kept(
@@ -54,7 +58,7 @@ function heavierRefused({ cuts }: Candidate, cut: PossibleCut, { allowed, rules 
       )
 }
 
-function removalRefused(assessed: Candidate, cut: PossibleCut, conditions: VisitConditions): string {
+function removalRefused(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
   const { rules, system } = conditions
   const { limb, aspectRatio: ratio } = assessed
   if (removalReason(limb, ratio, conditions) === null) {

@@ -17,10 +17,18 @@ const palms =
   /\b(palms?|palmetto|phoenix (?:dactylifera|canariensis|reclinata|roebelenii|sylvestris)|washingtonia|sabal|syagrus|trachycarpus|chamaerops|roystonea|cocos nucifera|coconut|butia|livistona|archontophoenix)\b/
 const noPalms = /\b(sago palm|palm oil)\b/
 
+/** The same few species come again and again. */
+const known = new Map<string, boolean>()
+
 /** True where a species is a palm. */
 export function isPalm(species: string): boolean {
-  const name = species.toLowerCase()
-  return palms.test(name) && !noPalms.test(name)
+  let found = known.get(species)
+  if (found === undefined) {
+    const name = species.toLowerCase()
+    found = palms.test(name) && !noPalms.test(name)
+    known.set(species, found)
+  }
+  return found
 }
 
 /** A stem that rises from the ground rather than a limb: on the trunk, from below 0.5 m. */
@@ -35,8 +43,11 @@ export function risesFromGround({ origin, dead, parent }: Limb, rules: Rules): b
 export function formOf({ form, species, limbs }: Tree, rules: Rules): TreeForm {
   if (form !== null) return { form, isProposed: false }
   if (isPalm(species)) return { form: 'palm', isProposed: false }
-  const isMarked = limbs.some(({ role }) => role === 'leader')
-  const stems = limbs.filter((limb) => limb.role === null && risesFromGround(limb, rules))
-  const isMultiStem = !isMarked && stems.length >= rules.multiStemFrom
+  let stems = 0
+  for (const limb of limbs) {
+    if (limb.role === 'leader') return { form: 'decurrent', isProposed: false }
+    if (limb.role === null && risesFromGround(limb, rules)) stems++
+  }
+  const isMultiStem = stems >= rules.multiStemFrom
   return { form: isMultiStem ? 'multi-stem' : 'decurrent', isProposed: isMultiStem }
 }

@@ -12,7 +12,7 @@ import {
 import type { GrowingLimb } from './growingLimb'
 import { meetObligations } from './obligations/firstPass'
 import type { FirstPass } from './obligations/passState'
-import { candidateOf, isCandidate, withoutCuts, type Candidate } from './options'
+import { isCandidate, withCuts } from './options'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
 
@@ -22,8 +22,8 @@ export interface VisitProblem {
   readonly before: readonly AssessedLimb[]
   readonly pass: FirstPass
   /** Every limb that is still there, in the inventory's order. */
-  readonly assessed: readonly Candidate[]
-  readonly roots: readonly Candidate[]
+  readonly assessed: readonly AssessedLimb[]
+  readonly roots: readonly AssessedLimb[]
   /** What may be done with each of the roots. */
   readonly groups: readonly (readonly (WeighedCut | FamilyItem)[])[]
   readonly limits: Limits
@@ -47,7 +47,7 @@ export function visitProblem(tree: PreparedTree, conditions: VisitConditions): V
   const crown = isTouched ? crownOf(tree, { ...conditions, crownBase }, crownBefore) : crownBefore
   const assessed = candidates(before, pass, conditions)
   const all = byLimb(assessed)
-  const roots: Candidate[] = []
+  const roots: AssessedLimb[] = []
   const groups: (readonly (WeighedCut | FamilyItem)[])[] = []
   for (const root of assessed) {
     const { limb } = root
@@ -78,17 +78,17 @@ function candidates(
   before: readonly AssessedLimb[],
   pass: FirstPass,
   conditions: VisitConditions
-): Candidate[] {
+): AssessedLimb[] {
   const isOpen = pass.left > 0 && !conditions.waitsForLeader
   const kinds = new Map<GrowingLimb, string>()
   for (const { limb, cut } of pass.made) if (limb !== null) kinds.set(limb, cut.kind)
-  const left: Candidate[] = []
+  const left: AssessedLimb[] = []
   for (const each of before) {
     if (each.limb.gone) continue
     const kind = kinds.size === 0 ? undefined : kinds.get(each.limb)
     const assessed = kind === undefined ? each : assessLimb(each.limb, conditions)
     const isWanted = isOpen && kind !== 'reduce' && isCandidate(each, conditions)
-    left.push(isWanted ? candidateOf(assessed, conditions) : withoutCuts(assessed))
+    left.push(isWanted ? withCuts(assessed, conditions) : assessed)
   }
   return left
 }
@@ -115,7 +115,7 @@ function limitsOf({ conditions, left, made }: FirstPass, crown: Crown, leaders: 
 const noFamilies: Assessments = new Map()
 
 /** Each limb as a candidate, for the trees on which limbs stand on limbs. */
-function byLimb(assessed: readonly Candidate[]): Assessments {
+function byLimb(assessed: readonly AssessedLimb[]): Assessments {
   return assessed.some(({ limb }) => limb.parent !== null)
     ? new Map(assessed.map((each) => [each.limb, each]))
     : noFamilies

@@ -1,3 +1,4 @@
+import type { Rules } from '../../shared/rules'
 import { atLeast, isOver, isUnder } from '../formulas/boundary'
 import { pointsForFoliage, pointsNeeded } from '../formulas/worth'
 import type { AssessedLimb } from './assessLimb'
@@ -15,19 +16,33 @@ export function worthyCuts(
 ): PossibleCut[] {
   const { rules } = conditions
   const worthy: PossibleCut[] = []
-  const ordered = [...cuts].sort((a, b) => a.dose - b.dose)
-  for (const cut of ordered) {
-    const { priority, nextPriority: kept } = assessed
+  const { priority, nextPriority: kept } = assessed
+  for (const cut of byDose(cuts)) {
     const needed = pointsNeeded({ dose: cut.dose, cutDiameter: cut.cutDiameter, priority }, rules)
     if (!atLeast(kept - cut.nextPriority, needed) || isTwig(assessed, cut, conditions)) continue
-    const isWorthStep = worthy.every(
-      (smaller) =>
-        !isOver(cut.dose, smaller.dose) ||
-        atLeast(smaller.nextPriority - cut.nextPriority, pointsForFoliage(cut.dose - smaller.dose, rules))
-    )
-    if (isWorthStep) worthy.push(cut)
+    if (isWorthEachStep(cut, worthy, rules)) worthy.push(cut)
   }
   return worthy
+}
+
+/** Least foliage first, as they mostly stand. */
+function byDose(cuts: readonly PossibleCut[]): readonly PossibleCut[] {
+  let before = 0
+  for (const { dose } of cuts) {
+    if (dose < before) return [...cuts].sort((a, b) => a.dose - b.dose)
+    before = dose
+  }
+  return cuts
+}
+
+/** Worth the foliage that it takes more than every smaller cut that is offered. */
+function isWorthEachStep(cut: PossibleCut, smaller: readonly PossibleCut[], rules: Rules): boolean {
+  for (const { dose, nextPriority } of smaller) {
+    const isStep = isOver(cut.dose, dose)
+    if (isStep && !atLeast(nextPriority - cut.nextPriority, pointsForFoliage(cut.dose - dose, rules)))
+      return false
+  }
+  return true
 }
 
 /** A cut too small to be worth a climb: more than 2.4 m above ground and under 20 mm, on a limb of little priority. */

@@ -1,6 +1,7 @@
 import type { Rules } from '../../shared/rules'
 import type { TimingNote } from '../../src/season/timing'
 import { confidenceOf } from '../../src/plan/outlook'
+import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
 import { shownDoses } from '../../src/plan/shownDoses'
 import { cutEntry, type CutSetting } from './cutEntry'
@@ -155,6 +156,6 @@ function remains({ outcomes, visits }: TreePlan, rules: Rules): Child {
     'div',
     { class: 'remains' },
     el('h4', {}, 'How every limb ends'),
-    el('ul', {}, ...outcomes.map(({ limb, words }) => el('li', {}, `Limb ${limb.id}: ${words}`)))
+    el('ul', {}, ...outcomes.map((outcome) => el('li', {}, `Limb ${outcome.limb.id}: ${outcomeWords(outcome)}`)))
   )
 }

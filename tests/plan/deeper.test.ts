@@ -1,5 +1,6 @@
 import type { Cell } from '../../shared/cells'
 import { readInventory } from '../../src/inventory/readInventory'
+import { outcomeWords } from '../../src/plan/outcomeWords'
 import { confidenceOf, ratioCourses } from '../../src/plan/outlook'
 import { planInventory } from '../../src/plan/planInventory'
 import { closePairs, scaffoldSpacing } from '../../src/plan/scaffold'
@@ -173,7 +174,7 @@ describe('the outlook', () => {
   it('says how a shortened limb is expected to end, and gives every cut its source', () => {
     const end = plan.outcomes.find(({ limb }) => limb.id === 'B')!
     expect(end.outcome).toBe('expected')
-    expect(end.words).toMatch(
+    expect(outcomeWords(end)).toMatch(
       /by growth alone: measure again\. Its union has included bark: inspect the union\.$/
     )
     for (const { cuts } of plan.visits) for (const cut of cuts) expect(cut.source).toMatch(/house|practice/)

@@ -161,8 +161,7 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
               year: null,
               heldBy: null,
               priority: 64.4,
-              priorityAfter: 18,
-              words: 'Keep and inspect.'
+              priorityAfter: 18
             }
           ],
     clearance: null,

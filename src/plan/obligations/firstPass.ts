@@ -23,8 +23,8 @@ export function meetObligations(
     tree,
     conditions,
     leader,
-    assessed: new Map(obliges ? assessed.map((each) => [each.limb, each]) : []),
-    lowestBefore: rootsOf(tree).map(({ lowest }) => lowest),
+    assessed: obliges ? new Map(assessed.map((each) => [each.limb, each])) : noLimbs,
+    lowestBefore: obliges ? rootsOf(tree).map(({ lowest }) => lowest) : noHeights,
     left: conditions.allowed,
     made: [],
     obliged: new Map()
@@ -36,6 +36,9 @@ export function meetObligations(
   removeTemporaryLimbs(pass)
   return pass
 }
+
+const noLimbs: FirstPass['assessed'] = new Map()
+const noHeights: FirstPass['lowestBefore'] = []
 
 /** Most trees have nothing that obliges to a cut. */
 function mayOblige({ leader, limbs }: PreparedTree, { clearance }: VisitConditions): boolean {

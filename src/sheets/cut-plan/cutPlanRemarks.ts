@@ -1,5 +1,6 @@
 import type { Inventory } from '../../inventory/inventory'
 import { confidenceOf } from '../../plan/outlook'
+import { outcomeWords } from '../../plan/outcomeWords'
 import type { LimbState, Plan, TreePlan } from '../../plan/plan'
 import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
@@ -125,8 +126,9 @@ export function addOnSite(draft: SheetDraft, trees: readonly TreePlan[]): void {
 /** How every limb ends that had a priority over 10 at the survey, or an obligation. */
 export function addLeftOver(draft: SheetDraft, trees: readonly TreePlan[]): void {
   const remarks = trees.flatMap(({ tree, outcomes }) =>
-    outcomes.map(({ limb, priority, words }): Remark => {
-      return { place: [tree.id, limb.id], sentence: priority, remedy: words }
+    outcomes.map((outcome): Remark => {
+      const { limb, priority } = outcome
+      return { place: [tree.id, limb.id], sentence: priority, remedy: outcomeWords(outcome) }
     })
   )
   const header: [string, string, string, string] = ['Tree', 'Limb', 'Priority at the survey', 'How it ends']
