@@ -77,13 +77,15 @@ export const cutColumns = {
   },
   dose: {
     header: 'Foliage removed',
-    shorter: { order: 'Foliage', terminal: 'leaves', formula: 'Foliage removed' },
+    // The headers of the spilled table are public and stay as they were.
+    shorter: { order: 'Foliage', terminal: 'leaves', formula: 'Dose of this cut' },
     kind: 'share',
     of: ({ cut }) => cut.dose,
     shown: ({ visit, cut }) => shownDose(visit, cut)
   },
   visitDose: {
     header: 'Foliage removed at the visit',
+    shorter: { formula: 'Dose of the visit' },
     kind: 'share',
     of: ({ visit }) => visit.dose,
     shown: ({ visit }) => shownDoses(visit).visit

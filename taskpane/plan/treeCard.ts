@@ -156,6 +156,10 @@ function remains({ outcomes, visits }: TreePlan, rules: Rules): Child {
     'div',
     { class: 'remains' },
     el('h4', {}, 'How every limb ends'),
-    el('ul', {}, ...outcomes.map((outcome) => el('li', {}, `Limb ${outcome.limb.id}: ${outcomeWords(outcome)}`)))
+    el(
+      'ul',
+      {},
+      ...outcomes.map((outcome) => el('li', {}, `Limb ${outcome.limb.id}: ${outcomeWords(outcome)}`))
+    )
   )
 }

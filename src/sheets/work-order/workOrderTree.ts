@@ -20,10 +20,10 @@ import type { Stop } from './workOrderDays'
 /** The crew's table: at one to one it fills a portrait page of either paper. */
 const layout = [
   ['limb', 7],
-  ['must', 9],
+  ['must', 8.7],
   ['shortInstruction', 24],
   ['height', 6.1],
-  ['bearing', 6.1],
+  ['bearing', 6],
   ['diameter', 6.1],
   ['lateral', 6.1],
   ['tip', 6.1, 'bold'],
