@@ -85,7 +85,11 @@ describe('the forecast of the aspect ratio', () => {
     for (const plan of trees)
       for (const cut of plan.visits.at(-1)?.cuts ?? []) {
         // A limb that is raised may be shortened at the same visit, and stands as that leaves it.
-        const isLast = plan.visits.at(-1)?.cuts.filter(({ limb }) => limb === cut.limb).at(-1) === cut
+        const isLast =
+          plan.visits
+            .at(-1)
+            ?.cuts.filter(({ limb }) => limb === cut.limb)
+            .at(-1) === cut
         if (cut.projectedAspectRatio === null || !cut.live || !isLast) continue
         expect(ratioCourse(plan, cut.limb, defaultRules)!.pruned.at(-1)?.ratio).toBeCloseTo(
           cut.projectedAspectRatio,
