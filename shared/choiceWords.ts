@@ -33,19 +33,10 @@ const lifeStage = {
 }
 
 const form = {
-  decurrent: listed(
-    'decurrent, spreading, rounded, round, broad, shade tree, ausladend, breitkronig, rundkronig, étalé',
-    'étalée, arrondi, arrondie, extendido, extendida, redondeado, redondeada'
-  ),
-  excurrent: listed(
-    'excurrent, single-leader, conical, pyramidal, columnar, central leader, kegelförmig, säulenförmig',
-    'durchgehender leittrieb, conique, pyramidale, colonnaire, fléché, cónico, cónica, columnar-piramidal'
-  ),
-  'multi-stem': listed(
-    'multi-stem, multistem, multi-stemmed, multiple stems, clump, several stems, mehrstämmig, mehrstaemmig',
-    'vielstämmig, cépée, multi-tronc, multitronco, multicaule, varios troncos'
-  ),
-  palm: listed('palm, palms, palm tree, palme, palmen, palmier, palmera, palma')
+  decurrent: listed('decurrent, spreading, rounded, round, ausladend, étalé, extendido'),
+  excurrent: listed('excurrent, single-leader, conical, pyramidal, kegelförmig, conique, cónico'),
+  'multi-stem': listed('multi-stem, multistem, multi-stemmed, clump, mehrstämmig, cépée, multitronco'),
+  palm: listed('palm, palme, palmier, palmera')
 }
 
 const vigor = {

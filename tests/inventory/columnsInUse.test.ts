@@ -79,8 +79,9 @@ function tries({ reads }: Column): Cell[] {
     case 'side':
       return ['S', 'street']
     case 'year':
-    case 'date':
       return [2020, 2028]
+    case 'date':
+      return [2020, '2029-11-15']
     case 'growth':
       return ['fast', 14]
     case 'choice':
