@@ -1,14 +1,8 @@
 import { assessLimb, assessLimbs, type AssessedLimb } from './assessLimb'
 import type { Limits } from './choice'
 import { crownBaseAfter, crownOf, rootsOf, type Crown } from './crown'
-import {
-  doseUnits,
-  familyItems,
-  weighCuts,
-  type Assessments,
-  type FamilyItem,
-  type WeighedCut
-} from './families'
+import { doseUnits } from './families'
+import { groupsOfTree, type TreeGroups } from './groupsOfTree'
 import type { GrowingLimb } from './growingLimb'
 import { meetObligations } from './obligations/firstPass'
 import type { FirstPass } from './obligations/passState'
@@ -17,15 +11,12 @@ import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
 
 /** What a visit has to choose from once its obligations are met: limbs, their cuts, and the tree's limits. */
-export interface VisitProblem {
+export interface VisitProblem extends TreeGroups {
   /** Every limb that was there before any cut, in the inventory's order. */
   readonly before: readonly AssessedLimb[]
   readonly pass: FirstPass
   /** Every limb that is still there, in the inventory's order. */
   readonly assessed: readonly AssessedLimb[]
-  readonly roots: readonly AssessedLimb[]
-  /** What may be done with each of the roots. */
-  readonly groups: readonly (readonly (WeighedCut | FamilyItem)[])[]
   readonly limits: Limits
   /** The crown before any cut, and once the obligations are met. */
   readonly crownBefore: Crown
@@ -46,26 +37,15 @@ export function visitProblem(tree: PreparedTree, conditions: VisitConditions): V
   const crownBase = isTouched ? baseAfter(pass) : conditions.crownBase
   const crown = isTouched ? crownOf(tree, { ...conditions, crownBase }, crownBefore) : crownBefore
   const assessed = candidates(before, pass, conditions)
-  const all = byLimb(assessed)
-  const roots: AssessedLimb[] = []
-  const groups: (readonly (WeighedCut | FamilyItem)[])[] = []
-  for (const root of assessed) {
-    const { limb } = root
-    const isFamily = limb.children.length > 0
-    if (limb.parent !== null || (!isFamily && root.cuts.length === 0)) continue
-    const holds = crown.holders.has(limb)
-    const items = isFamily ? familyItems(root, all, crown.lower, holds) : weighCuts(root, crown.lower, holds)
-    if (items.length === 0) continue
-    roots.push(root)
-    groups.push(items)
-  }
+  const limits = limitsOf(pass, crown, leaders)
+  const { roots, groups } = groupsOfTree(assessed, crown, limits)
   return {
     before,
     pass,
     assessed,
     roots,
     groups,
-    limits: limitsOf(pass, crown, leaders),
+    limits,
     crownBefore,
     crown,
     crownBase,
@@ -110,15 +90,6 @@ function limitsOf({ conditions, left, made }: FirstPass, crown: Crown, leaders: 
     holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
     leaders: Math.max(0, leadersAtOnce(leaders, conditions) - led)
   }
-}
-
-const noFamilies: Assessments = new Map()
-
-/** Each limb as a candidate, for the trees on which limbs stand on limbs. */
-function byLimb(assessed: readonly AssessedLimb[]): Assessments {
-  return assessed.some(({ limb }) => limb.parent !== null)
-    ? new Map(assessed.map((each) => [each.limb, each]))
-    : noFamilies
 }
 
 /** Of more than three competing leaders, half (rounded up) are cut at the first visit and the rest later. */
