@@ -1,6 +1,7 @@
 import { cutHeader, cutText } from '../plan/cutCells'
 import type { CutColumnName, CutRow } from '../plan/cutColumns'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
+import { listedFoliage } from '../plan/listedFoliage'
 import { outcomeWords } from '../plan/outcomeWords'
 import { priorityText } from '../plan/priorityWords'
 import { shownDoses } from '../plan/shownDoses'
@@ -10,7 +11,7 @@ import type { UnitSystem } from '../../shared/units'
 import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
 import { ratio } from '../../shared/words/figures'
-import { percent } from '../../shared/words/percent'
+import { percent, wholePercent } from '../../shared/words/percent'
 import { cautions, howToRead } from '../sheets/cautions'
 import { showRule } from '../plan/rules/ruleChanges'
 import { closedSentences } from '../sheets/planBasis'
@@ -72,6 +73,11 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
       2
     )
   ]
+  const listed = listedFoliage(plan)
+  if (listed !== null)
+    lines.push(
+      ...folded(`The limbs listed carry ${wholePercent(listed)} of the foliage, each known to ±30 %.`, 2)
+    )
   const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   lines.push(...(visits.length === 0 ? ['  No cut.'] : visits))
   for (const outcome of plan.outcomes) {

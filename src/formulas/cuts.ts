@@ -52,11 +52,6 @@ export function cutAlong(share: number): number {
   return 1 - Math.sqrt(share)
 }
 
-/** Length of a limb beyond the cut that takes the share f of its foliage: length·√f, in the length's unit (even taper). */
-export function lengthBeyondCut(length: number, share: number): number {
-  return length * Math.sqrt(share)
-}
-
 /** Part of a limb's length, from its tip, that goes with the share f of its foliage: √f (even taper). */
 export function partBeyond(share: number): number {
   return Math.sqrt(share)
