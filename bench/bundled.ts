@@ -15,8 +15,8 @@ export function runBundled(name: string): string {
     platform: 'node',
     format: 'cjs',
     target: 'node20',
-    // Painted by a part that is not JavaScript.
-    external: ['@resvg/resvg-js', 'dejavu-fonts-ttf'],
+    // Painted by a part that is not JavaScript; the Office library is evaluated as it is.
+    external: ['@resvg/resvg-js', 'dejavu-fonts-ttf', '@microsoft/office-js'],
     logLevel: 'error'
   })
   return execFileSync(process.execPath, ['--expose-gc', '--max-old-space-size=8192', outfile], {

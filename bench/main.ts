@@ -11,9 +11,11 @@ const bundled = (name: string): Measurement[] => JSON.parse(runBundled(name)) as
 async function main(): Promise<void> {
   const parts = [
     () => bundled('engineRun'),
+    () => bundled('openingRun'),
     () => bundled('fullSheetRun'),
     () => bundled('documentsRun'),
     () => bundled('workbookRun'),
+    () => bundled('findingRun'),
     paneSize,
     workbenchReady
   ]

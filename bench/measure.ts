@@ -2,7 +2,7 @@
 export interface Measurement {
   what: string
   value: number
-  unit: 'times' | 's' | 'KB' | 'GiB'
+  unit: 'times' | 's' | 'KB' | 'GiB' | 'rows'
   limit: number | null
   /** The two sides of a ratio, or how an absolute figure came about. */
   note: string

@@ -71,7 +71,8 @@ const projected = eachCell(
     growth('limb_growth'),
     growth('stem_growth')
   ],
-  projectedRatio
+  (limb, stem, years, limbGrowth, stemGrowth) =>
+    projectedRatio({ diameter: limb, yearly: limbGrowth }, { diameter: stem, yearly: stemGrowth }, years)
 )
 
 /**

@@ -90,7 +90,7 @@ const role = {
     'tronco, líder'
   ),
   limb: listed(
-    'limb, branch, lateral, scaffold, permanent, stem, codominant, codom, competing, ast, leitast',
+    'limb, branch, lateral, scaffold, permanent, stem, codominant, codom, competing, ast, äste, aeste, leitast',
     'starkast, seitenast, dauerast, stämmling, staemmling, branche, charpentière, tige, permanente',
     'rama, rama principal, codominante'
   ),

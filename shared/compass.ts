@@ -1,14 +1,32 @@
 /** The sixteen points, clockwise from north, 22.5° apart. */
 const points = 'n nne ne ene e ese se sse s ssw sw wsw w wnw nw nnw'.split(' ')
 
-/** Degrees clockwise from north of a compass point: "NE" and "north-east" give 45. Null for anything else. */
+/** The words of four languages; "oeste" is looked for before "este", and "nor" stands before either. */
+const words: readonly (readonly [RegExp, string])[] = [
+  [/ouest|oeste|west/g, 'w'],
+  [/north|norte|nord|nor(?=este|w)/g, 'n'],
+  [/south|süd|sued|sud|sur/g, 's'],
+  [/east|este|est|ost/g, 'e']
+]
+
+/**
+ * Degrees clockwise from north of a compass point: "NE", "north-east", "Nordost" and "noreste" give 45. Null for anything
+ * else, also for the letter O, which is east in one language and west in others.
+ */
 export function compassDegrees(text: string): number | null {
-  const word = text
+  let word = text
     .trim()
     .toLowerCase()
-    .replace(/ side$/, '')
+    .replace(/ (side|seite)$/, '')
     .replace(/[\s.-]/g, '')
-    .replace(/north|south|east|west/g, (name) => name.charAt(0))
+  for (const [names, letter] of words) word = word.replace(names, letter)
   const at = points.indexOf(word)
   return at < 0 ? null : at * 22.5
+}
+
+const withO = /^[NSEW]{0,2}O[NSEW]?$/
+
+/** Whether a text is a compass point in capitals with the letter O in it. */
+export function hasLetterO(text: string): boolean {
+  return withO.test(text.trim())
 }

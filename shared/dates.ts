@@ -120,15 +120,6 @@ export function readYear(cell: Cell): number | null {
   return date !== null && isYear(date.year) ? date.year : null
 }
 
-/** What a number format shows as it stands: quoted text, an escaped sign, a color or locale, room for a sign. */
-const literals = /"[^"]*"|\\.|\[[^\]]*\]|[_*]./g
-
-/** Whether a cell of this number format shows its number as a day or a time: "yyyy-mm-dd" does, "#,##0.00" does not. */
-export function isDateFormat(format: string): boolean {
-  const [positive = ''] = format.replace(literals, '').split(';')
-  return /[dmyhs]/i.test(positive) && !/[0#?]/.test(positive.replace(/s\.0+/i, 's'))
-}
-
 const dateTexts: readonly RegExp[] = [
   /^\d{4}[-/.]\d{1,2}[-/.]\d{1,2}([T ]\d.*)?$/i,
   /^\d{1,2}[-/.]\s?\d{1,2}[-/.]\s?\d{4}( \d.*)?$/,

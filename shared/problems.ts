@@ -17,8 +17,8 @@ interface Entry {
 const catalog = {
   'empty-selection': {
     level: 'stop',
-    message: 'The selection holds no inventory.',
-    remedy: 'Select the inventory with its header row: one row per limb or one row per tree.'
+    message: 'No inventory was found.',
+    remedy: 'An inventory has a header row and below it one row per limb or one row per tree.'
   },
   'headers-only': {
     level: 'stop',
@@ -61,6 +61,11 @@ const catalog = {
   'columns-unknown': {
     level: 'note',
     message: '{count} columns are not ones the plan uses and are left as they are: {text}.',
+    remedy: 'Nothing to do, or choose the meaning of a column that should be used.'
+  },
+  'block-beside': {
+    level: 'note',
+    message: 'A block of cells beside the table was left out: {columns} ({cell}).',
     remedy: 'Nothing to do, or choose the meaning of a column that should be used.'
   },
   'column-asked': {
@@ -118,6 +123,16 @@ const catalog = {
     message: 'Vacant sites, stumps and removed trees were left out, as there is no tree to prune: {rows}.',
     remedy: 'Nothing to do if no tree stands there.'
   },
+  'answers-unread': {
+    level: 'doubt',
+    message: '{answers} about columns that this workbook keeps cannot be read ({why}) and count for nothing.',
+    remedy: 'Answer again what is asked; new answers take their place.'
+  },
+  'answers-not-kept': {
+    level: 'note',
+    message: 'The workbook does not keep the answers about columns: {text}',
+    remedy: 'They hold until the pane is closed. Save the workbook where you may change it, then plan again.'
+  },
   'said-no-trees': {
     level: 'note',
     message: 'Left out as no trees, as was answered before: {rows}.',
@@ -141,8 +156,20 @@ const catalog = {
   'several-trees': {
     level: 'doubt',
     message:
-      'An id at {cell} stands for several trees, as its rows differ in {fields}; they are planned as separate trees: {trees}.',
+      'The id at {cell} and others like it stand for several trees, told apart by {by}; they are planned as separate trees: {trees}.',
     remedy: 'Check these trees, and give each an id of its own.'
+  },
+  'earlier-surveys': {
+    level: 'doubt',
+    message:
+      'Trees were surveyed more than once: of each the latest survey by {by} is planned, and {count} earlier rows were left out (first at {cell}). Is that right?',
+    remedy: 'If it is, do nothing; otherwise give each tree an id of its own.'
+  },
+  'same-trees-again': {
+    level: 'doubt',
+    message:
+      'The sheets {sheets} list the same trees as {from}. Is {from} the one that counts? It was read, and the others were left out.',
+    remedy: 'If it is, do nothing; otherwise name the sheet to read.'
   },
   'limb-of-several': {
     level: 'row',
@@ -163,6 +190,30 @@ const catalog = {
     level: 'doubt',
     message:
       'No column names the tree; the limbs of each sheet count as one tree with the name of the sheet.',
+    remedy: 'Add a column headed “Tree” if that is not right.'
+  },
+  'joined-by': {
+    level: 'doubt',
+    message:
+      'The limbs of {cell} name their trees by the same values in two columns, {columns}. Is that right?',
+    remedy: 'If it is, do nothing; otherwise give both tables the id of the tree under “Tree”.'
+  },
+  'joined-by-number': {
+    level: 'doubt',
+    message:
+      'The limbs of {cell} write the ids of their trees in another way: “{one}” counts as the same tree as “{other}”. Is that right?',
+    remedy: 'If it is, do nothing; otherwise write the ids alike in both tables.'
+  },
+  'ids-within-limbs': {
+    level: 'doubt',
+    message:
+      'No column names the tree, but the ids of the limbs at {cell} seem to hold it, as in “{text}”. Is that right? They were read so.',
+    remedy: 'If it is, do nothing; otherwise add a column headed “Tree”.'
+  },
+  'ids-from-lines': {
+    level: 'doubt',
+    message:
+      'No column names the trees at {cell}; the limbs below each line of text count as those of one tree.',
     remedy: 'Add a column headed “Tree” if that is not right.'
   },
   'id-from-row': {
@@ -347,7 +398,8 @@ const catalog = {
   },
   'missing-value': {
     level: 'row',
-    message: '{column} is missing at {cell}, and limb {limb} of tree {tree} cannot be planned without it.',
+    message:
+      'The {column} is missing at {cell}, and limb {limb} of tree {tree} cannot be planned without it.',
     remedy: 'Measure it and type it in {cell}.'
   },
   'needed-column': {
@@ -459,13 +511,13 @@ const catalog = {
   'limbs-thicker': {
     level: 'doubt',
     message:
-      'In {count} of {total} limbs the “{text}” ({cell}) is larger than the “{other}” at {place}: are the two columns swapped? They are used as they stand.',
+      'In {count} of {total} limbs compared the “{text}” ({cell}) is larger than the “{other}” at {place}: are the two columns swapped? They are used as they stand.',
     remedy: 'Exchange the two headers if they are.'
   },
   'heights-swapped': {
     level: 'doubt',
     message:
-      'In {count} of {total} limbs the “{text}” ({cell}) lies below the “{other}” at {place}, so that the tip is below its origin: are the two columns swapped? They are used as they stand.',
+      'In {count} of {total} limbs compared the “{text}” ({cell}) lies below the “{other}” at {place}, so that the tip is below its origin: are the two columns swapped? They are used as they stand.',
     remedy: 'Exchange the two headers if they are.'
   },
   'sizes-unlikely': {
@@ -485,6 +537,23 @@ const catalog = {
     message:
       'Tree {tree} has a height of {height} at {cell} and a trunk diameter of {diameter}: {value} times as high as thick. Are both right? They are used as they stand.',
     remedy: 'Check the height, the trunk diameter and their units.'
+  },
+  'thicker-than-trunk': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} has {what} {value} at {cell}, far thicker than the trunk of {diameter}. Are the numbers and their units right? They are used as they stand.',
+    remedy: 'Check the two diameters and their units: limbs and trunk may be in different ones.'
+  },
+  'row-shifted': {
+    level: 'row',
+    message:
+      'The row at {cell} holds more cells than there are headers, so that its values stand under the wrong ones; it was not read.',
+    remedy: 'Put values that hold a comma in quotation marks, or add the headers that are missing.'
+  },
+  'leader-by-name': {
+    level: 'note',
+    message: 'No column gives the role of a limb; rows named as “{text}” at {cell} are taken for the leader.',
+    remedy: 'Nothing to do if it is; otherwise add a column headed “Role”.'
   },
   'crown-base-above-limbs': {
     level: 'doubt',
@@ -538,7 +607,7 @@ const catalog = {
     level: 'doubt',
     message:
       'The rule “{rule}” at {cell} is raised from {value} to {text} without a written reason; the default {value} is used.',
-    remedy: 'Write the reason in {other}, or go back to {value}.'
+    remedy: 'Write the reason in its row, under “Reason for a change”, or go back to {value}.'
   },
   'rule-order': {
     level: 'doubt',
@@ -621,7 +690,7 @@ const catalog = {
   'clearance-held': {
     level: 'note',
     message:
-      'Tree {tree} is clear to {value} after the first visit, not to the {limit} asked for ({cell}): {why}.',
+      'Tree {tree} is clear to {value} after the first visit, not to the {limit} asked for ({cell}): {why}{until}.',
     remedy: 'Raise in stages at later visits; limbs that hang lower are marked in the plan.'
   },
   palm: {
@@ -676,19 +745,13 @@ const catalog = {
   },
   'no-limbs': {
     level: 'note',
-    message:
-      'Tree {tree} at {cell} has no limbs listed; allowance, crown ratio and a time budget are given, but no cuts.',
+    message: 'Tree {tree} at {cell} has no limbs listed; {given}, but no cuts.',
     remedy: 'Measure its competing limbs to get a cut plan.'
   },
   'hidden-rows': {
     level: 'note',
-    message: '{count} hidden or filtered rows in {cell} were included.',
+    message: 'Hidden or filtered rows in {cell} were included; they are too scattered to name.',
     remedy: 'Nothing to do, or select only the rows that should be planned.'
-  },
-  'merged-cells': {
-    level: 'doubt',
-    message: 'There are merged cells in {cell}; only the first cell of a merge holds its value.',
-    remedy: 'Unmerge the cells and fill each row.'
   },
   'range-changed': {
     level: 'stop',
@@ -709,11 +772,6 @@ const catalog = {
     level: 'stop',
     message: 'What is selected is not a block of cells.',
     remedy: 'Click a cell of the inventory, then try again.'
-  },
-  'own-sheet': {
-    level: 'stop',
-    message: 'The selection is on {cell}, a sheet that was written from a plan.',
-    remedy: 'Select the inventory on its own sheet.'
   },
   'address-gone': {
     level: 'stop',
@@ -805,16 +863,37 @@ const catalog = {
 
 export type ProblemCode = keyof typeof catalog
 
+type Fact = string | number
+
+/** What the sentences of a problem were filled with. */
+export type Facts = Readonly<Record<string, Fact | undefined>>
+
+/** A place without a cell, such as a row that lacks the column: how a sentence names it, and where to type instead. */
+export interface Place {
+  readonly said: string
+  readonly typeIn: string
+  /** The row as the sheet counts it, from 1, and the header that is missing. */
+  readonly row: number
+  readonly header: string
+}
+
 export interface Problem {
   readonly code: ProblemCode
   readonly level: ProblemLevel
-  /** The cell's address with its sheet, or an empty text where no single cell is meant. */
+  /** The cell's address with its sheet, or an empty text where no single cell is meant; of several, the first. */
   readonly cell: string
   readonly message: string
   readonly remedy: string
+  readonly facts: Facts
+  /** Where there is no cell, or null. */
+  readonly place: Place | null
+  /** What is taken instead, where that was added to the sentence of the catalog. */
+  readonly instead?: string
+  /** Several problems of one cause, each with its own cell and sentence, for which this one stands. */
+  readonly of?: readonly Problem[]
+  /** What cannot be planned because of it, in a sentence to stand beneath it. */
+  readonly waits?: string
 }
-
-type Fact = string | number
 
 /** The words in braces of a sentence. */
 type FactNames<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}`
@@ -838,7 +917,10 @@ export type FactsGiven<Code extends ProblemCode, Known extends string = never> =
 /** A sentence taken apart once: text at the even places, the name of a fact at the odd ones. */
 const parts = new Map<string, readonly string[]>()
 
-function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
+const noFacts: Facts = {}
+
+/** `cell` is what stands for {cell}, unless the facts say otherwise. */
+function fill(sentence: string, cell: string, facts: Facts): string {
   let pieces = parts.get(sentence)
   if (pieces === undefined) {
     pieces = sentence.split(/\{(\w+)\}/)
@@ -847,15 +929,10 @@ function fill(sentence: string, facts: Readonly<Record<string, Fact>>): string {
   let filled = pieces[0] ?? ''
   for (let at = 1; at < pieces.length; at += 2) {
     const name = pieces[at] ?? ''
-    filled += String(facts[name] ?? `{${name}}`) + (pieces[at + 1] ?? '')
+    const fact = facts[name] ?? (name === 'cell' ? cell : `{${name}}`)
+    filled += String(fact) + (pieces[at + 1] ?? '')
   }
   return filled
-}
-
-/** A place without a cell, such as a row that lacks the column: how a sentence names it, and where to type instead. */
-export interface Place {
-  readonly said: string
-  readonly typeIn: string
 }
 
 /** A problem from the catalog, its sentence filled with the facts, at the address of a cell or at a place. */
@@ -866,18 +943,17 @@ export function problem<Code extends ProblemCode>(
 ): Problem {
   const entry: Entry = catalog[code]
   const [cell, said, typeIn] = typeof at === 'string' ? [at, at, at] : ['', at.said, at.typeIn]
-  return {
-    code,
-    level: entry.level,
-    cell,
-    message: fill(entry.message, { cell: said, ...facts }),
-    remedy: fill(entry.remedy, { cell: typeIn, ...facts })
-  }
+  const known: Facts = facts ?? noFacts
+  const message = fill(entry.message, said, known)
+  const remedy = fill(entry.remedy, typeIn, known)
+  const place = typeof at === 'string' ? null : at
+  return { code, level: entry.level, cell, message, remedy, facts: known, place }
 }
 
 /** The same problem, taken less seriously: the row is planned, and the sentence says with what instead. */
 export function asDoubt(found: Problem, instead: string): Problem {
-  return { ...found, level: 'doubt', message: `${found.message.replace(/\.$/, '')}; ${instead}.` }
+  const message = `${found.message.replace(/\.$/, '')}; ${instead}.`
+  return { ...found, level: 'doubt', message, instead }
 }
 
 /** Every code, for the tests and the documentation. */

@@ -1,8 +1,12 @@
 /**
- * What the pane needs only once somebody plans, opens a tree or writes a sheet: the reader, the documents and the
- * drawings. Built as a script of its own, so that the pane stands at once.
+ * What the pane needs once it stands: the reader, which finds the inventory, the plan, the price, the documents and the
+ * drawings. Built as a script of its own, so that the pane does not wait for it.
  */
-export { readInventory } from '../src/inventory/readInventory'
+export { planTrees } from '../src/plan/planInventory'
+export { planByRules } from '../src/plan/rules/planByRules'
+export { priceByRates } from '../src/price/priceByRates'
+export { readSheets } from '../src/inventory/readSheets'
+export { showsInventory } from '../src/inventory/survey/showsInventory'
 export { describeDocuments, describeUsersSheet } from '../src/sheets/describeDocuments'
 export { treeSpecificationText } from '../src/sheets/specification/specification'
 export { canvasPainter } from '../src/drawing/paint/canvasPainter'

@@ -2,6 +2,7 @@ import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { UnitSystem } from '../shared/units'
 import type { Inventory, ReadingChoices } from '../src/inventory/inventory'
+import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { Plan, TreePlan } from '../src/plan/plan'
 import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
@@ -17,16 +18,25 @@ export type Drawings = Pick<
   'doseChart' | 'drawTree' | 'fittingHeight' | 'priceChart' | 'ratioChart' | 'toSvgElement'
 >
 
-/** What the pane asks of the engine and the documents: read, plan, price, describe, in that order. */
+type PlanBasis = Omit<PlanOptions, 'date'>
+
+interface Priced {
+  estimate: Estimate
+  problems: Problem[]
+}
+
+/** What the pane asks of the engine and the documents: read, plan, price, describe, in that order; fetched at first need. */
 export interface Engine {
-  /** Fetched at first need, as it knows the words of four languages. */
-  readInventory(block: CellBlock, choices?: ReadingChoices): Inventory | Promise<Inventory>
+  readSheets(sheets: readonly SheetCells[], choices?: ReadingChoices): Inventory | Promise<Inventory>
   /** Gives one tree after the other, so that the pane can respond between them; returns the whole plan. */
-  planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan>
+  planTrees(
+    inventory: Inventory,
+    options: PlanOptions
+  ): Generator<TreePlan, Plan> | Promise<Generator<TreePlan, Plan>>
   /** How to plan by the workbook's Rules sheet, or without one. */
-  planByRules(sheet: CellBlock | null): Omit<PlanOptions, 'date'>
+  planByRules(sheet: CellBlock | null): PlanBasis | Promise<PlanBasis>
   /** What the plan costs by the workbook's Rates sheet, or by invented rates, and what is wrong with that sheet. */
-  priceByRates(plan: Plan, sheet: CellBlock | null): { estimate: Estimate; problems: Problem[] }
+  priceByRates(plan: Plan, sheet: CellBlock | null): Priced | Promise<Priced>
   /** A sheet that the person then owns, as it is first written. */
   describeUsersSheet(kind: UsersDocument, system: UnitSystem): SheetDescription | Promise<SheetDescription>
   describeDocuments(
@@ -38,6 +48,5 @@ export interface Engine {
   ): SheetDescription[] | Promise<SheetDescription[]>
   /** The specification of one tree as plain text. */
   specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>
-  /** Fetched at first need. */
   drawings(): Promise<Drawings>
 }

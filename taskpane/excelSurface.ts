@@ -1,61 +1,50 @@
+import { readKept, answersKey } from '../src/inventory/keptAnswers'
 import { applySheets } from '../src/excel/applySheets'
-import { inExcel, isProblem, problemFrom } from '../src/excel/failures'
+import { isProblem, problemFrom } from '../src/excel/failures'
+import { KnownSheets } from '../src/excel/findInventory'
 import { goToCell } from '../src/excel/goTo'
+import type { Judge } from '../src/excel/judgeSheets'
+import { keepSetting, readSetting } from '../src/excel/keptSettings'
 import { findOwnSheets } from '../src/excel/ownSheetsInBook'
-import { readSelectedBlock } from '../src/excel/readBlock'
+import { readInventorySheets } from '../src/excel/readInventorySheets'
 import { readUsersSheet, writeUsersSheet } from '../src/excel/usersSheet'
-import { describeSelection, watchSelection, type SelectionSummary } from '../src/excel/selection'
-import type { Reading, Selected, SelectedCells, Steps, Surface } from './surface'
+import { describeSelection, watchSelection } from '../src/excel/selection'
+import type { Reading, Selected, Steps, Surface, Wanted } from './surface'
 
-/** The selected cells themselves: a summary tells only of the block that they stand for. */
-async function selectedCells(): Promise<SelectedCells | null> {
-  const found = await inExcel(
-    async (context): Promise<SelectedCells | null> => {
-      const ranges = context.workbook.getSelectedRanges()
-      ranges.load('areaCount')
-      const range = ranges.areas.getItemAt(0)
-      range.load('rowIndex,columnIndex,rowCount,columnCount')
-      range.worksheet.load('name')
-      await context.sync()
-      if (ranges.areaCount > 1) return null
-      const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = range
-      return { sheet: range.worksheet.name, row, column, rows, columns }
-    },
-    { wait: true }
-  )
-  return isProblem(found) ? null : found
+/** What sheets show of an inventory, as a person has answered about them; the reader is fetched at first need. */
+async function judgeNow(): Promise<Judge> {
+  const { showsInventory } = await import('./documents')
+  const { choices } = readKept(readSetting(answersKey))
+  return (sheet) => showsInventory(sheet, choices)
 }
 
-async function selected({ address, rows, columns, ...summary }: SelectionSummary): Promise<Selected> {
-  const { problem, usable, sentence } = summary
-  const remark = usable ? sentence : ''
-  return { address: usable ? address : '', rows, columns, remark, problem, cells: await selectedCells() }
-}
+/** What was found before, so that a walk through the cells reads no more than addresses. */
+let known = new KnownSheets()
 
-async function readBlock(address: string | null, steps: Steps): Promise<Reading> {
-  if (address !== null) {
-    const gone = await goToCell(address)
-    if (gone !== null) return { block: null, problems: [gone] }
+async function describe(): Promise<Selected> {
+  try {
+    return await describeSelection(await judgeNow(), known)
+  } catch (error) {
+    return { places: [], range: null, remark: '', problem: problemFrom(error), cells: null }
   }
-  const { block, problems } = await readSelectedBlock(steps)
+}
+
+async function readInventory(wanted: Wanted, steps: Steps): Promise<Reading> {
+  const { sheets, range, problems } = await readInventorySheets(wanted, await judgeNow(), steps)
   const stopped = problems.some(({ level }) => level === 'stop')
-  return { block: stopped ? null : block, problems }
+  return { read: stopped ? null : { sheets, range }, problems }
 }
 
 /** The spreadsheet as the pane sees it, through Office.js. */
 export const excelSurface: Surface = {
-  describeSelection: async () => selected(await describeSelection()),
-  watchSelection: (callback) => {
-    let latest = 0
-    return watchSelection((summary) => {
-      latest += 1
-      const turn = latest
-      void selected(summary).then((now) => {
-        if (turn === latest) callback(now)
-      })
-    })
+  describeSelection: describe,
+  watchSelection: (callback) => watchSelection(callback, describe),
+  readInventory,
+  readAnswers: () => readSetting(answersKey),
+  keepAnswers: (text) => {
+    known = new KnownSheets()
+    return keepSetting(answersKey, text)
   },
-  readBlock,
   readRules: () => readUsersSheet('rules'),
   writeRules: writeUsersSheet,
   readRates: () => readUsersSheet('rates'),

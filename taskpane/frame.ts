@@ -26,7 +26,7 @@ export interface Frame {
 export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
   const words = el('p', { class: 'selection-words' })
   const hint = el('p', { class: 'selection-hint' })
-  const plan = button('Plan selection', onPlan, 'primary')
+  const plan = button('Plan inventory', onPlan, 'primary')
   const notice = el('div', { class: 'notice-place' })
   const stage = el('div', { class: 'stage' })
   const needs = inventoryNeeds()
@@ -45,8 +45,8 @@ export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
       {},
       el(
         'section',
-        { class: 'selection', 'aria-label': 'Selection' },
-        el('h2', { class: 'selection-head' }, 'Selection'),
+        { class: 'selection', 'aria-label': 'Inventory' },
+        el('h2', { class: 'selection-head' }, 'Inventory'),
         words,
         hint,
         el('div', { class: 'actions' }, plan)

@@ -1,6 +1,3 @@
-import { planByRules } from '../src/plan/rules/planByRules'
-import { planTrees } from '../src/plan/planInventory'
-import { priceByRates } from '../src/price/priceByRates'
 import { el } from './parts/elements'
 import type { Engine } from './engine'
 import { excelSurface } from './excelSurface'
@@ -11,10 +8,10 @@ import { planCommand } from './planCommand'
 const documents = () => import('./documents')
 
 const engine: Engine = {
-  readInventory: async (...order) => (await documents()).readInventory(...order),
-  planByRules,
-  planTrees,
-  priceByRates,
+  readSheets: async (...order) => (await documents()).readSheets(...order),
+  planByRules: async (...order) => (await documents()).planByRules(...order),
+  planTrees: async (...order) => (await documents()).planTrees(...order),
+  priceByRates: async (...order) => (await documents()).priceByRates(...order),
   describeUsersSheet: async (...order) => (await documents()).describeUsersSheet(...order),
   describeDocuments: async (...order) => (await documents()).describeDocuments(...order),
   specificationOf: async (...order) => (await documents()).treeSpecificationText(...order),

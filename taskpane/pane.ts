@@ -1,18 +1,18 @@
-import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
+import { keptText, readKept, type KeptChoices } from '../src/inventory/keptAnswers'
 import type { ReadingChoices } from '../src/inventory/inventory'
 import { DocumentChoice } from './write/documentChoice'
 import { fill } from './parts/elements'
 import type { Engine } from './engine'
 import { buildFrame, type Frame } from './frame'
 import { Notice } from './parts/notice'
-import { planBlock, type Planned } from './planning'
+import { planSheets, type Planned } from './planning'
 import { OfferChoice } from './estimate/offerChoice'
 import type { ProgressLine } from './parts/progressLine'
 import { headline, resultView } from './resultView'
 import { RowDock } from './rowDock'
-import { blockAddress, pointsInto, selectionHint, selectionWords } from './selectionLine'
-import type { Selected, Steps, Surface, Writing } from './surface'
+import { pointsInto, selectionHint, selectionWords } from './selectionLine'
+import type { Selected, SheetsRead, Steps, Surface, Wanted, Writing } from './surface'
 
 export interface PaneOptions {
   surface: Surface
@@ -31,6 +31,8 @@ export class Pane {
   private selected: Selected | null = null
   private shown: Planned | null = null
   private running: Promise<void> | null = null
+  /** Answers that the workbook did not take. */
+  private unkept: { choices: KeptChoices; problem: Problem } | null = null
 
   constructor(
     root: HTMLElement,
@@ -57,39 +59,58 @@ export class Pane {
 
   /** Plans the selection; where it only points into the plan that is shown, plans that range again. */
   planSelection(): Promise<void> {
-    return this.isPointing() ? this.planAgain() : this.plan(null)
+    return this.isPointing() ? this.planAgain() : this.plan('selection')
   }
 
-  private planAgain(choices?: ReadingChoices): Promise<void> {
-    return this.plan(this.shown === null ? null : blockAddress(this.shown.block), choices)
+  /** Plans what was planned before, as it stands now. */
+  private planAgain(): Promise<void> {
+    const range = this.shown?.read.range
+    return this.plan(range === undefined ? 'selection' : range === null ? 'workbook' : { range })
+  }
+
+  /** Keeps what a person answered, and plans by it. */
+  private async planWith(choices: ReadingChoices): Promise<void> {
+    const { surface } = this.options
+    try {
+      const found = await surface.keepAnswers(keptText(choices))
+      this.unkept = found === null ? null : { choices, problem: found }
+    } catch (error) {
+      this.unkept = { choices, problem: surface.explain(error) }
+    }
+    await this.planAgain()
+  }
+
+  /** What was answered before, here or whenever this workbook was open, with what cannot be read of it. */
+  private answers(): { choices: KeptChoices; problems: readonly Problem[] } {
+    if (this.unkept !== null) return { choices: this.unkept.choices, problems: [this.unkept.problem] }
+    return readKept(this.options.surface.readAnswers())
   }
 
   /** One planning at a time: a second press while one runs waits for the first. */
-  private plan(address: string | null, choices?: ReadingChoices): Promise<void> {
-    this.running ??= this.readAndPlan(address, choices).finally(() => {
+  private plan(wanted: Wanted): Promise<void> {
+    this.running ??= this.readAndPlan(wanted).finally(() => {
       this.running = null
     })
     return this.running
   }
 
-  private async readAndPlan(address: string | null, choices?: ReadingChoices): Promise<void> {
+  private async readAndPlan(wanted: Wanted): Promise<void> {
     const control = new AbortController()
     const steps = this.showProgress(control)
     try {
-      const { block, problems } = await this.options.surface.readBlock(address, steps)
+      const { read, problems } = await this.options.surface.readInventory(wanted, steps)
       if (control.signal.aborted) this.canceled()
-      else if (block === null) this.refuse(problems)
-      else await this.planCells(block, problems, choices ?? this.choicesFor(block), steps)
+      else if (read === null) this.refuse(problems)
+      else await this.planRead(read, problems, steps)
     } catch (error) {
       if (control.signal.aborted) this.canceled()
       else this.refuse([this.options.surface.explain(error)])
     }
   }
 
-  private async planCells(
-    block: CellBlock,
-    problems: readonly Problem[],
-    choices: ReadingChoices,
+  private async planRead(
+    read: SheetsRead,
+    found: readonly Problem[],
     { signal, line }: Steps & { line: ProgressLine }
   ): Promise<void> {
     const { engine, surface, today } = this.options
@@ -104,15 +125,10 @@ export class Pane {
       return
     }
     const options = { date: today(), rulesSheet, ratesSheet, signal, onProgress: line.show }
-    const planned = await planBlock(engine, block, choices, options)
+    const { choices, problems } = this.answers()
+    const planned = await planSheets(engine, read, choices, options)
     if (planned === null) this.canceled()
-    else this.show({ ...planned, problems: [...problems, ...planned.problems] })
-  }
-
-  /** What was settled about the columns holds as long as the headers stay the same. */
-  private choicesFor(block: CellBlock): ReadingChoices {
-    const same = JSON.stringify(this.shown?.block.rows[0]) === JSON.stringify(block.rows[0])
-    return this.shown !== null && same ? this.shown.choices : {}
+    else this.show({ ...planned, problems: [...found, ...problems, ...planned.problems] })
   }
 
   private showProgress(control: AbortController): Steps & { line: ProgressLine } {
@@ -152,7 +168,7 @@ export class Pane {
     const { surface, engine } = this.options
     const view = resultView(planned, {
       planAgain: () => void this.planAgain(),
-      planWith: (choices) => void this.planAgain(choices),
+      planWith: (choices) => void this.planWith(choices),
       writeRules: async () =>
         surface.writeRules(await engine.describeUsersSheet('rules', planned.plan.system)),
       writeRates: async () =>
@@ -180,13 +196,15 @@ export class Pane {
     view.head.focus()
   }
 
-  private async write({ plan, estimate, block }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
+  private async write({ plan, estimate, read }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
     const { surface, engine } = this.options
     const { kinds, cover } = this.choice
     const dates = { date: plan.date, valid: estimate.validUntil }
     const offer = this.offer.chosenFor(estimate)
     const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, offer)
-    return surface.writeSheets(sheets, { replace, source: block }, steps)
+    const used = new Set(plan.inventory.parts.map(({ sheet }) => sheet))
+    const source = read.sheets.filter(({ name }) => used.has(name))
+    return surface.writeSheets(sheets, { replace, source }, steps)
   }
 
   private async goToCell(cell: string): Promise<void> {
@@ -205,7 +223,7 @@ export class Pane {
   }
 
   private isPointing(): boolean {
-    return this.shown !== null && pointsInto(this.selected?.cells ?? null, this.shown.block)
+    return this.shown !== null && pointsInto(this.selected, this.shown.read)
   }
 
   private showSelection(): void {

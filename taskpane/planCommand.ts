@@ -9,7 +9,7 @@ async function showPane(): Promise<void> {
   }
 }
 
-/** The ribbon's "Plan selection": shows the pane, plans, and always tells the host that the command has ended. */
+/** The ribbon's "Plan inventory": shows the pane, plans, and always tells the host that the command has ended. */
 export async function planCommand(
   event: Pick<Office.AddinCommands.Event, 'completed'>,
   ready: Promise<Pick<Pane, 'planSelection'> | null>

@@ -4,10 +4,11 @@ import type { ReadingChoices } from '../src/inventory/inventory'
 import type { Plan, TreePlan } from '../src/plan/plan'
 import type { Estimate } from '../src/price/estimate'
 import type { Engine } from './engine'
+import type { SheetsRead } from './surface'
 
 /** A plan with everything needed to show it, write it and make it again. */
 export interface Planned {
-  block: CellBlock
+  read: SheetsRead
   choices: ReadingChoices
   /** The Rules sheet it was planned by, or null where the workbook has none. */
   rulesSheet: CellBlock | null
@@ -41,10 +42,10 @@ const turn = 30
 
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0))
 
-/** Plans a block of cells in turns of about 30 ms; null where it was canceled. */
-export async function planBlock(
+/** Plans the inventory of these sheets in turns of about 30 ms; null where it was canceled. */
+export async function planSheets(
   engine: Engine,
-  block: CellBlock,
+  read: SheetsRead,
   choices: ReadingChoices,
   options: PlanningOptions
 ): Promise<Planned | null> {
@@ -52,17 +53,17 @@ export async function planBlock(
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
-  const inventory = await engine.readInventory(block, choices)
+  const inventory = await engine.readSheets(read.sheets, choices)
   await pause()
-  const steps = engine.planTrees(inventory, { date, ...engine.planByRules(rulesSheet) })
+  const steps = await engine.planTrees(inventory, { date, ...(await engine.planByRules(rulesSheet)) })
   const plan = await runInTurns(steps, inventory.trees.length, options)
   if (plan === null) return null
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
-  const { estimate, problems } = engine.priceByRates(plan, ratesSheet)
+  const { estimate, problems } = await engine.priceByRates(plan, ratesSheet)
   return {
-    block,
+    read,
     choices,
     rulesSheet,
     ratesSheet,

@@ -1,8 +1,11 @@
-import { sheetPrefix } from '../shared/cells'
 import type { ReadingChoices } from '../src/inventory/inventory'
+import { judgedOf } from '../src/plan/judged'
 import { allChecks, checksSection } from './checks/checksSection'
 import { cautionsNote } from './cautionsNote'
+import { withNoTrees } from './checks/noTree'
+import { columnsCard } from './columns/columnsCard'
 import { columnsSection, isUncertain } from './columns/columnsSection'
+import { rememberedNote } from './columns/rememberedNote'
 import { button, el, type Child } from './parts/elements'
 import { estimateSection, type EstimateSetting } from './estimate/estimateSection'
 import { rowAddress } from './plan/limbCard'
@@ -30,7 +33,11 @@ export interface ResultView {
 /** The result: what was planned in a sentence, and the sections behind tabs. */
 export function resultView(planned: Planned, setting: ResultSetting): ResultView {
   const { plan } = planned
-  const checks = allChecks(planned.problems, plan.unplanned)
+  const checks = withNoTrees(allChecks(planned.problems, plan.unplanned), plan)
+  const isNoTree = (id: string): void => {
+    setting.planWith({ ...planned.choices, noTrees: [...(planned.choices.noTrees ?? []), id] })
+  }
+  const card = columnsCard(planned, setting.planWith)
   const uncertain = plan.inventory.matches.filter(isUncertain).length
   const hasPlan = plan.trees.length > 0
   let section: PlanSection | null = null
@@ -49,13 +56,13 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
       name: 'checks',
       label: 'Checks',
       badge: { number: checks.length, words: counted(checks.length, 'entry', 'entries') },
-      build: () => withCautions(checksSection(checks, setting.goToCell))
+      build: () => withCautions(checksSection(checks, setting.goToCell, isNoTree))
     },
     {
       name: 'columns',
       label: 'Columns',
       ...(uncertain > 0 && { badge: { number: uncertain, words: `${grouped(uncertain)} uncertain` } }),
-      build: () => withCautions(columnsSection(plan.inventory, planned.choices, setting.planWith))
+      build: () => withCautions(columnsSection(planned, setting.planWith))
     },
     {
       name: 'write',
@@ -73,7 +80,10 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
       head,
       summary(planned),
       rulesNote(planned, setting),
-      el('div', { class: 'actions' }, button('Plan again', setting.planAgain)),
+      rememberedNote(planned, () => {
+        setting.planWith({})
+      }),
+      card ?? el('div', { class: 'actions' }, button('Plan again', setting.planAgain)),
       tabbed.element
     ),
     head,
@@ -94,9 +104,11 @@ export function headline({ plan }: Planned): string {
 function summary({ plan }: Planned): Child {
   const cuts = plan.trees.reduce((sum, { visits }) => sum + (visits[0]?.cuts.length ?? 0), 0)
   const left = plan.unplanned.length
+  const unjudged = plan.trees.filter((tree) => judgedOf(tree) === 'none').length
   const parts = [
     `From ${plan.inventory.address}, for ${plan.date}.`,
     plan.trees.length > 0 && `${counted(cuts, 'cut')} at visit 1.`,
+    unjudged > 0 && `Limbs of ${counted(unjudged, 'tree')} not judged.`,
     left > 0 && `${counted(left, 'row')} not planned, see Checks.`
   ]
   return el('p', { class: 'result-summary' }, parts.filter(Boolean).join(' '))

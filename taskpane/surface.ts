@@ -1,5 +1,6 @@
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
+import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { DocumentKind, SheetDescription } from '../src/sheets/sheet'
 
 /** Cells of a sheet, rows and columns from 0. */
@@ -11,16 +12,24 @@ export interface SelectedCells {
   columns: number
 }
 
-/** What is selected in the spreadsheet, and what planning it would read. */
-export interface Selected {
-  /** The block that would be planned, with its sheet: Inventory!A1:P64. Empty where there is none. */
+/** A part of a sheet that would be read. */
+export interface PlaceToRead {
+  /** With its sheet: Inventory!A1:P64. */
   address: string
-  /** Rows of that block, the header row among them. */
+  /** The header row among them. */
   rows: number
   columns: number
-  /** How the selection was cut or widened to that block, or an empty text. */
+}
+
+/** What is selected in the spreadsheet, and what planning it would read. */
+export interface Selected {
+  /** What would be read, sheet by sheet; empty where there is no inventory. */
+  places: readonly PlaceToRead[]
+  /** The only range that would be read, where the selection names one; null where it is all of the inventory. */
+  range: string | null
+  /** How the selection was cut to that range, or an empty text. */
   remark: string
-  /** Why the selection cannot be planned, and what to select. */
+  /** Why nothing can be planned, and what to do. */
   problem: Problem | null
   /** The selected cells themselves, or null where they could not be told. */
   cells: SelectedCells | null
@@ -32,10 +41,20 @@ export interface Steps {
   onProgress(done: number, total: number): void
 }
 
-/** What came of reading cells: the cells and what is worth knowing about them, or why they could not be read. */
+/** What to read: the inventory that the selection means, all of the workbook's, or one range. */
+export type Wanted = 'selection' | 'workbook' | { readonly range: string }
+
+/** Sheets that were read. */
+export interface SheetsRead {
+  readonly sheets: readonly SheetCells[]
+  /** The only range that was read, or null where it was all of the inventory. */
+  readonly range: string | null
+}
+
+/** What came of reading: the sheets and what is worth knowing about them, or why they could not be read. */
 export interface Reading {
-  block: CellBlock | null
-  problems: Problem[]
+  read: SheetsRead | null
+  problems: readonly Problem[]
 }
 
 /** One of our own sheets that an earlier plan wrote. */
@@ -44,10 +63,10 @@ export interface OwnSheet {
   sheetName: string
 }
 
-/** How to write: in the place of our earlier sheets or beside them, and only if the source cells are unchanged. */
+/** How to write: in the place of our earlier sheets or beside them, and only if the sheets read are unchanged. */
 export interface WriteOptions {
   replace: boolean
-  source: CellBlock
+  source: readonly SheetCells[]
 }
 
 /** What came of writing: the names of the sheets that now stand in the workbook, or why nothing was written. */
@@ -61,8 +80,11 @@ export interface Surface {
   describeSelection(): Promise<Selected>
   /** Calls back after each change of the selection until the returned function is called. */
   watchSelection(callback: (selected: Selected) => void): Promise<() => Promise<void>>
-  /** The cells that the selection means, or those of an address. */
-  readBlock(address: string | null, steps: Steps): Promise<Reading>
+  readInventory(wanted: Wanted, steps: Steps): Promise<Reading>
+  /** What the workbook keeps of a person's answers, as it was kept; undefined where there are none. */
+  readAnswers(): unknown
+  /** Keeps answers in the workbook, null for none; a problem where it does not take them. */
+  keepAnswers(text: string | null): Promise<Problem | null>
   /** The Rules sheet of the workbook, or null where there is none. */
   readRules(): Promise<CellBlock | Problem | null>
   /** Writes a Rules sheet where there is none and gives its name. */

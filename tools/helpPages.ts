@@ -105,7 +105,7 @@ function indexPage(docs: FunctionDoc[]): string {
   )
   const body =
     '    <main>\n      <h1>Limbwright: cell functions</h1>\n' +
-    '      <p class="lead">Measure and judge limbs in your own cells, or select an inventory and press Plan selection on the Home tab.</p>\n' +
+    '      <p class="lead">Measure and judge limbs in your own cells, or press Plan inventory on the Home tab: it is found by its headers.</p>\n' +
     `      <dl class="index">${items.join('')}</dl>\n${rangesAndErrors}` +
     section('Before anyone cuts', cautionList) +
     '    </main>'

@@ -1,6 +1,7 @@
 import { counted } from '../../shared/words/counts'
 import type { UnitSystem } from '../../shared/units'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
+import { noCutWords } from '../plan/judged'
 import type { TreePlan, Visit } from '../plan/plan'
 import { captionOf, cutLines } from './cutLines'
 import { doseWords } from './doseBar'
@@ -22,9 +23,9 @@ function leaderWords({ leader }: TreePlan): string {
   return leader.name === '' ? 'Leader: not judged' : `Leader: the ${leader.name}${confirm}`
 }
 
-function cutWords(visit: Visit, when: 'before' | 'after', system: UnitSystem): string {
+function cutWords(plan: TreePlan, visit: Visit, when: 'before' | 'after', system: UnitSystem): string {
   const lines = cutLines(visit, when, system)
-  if (lines.length === 0) return 'No cut is planned at this visit'
+  if (lines.length === 0) return noCutWords(plan)
   return `${counted(lines.length, 'cut')}: ${lines.map(({ number, text }) => `${number}, limb ${text}`).join('; ')}`
 }
 
@@ -44,7 +45,7 @@ export function altText(
     leaderWords(plan)
   ]
   if (visit !== null) {
-    sentences.push(cutWords(visit, when, system), doseWords(visit))
+    sentences.push(cutWords(plan, visit, when, system), doseWords(visit))
     const held = visit.limbs.filter(({ decision }) => decision === 'hold')
     if (held.length > 0)
       sentences.push(`Hold, or decide on site: limb ${held.map(({ limb }) => limb.id).join(', ')}`)

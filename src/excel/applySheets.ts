@@ -1,9 +1,8 @@
-import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import type { DrawingPainter } from '../drawing/paint/painter'
+import type { SheetCells } from '../inventory/survey/sheetCells'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { addressOf } from './sheetAddresses'
-import { holdsSame } from './blockUnchanged'
 import { inExcel, isProblem } from './failures'
 import {
   beginDraft,
@@ -13,14 +12,15 @@ import {
   type Draft,
   type Surroundings
 } from './sheetDrafts'
+import { areaRead, changedSheet } from './sheetsUnchanged'
 import { cellsAPicture } from './writePictures'
 import { writeSheet } from './writeSheet'
 
 export interface ApplyOptions {
   /** Put the new document in place of the last one of its kind that we wrote; otherwise it is added beside it. */
   replace: boolean
-  /** The cells the documents were made from; if they have changed since, nothing is written. */
-  source?: CellBlock | undefined
+  /** The sheets the documents were made from, as they were read; if they have changed since, nothing is written. */
+  source?: readonly SheetCells[] | undefined
   signal?: AbortSignal | undefined
   /** Turns drawings into pictures; needed where a document has any. */
   painter?: DrawingPainter | undefined
@@ -68,14 +68,16 @@ async function write(
   options: ApplyOptions,
   begun: Draft[]
 ): Promise<WrittenSheet[] | Problem> {
-  const { source, signal } = options
-  if (source !== undefined && !(await holdsSame(context, source))) return changed(source)
+  const { source = [], signal } = options
+  const before = await changedSheet(context, source)
+  if (before !== null) return changed(before)
   const around = await lookAround(context)
   if (isProblem(around)) return around
   const problem = await writeDrafts(context, descriptions, options, around, begun)
   if (problem !== null) return problem
   signal?.throwIfAborted()
-  if (source !== undefined && !(await holdsSame(context, source))) return changed(source)
+  const meanwhile = await changedSheet(context, source)
+  if (meanwhile !== null) return changed(meanwhile)
 
   const drafts = [...begun]
   for (const draft of drafts) finishDraft(context, draft, around)
@@ -85,10 +87,9 @@ async function write(
   return drafts.map(({ description, finalName }) => ({ kind: description.kind, sheetName: finalName }))
 }
 
-function changed(source: CellBlock): Problem {
-  const columns = source.rows[0]?.length ?? 1
-  const area = { row: source.top, column: source.left, rows: source.rows.length, columns }
-  return problem('range-changed', addressOf(area, source.sheet))
+function changed(sheet: SheetCells): Problem {
+  const area = areaRead(sheet) ?? { row: sheet.top, column: sheet.left, rows: 1, columns: 1 }
+  return problem('range-changed', addressOf(area, sheet.name))
 }
 
 /**

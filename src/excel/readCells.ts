@@ -1,5 +1,5 @@
 import type { Area, Cell } from '../../shared/cells'
-import { isDateFormat } from '../../shared/dates'
+import { isDateFormat, isPercentFormat, shownPercent } from '../../shared/numberFormats'
 import { showDate } from '../../shared/words/dates'
 
 /** Cells a request asks for at first. Excel on the web answers with at most 5 MB. */
@@ -8,8 +8,6 @@ const cellsAtOnce = 20_000
 export interface Reading {
   signal?: AbortSignal | undefined
   onProgress?: ((done: number, total: number) => void) | undefined
-  /** Numbers that are shown as dates come as texts such as "2026-03-01", so that they are not taken for amounts. */
-  datesAsTexts?: boolean | undefined
 }
 
 function tooLarge(error: unknown): boolean {
@@ -17,18 +15,32 @@ function tooLarge(error: unknown): boolean {
   return code === 'ResponsePayloadSizeLimitExceeded' || code === 'RequestPayloadSizeLimitExceeded'
 }
 
-/** A cell as the readers take it; `format` is its number format, where dates are to come as texts. */
-function cellOf(value: string | number | boolean, format: string | undefined): Cell {
+/**
+ * A cell as the readers take it, and as a file gives it: a number that is shown as a date comes as a text such as
+ * "2026-03-01", one that is shown as a percentage as "5 %", so that neither is taken for an amount.
+ */
+function cellOf(value: string | number | boolean, format: string): Cell {
   if (value === '') return null
-  return typeof value === 'number' && format !== undefined && isDateFormat(format) ? showDate(value) : value
+  if (typeof value !== 'number') return value
+  if (isDateFormat(format)) return showDate(value)
+  return isPercentFormat(format) ? (shownPercent(value) ?? value) : value
 }
 
-/** The values of an area, read in bands of rows; a band that is too large for one answer is halved. */
+const loaded = 'values,numberFormat'
+
+function rowsOf({ values, numberFormat }: Excel.Range): Cell[][] {
+  const formats = numberFormat as string[][]
+  return (values as (string | number | boolean)[][]).map((row, at) =>
+    row.map((value, column) => cellOf(value, formats[at]?.[column] ?? ''))
+  )
+}
+
+/** The cells of an area, read in bands of rows; a band that is too large for one answer is halved. */
 export async function readCells(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   area: Area,
-  { signal, onProgress, datesAsTexts = false }: Reading = {}
+  { signal, onProgress }: Reading = {}
 ): Promise<Cell[][]> {
   const rows: Cell[][] = []
   let band = Math.max(1, Math.floor(cellsAtOnce / area.columns))
@@ -36,7 +48,7 @@ export async function readCells(
     signal?.throwIfAborted()
     const count = Math.min(band, area.rows - rows.length)
     const range = sheet.getRangeByIndexes(area.row + rows.length, area.column, count, area.columns)
-    range.load(datesAsTexts ? 'values,numberFormat' : 'values')
+    range.load(loaded)
     try {
       await context.sync()
     } catch (error) {
@@ -44,11 +56,22 @@ export async function readCells(
       band = Math.ceil(count / 2)
       continue
     }
-    const formats = datesAsTexts ? (range.numberFormat as string[][]) : []
-    const values = range.values as (string | number | boolean)[][]
-    for (const [at, row] of values.entries())
-      rows.push(row.map((value, column) => cellOf(value, formats[at]?.[column])))
+    for (const row of rowsOf(range)) rows.push(row)
     onProgress?.(rows.length, area.rows)
   }
   return rows
+}
+
+/** A few rows of several sheets, in one request. */
+export async function readFew(
+  context: Excel.RequestContext,
+  areas: readonly (Area & { sheet: string })[]
+): Promise<Cell[][][]> {
+  if (areas.length === 0) return []
+  const ranges = areas.map(({ sheet, row, column, rows, columns }) =>
+    context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, rows, columns)
+  )
+  for (const range of ranges) range.load(loaded)
+  await context.sync()
+  return ranges.map(rowsOf)
 }

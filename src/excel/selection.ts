@@ -1,40 +1,50 @@
-import type { Area } from '../../shared/cells'
 import type { Problem } from '../../shared/problems'
+import type { SheetArea } from './bookView'
 import { inExcel, isProblem } from './failures'
-import { findSelectedBlock } from './findBlock'
+import { findInventory, placeAddress, type KnownSheets } from './findInventory'
+import type { Judge } from './judgeSheets'
 
-/** What the selection would give if it were read now. */
-export interface SelectionSummary {
-  /** False where nothing can be read; `problem` says why. */
-  usable: boolean
-  /** Address of the block that would be read, with its sheet. */
+/** A part of a sheet that would be read. */
+export interface PlaceToRead {
+  /** Its address with its sheet. */
   address: string
-  sheet: string
   /** Rows with the header row among them. */
   rows: number
   columns: number
-  /** One sentence: why it cannot be used, or how the selection was cut or widened; empty where there is nothing to say. */
-  sentence: string
+}
+
+/** What the selection would give if it were read now. */
+export interface SelectionSummary {
+  /** What would be read, sheet by sheet; empty where there is nothing. */
+  places: readonly PlaceToRead[]
+  /** The only range that would be read, or null where it is all of the inventory. */
+  range: string | null
+  /** How the selection was cut, or an empty text. */
+  remark: string
+  /** Why nothing can be read. */
   problem: Problem | null
   /** The selected cells themselves, also where they are no inventory; null where they are not one range. */
-  cells: (Area & { sheet: string }) | null
+  cells: SheetArea | null
 }
 
-function unusable(found: Problem, cells: SelectionSummary['cells']): SelectionSummary {
-  const sentence = `${found.message} ${found.remedy}`
-  const address = found.cell
-  return { usable: false, address, sheet: '', rows: 0, columns: 0, sentence, problem: found, cells }
+function unusable(found: Problem, cells: SheetArea | null): SelectionSummary {
+  return { places: [], range: null, remark: '', problem: found, cells }
 }
 
-/** What is selected now, as the pane shows it. */
-export async function describeSelection(): Promise<SelectionSummary> {
-  const found = await inExcel(findSelectedBlock, { wait: true })
-  if (isProblem(found)) return unusable(found, null)
-  const { block, cells } = found
-  if (isProblem(block)) return unusable(block, cells)
-  const { address, sheet, area, remark } = block
-  const { rows, columns } = area
-  return { usable: true, address, sheet, rows, columns, sentence: remark, problem: null, cells }
+/** What is selected now, as the pane shows it; sheets that are known are not looked at again. */
+export async function describeSelection(judge: Judge, known?: KnownSheets): Promise<SelectionSummary> {
+  const selection = await inExcel((context) => findInventory(context, judge, known), { wait: true })
+  if (isProblem(selection)) return unusable(selection, null)
+  const { found, cells } = selection
+  if (isProblem(found)) return unusable(found, cells)
+  // What is certain comes first, as a long list is not named in full.
+  const inTurn = [true, false].flatMap((certain) => found.places.filter((place) => place.certain === certain))
+  const places = inTurn.map((place) => ({
+    address: placeAddress(place),
+    rows: place.rows,
+    columns: place.columns
+  }))
+  return { places, range: found.range, remark: found.remark, problem: null, cells }
 }
 
 /**
@@ -42,7 +52,8 @@ export async function describeSelection(): Promise<SelectionSummary> {
  * gathered into one, so that a person who runs through the sheet does not pile up work.
  */
 export async function watchSelection(
-  callback: (summary: SelectionSummary) => void
+  callback: (summary: SelectionSummary) => void,
+  describe: () => Promise<SelectionSummary>
 ): Promise<() => Promise<void>> {
   let stopped = false
   let busy = false
@@ -54,7 +65,7 @@ export async function watchSelection(
     try {
       while (again && !stopped) {
         again = false
-        const summary = await describeSelection()
+        const summary = await describe()
         if (!stopped) callback(summary)
       }
     } finally {

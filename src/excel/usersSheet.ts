@@ -30,7 +30,7 @@ async function read(context: Excel.RequestContext, kind: DocumentKind): Promise<
     const rows = used.rowIndex + used.rowCount
     const columns = used.columnIndex + used.columnCount
     const area = { row: 0, column: 0, rows, columns }
-    return { ...empty, rows: await readCells(context, sheet, area, { datesAsTexts: true }) }
+    return { ...empty, rows: await readCells(context, sheet, area) }
   }
   return null
 }

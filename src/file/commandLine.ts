@@ -1,4 +1,5 @@
 import { resolve } from 'node:path'
+import { readKept, withKept } from '../inventory/keptAnswers'
 import { readSheets } from '../inventory/readSheets'
 import { planInventory } from '../plan/planInventory'
 import { planByRules } from '../plan/rules/planByRules'
@@ -34,7 +35,8 @@ export type ExitCode = 0 | 2 | 3
 const sample: PlannedFile = {
   sheets: [{ name: sampleSheetName, rows: sampleInventory, top: 0, left: 0 }],
   rules: null,
-  rates: null
+  rates: null,
+  kept: readKept(null)
 }
 
 /**
@@ -62,7 +64,8 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   const choices = readingChoices(wanted, file.sheets)
   if (isRefusal(choices)) return choices
 
-  const made = planInventory(readSheets(file.sheets, choices), {
+  const { choices: kept, problems: unread } = file.kept
+  const made = planInventory(readSheets(file.sheets, withKept(choices, kept)), {
     date: wanted.date ?? around.today,
     ...planByRules(file.rules)
   })
@@ -73,11 +76,12 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     const failed = await writeOut(out, await writeWorkbook(documents))
     if (failed !== null) return failed
   }
-  const told = { ...made, problems: [...made.problems, ...problems] }
+  const told = { ...made, problems: [...unread, ...made.problems, ...problems] }
   around.out(wanted.json ? JSON.stringify(planJson(told, estimate), null, 2) : planText(told, estimate))
-  if (out !== null && !planned)
-    around.fail(`${out} was not written: nothing of the inventory could be judged.`)
-  if (out !== null && planned && !wanted.json) around.out(`\nWritten to ${out}`)
+  if (out !== null && !wanted.json)
+    around.out(
+      planned ? `\nWritten to ${out}` : `\nNot written to ${out}: nothing of the inventory could be judged.`
+    )
   return planned ? 0 : 3
 }
 

@@ -4,7 +4,7 @@ import { sheetColumns, sheetRows } from '../../shared/a1Notation'
 import { longestCellText } from '../sheets/typedText'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { decodeText, isBinary } from './csv/decodeText'
-import { readNumbers } from './csv/numberColumns'
+import { NumberColumns } from './csv/numberColumns'
 import { isTooLarge, mostCells, recordsOf, type TooLarge } from './csv/records'
 export { decodeText } from './csv/decodeText'
 import { namedSeparator, separatorOf } from './csv/separator'
@@ -35,9 +35,10 @@ export function readSeparated(text: string): SeparatedRows | TooLarge {
   const named = namedSeparator(text)
   const body = named === null ? text : text.slice(named.after)
   const separator = named?.separator ?? separatorOf(text)
-  const records = recordsOf(body, separator)
+  const columns = new NumberColumns(separator)
+  const records = recordsOf(body, separator, { notice: columns.notice })
   if (isTooLarge(records)) return records
-  readNumbers(records, separator)
+  columns.readFractions(records)
   return { rows: records, top: named === null ? 0 : 1 }
 }
 

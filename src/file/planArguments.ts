@@ -11,7 +11,7 @@ export const usage =
 /** What the arguments about reading mean, one line each. */
 export const aboutReading = [
   '--sheet NAME reads that sheet only.',
-  '--units in-ft or cm-m are taken where neither a header nor a cell names a unit.',
+  '--units in-ft, or cm-m, is assumed where neither a header nor a cell names a unit.',
   '--column says what a column gives, as often as needed:',
   '  --column "J=stem above"              the column by its letters',
   '  --column \'"Dia 2"=limb diameter (cm)\' by its header in quotes, with its unit',

@@ -1,4 +1,7 @@
 import { heightOfCut } from '../plan/cutWords'
+import { countOf } from '../../shared/groupProblems'
+import type { Problem } from '../../shared/problems'
+import { treesNotPlanned } from '../plan/judged'
 import type { Plan, TreePlan, Visit } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import { printMoney } from '../../shared/money'
@@ -41,7 +44,7 @@ function treeJson(tree: TreePlan) {
   return {
     tree: tree.tree.id,
     form: tree.form,
-    leader: tree.leader.name,
+    leader: tree.leader.name === '' ? null : tree.leader.name,
     allowedRemoval: tree.allowedRemoval,
     liveCrownRatio: tree.liveCrownRatio,
     clearance: clearanceJson(tree),
@@ -90,6 +93,30 @@ function columnsJson({ inventory }: Plan) {
     }))
 }
 
+/** Limbs are all that the trees have, leaders and those that were not judged among them; cuts are those of all visits. */
+function summaryJson(plan: Plan) {
+  const { trees } = plan
+  return {
+    trees: trees.length,
+    limbs: trees.reduce((sum, { tree }) => sum + tree.limbs.length, 0),
+    cuts: trees.reduce((sum, { visits }) => sum + visits.reduce((all, { cuts }) => all + cuts.length, 0), 0),
+    treesWithoutLimbs: trees.filter(({ tree }) => tree.limbs.length === 0).length,
+    treesNotPlanned: treesNotPlanned(plan).length
+  }
+}
+
+/** One a cause: the first cell, how many there are, and the sentence with what waits for it. */
+function problemJson(found: Problem) {
+  const { code, cell, message, remedy, waits } = found
+  return {
+    code,
+    cell,
+    count: countOf(found),
+    message: waits === undefined ? message : `${message} ${waits}`,
+    remedy
+  }
+}
+
 /**
  * The plan and its estimate as the command line prints them: trees in the inventory's order, fractions as numbers, money
  * as text, what is missing as null. A row is counted as the sheet counts it, from 1.
@@ -98,10 +125,11 @@ export function planJson(plan: Plan, estimate: Estimate) {
   return {
     version,
     date: plan.date,
+    summary: summaryJson(plan),
     trees: plan.trees.map(treeJson),
     unplanned: plan.unplanned.map(({ tree, row, reason }) => ({ tree, row, reason })),
     estimate: estimateJson(estimate),
     columns: columnsJson(plan),
-    problems: plan.problems.map(({ code, cell, message, remedy }) => ({ code, cell, message, remedy }))
+    problems: plan.problems.map(problemJson)
   }
 }

@@ -1,5 +1,8 @@
+import type { Unplanned } from '../inventory/inventory'
 import { cutHeader, cutText } from '../plan/cutCells'
 import type { CutColumnName, CutRow } from '../plan/cutColumns'
+import { judgedOf, judgedWords, notJudgedLimbs } from '../plan/judged'
+import { leftOut } from '../plan/leftOut'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
 import { listedFoliage } from '../plan/listedFoliage'
 import { outcomeWords } from '../plan/outcomeWords'
@@ -12,6 +15,8 @@ import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
 import { ratio } from '../../shared/words/figures'
 import { percent, wholePercent } from '../../shared/words/percent'
+import { capital } from '../../shared/words/sentences'
+import { rowsNamed } from '../../shared/words/some'
 import { cautions, howToRead } from '../sheets/cautions'
 import { showRule } from '../plan/rules/ruleChanges'
 import { closedSentences } from '../sheets/planBasis'
@@ -61,17 +66,37 @@ function visitLines({ tree }: TreePlan, visit: Visit, system: UnitSystem): strin
   return [heading, headerLine(system), ...cuts.flatMap((cut) => cutLines({ tree, visit, cut }, system))]
 }
 
+function judgedLines(plan: TreePlan): string[] {
+  const judged = capital(judgedWords(plan))
+  switch (judgedOf(plan)) {
+    case 'all':
+      return []
+    case 'no limbs':
+      return [`  ${judged}, so no cut can be chosen.`]
+    case 'some':
+      return folded(`${judged} (${notJudgedLimbs(plan)}): see ${notPlanned} below.`, 2)
+    case 'none':
+      return folded(`${judged}: measure again, see ${notPlanned} below.`, 2)
+  }
+}
+
+/** No cut is planned; what was not judged is not said to need none. */
+function uncutLines(plan: TreePlan): string[] {
+  const judged = judgedOf(plan)
+  if (judged === 'all') return ['  No cut.']
+  return judged === 'some' ? ['  No cut of the limbs that were judged.'] : []
+}
+
 function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   const { tree, leader } = plan
   const crown = plan.liveCrownRatio === null ? 'unknown' : ratio(plan.liveCrownRatio)
   const name = describeTree(tree)
+  const lead = leader.name === '' ? 'not judged' : leader.name
   const lines = [
     '',
     ...folded(`${tree.id}${name === '' ? '' : `  ${name}`}`, 0),
-    ...folded(
-      `${leader.name === '' ? 'Leader not judged' : `Leader ${leader.name}`}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`,
-      2
-    )
+    ...folded(`Leader ${lead}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`, 2),
+    ...judgedLines(plan)
   ]
   const listed = listedFoliage(plan)
   if (listed !== null)
@@ -79,7 +104,8 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
       ...folded(`The limbs listed carry ${wholePercent(listed)} of the foliage, each known to ±30 %.`, 2)
     )
   const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
-  lines.push(...(visits.length === 0 ? ['  No cut.'] : visits))
+  if (visits.length > 0) lines.push(...visits)
+  else lines.push(...uncutLines(plan))
   for (const outcome of plan.outcomes) {
     const { limb, priority } = outcome
     lines.push(...folded(`Limb ${limb.id}, priority ${priorityText(priority)}: ${outcomeWords(outcome)}`, 2))
@@ -87,13 +113,25 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   return lines
 }
 
+const notPlanned = 'NOT PLANNED'
+
+/** The one row by its first cell; of several, how many and which. */
+function whichRows(rows: readonly Unplanned[]): string {
+  const [first] = rows
+  if (first === undefined || rows.length === 1) return first?.cell ?? ''
+  return `${counted(rows.length, 'row')} (${rowsNamed(rows.map(({ row: number }) => number))})`
+}
+
 function problemLines(plan: Plan): string[] {
   const lines: string[] = []
-  if (plan.unplanned.length > 0) lines.push('', 'NOT PLANNED')
-  for (const { cell, reason } of plan.unplanned) lines.push(...folded(`${cell}: ${reason}`, 2))
+  if (plan.unplanned.length > 0) lines.push('', notPlanned)
+  for (const { rows, reason } of leftOut(plan)) lines.push(...folded(`${whichRows(rows)}: ${reason}`, 2))
   const problems = plan.problems.filter(({ code }) => code !== 'closed-window')
   if (problems.length > 0) lines.push('', 'CHECKS')
-  for (const { message, remedy } of problems) lines.push(...folded(`${message} ${remedy}`, 2))
+  for (const { message, remedy, waits } of problems) {
+    lines.push(...folded(`${message} ${remedy}`, 2))
+    if (waits !== undefined) lines.push(...folded(waits, 6))
+  }
   return lines
 }
 

@@ -1,7 +1,8 @@
 import { readFile, stat } from 'node:fs/promises'
 import { basename, extname } from 'node:path'
-import type { CellBlock } from '../../shared/cells'
+import { isBlank, type CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
+import { answersKey, readKept, type ReadAnswers } from '../inventory/keptAnswers'
 import { readOwnName } from '../sheets/ownSheets'
 import type { DocumentKind } from '../sheets/sheet'
 import type { SheetCells } from '../inventory/survey/sheetCells'
@@ -50,7 +51,7 @@ function readText(name: string, kind: string, bytes: Uint8Array): PlannedFile | 
   const file = readCsvFile(name, bytes)
   if (isRefusal(file)) return file
   const sheet = { name: basename(name, kind), rows: file.rows, top: file.top, left: 0 }
-  return { sheets: [sheet], rules: null, rates: null }
+  return { sheets: [sheet], rules: null, rates: null, kept: readKept(null) }
 }
 
 async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Refusal> {
@@ -61,10 +62,16 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
     return refuse(`${name} is neither .xlsx nor .csv: save the inventory as one of these.`)
   const book = await unpackValues(bytes)
   if ('unreadable' in book) return unreadable(name, book.unreadable)
+  const sheets = inventorySheets(book)
+  if (sheets.length === 0)
+    return refuse(`${name} holds nothing but sheets that a plan wrote: name the inventory itself.`)
+  if (sheets.every(({ rows }) => rows.every((row) => row.every(isBlank))))
+    return refuse(`${name} is empty: save the inventory again, with its headers.`)
   return {
-    sheets: inventorySheets(book),
+    sheets,
     rules: usersSheet(book, 'rules'),
-    rates: usersSheet(book, 'rates')
+    rates: usersSheet(book, 'rates'),
+    kept: readKept(book.settings.get(answersKey))
   }
 }
 
@@ -98,6 +105,8 @@ export interface PlannedFile {
   /** Its sheets of rules and of rates, or null. */
   rules: CellBlock | null
   rates: CellBlock | null
+  /** What a person answered about the inventory before, as the workbook keeps it. */
+  kept: ReadAnswers
 }
 
 /**

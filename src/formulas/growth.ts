@@ -12,20 +12,17 @@ export function ratioAfterGrowth(limb: Growing, stem: Growing): number {
   return aspectRatio(limb.diameter + limb.gain, stem.diameter + stem.gain)
 }
 
-/**
- * Aspect ratio after some years: (d + years·limb growth) / (D + years·stem growth), growth of the diameter a year in
- * the diameters' own unit.
- */
-export function projectedRatio(
-  limb: number,
-  stem: number,
-  years: number,
-  limbGrowth: number,
-  stemGrowth: number
-): number {
+/** A diameter and what it gains a year, in one unit. */
+export interface GrowingYearly {
+  readonly diameter: number
+  readonly yearly: number
+}
+
+/** Aspect ratio after some years: (d + years·limb growth) / (D + years·stem growth). */
+export function projectedRatio(limb: GrowingYearly, stem: GrowingYearly, years: number): number {
   return ratioAfterGrowth(
-    { diameter: limb, gain: years * limbGrowth },
-    { diameter: stem, gain: years * stemGrowth }
+    { diameter: limb.diameter, gain: years * limb.yearly },
+    { diameter: stem.diameter, gain: years * stem.yearly }
   )
 }
 

@@ -2,7 +2,7 @@ import { isErrorText, type CellBlock } from '../../shared/cells'
 import { listChoices, readChoice } from '../../shared/choices'
 import type { Side } from '../../shared/columnKinds'
 import type { Field } from '../../shared/columns'
-import { compassDegrees } from '../../shared/compass'
+import { compassDegrees, hasLetterO } from '../../shared/compass'
 import { readDate, readYear } from '../../shared/dates'
 import { numberIn } from '../../shared/numbers'
 import type { Problem } from '../../shared/problems'
@@ -104,7 +104,7 @@ export class CellReader extends ColumnCells {
       case 'degrees':
         return this.degrees(cell, row, this.column.reads.limit ?? 360)
       case 'bearing':
-        return (typeof cell === 'string' ? compassDegrees(cell) : null) ?? this.degrees(cell, row, 360)
+        return this.point(cell) ?? this.degrees(cell, row, 360)
       case 'side':
         return this.side(cell, row)
       case 'year':
@@ -122,9 +122,17 @@ export class CellReader extends ColumnCells {
     }
   }
 
+  private point(cell: Filled): number | null {
+    if (typeof cell !== 'string') return null
+    const own = compassDegrees(cell)
+    if (own !== null || !hasLetterO(cell)) return own
+    const { letterO } = this.conventions
+    return letterO === null ? null : compassDegrees(cell.replace('O', letterO))
+  }
+
   private degrees(cell: Filled, row: number, limit: number): Reading<number> {
     const bare = typeof cell === 'string' ? cell.replace(/\s*(?:°|º|deg\.?|degrees?|grad)\s*$/i, '') : cell
-    const value = numberIn(bare, typeof bare === 'string' ? this.conventions.style : null)
+    const value = numberIn(bare, typeof bare === 'string' ? this.conventions.styleFor(bare) : null)
     if (typeof value !== 'number') return this.fault(value, row)
     if (value < 0) return this.problem('negative', row, { unit: '°' })
     return value > limit ? this.problem('too-large', row, { unit: '°', limit: `${limit}°` }) : value
@@ -134,7 +142,7 @@ export class CellReader extends ColumnCells {
   private side(cell: Filled, row: number): Reading<Side> {
     const text = String(cell).trim()
     if (everySide.test(text)) return { text, degrees: null }
-    const point = compassDegrees(text)
+    const point = this.point(text)
     if (point !== null) return { text, degrees: point }
     const degrees = this.degrees(cell, row, 360)
     if (typeof degrees === 'number') return { text, degrees }

@@ -52,6 +52,8 @@ export interface Unplanned {
   /** Address of the row's first cell. */
   readonly cell: string
   readonly reason: string
+  /** It is the row of a tree without limbs; otherwise it is a limb's. */
+  readonly wholeTree?: true
 }
 
 /** Rows of one sheet that were read with the same columns. */
@@ -68,6 +70,12 @@ export interface InventoryPart {
   readonly placeOf?: CellBlock['placeOf']
 }
 
+/** A measurement that limbs need and no column gives, with columns without a use that may hold it, best first. */
+export interface AskedField {
+  readonly field: Field
+  readonly columns: readonly ColumnMatch[]
+}
+
 /** What sheets say, once read: nothing is dropped, what could not be used stands in `problems`. */
 export interface Inventory {
   /** The sheet of the first part. */
@@ -76,6 +84,7 @@ export interface Inventory {
   readonly address: string
   readonly parts: readonly InventoryPart[]
   readonly matches: readonly ColumnMatch[]
+  readonly asked: readonly AskedField[]
   readonly system: UnitSystem
   readonly trees: readonly Tree[]
   readonly limbCount: number
@@ -91,7 +100,10 @@ export interface OpenInventory extends Inventory {
   readonly problems: Problem[]
 }
 
-/** What a person said of a column: of the one under that header, wherever it stands, or of the one with those letters. */
+/**
+ * What a person said of a column: of the one under that header, wherever it stands, or of the one with those letters; where
+ * both are given, of the column with those letters as long as it has that header.
+ */
 export interface ColumnAnswer {
   readonly header?: string
   readonly column?: string
@@ -103,20 +115,14 @@ export interface ColumnAnswer {
 }
 
 /** What a person may settle before reading: the meaning of columns and the system to assume. */
-
 export interface ReadingChoices {
   system?: UnitSystem
-  fields?: Record<number, Field | null>
-  units?: Record<number, LengthUnit>
   answers?: readonly ColumnAnswer[]
   /** The only sheet to read. */
   sheet?: string
   /** Ids, as typed, of rows that are no trees. */
   noTrees?: readonly string[]
 }
-
-/** The choices that the pane offers under "Columns", by the position of the column. */
-export type ColumnChoices = Required<Pick<ReadingChoices, 'system' | 'fields' | 'units'>>
 
 /** The part that a row of the inventory stands in. */
 export function partOf({ parts }: Pick<Inventory, 'parts'>, row: number): InventoryPart {
@@ -161,7 +167,9 @@ export function fieldAddress(inventory: Inventory, row: number, field: Field): s
   const [{ number }, { name }] = [rowPlace(inventory, row), columnOf(field)]
   return {
     said: `row ${number}, no column “${name}”`,
-    typeIn: `row ${number} of a new column headed “${name}”`
+    typeIn: `row ${number} of a new column headed “${name}”`,
+    row: number,
+    header: name
   }
 }
 

@@ -17,6 +17,10 @@ import { isUnread, Noted, valueOf, type Reading } from './reading'
 const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
 type Measurement = (typeof measurements)[number]
 
+/** What a row is called that is the leader itself. */
+const leaderWords =
+  /^(?:the )?(?:central |main )?leader$|^(?:mittel|haupt|leit|stamm)?leittrieb$|^leittrieb$|^terminale?$|^(?:la )?fl[eè]che$|^gu[ií]a(?: central)?$|^l[ií]der$/i
+
 const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
 
 /** Sentences already reported for a block: a missing column is reported once and not with every limb. */
@@ -27,6 +31,8 @@ export class LimbReader {
   private readonly columns: readonly KeptColumn[]
   private readonly measured: Readonly<Partial<Record<Measurement, CellReader>>>
   private readonly second: CellReader | undefined
+  private readonly role: CellReader | undefined
+  private readonly ids: CellReader | undefined
   private readonly below: CellReader | undefined
 
   constructor(
@@ -42,6 +48,8 @@ export class LimbReader {
     const [diameter, stem, origin, tip] = measurements.map((field) => readers.get(field))
     this.measured = { diameter, stem, origin, tip }
     this.second = readers.get('diameter2')
+    this.role = readers.get('role')
+    this.ids = readers.get('limb')
     this.below = readers.get('stemBelow')
   }
 
@@ -52,8 +60,18 @@ export class LimbReader {
       if (reading !== null) put(limb, column, reading, this.inventory.problems)
     }
     if (limb.id === '') limb.id = this.group ?? `row ${rowPlace(this.inventory, limb.row).number}`
+    if (this.role === undefined && leaderWords.test(limb.id)) this.takeForLeader(limb, row)
     this.readMeasurements(tree, limb, row)
     return limb
+  }
+
+  /** Where nothing gives the roles of limbs, a row that is called the leader is one, which is reported once. */
+  private takeForLeader(limb: Building<Limb>, row: number): void {
+    limb.role = 'leader'
+    if (this.said.has('role')) return
+    const found = problem('leader-by-name', this.ids?.address(row) ?? '', { text: limb.id })
+    this.said.set('role', found)
+    this.inventory.problems.push(found)
   }
 
   /** Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter. */
@@ -123,7 +141,7 @@ export class LimbReader {
     const { name } = columnOf(field)
     const reader = this.measured[field] ?? (field === 'stem' ? this.below : undefined)
     if (reader === undefined) return this.missingColumn(field)
-    const facts = { column: `The ${name.toLowerCase()}`, limb: limb.id, tree: tree.id }
+    const facts = { column: name.toLowerCase(), limb: limb.id, tree: tree.id }
     const found = problem('missing-value', reader.address(row), facts)
     problems.push(found)
     return found

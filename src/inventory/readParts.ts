@@ -1,10 +1,10 @@
-import { isBlank } from '../../shared/cells'
+import { isBlank, type Cell } from '../../shared/cells'
 import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
 import { CellReader } from './cellReader'
 import { leaveUnplanned, type InventoryPart, type Limb, type OpenInventory } from './inventory'
 import { LimbReader, type SaidOfColumns } from './readLimb'
-import { newTree, TreeReader, type OpenTree, type TypedOfTrees } from './readTree'
+import { newTree, TreeReader, TypedOfTrees, type OpenTree } from './readTree'
 import type { IdentifiedRow } from './survey/identity'
 import type { Part } from './survey/part'
 import { resolveParents } from './survey/parents'
@@ -52,7 +52,22 @@ interface RowReaders extends OpenPart {
 
 interface Entry {
   readonly tree: OpenTree
-  readonly ids: Map<string, { address: string }>
+  /** Where each limb was given first. */
+  readonly ids: Map<string, { readonly reads: RowReaders; readonly row: number }>
+}
+
+/** Says in a column of limbs that the tree has none. */
+const noLimb = /^(?:none|no limbs?|-+|–|0|n\/a|keine?r?|aucune?|ning[uú]n[oa]?)$/i
+
+function hasAny(cells: readonly Cell[], columns: readonly number[]): boolean {
+  let only: Cell | undefined
+  for (const column of columns) {
+    const cell = cells[column]
+    if (cell === undefined || isBlank(cell)) continue
+    if (only !== undefined) return true
+    only = cell
+  }
+  return only !== undefined && !(typeof only === 'string' && noLimb.test(only.trim()))
 }
 
 /** Reads rows into trees and limbs; each row belongs to the tree whose id it bears. */
@@ -65,7 +80,7 @@ export class RowSorter {
     parts: readonly OpenPart[],
     said: SaidOfColumns
   ) {
-    const typed: TypedOfTrees = new Map()
+    const typed = new TypedOfTrees()
     this.readers = new Map(
       parts.map(({ part, readers, first }) => {
         const trees = new TreeReader(readers, inventory, typed)
@@ -89,7 +104,7 @@ export class RowSorter {
     }
     reads.trees.add(entry.tree, row)
     const cells = part.block.rows[row]
-    if (reads.limbColumns.some((column) => !isBlank(cells?.[column]))) this.addLimb(entry, reads, row)
+    if (cells !== undefined && hasAny(cells, reads.limbColumns)) this.addLimb(entry, reads, row)
   }
 
   /** Once all rows of their trees are read, limbs know their parents. */
@@ -97,19 +112,19 @@ export class RowSorter {
     for (const { tree } of this.entries.values()) resolveParents(tree)
   }
 
-  private addLimb({ tree, ids }: Entry, { limbs, readers }: RowReaders, row: number): void {
-    const limb: Limb = limbs.read(tree, row)
+  private addLimb({ tree, ids }: Entry, reads: RowReaders, row: number): void {
+    const limb: Limb = reads.limbs.read(tree, row)
     const key = treeKey(limb.id)
     const first = ids.get(key)
-    const address = readers.get('limb')?.address(row) ?? ''
-    this.inventory.limbCount++
     if (first === undefined) {
-      ids.set(key, { address })
+      this.inventory.limbCount++
+      ids.set(key, { reads, row })
       tree.limbs.push(limb)
       return
     }
-    const facts = { limb: limb.id, tree: tree.id, other: first.address }
-    const duplicate = problem('duplicate-limb', address, facts)
+    const addressOf = ({ readers }: RowReaders, at: number): string => readers.get('limb')?.address(at) ?? ''
+    const facts = { limb: limb.id, tree: tree.id, other: addressOf(first.reads, first.row) }
+    const duplicate = problem('duplicate-limb', addressOf(reads, row), facts)
     this.inventory.problems.push(duplicate)
     leaveUnplanned(this.inventory, tree.id, limb.row, duplicate.message)
   }

@@ -1,16 +1,20 @@
+import { cellAddress } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { listed } from '../../shared/words/lists'
 import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
 import { inventoryParts, openParts, refuseRows, RowSorter, type OpenPart } from './readParts'
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
-import { Identifier } from './survey/identify'
-import { tellApart, type Identified, type IdentifiedRow } from './survey/identity'
+import { Identifier, treesWithinLimbs } from './survey/identify'
+import type { Identified, IdentifiedRow, IsNothing } from './survey/identity'
+import { joinedRows, type JoinedRows } from './survey/joins'
+import { oneSurvey } from './survey/sameSurvey'
+import { tellApart } from './survey/tellApart'
 import { leaveNoTrees } from './survey/noTrees'
 import { notListed } from './survey/notListed'
 import type { SheetCells } from './survey/sheetCells'
 import { survey, type Survey } from './survey/survey'
-import { tableAddress } from './survey/tellOf'
+import { tableAddress } from './survey/tableAddress'
 
 /**
  * Reads the inventory that the sheets of a workbook hold: tables are found by their headers, joined and put together, and
@@ -80,6 +84,7 @@ function beginReading(
     address: listed(found.tables.map(tableAddress)),
     parts: inventoryParts(parts),
     matches: found.matches,
+    asked: found.needed.asked,
     system: found.system,
     ...nothingRead(),
     problems
@@ -87,11 +92,13 @@ function beginReading(
   const stop = whyUnusable(found)
   if (stop !== null) return { stop: { ...inventory, problems: [stop] } }
   const { rows, refused } = identify(found, parts, problems)
-  const said: SaidOfColumns = new Map(found.asked)
-  const kept = leaveNoTrees(rows, choices.noTrees ?? [], problems)
+  const said: SaidOfColumns = new Map(found.needed.problems)
+  const kept = oneSurvey(leaveNoTrees(rows, choices.noTrees ?? [], problems), problems)
   problems.push(...notListed(found.tables, kept))
-  const told = tellApart(kept, problems)
-  refuseRows(inventory, parts, [...refused, ...told.refused])
+  const readersOf = new Map(parts.map(({ part, readers }) => [part, readers]))
+  const isNothing: IsNothing = (part, row, field) => readersOf.get(part)?.get(field)?.isBlank(row) === true
+  const told = tellApart(kept, isNothing, problems)
+  refuseRows(inventory, parts, [...refused, ...told.refused, ...shiftedRows(found)])
   return { inventory, parts, said, rows: told.rows }
 }
 
@@ -104,14 +111,34 @@ function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]
   // Trees before their limbs, so that the trees keep the order of their own table.
   const order = found.tables.map((_table, at) => at)
   order.sort((a, b) => Number(found.tables[a]?.of !== 'trees') - Number(found.tables[b]?.of !== 'trees'))
+  const joined = joinedRows(found.tables, problems)
   for (const at of order) {
+    const table = found.tables[at]
     const own = parts.filter(({ part }) => part.table === at)
     identifier.addTable(
       own.map(({ part, readers }) => ({ part, ids: readers.get('tree') ?? null })),
-      sheetsOfTrees
+      sheetsOfTrees,
+      table === undefined ? undefined : inBlock(joined.get(table), table.header.names)
     )
   }
   return identifier.finish()
+}
+
+/** Rows whose values stand under the wrong headers. */
+function shiftedRows({ tables, parts }: Survey): Identified['refused'] {
+  return tables.flatMap(({ sheet, shifted, header }, at) => {
+    const part = parts.find((each) => each.table === at && each.block.placeOf === undefined)
+    return [...shifted].flatMap(([row, column]) => {
+      const cell = cellAddress(sheet.top + row, sheet.left + column, sheet.name)
+      const why = problem('row-shifted', cell)
+      return part === undefined ? [] : [{ part, row: row - header.names, why }]
+    })
+  })
+}
+
+/** The trees of rows, by the row of the block whose headers stand there. */
+function inBlock(rows: JoinedRows | undefined, names: number): JoinedRows | undefined {
+  return rows && new Map([...rows].map(([row, id]) => [row - names, id]))
 }
 
 function sortRows(
@@ -151,13 +178,20 @@ function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
     !known.some((field) => field === 'tree' || field === 'diameter' || field === 'trunk')
   )
     return problem('no-headers', corner)
-  if (parts.every(({ rows }) => rows.length === 0)) return problem('headers-only', corner)
+  if (tables.every(({ rows }) => rows.length === 0) && parts.every(({ rows }) => rows.length === 0))
+    return problem('headers-only', corner)
   const nameless = tables.filter(({ labeled, header }) =>
     [...header.columns.map(({ meaning }) => meaning.field), ...labeled.map(({ field }) => field)].every(
       (field) => field !== 'tree'
     )
   )
-  const lost = nameless.filter(({ of, labeled }) => of !== 'trees' && labeled.length === 0)
+  const lost = nameless.filter(
+    (table) =>
+      table.of !== 'trees' &&
+      table.labeled.length === 0 &&
+      table.sections.length === 0 &&
+      parts.every((part) => tables[part.table] !== table || treesWithinLimbs(part) === null)
+  )
   if (lost.length === tables.length && new Set(lost.map(({ sheet }) => sheet.name)).size === 1)
     return problem('missing-column', corner, { column: 'the tree', example: 'Tree' })
   return null

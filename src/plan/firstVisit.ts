@@ -23,6 +23,7 @@ const nowhere: Inventory = {
   address: '',
   parts: [{ sheet: '', top: 0, left: 0, first: 0, count: 0, matches: [] }],
   matches: [],
+  asked: [],
   system: 'in-ft',
   trees: [],
   limbCount: 0,

@@ -182,6 +182,8 @@ export interface TreePlan {
   readonly outcomes: readonly Outcome[]
   /** Null where no clearance is asked for, or where the limbs cannot be judged. */
   readonly clearance: ClearanceReached | null
+  /** Limbs that could not be judged, with their rows in the plan's `unplanned`; the leader is none of them. */
+  readonly notJudged: readonly Limb[]
   /** Highest priority among its limbs before any cut, which orders the trees. */
   readonly urgency: number
 }
@@ -193,7 +195,9 @@ export interface Plan {
   readonly inventory: Inventory
   /** In the inventory's order. */
   readonly trees: readonly TreePlan[]
+  /** Every row that is not planned; `leftOut` draws them together by cause. */
   readonly unplanned: readonly Unplanned[]
+  /** One a cause, each with what waits for it. */
   readonly problems: readonly Problem[]
   /** The rules it was made by; the defaults where it does not say. */
   readonly rules?: Rules

@@ -1,3 +1,4 @@
+import { groupProblems } from '../../shared/groupProblems'
 import { defaultRules, type Rules } from '../../shared/rules'
 import type { Problem } from '../../shared/problems'
 import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
@@ -5,6 +6,7 @@ import { timingNotes, type TimingAnswers } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
 import { unplannedRow, type Inventory, type Tree, type Unplanned } from '../inventory/inventory'
 import { bundleYears } from './bundleYears'
+import { withWaiting } from './leftOut'
 import type { Plan, TreePlan } from './plan'
 import { isTold } from './checkTree'
 import { planTree } from './planTree'
@@ -45,13 +47,23 @@ function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
   }
 }
 
+/** What was noted, in order: rows that are not planned by row, problems by cause. */
+function finished({ unplanned, problems }: PlanningRun): Pick<Plan, 'unplanned' | 'problems'> {
+  unplanned.sort((a, b) => a.row - b.row)
+  return { unplanned, problems: withWaiting(groupProblems(problems), unplanned) }
+}
+
 /** Plans one tree and gathers what was found of it. */
 function planNext(tree: Tree, run: PlanningRun): TreePlan {
   const { inventory, unplanned, problems } = run
   const planned = planTree({ inventory, tree }, run)
   for (const found of planned.problems) if (!isTold(found, problems)) problems.push(found)
   for (const { limb, reason } of planned.refused)
-    unplanned.push(unplannedRow(inventory, tree.id, (limb ?? tree).row, reason))
+    unplanned.push(
+      limb === null
+        ? { ...unplannedRow(inventory, tree.id, tree.row, reason), wholeTree: true }
+        : unplannedRow(inventory, tree.id, limb.row, reason)
+    )
   return planned.plan
 }
 
@@ -65,7 +77,7 @@ export function* planEachTree(
 ): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
   const run = begin(inventory, options)
   for (const tree of inventory.trees) yield planNext(tree, run)
-  return { unplanned: run.unplanned, problems: run.problems }
+  return finished(run)
 }
 
 /**
@@ -74,7 +86,7 @@ export function* planEachTree(
  */
 export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
   const run = begin(inventory, options)
-  const { problems, unplanned, rules } = run
+  const { problems, rules } = run
   const planned: TreePlan[] = []
   for (const tree of inventory.trees) {
     const next = planNext(tree, run)
@@ -89,8 +101,7 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
     system: inventory.system,
     inventory,
     trees,
-    unplanned: unplanned.sort((a, b) => a.row - b.row),
-    problems,
+    ...finished(run),
     rules,
     ruleChanges: ruleChanges(rules, options.reasons),
     timing: notes ?? []

@@ -2,12 +2,14 @@ import { visitInterval, type Rules } from '../../shared/rules'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
-import { treeProblem, type Findings, type SurveyedTree } from './checkTree'
-import type { TreePlan } from './plan'
+import type { Limb } from '../inventory/inventory'
+import { isOut, treeProblem, type Findings, type Refusal, type SurveyedTree } from './checkTree'
+import type { LeaderChoice, TreePlan } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
 import { prepareTree } from './prepareTree'
 import { allowedFirst, basics, basicsProblems, type TreeBasics } from './treeBasics'
 import { firstVisitNotes, treeNotes } from './treeNotes'
+import { planWithoutLimbs } from './treeWithoutLimbs'
 
 /** A tree's plan, and what was found of the tree. */
 export interface PlannedTree extends Findings {
@@ -20,9 +22,19 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
   const known = basics(surveyed.tree, rules, wanted.date)
   const unjudged = unjudgedTree(known, rules)
   const assumed = basicsProblems(surveyed, known, rules)
-  if (known.form === 'palm') return palm(surveyed, unjudged)
+  const { tree } = surveyed
+  if (known.form === 'palm') return palm(surveyed, { ...unjudged, notJudged: tree.limbs })
+  if (tree.limbs.length === 0) {
+    const { plan, problems, refused } = planWithoutLimbs(surveyed, unjudged, rules)
+    return { plan, problems: [...assumed, ...problems], refused }
+  }
   const { prepared, problems, refused } = prepareTree(surveyed, known, rules, year)
-  if (prepared === null) return { plan: unjudged, problems: [...assumed, ...problems], refused }
+  if (prepared === null)
+    return {
+      plan: { ...unjudged, notJudged: tree.limbs },
+      problems: [...assumed, ...problems],
+      refused
+    }
   const { visits, outcomes, clearance, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
   const first = visits[0]
   const notes = treeNotes(surveyed, unjudged, prepared, rules)
@@ -34,6 +46,7 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
     visits,
     outcomes,
     clearance,
+    notJudged: notJudged(tree.limbs, refused, prepared.leader),
     urgency: first?.limbs.reduce((most, { priority }) => Math.max(most, priority), 0) ?? 0
   }
   return { plan, problems: [...assumed, ...problems, ...notes, ...left], refused }
@@ -69,8 +82,20 @@ function unjudgedTree(known: TreeBasics, rules: Rules): TreePlan {
     visits: [],
     outcomes: [],
     clearance: null,
+    notJudged: none,
     urgency: 0
   }
+}
+
+const none: readonly Limb[] = []
+
+function notJudged(
+  limbs: readonly Limb[],
+  refused: readonly Refusal[],
+  leader: LeaderChoice
+): readonly Limb[] {
+  const out = limbs.filter((limb) => isOut(limb, refused) && limb !== leader.limb)
+  return out.length === 0 ? none : out
 }
 
 /** How an allowance came about. */

@@ -1,3 +1,4 @@
+import { columnOf } from '../../shared/columns'
 import { ratio } from '../../shared/words/figures'
 import type { Problem } from '../../shared/problems'
 import type { Form } from '../../shared/choices'
@@ -137,10 +138,14 @@ function isMeasured(limb: Limb): limb is MeasuredDeadwood {
   return limb.diameter !== null
 }
 
-/** A dead leader that another stem replaces is dead wood to be cut, and may have come without a diameter. */
+/** What a limb needs; only a row marked as leader, and not kept as one, can have come without. */
+const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
+
+/** A row marked as leader that is dead wood to be cut, or a limb beside the leader that is kept. */
 function unmeasured(surveyed: SurveyedTree, limb: Limb): Problem {
-  const facts = { column: 'The limb diameter', limb: limb.id }
-  return treeProblem(surveyed, 'missing-value', limb.row, 'diameter', facts)
+  const field = measurements.find((each) => limb[each] === null) ?? 'diameter'
+  const facts = { column: columnOf(field).name.toLowerCase(), limb: limb.id }
+  return treeProblem(surveyed, 'missing-value', limb.row, field, facts)
 }
 
 interface GrowingLimbs extends Findings, Pick<PreparedTree, 'limbs'> {}
@@ -164,14 +169,19 @@ function limbsOf(
   const limbs: GrowingLimb[] = []
   const problems: Problem[] = []
   const refused = [...before]
+  const refuse = (limb: Limb, found: Problem): void => {
+    problems.push(found)
+    refused.push({ limb, reason: found.message })
+  }
   for (const limb of tree.limbs) {
     if (limb === leader.limb || limb === leader.lost || limb.dead || isOut(limb, before)) continue
-    if (!isMeasuredWhole(limb)) continue
+    if (!isMeasuredWhole(limb)) {
+      refuse(limb, unmeasured(surveyed, limb))
+      continue
+    }
     const stem = stemAtUnion(tree, limb)
     if (stem === null) {
-      const found = treeProblem(surveyed, 'union-impossible', limb.row, 'stem', { limb: limb.id })
-      problems.push(found)
-      refused.push({ limb, reason: found.message })
+      refuse(limb, treeProblem(surveyed, 'union-impossible', limb.row, 'stem', { limb: limb.id }))
       continue
     }
     const made = growingLimb(limb, stem, beginning)

@@ -12,15 +12,6 @@ import { priorityText } from './priorityWords'
 import { removalReason } from './removalReason'
 import { isGrown, type VisitConditions } from './visitConditions'
 
-/** Pieces of the sentence being put together: joined at once they make one flat text, which is kind to memory. */
-const pieces: string[] = []
-
-function sentence(): string {
-  const text = pieces.join('')
-  pieces.length = 0
-  return text
-}
-
 const places: Record<Standing, string> = {
   codominant: 'Codominant',
   competing: 'Competes with the leader',
@@ -28,28 +19,27 @@ const places: Record<Standing, string> = {
   subordinate: 'Subordinate'
 }
 
-/** What makes the limb matter: its ratio, its bark, where it starts and how high it reaches. */
-function addFindings(assessed: AssessedLimb, conditions: VisitConditions): void {
+/**
+ * What makes the limb matter: its ratio, its bark, where it starts and how high it reaches. In pieces: a text joined at once is one
+ * flat text, and a plan of such texts takes an eighth less memory than one of texts that grew piece by piece.
+ */
+function findings(assessed: AssessedLimb, conditions: VisitConditions): string[] {
   const { limb, aspectRatio: ratio } = assessed
   const { surveyed } = limb
-  const { system } = conditions
-  pieces.push(
-    places[standing(ratio, surveyed.bark, conditions.rules)],
-    ': ',
-    ratioText(ratio),
-    ' of the stem'
-  )
-  if (surveyed.bark !== 'none') pieces.push(', ', surveyed.bark, ' bark inclusion')
+  const { system, height, clearance, rules } = conditions
+  const found = [places[standing(ratio, surveyed.bark, rules)], ': ', ratioText(ratio), ' of the stem']
+  if (surveyed.bark !== 'none') found.push(', ', surveyed.bark, ' bark inclusion')
   if (lowAndHigh(limb, conditions) > 0) {
-    pieces.push(', starts at ', showHeight(limb.origin, system), ' and reaches ')
-    pieces.push(showHeight(limb.tip, system), ' of ', showHeight(conditions.height, system))
+    found.push(', starts at ', showHeight(limb.origin, system), ' and reaches ')
+    found.push(showHeight(limb.tip, system), ' of ', showHeight(height, system))
   }
   if (inClearance(limb, conditions)) {
-    pieces.push(', hangs to ', showHeight(limb.lowest, system), ', below ')
-    pieces.push(showHeight(conditions.clearance ?? 0, system, 'at least'))
+    found.push(', hangs to ', showHeight(limb.lowest, system), ', below ')
+    found.push(showHeight(clearance ?? 0, system, 'at least'))
   }
-  if (surveyed.broken) pieces.push(', broken')
-  if (surveyed.rubbing) pieces.push(', rubbing')
+  if (surveyed.broken) found.push(', broken')
+  if (surveyed.rubbing) found.push(', rubbing')
+  return found
 }
 
 /** Why this cut, in the trade's words with the numbers behind it. */
@@ -59,22 +49,22 @@ export function reasonForCut(
   obligation: Obligation | null,
   conditions: VisitConditions
 ): string {
-  addFindings(assessed, conditions)
+  const pieces = findings(assessed, conditions)
   const { system, rules } = conditions
-  if (obligation === 'broken') return brokenReason(cut)
+  if (obligation === 'broken') return brokenReason(pieces, cut)
   const priority = priorityText(assessed.priority, rules)
   const ofTree = percent(cut.dose)
   if (cut.kind === 'raise') {
     pieces.push('. Raised to ', showHeight(cut.cutHeight ?? 0, system, 'at least'))
     pieces.push(': its hanging side branches, ', foliagePart(cut.share), ' of its foliage, ', ofTree)
     pieces.push(' of the tree’s.')
-    return sentence()
+    return pieces.join('')
   }
   if (cut.kind === 'remove') {
     const why = obligation ?? removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? ''
     pieces.push('. Removed (', why, '): takes ', ofTree)
     pieces.push(' of the tree’s foliage and ends its priority, ', priority, '.')
-    return sentence()
+    return pieces.join('')
   }
   pieces.push('. Shortened by ', foliagePart(cut.share), ' of its foliage')
   if (cut.count > 1)
@@ -83,16 +73,16 @@ export function reasonForCut(
   pieces.push(', ', ofTree, ' of the tree’s')
   if (obligation === 'clearance') pieces.push(', the first step of its removal')
   pieces.push(': priority ', priority, ' now, ', points(cut.nextPriority), ' expected at the next visit.')
-  return sentence()
+  return pieces.join('')
 }
 
-function brokenReason(cut: PossibleCut): string {
+function brokenReason(pieces: string[], cut: PossibleCut): string {
   pieces.push(
     cut.kind === 'remove'
       ? '. No sound lateral is listed on it: removed. What is beyond the break is lost already.'
       : '. Cut back to the nearest live lateral or union below the break; what lies beyond is lost already.'
   )
-  return sentence()
+  return pieces.join('')
 }
 
 /** A broken leader is cut back to what takes over. */

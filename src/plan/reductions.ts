@@ -70,7 +70,7 @@ function addSteps(cuts: PossibleCut[], prospect: Prospect, conditions: VisitCond
   let possible = false
   for (const child of limb.children) if (addCutToLateral(cuts, prospect, child, conditions)) possible = true
   for (const share of stepsFor(limb, conditions)) {
-    if (hasLateralNear(cuts, share)) continue
+    if (limb.children.length > 0 && hasLateralNear(cuts, share)) continue
     const against = addReduction(cuts, prospect, stepOf(limb, share, conditions), conditions)
     if (against === null) possible = true
     else barrier ??= against

@@ -16,17 +16,13 @@ export function treeNotes(
   tree: PreparedTree,
   rules: Rules
 ): Problem[] {
-  const { row, limbs } = surveyed.tree
-  const notes: Problem[] = []
-  if (limbs.length === 0) notes.push(treeProblem(surveyed, 'no-limbs', row, 'tree'))
-  if (plan.allowedRemoval <= 0 && plan.vigor !== 'poor')
-    notes.push(treeProblem(surveyed, 'nothing-allowed', row, 'removed', { value: plan.allowedBasis }))
-  const crownRatio = liveCrownRatio(tree.height, tree.crownBase)
-  if (crownRatio < rules.crownRatioGoal - 1e-9) {
-    const facts = { value: ratio(crownRatio), limit: ratio(rules.crownRatioGoal) }
-    notes.push(treeProblem(surveyed, 'crown-ratio-low', row, 'crownBase', facts))
-  }
-  notes.push(...spacingNotes(surveyed, rules), ...temporaryNotes(surveyed, rules))
+  const { row } = surveyed.tree
+  const notes = [
+    ...allowanceNotes(surveyed, plan),
+    ...crownRatioNotes(surveyed, liveCrownRatio(tree.height, tree.crownBase), rules),
+    ...spacingNotes(surveyed, rules),
+    ...temporaryNotes(surveyed, rules)
+  ]
   const observed = tree.limbs.reduce(
     (sum, limb) => sum + (limb.parent === null ? (limb.surveyed.foliageShare ?? 0) : 0),
     0
@@ -36,6 +32,22 @@ export function treeNotes(
     notes.push(treeProblem(surveyed, 'observed-share-too-large', row, 'foliageShare', facts))
   }
   return notes
+}
+
+/** A tree that has nothing to spare, unless its vigor says so already. */
+export function allowanceNotes(
+  surveyed: SurveyedTree,
+  plan: Pick<TreePlan, 'allowedRemoval' | 'allowedBasis' | 'vigor'>
+): Problem[] {
+  if (plan.allowedRemoval > 0 || plan.vigor === 'poor') return []
+  const facts = { value: plan.allowedBasis }
+  return [treeProblem(surveyed, 'nothing-allowed', surveyed.tree.row, 'removed', facts)]
+}
+
+export function crownRatioNotes(surveyed: SurveyedTree, crownRatio: number, rules: Rules): Problem[] {
+  if (crownRatio >= rules.crownRatioGoal - 1e-9) return []
+  const facts = { value: ratio(crownRatio), limit: ratio(rules.crownRatioGoal) }
+  return [treeProblem(surveyed, 'crown-ratio-low', surveyed.tree.row, 'crownBase', facts)]
 }
 
 function temporaryNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
@@ -95,7 +107,7 @@ function clearanceNote(surveyed: SurveyedTree, clearance: ClearanceReached, rule
     reachedYear === null
       ? ', and this plan does not reach it'
       : `, and it is expected in ${String(reachedYear)}`
-  const why = (heldBy === null ? '' : holds[heldBy]) + tall + when
-  const facts = { value: show(reachedNow), limit: show(required), why }
+  const why = heldBy === null ? '' : holds[heldBy]
+  const facts = { value: show(reachedNow), limit: show(required), why, until: tall + when }
   return treeProblem(surveyed, 'clearance-held', row, 'clearance', facts)
 }

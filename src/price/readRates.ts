@@ -1,5 +1,6 @@
 import { addressIn, type CellBlock } from '../../shared/cells'
 import { styleOf } from '../../shared/numbers'
+import { groupProblems } from '../../shared/groupProblems'
 import { problem, type Problem } from '../../shared/problems'
 import type { UnitSystem } from '../../shared/units'
 import { rateEntry, rateNames, startValues, type RateName, type RateValues } from './rateBook'
@@ -42,7 +43,7 @@ export function readRates(
   checkTogether(table, values, start, problems)
   const own = (name: RateName) => confirmed.has(name) && values[name] === typed[name]
   const invented = rateNames.filter((name) => isStart(name, values, start) && !own(name))
-  return { rates: ratesFrom(values, system, invented), problems }
+  return { rates: ratesFrom(values, system, invented), problems: [...groupProblems(problems)] }
 }
 
 function isStart(name: RateName, values: RateValues, start: RateValues): boolean {

@@ -42,7 +42,7 @@ const wisconsin = { region: 'Wisconsin', words: ['wisconsin', 'wi'] } as const
 const michigan = { region: 'Michigan', words: ['michigan', 'mi'] } as const
 const minnesota = { region: 'Minnesota', words: ['minnesota', 'mn'] } as const
 const sanDiego = { region: 'San Diego County, California', words: ['san diego'] } as const
-const palosVerdes = { region: 'Palos Verdes, California', words: ['palos verdes'] } as const
+const california = { region: 'California', words: ['california', 'ca', 'calif'] } as const
 
 /**
  * Windows by region. A region that is not listed has no known window, which is not the same as none: ask there. Dates
@@ -100,24 +100,14 @@ export const seasonWindows: readonly SeasonWindow[] = [
     certainty: 'read'
   },
   {
-    ...palosVerdes,
+    ...california,
     concern: 'nesting',
     group: 'all trees',
-    from: [2, 15],
-    to: [8, 31],
-    says: 'Birds nest from 15 February to 31 August.',
-    source: 'Palos Verdes, nesting guidance',
-    certainty: 'read'
-  },
-  {
-    ...palosVerdes,
-    concern: 'nesting',
-    group: 'all trees',
-    from: [1, 1],
-    to: [9, 30],
-    says: 'Raptors nest from 1 January to 30 September.',
-    source: 'Palos Verdes, nesting guidance',
-    certainty: 'read'
+    from: [1, 15],
+    to: [9, 15],
+    says: 'Raptors may nest: the state often asks for a survey of their nests from 15 January to 15 September.',
+    source: 'California Department of Fish and Wildlife, as reported by Monterey Audubon Society',
+    certainty: 'second-hand'
   }
 ]
 

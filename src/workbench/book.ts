@@ -212,6 +212,7 @@ export interface Book {
   rowHeight(sheetId: string, row: number): number
   setRowHeight(sheetId: string, row: number, rows: number, points: number): void
   rowHidden(sheetId: string, row: number): boolean
+  columnHidden(sheetId: string, column: number): boolean
   mergedAreas(sheetId: string): Area[]
   isProtected(sheetId: string | null): boolean
 

@@ -44,6 +44,10 @@ export class MemoryBook extends SheetStore implements Book {
     for (let index = row; index < row + rows; index++) this.sheet(sheetId).hiddenRows.add(index)
   }
 
+  hideColumns(sheetId: string, column: number, columns: number): void {
+    for (let index = column; index < column + columns; index++) this.sheet(sheetId).hiddenColumns.add(index)
+  }
+
   hideSheet(sheetId: string): void {
     this.sheet(sheetId).visible = false
   }

@@ -1,8 +1,9 @@
 import { columnOf, columns, type Field } from '../../shared/columns'
 import type { LengthUnit } from '../../shared/units'
-import type { ColumnMatch, ColumnChoices } from '../../src/inventory/inventory'
+import type { ColumnMatch } from '../../src/inventory/inventory'
 import { lengthOf } from '../../src/inventory/lengthOf'
 import { el, fill, freshId } from '../parts/elements'
+import type { ColumnAnswers } from './columnAnswers'
 
 const unitNames: Record<LengthUnit, string> = {
   mm: 'millimeters',
@@ -24,82 +25,99 @@ function hasUnit(field: Field): boolean {
   return lengthOf(field) !== null
 }
 
+/** How a column is shown. */
+export interface EntryLook {
+  /** Where it stands and what is in it. */
+  readonly where: string
+  /** What a person should know of it. */
+  readonly said: string
+  /** What it likely gives, which the list of meanings begins with. */
+  readonly guesses: readonly Field[]
+  /** Nothing is taken for the answer until a person chooses. */
+  readonly open: boolean
+  readonly heading: 'h3' | 'h4'
+}
+
 /** One column: what it was read as, with selects for its meaning and its unit. */
-export function columnEntry(match: ColumnMatch, wanted: ColumnChoices): HTMLElement {
+export function columnEntry(match: ColumnMatch, answers: ColumnAnswers, look: EntryLook): HTMLElement {
   const { letters } = match
-  const field = match.column in wanted.fields ? (wanted.fields[match.column] ?? null) : match.field
+  const header = match.header.trim() === '' ? 'No header' : match.header
   const unitPlace = el('div', { class: 'field' })
-  const showUnit = (now: Field | null): void => {
-    fill(unitPlace, now !== null && hasUnit(now) && unitField(match, letters, wanted))
+  const showUnit = (): void => {
+    const now = answers.fieldOf(match)
+    fill(unitPlace, now !== null && hasUnit(now) && unitField(match, answers))
     unitPlace.hidden = unitPlace.childNodes.length === 0
   }
-  showUnit(field)
+  showUnit()
   return el(
     'section',
     { class: 'column', 'aria-label': `Column ${letters}` },
-    el(
-      'h3',
-      {},
-      el('span', { class: 'cell' }, letters),
-      ` ${match.header.trim() === '' ? 'No header' : match.header}`
-    ),
-    el('p', { class: 'aside' }, doubt(match)),
-    meaningField(match, letters, field, wanted, showUnit),
+    el(look.heading, {}, el('span', { class: 'cell' }, letters), ` ${header}`),
+    el('p', { class: 'aside' }, look.where),
+    look.said !== '' && el('p', { class: 'aside' }, look.said),
+    meaningField(match, answers, look, showUnit),
     unitPlace
   )
 }
 
-function doubt(match: ColumnMatch): string {
-  if (match.field === null) return 'Not recognized, so not used.'
+/** What a column was read as, and how far that is an assumption. */
+export function readAs(match: ColumnMatch): string {
+  if (match.field === null)
+    return match.confidence === 'chosen' ? 'Not used, as was answered.' : 'Not recognized, so not used.'
   const { name, use } = columnOf(match.field)
   if (use === 'record') return `Read as ${name}, which is kept and changes nothing in the plan.`
   if (!hasUnit(match.field)) return `Read as ${name}.`
   const unit = match.unit === null ? 'no unit' : unitNames[match.unit]
   if (!isLength(match.field)) return `Read as ${name}; numbers in ${unit} a year.`
+  if (match.unitNamed && match.confidence === 'chosen') return `Read as ${name}, in ${unit}.`
   return match.unitNamed
     ? `Read as ${name}, in ${unit} as the header says.`
     : `Read as ${name}; the header names no unit, so ${unit} was assumed.`
 }
 
+/** Stands for a question that is not answered. */
+const unanswered = '?'
+
+function options(field: Field | null, { guesses, open }: Pick<EntryLook, 'guesses' | 'open'>): HTMLElement[] {
+  const option = (each: Field): HTMLElement =>
+    el('option', { value: each, selected: !open && each === field }, columnOf(each).name)
+  const group = (label: string, fields: readonly Field[]): HTMLElement =>
+    el('optgroup', { label }, ...fields.map(option))
+  const rest = (of: 'tree' | 'limb'): Field[] =>
+    columns.flatMap((column) => (column.of === of && !guesses.includes(column.field) ? [column.field] : []))
+  return [
+    ...(open ? [el('option', { value: unanswered, selected: true }, 'Choose what it is')] : []),
+    ...(guesses.length > 0 ? [group('Likely', guesses)] : []),
+    el('option', { value: '', selected: !open && field === null }, 'Not used'),
+    group('Of the tree', rest('tree')),
+    group('Of the limb', rest('limb'))
+  ]
+}
+
 function meaningField(
   match: ColumnMatch,
-  letters: string,
-  field: Field | null,
-  wanted: ColumnChoices,
-  changed: (field: Field | null) => void
+  answers: ColumnAnswers,
+  look: EntryLook,
+  changed: () => void
 ): HTMLElement {
   const id = freshId('meaning')
-  const group = (of: 'tree' | 'limb', label: string): HTMLElement =>
-    el(
-      'optgroup',
-      { label },
-      ...columns
-        .filter((column) => column.of === of)
-        .map((column) => el('option', { value: column.field, selected: column.field === field }, column.name))
-    )
-  const select = el(
-    'select',
-    { id },
-    el('option', { value: '', selected: field === null }, 'Not used'),
-    group('tree', 'Of the tree'),
-    group('limb', 'Of the limb')
-  )
+  const select = el('select', { id }, ...options(answers.fieldOf(match), look))
   select.addEventListener('change', () => {
-    const now = select.value === '' ? null : (select.value as Field)
-    wanted.fields[match.column] = now
-    changed(now)
+    if (select.value === unanswered) answers.leave(match)
+    else answers.give(match, { field: select.value === '' ? null : (select.value as Field) })
+    changed()
   })
   return el(
     'div',
     { class: 'field' },
-    el('label', { for: id }, 'Means', el('span', { class: 'unseen' }, ` column ${letters}`)),
+    el('label', { for: id }, 'Means', el('span', { class: 'unseen' }, ` column ${match.letters}`)),
     select
   )
 }
 
-function unitField(match: ColumnMatch, letters: string, wanted: ColumnChoices): HTMLElement {
+function unitField(match: ColumnMatch, answers: ColumnAnswers): HTMLElement {
   const id = freshId('unit')
-  const unit = wanted.units[match.column] ?? match.unit
+  const unit = answers.unitOf(match)
   const select = el(
     'select',
     { id },
@@ -109,12 +127,12 @@ function unitField(match: ColumnMatch, letters: string, wanted: ColumnChoices): 
     )
   )
   select.addEventListener('change', () => {
-    if (select.value !== '') wanted.units[match.column] = select.value as LengthUnit
+    if (select.value !== '') answers.give(match, { unit: select.value as LengthUnit })
   })
   return el(
     'div',
     { class: 'pair' },
-    el('label', { for: id }, 'Unit', el('span', { class: 'unseen' }, ` of column ${letters}`)),
+    el('label', { for: id }, 'Unit', el('span', { class: 'unseen' }, ` of column ${match.letters}`)),
     select
   )
 }

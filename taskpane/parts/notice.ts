@@ -1,5 +1,5 @@
 import type { Problem } from '../../shared/problems'
-import { checkEntry } from '../checks/checksSection'
+import { checkEntry, checkOf } from '../checks/checksSection'
 import { el, fill } from './elements'
 import { progressLine, type ProgressLine } from './progressLine'
 
@@ -26,7 +26,7 @@ export class Notice {
     const list = el(
       'ul',
       { class: 'check-list' },
-      ...problems.map((found) => checkEntry(found, this.goToCell))
+      ...problems.map((found) => checkEntry(checkOf(found), this.goToCell))
     )
     fill(this.place, el('section', { class: 'refusal', 'aria-label': 'What went wrong' }, head, list))
     head.focus()

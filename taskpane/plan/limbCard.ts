@@ -1,6 +1,7 @@
 import { columnLetters, sheetPrefix } from '../../shared/cells'
 import { partOf, rowPlace, rowsAt, type Inventory } from '../../src/inventory/inventory'
 import { defaultRules } from '../../shared/rules'
+import { judgedWords } from '../../src/plan/judged'
 import type { LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
 import { instruction } from './cutEntry'
 import { disclosure } from '../parts/disclosure'
@@ -98,7 +99,12 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
   if (finding.kind === 'leader')
     return { title: `Tree ${id}, leader`, tree: id, body: [el('p', {}, `Kept. ${sentence(leader.reason)}`)] }
   const allowance = `Allowed removal ${panePercent(allowedRemoval, 'at most')}: ${allowedBasis}.`
-  return { title: `Tree ${id}`, tree: id, body: [el('p', {}, allowance)] }
+  const judged = judgedWords(finding.treePlan)
+  return {
+    title: `Tree ${id}`,
+    tree: id,
+    body: [el('p', {}, allowance), judged !== '' && el('p', {}, sentence(judged))]
+  }
 }
 
 function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {

@@ -1,5 +1,6 @@
 import type { Rules } from '../../shared/rules'
 import type { TimingNote } from '../../src/season/timing'
+import { judgedOf, judgedWords, noCutWords, notJudgedLimbs } from '../../src/plan/judged'
 import { confidenceOf } from '../../src/plan/outlook'
 import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
@@ -28,7 +29,10 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
   const { tree, visits } = treePlan
   const first = visits[0]
   const doses = first === undefined ? { visit: 0, allowed: treePlan.allowedRemoval } : shownDoses(first)
-  const cuts = first === undefined ? 'no cuts planned' : counted(first.cuts.length, 'cut')
+  const judged = judgedWords(treePlan)
+  const cuts = first === undefined ? '' : counted(first.cuts.length, 'cut')
+  const counts = judgedOf(treePlan) === 'some' ? [cuts, judged] : [judged === '' ? cuts : judged]
+  const line = [capital(treePlan.stage), `${treePlan.vigor} vigor`, ...counts].join(', ')
   return disclosure(
     'card',
     [
@@ -44,7 +48,7 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
         el('span', { class: 'card-urgency-word' }, 'priority '),
         points(treePlan.urgency)
       ),
-      el('span', { class: 'card-line' }, `${capital(treePlan.stage)}, ${treePlan.vigor} vigor, ${cuts}`),
+      el('span', { class: 'card-line' }, line),
       doseBar(doses)
     ],
     () => cardBody(treePlan, setting),
@@ -56,6 +60,8 @@ function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
   const [first, ...later] = treePlan.visits
   return [
     treeFacts(treePlan, setting.rules, first),
+    treePlan.notJudged.length > 0 &&
+      el('p', {}, `${capital(judgedWords(treePlan))}: ${notJudgedLimbs(treePlan)}. The checks say why.`),
     seasonOf(treePlan, setting.timing),
     first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
     treeDrawing(treePlan, first ?? null, setting),
@@ -70,7 +76,7 @@ function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
 
 /** Which first cuts would change if foliage shares are wrong by their usual error. */
 function certainty(treePlan: TreePlan, rules: Rules): Child {
-  if (treePlan.visits.length === 0) return null
+  if (treePlan.visits.length === 0 || judgedOf(treePlan) === 'none') return null
   const { error, changes } = confidenceOf(treePlan, rules)
   const words = `Foliage shares are known to ±${panePercent(error)}`
   if (changes.length === 0)
@@ -106,12 +112,13 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
 }
 
 /** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
-function visitBody({ tree }: TreePlan, visit: Visit, setting: CutSetting): Child[] {
+function visitBody(treePlan: TreePlan, visit: Visit, setting: CutSetting): Child[] {
+  const { tree } = treePlan
   const { cuts } = visit
   const kept = visit.limbs.filter(({ decision }) => decision === 'retain' || decision === 'hold')
   return [
     cuts.length === 0
-      ? el('p', {}, 'No cuts at this visit.')
+      ? el('p', {}, `${noCutWords(treePlan)}.`)
       : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry({ tree, visit, cut }, setting))),
     kept.length > 0 &&
       disclosure('more', [`${counted(kept.length, 'limb')} not cut, with reasons`], () => [
@@ -147,8 +154,9 @@ function laterVisit(treePlan: TreePlan, visit: Visit, setting: TreeSetting): HTM
   ).element
 }
 
-function remains({ outcomes, visits }: TreePlan, rules: Rules): Child {
-  if (visits.length === 0) return null
+function remains(treePlan: TreePlan, rules: Rules): Child {
+  const { outcomes, visits } = treePlan
+  if (visits.length === 0 || judgedOf(treePlan) === 'none') return null
   const cleared = points(rules.clearedBelow)
   if (outcomes.length === 0)
     return el('p', { class: 'remains' }, `No limb had a priority over ${cleared} at the survey.`)

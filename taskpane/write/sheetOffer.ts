@@ -1,6 +1,6 @@
 import type { Problem } from '../../shared/problems'
 import { documentBook, type UsersDocument } from '../../src/sheets/documentBook'
-import { checkEntry } from '../checks/checksSection'
+import { checkEntry, checkOf } from '../checks/checksSection'
 import { button, el, fill } from '../parts/elements'
 
 /** What the offer of a sheet needs beside the writing. */
@@ -50,7 +50,7 @@ async function begin(
   }
   if (typeof result !== 'string') {
     offer(place, sheet, setting)
-    place.prepend(el('ul', { class: 'check-list' }, checkEntry(result, setting.goToCell)))
+    place.prepend(el('ul', { class: 'check-list' }, checkEntry(checkOf(result), setting.goToCell)))
     setting.announce(`${result.message} ${result.remedy}`)
     place.querySelector<HTMLElement>('.actions .button')?.focus()
     return

@@ -1,7 +1,7 @@
 import { plural } from '../../shared/words/counts'
 import type { Problem } from '../../shared/problems'
 import { cautionsList } from '../cautionsNote'
-import { checkEntry } from '../checks/checksSection'
+import { checkEntry, checkOf } from '../checks/checksSection'
 import type { DocumentChoice } from './documentChoice'
 import { button, el, fill } from '../parts/elements'
 import { progressLine, type ProgressLine } from '../parts/progressLine'
@@ -147,7 +147,7 @@ class WriteFlow {
     const list = el(
       'ul',
       { class: 'check-list' },
-      ...problems.map((problem) => checkEntry(problem, this.setting.goToCell))
+      ...problems.map((problem) => checkEntry(checkOf(problem), this.setting.goToCell))
     )
     this.place.prepend(el('div', { class: 'refusal' }, head, list))
     head.focus()

@@ -23,10 +23,10 @@ describe('the grid of the workbench', () => {
     const box = (await desk.page.locator('#grid canvas[id^=univer-sheet]').boundingBox())!
     await desk.page.mouse.move(box.x + 70, box.y + 40)
     await desk.page.mouse.down()
-    await desk.page.mouse.move(box.x + 400, box.y + 200, { steps: 6 })
+    await desk.page.mouse.move(box.x + 620, box.y + 200, { steps: 6 })
     await desk.page.mouse.up()
     await desk.pane
-      .getByText(/Inventory!A1:[C-E]\d+/)
+      .getByText(/Inventory!A1:[D-I]\d+/)
       .first()
       .waitFor()
   })
@@ -74,7 +74,7 @@ describe('the grid of the workbench', () => {
     await select(desk, sampleSheetName, 'D2')
     await desk.page.locator('#grid canvas').first().focus()
     await desk.page.keyboard.type('8.25')
-    await desk.pane.getByRole('button', { name: 'Plan selection' }).click()
+    await desk.pane.getByRole('button', { name: 'Plan inventory' }).click()
     await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
     expect(await read(desk, sampleSheetName, 'D2')).toEqual([[8.25]])
     await desk.page.mouse.click(300, 300)

@@ -19,7 +19,7 @@ const looks: Record<string, BrowserContextOptions> = {
 const rest = ({ page }: Desk) => page.waitForTimeout(700)
 
 async function plan(desk: Desk): Promise<void> {
-  await desk.page.getByRole('button', { name: 'Plan selection' }).click()
+  await desk.page.getByRole('button', { name: 'Plan inventory' }).click()
   await desk.pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
 }
 

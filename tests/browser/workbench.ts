@@ -121,6 +121,16 @@ async function withNewPane(desk: Desk, opening: () => Promise<void>): Promise<vo
   desk.pane = await paneFrame(desk.page)
 }
 
+/** Loads the pane again, as when it is closed and opened. */
+export function reloadPane(desk: Desk): Promise<void> {
+  return withNewPane(desk, () =>
+    desk.page.evaluate(() => {
+      const frame = document.getElementById('frame') as HTMLIFrameElement
+      frame.contentWindow?.location.reload()
+    })
+  )
+}
+
 /** Opens a file as a user who chose it. */
 export function openFile(desk: Desk, name: string, buffer: Buffer): Promise<void> {
   return withNewPane(desk, async () => {
@@ -150,7 +160,7 @@ export async function savedFile({ page }: Desk): Promise<{ name: string; bytes: 
 
 /** Plans the selection, or the inventory around it, from the bar. */
 export async function planSelection({ page, pane }: Desk): Promise<void> {
-  await page.getByRole('button', { name: 'Plan selection' }).click()
+  await page.getByRole('button', { name: 'Plan inventory' }).click()
   await pane.getByRole('heading', { name: /^Plan for/ }).waitFor()
 }
 

@@ -5,7 +5,8 @@ import type { SheetDescription } from '../../src/sheets/sheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
 import { findOwnSheets } from '../../src/excel/ownSheetsInBook'
-import { readSelectedBlock } from '../../src/excel/readBlock'
+import { readInventorySheets } from '../../src/excel/readInventorySheets'
+import { showsInventory } from '../../src/inventory/survey/showsInventory'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { metricRows, planOf, samplePlan } from '../sheets/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
@@ -201,28 +202,28 @@ describe('nothing is written', () => {
 
   test('when the inventory changed since it was read', async () => {
     office.select({ rows: 1048576, columns: 16384 })
-    const { block } = await readSelectedBlock()
+    const { sheets } = await readInventorySheets('selection', showsInventory)
     const area = { row: 2, column: 13, rows: 1, columns: 1 }
     const before = office.book.values(office.sheetId, area)
     office.book.setValues(office.sheetId, area, [[77]])
-    const problem = await refused({ source: block })
+    const problem = await refused({ source: sheets })
     expect(problem.code).toBe('range-changed')
     expect(problem.cell).toMatch(/^Trees!A1:V/)
     expect(sheetNames()).toEqual(['Trees'])
     office.book.setValues(office.sheetId, area, before)
-    expect(await written({ source: block })).toHaveLength(2)
+    expect(await written({ source: sheets })).toHaveLength(2)
   })
 
   test('when a co-author changes the inventory while the sheets are being written', async () => {
     office.select({ rows: 1048576, columns: 16384 })
-    const { block } = await readSelectedBlock()
+    const { sheets } = await readInventorySheets('selection', showsInventory)
     const area = { row: 2, column: 13, rows: 1, columns: 1 }
     const before = office.book.values(office.sheetId, area)
     const change = () => {
       if (office.book.sheets().length > 2) office.book.setValues(office.sheetId, area, [[78]])
     }
     office.book.faults.beforeRequest = change
-    expect((await refused({ source: block })).code).toBe('range-changed')
+    expect((await refused({ source: sheets })).code).toBe('range-changed')
     office.book.faults.beforeRequest = null
     office.book.setValues(office.sheetId, area, before)
     expect(sheetNames()).toEqual(['Trees'])

@@ -4,6 +4,11 @@ import { decodeText, readCsv, readCsvFile } from '../../src/file/csvFile'
 const utf8 = (text: string) => new TextEncoder().encode(text)
 
 describe('the text of a file', () => {
+  test('that is UTF-8 stays so where it was cut off or damaged', () => {
+    const bytes = utf8('Érable à écorce, Tilleul à feuilles é')
+    expect(decodeText(bytes.subarray(0, -1))).toBe('Érable à écorce, Tilleul à feuilles \ufffd')
+  })
+
   test('loses its mark, in UTF-8 and in UTF-16', () => {
     expect(decodeText(utf8('\uFEFFTree,Limb'))).toBe('Tree,Limb')
     expect(decodeText(new Uint8Array([0xff, 0xfe, 0x54, 0, 0x31, 0]))).toBe('T1')
@@ -201,6 +206,10 @@ describe('the numbers of a column', () => {
   )
 })
 
+test('an id that a program kept from being a number is that id', () => {
+  expect(readCsv('Tree,Limb\n="007","=""1E5"""')[1]).toEqual(['007', '1E5'])
+})
+
 describe('a file that is no table is refused in one sentence', () => {
   const sentence = (bytes: Uint8Array) => {
     const read = readCsvFile('trees.csv', bytes)
@@ -218,6 +227,10 @@ describe('a file that is no table is refused in one sentence', () => {
       /holds no text, whatever its name says: /
     )
     expect(text('\u0001\u0002\u0003'.repeat(20))).toMatch(/holds no text/)
+  })
+
+  test('but not for a stray control character', () => {
+    expect(text(`Tree,Limb\nX\u0001\u000b1,B\u0000\n${'T2,C\n'.repeat(60)}`)).toBe('not refused')
   })
 
   test('one line of megabytes', () => {

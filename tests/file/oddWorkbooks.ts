@@ -50,7 +50,7 @@ export async function sheetText(bytes: Uint8Array): Promise<string> {
 export function withStatedSize(bytes: Uint8Array, stated: number, moreThan: number): Uint8Array {
   const lying = Uint8Array.from(bytes)
   const view = new DataView(lying.buffer)
-  // APPNOTE.TXT 4.3.12: the directory's entries begin with PK 1 2, the size unpacked stands at 24.
+  // APPNOTE.TXT 4.3.12, from memory: the directory's entries begin with PK 1 2, the size unpacked stands at 24.
   for (let at = 0; at + 46 < lying.length; at++)
     if (view.getUint32(at, true) === 0x02014b50 && view.getUint32(at + 24, true) > moreThan)
       view.setUint32(at + 24, stated, true)

@@ -97,6 +97,8 @@ function startUp(host: Host): { port: HostPort; done: Promise<void> } {
   const done = new Promise<void>((resolve) => (finish = resolve))
   const port: HostPort = {
     listen: (send) => host.listen(send),
+    readSettings: () => host.readSettings(),
+    writeSettings: (settings) => host.writeSettings(settings),
     async process(body, flags) {
       const answer = await host.process(body, flags)
       const text = JSON.stringify(body)

@@ -134,13 +134,13 @@ describe('the shared runtime', () => {
 })
 
 describe('the commands on the Home tab', () => {
-  test('are Plan selection and Open pane', () => {
+  test('are Plan inventory and Open pane', () => {
     expect(one('OfficeTab').getAttribute('id')).toBe('TabHome')
     const labels = all('Control').map((control) => {
       const id = control.querySelector(':scope > Label')!.getAttribute('resid')!
       return value(document.querySelector(`[id="${id}"]`)!)
     })
-    expect(labels).toEqual(['Plan selection', 'Open pane'])
+    expect(labels).toEqual(['Plan inventory', 'Open pane'])
     expect(text('FunctionName')).toBe('planSelection')
     expect(text('TaskpaneId')).not.toBe('')
   })

@@ -119,7 +119,7 @@ describe('raising an allowance', () => {
     expect(codes(sheet)).toEqual(["rule-reason 'My rules'!B2"])
     const { rules, problems } = readRules(sheet)
     expect(rules).toEqual(defaultRules)
-    expect(problems[0]?.remedy).toContain("'My rules'!C2")
+    expect(problems[0]?.remedy).toContain('under “Reason for a change”')
   })
 
   it('is used with a reason, and lowering one needs none', () => {

@@ -98,8 +98,12 @@ describe('nesting and what was looked for on site', () => {
   it('windows of a named place are for every tree that is cut', () => {
     expect(told('2030-08-15', { region: 'San Diego County' })).toContain('closed nesting: O1 M1 N1')
     expect(told('2030-08-16', { region: 'San Diego County' })).toContain('open nesting: O1 M1 N1')
-    const palosVerdes = told('2030-09-15', { region: 'Palos Verdes Estates', ...answered })
-    expect(palosVerdes.filter((line) => line.includes('nesting'))).toEqual([
+    const near = (region: string, day: string) =>
+      told(day, { region, ...answered }).filter((line) => line.includes('nesting'))
+    expect(near('Fresno, California', '2030-09-15')).toEqual(['closed nesting: O1 M1 N1'])
+    expect(near('Fresno, CA', '2030-09-16')).toEqual(['open nesting: O1 M1 N1'])
+    // The window of the county ends before that of the state.
+    expect(near('San Diego, California', '2030-08-16')).toEqual([
       'closed nesting: O1 M1 N1',
       'open nesting: O1 M1 N1'
     ])

@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import {
   dayOf,
   firstSerial,
-  isDateFormat,
   lastSerial,
   looksLikeDate,
   readDate,
@@ -10,6 +9,7 @@ import {
   readYear,
   serialOf
 } from '../../shared/dates'
+import { isDateFormat } from '../../shared/numberFormats'
 
 /** Anchors of the 1900 date system: ECMA-376 part 1, 18.17.4.1, from memory. */
 test.each([

@@ -1,5 +1,6 @@
 import { showDiameter } from '../../shared/words/lengths'
 import { rulesWith, type Rules } from '../../shared/rules'
+import { judgedOf } from '../../src/plan/judged'
 import { byUrgency } from '../../src/plan/plan'
 import { cautions } from '../../src/sheets/cautions'
 import {
@@ -29,8 +30,11 @@ describe('the specification', () => {
       const part = trees.find(({ tree: id }) => id === tree.tree.id)!
       const labels = part.clauses.map(({ label }) => label.replace(/, \d{4}$/, ''))
       const cut = tree.visits.some(({ cuts }) => cuts.length > 0)
+      const judged = judgedOf(tree) === 'some' ? ['Not judged'] : []
       expect(labels).toEqual(
-        cut ? ['Objective', 'Leader kept', 'Parts treated', 'Cuts', 'Amount', 'Interval'] : ['Work']
+        cut
+          ? ['Objective', 'Leader kept', 'Parts treated', 'Cuts', 'Amount', ...judged, 'Interval']
+          : ['Work', ...judged]
       )
     }
   })

@@ -102,9 +102,9 @@ describe('the work order', () => {
   })
 
   test('lists the trees and rows that it sends nobody to, with the reason', () => {
-    expect(text).toContain('Tree T15: limbs not listed; survey them')
+    expect(text).toContain('Tree T15: no limbs listed; survey them')
     expect(plan.unplanned.map(({ row }) => row)).toEqual([57, 58, 59, 63, 64])
-    expect(text).toContain('Tree T13, rows 57, 58 and 59 of the inventory: could not be planned as written')
+    expect(text).toContain('Tree T13, rows 57 to 59 of the inventory: could not be planned as written')
     expect(text).toContain('Tree T14, row 63 of the inventory')
     expect(text).toContain('No tree named, row 64 of the inventory')
   })

@@ -4,7 +4,7 @@ import { join, relative, resolve } from 'node:path'
 
 const root = resolve(__dirname, '../..')
 const adapter = 'src/file/file-library'
-const libraries = /(?:from|import|require\()\s*\(?['"](hucre|jszip)(?:\/[^'"]*)?['"]/
+const libraries = /(?:from|import|require\()\s*\(?['"](hucre|jszip|yauzl)(?:\/[^'"]*)?['"]/
 
 /** Tests read what we wrote with the library itself, and the bench compares with it. */
 const product = ['shared', 'src', 'functions', 'taskpane', 'tools']

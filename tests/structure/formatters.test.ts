@@ -23,7 +23,7 @@ const exceptions: Record<string, string> = {
   'shared/money.ts': 'the digits of an amount for JSON, where nothing is grouped',
   'src/drawing/paint/svgNodes.ts': 'coordinates of an SVG',
   'src/formulas/speciesDensities.ts': 'the moisture in the name of a source',
-  'src/inventory/cellReader.ts': 'rounds the number that was read; the sentence about it is the reader’s',
+  'shared/numberFormats.ts': 'a cell as the readers take it, which no person reads',
   'src/price/readRate.ts': 'reads a rate: the digits are those of the cell, and its range stands beside it',
   'src/price/yearsOfWork.ts':
     'whole hundredths of an hour to share costs by, as the formulas of the sheet do',

@@ -14,19 +14,29 @@ import type {
   Steps,
   Surface,
   WriteOptions,
+  Wanted,
   Writing
 } from '../../taskpane/surface'
-import { blockAddress } from '../../taskpane/selectionLine'
+import { areaOf, sheetPrefix } from '../../shared/cells'
+import { areaRead } from '../../src/excel/sheetsUnchanged'
+import type { SheetCells } from '../../src/inventory/survey/sheetCells'
 import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
+
+const sheetOf = ({ sheet, rows, top, left }: CellBlock): SheetCells => ({ name: sheet, rows, top, left })
+
+/** The address of a whole block of cells: Inventory!A1:P64. */
+export function addressOf(block: CellBlock): string {
+  const area = areaRead(sheetOf(block)) ?? { row: block.top, column: block.left, rows: 1, columns: 1 }
+  return sheetPrefix(block.sheet) + areaOf(area)
+}
 
 /** The selection of a whole block. */
 export function selectionOf(block: CellBlock): Selected {
   const rows = block.rows.length
   const columns = block.rows[0]?.length ?? 0
   return {
-    address: blockAddress(block),
-    rows,
-    columns,
+    places: [{ address: addressOf(block), rows, columns }],
+    range: null,
     remark: '',
     problem: null,
     cells: { sheet: block.sheet, row: block.top, column: block.left, rows, columns }
@@ -46,6 +56,16 @@ export class FakeSurface implements Surface {
   /** Thrown by the next call that reads or writes. */
   fault: Error | null = null
   readingProblems: Problem[] = []
+  /** The only range that is read, or null for all of the inventory. */
+  range: string | null = null
+  /** Sheets that are read beside the block. */
+  others: SheetCells[] = []
+  /** The sheets that had to be unchanged at the last writing. */
+  source: readonly SheetCells[] = []
+  /** What the workbook keeps of answers. */
+  kept: unknown = undefined
+  /** Given back where answers are to be kept. */
+  keepingProblem: Problem | null = null
   /** Answered when a cell is asked for. */
   goneCell: Problem | null = null
   private callback: ((selected: Selected) => void) | null = null
@@ -78,11 +98,25 @@ export class FakeSurface implements Surface {
     this.callback?.(selected)
   }
 
-  readBlock(address: string | null, steps: Steps): Promise<Reading> {
-    this.asked.push(`read ${address ?? 'selection'}`)
+  readInventory(wanted: Wanted, steps: Steps): Promise<Reading> {
+    this.asked.push(`read ${typeof wanted === 'string' ? wanted : wanted.range}`)
     if (this.fault !== null) return Promise.reject(this.fault)
     steps.onProgress(1, this.block?.rows.length ?? 1)
-    return Promise.resolve({ block: this.block, problems: this.readingProblems })
+    const read = this.block && {
+      sheets: [sheetOf(this.block), ...this.others],
+      range: this.range
+    }
+    return Promise.resolve({ read, problems: this.readingProblems })
+  }
+
+  readAnswers(): unknown {
+    return this.kept
+  }
+
+  keepAnswers(text: string | null): Promise<Problem | null> {
+    this.asked.push(text === null ? 'forget' : 'keep')
+    if (this.keepingProblem === null) this.kept = text ?? undefined
+    return Promise.resolve(this.keepingProblem)
   }
 
   readRules(): Promise<CellBlock | Problem | null> {
@@ -113,7 +147,8 @@ export class FakeSurface implements Surface {
 
   writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing> {
     if (this.fault !== null) return Promise.reject(this.fault)
-    if (options.source !== this.block)
+    this.source = options.source
+    if (options.source[0]?.rows !== this.block?.rows)
       return Promise.resolve({ written: [], problems: [problem('range-changed', 'Survey!B3:F9')] })
     steps.onProgress(1, 2)
     this.asked.push(options.replace ? 'replace' : 'write')
@@ -150,7 +185,7 @@ function description(kind: SheetDescription['kind'], name: string): SheetDescrip
 /** An engine that gives a plan made by hand; `eachTree` runs before every tree. */
 export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = () => undefined): Engine {
   return {
-    readInventory: () => plan.inventory,
+    readSheets: () => plan.inventory,
     planByRules,
     *planTrees(): Generator<TreePlan, Plan> {
       for (const tree of plan.trees) {

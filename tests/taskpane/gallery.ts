@@ -38,12 +38,15 @@ const looks = {
 /** Each picture: what a person does to get there from the first screen. */
 const screens: Record<string, (page: Page) => Promise<void>> = {
   start: async () => undefined,
+  sheets: async (page) => {
+    await page.evaluate('stage.severalSheets()')
+  },
   needs: async (page) => {
     await page.click('text=What the inventory needs')
   },
   working: async (page) => {
     await page.evaluate('stage.holdReading()')
-    await page.click('text=Plan selection')
+    await page.click('text=Plan inventory')
   },
   plan: async (page) => {
     await plan(page)
@@ -109,6 +112,22 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await plan(page)
     await page.click('role=tab[name=/Columns/]')
   },
+  confirm: async (page) => {
+    await page.evaluate('stage.doubtfulColumns()')
+    await plan(page)
+  },
+  remembered: async (page) => {
+    await page.evaluate('stage.doubtfulColumns()')
+    await plan(page)
+    await page.selectOption('.columns-card select >> nth=0', 'stem')
+    await page.click('.columns-card .button-primary')
+    await page.waitForSelector('.remembered')
+  },
+  notree: async (page) => {
+    await page.evaluate('stage.doubtfulColumns()')
+    await plan(page)
+    await page.click('role=tab[name=/Checks/]')
+  },
   write: async (page) => {
     await plan(page)
     await page.click('role=tab[name=/Write/]')
@@ -138,7 +157,7 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
   },
   refusal: async (page) => {
     await page.evaluate('stage.failReading()')
-    await page.click('text=Plan selection')
+    await page.click('text=Plan inventory')
     await page.waitForSelector('.refusal')
   },
   nothing: async (page) => {
@@ -147,7 +166,7 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
 }
 
 async function plan(page: Page): Promise<void> {
-  await page.click('text=Plan selection')
+  await page.click('text=Plan inventory')
   await page.waitForSelector('.result')
 }
 

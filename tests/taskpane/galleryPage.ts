@@ -1,16 +1,11 @@
 /** The page behind the pictures: the real pane and engine, with a stand-in for the spreadsheet. */
 import { problem } from '../../shared/problems'
 import { ruleBook } from '../../shared/rules'
-import { readInventory } from '../../src/inventory/readInventory'
-import { planByRules } from '../../src/plan/rules/planByRules'
-import { planTrees } from '../../src/plan/planInventory'
-import { priceByRates } from '../../src/price/priceByRates'
-import { describeDocuments, describeUsersSheet } from '../../src/sheets/describeDocuments'
 import { describeRules } from '../../src/sheets/rules/rulesSheet'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
-import * as documents from '../../taskpane/documents'
 import { Pane } from '../../taskpane/pane'
 import { FakeSurface, selectionOf } from './fakeSurface'
+import { realEngine } from './realEngine'
 
 /** The invented sample with two headers made doubtful, so that the columns have something to ask. */
 const rows = sampleInventory.map((row, index) =>
@@ -21,17 +16,7 @@ const rows = sampleInventory.map((row, index) =>
 const surface = new FakeSurface({ sheet: sampleSheetName, top: 0, left: 0, rows })
 const root = document.getElementById('pane')
 if (root === null) throw new Error('The page has no pane.')
-const engine = {
-  readInventory,
-  planByRules,
-  planTrees,
-  priceByRates,
-  describeUsersSheet,
-  describeDocuments,
-  specificationOf: documents.treeSpecificationText,
-  drawings: () => Promise.resolve(documents)
-}
-const pane = new Pane(root, { surface, engine, today: () => '2031-03-02' })
+const pane = new Pane(root, { surface, engine: realEngine, today: () => '2031-03-02' })
 void pane.start()
 
 /** The sample over and over, each time with trees of their own. */
@@ -51,18 +36,45 @@ const stage = {
     surface.block = { sheet: sampleSheetName, top: 0, left: 0, rows: repeated(times) }
     surface.tell(selectionOf(surface.block))
   },
+  /** Headers that are asked about: one that limbs wait for, and two that are guessed. */
+  doubtfulColumns: () => {
+    const names: Record<string, string> = {
+      'Stem dia (in)': 'Whatsit',
+      'Limb dia (in)': 'Size',
+      Bearing: 'Side of the street or garden, as seen from the gate'
+    }
+    const doubtful = sampleInventory.map((row, index) =>
+      index > 0 ? row : row.map((header) => names[String(header)] ?? header)
+    )
+    surface.block = {
+      sheet: sampleSheetName,
+      top: 0,
+      left: 0,
+      rows: [...doubtful, ['Lunch']]
+    }
+  },
+  /** Trees and limbs on sheets of their own. */
+  severalSheets: () => {
+    surface.tell({
+      ...selectionOf({ sheet: sampleSheetName, top: 0, left: 0, rows }),
+      places: [
+        { address: "'Trees of the street'!B4:H44", rows: 41, columns: 7 },
+        { address: 'Limbs!A1:F301', rows: 301, columns: 6 }
+      ]
+    })
+  },
   closeClipboard: () => {
     document.execCommand = () => false
     Object.defineProperty(navigator, 'clipboard', { value: undefined })
   },
   holdReading: () => {
-    surface.readBlock = (_address, { onProgress }) => {
+    surface.readInventory = (_wanted, { onProgress }) => {
       onProgress(1200, 3400)
       return new Promise(() => undefined)
     }
   },
   failReading: () => {
-    surface.readBlock = () => Promise.resolve({ block: null, problems: [problem('cell-editing', '')] })
+    surface.readInventory = () => Promise.resolve({ read: null, problems: [problem('cell-editing', '')] })
   },
   useRules: () => {
     const rows = describeRules().rows.map((cells) => {
@@ -82,9 +94,8 @@ const stage = {
   },
   selectNothing: () => {
     surface.tell({
-      address: '',
-      rows: 0,
-      columns: 0,
+      places: [],
+      range: null,
       remark: '',
       problem: problem('not-cells', ''),
       cells: null

@@ -165,6 +165,7 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
             }
           ],
     clearance: null,
+    notJudged: [],
     urgency: tree.limbs.length === 0 ? 0 : 64.4,
     ...more
   }
@@ -205,6 +206,7 @@ function inventedInventory(trees: Tree[]): Inventory {
     address: 'Survey!B3:F9',
     parts: [{ sheet: 'Survey', top: 2, left: 1, first: 0, count: 7, matches: inventedMatches }],
     matches: inventedMatches,
+    asked: [],
     system: 'cm-m',
     trees,
     limbCount: 4,

@@ -28,7 +28,7 @@ test('no file of the pane asks through dialogs that throw in an add-in', () => {
     ])
 })
 
-test('the pane’s own script, engine included, stays under 100 KB compressed; documents and drawings come later', async () => {
+test('the pane’s own script stays under 100 KB compressed; engine, documents and drawings come later', async () => {
   const out = mkdtempSync(join(tmpdir(), 'limbwright-'))
   try {
     const file = join(out, 'taskpane.js')

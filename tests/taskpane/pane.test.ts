@@ -2,7 +2,7 @@
 import { problem } from '../../shared/problems'
 import { cautions } from '../../src/sheets/cautions'
 import { FakeSurface, fakeEngine } from './fakeSurface'
-import { inventedBlock, inventedPlan } from './inventedPlan'
+import { inventedPlan } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'
 
 describe('the first screen', () => {
@@ -10,7 +10,7 @@ describe('the first screen', () => {
     const { root } = await openPane()
     expect(readable(root)).toContain('Survey!B3:F9: 6 rows, 5 columns')
     const primary = [...root.querySelectorAll('.button-primary')]
-    expect(primary.map(({ textContent }) => textContent)).toEqual(['Plan selection'])
+    expect(primary.map(({ textContent }) => textContent)).toEqual(['Plan inventory'])
   })
 
   test('shows every caution', async () => {
@@ -21,17 +21,26 @@ describe('the first screen', () => {
   test('says what to select where nothing can be planned, and follows the selection', async () => {
     const { root, surface } = await openPane()
     const several = problem('several-areas', '', { count: 2 })
-    surface.tell({ address: '', rows: 0, columns: 0, remark: '', problem: several, cells: null })
+    surface.tell({ places: [], range: null, remark: '', problem: several, cells: null })
     expect(readable(root)).toContain('The selection has 2 separate areas.Select one block')
-    surface.tell({ ...surface.selected, problem: null, address: 'Survey!B3', rows: 1, columns: 1 })
-    expect(readable(root)).toContain('Survey!B3: one cell')
-    expect(readable(root)).toContain('Select the inventory with its header row')
+    surface.tell({ ...surface.selected, problem: null, places: [] })
+    expect(readable(root)).toContain('No inventory was found.An inventory has a header row')
   })
 
-  test('says how one cell was widened to its block', async () => {
+  test('says how a selection was cut, and that any other cell means all of it', async () => {
     const { root, surface } = await openPane()
-    surface.tell({ ...surface.selected, remark: 'One cell was selected, so its block is taken.' })
-    expect(readable(root)).toContain('One cell was selected, so its block is taken.')
+    expect(readable(root)).toContain('Wherever a cell is selected, this is read.')
+    surface.tell({ ...surface.selected, range: 'Survey!B3:F5', remark: 'Only Survey!B3:F5 is read.' })
+    expect(readable(root)).toContain('Only Survey!B3:F5 is read.')
+  })
+
+  test('names the sheets where there are several, and the number of a great many', async () => {
+    const { root, surface } = await openPane()
+    const place = (name: string) => ({ address: `${name}!A1:C9`, rows: 9, columns: 3 })
+    surface.tell({ ...surface.selected, places: ['Trees', 'Limbs'].map(place) })
+    expect(readable(root)).toContain('Trees!A1:C9 and Limbs!A1:C9: 18 rows')
+    surface.tell({ ...surface.selected, places: [...'ABCDEF'].map(place) })
+    expect(readable(root)).toContain('D!A1:C9 and 2 more sheets: 54 rows')
   })
 
   test('explains itself where the spreadsheet cannot be reached', async () => {
@@ -45,7 +54,7 @@ describe('the first screen', () => {
 describe('planning', () => {
   test('shows the plan, moves focus to it and says so', async () => {
     const { root, surface } = await openPane()
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     await settle()
     expect(surface.asked).toEqual(['read selection'])
     expect(document.activeElement?.textContent).toBe('Plan for 2 trees')
@@ -55,14 +64,14 @@ describe('planning', () => {
 
   test('shows progress, and cancel brings back what was there', async () => {
     const { root, surface } = await openPane()
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     await settle()
-    const read = surface.readBlock.bind(surface)
+    const read = surface.readInventory.bind(surface)
     let answer: () => void = () => undefined
-    surface.readBlock = async (address, steps) => {
+    surface.readInventory = async (wanted, steps) => {
       steps.onProgress(40, 4000)
       await new Promise<void>((resolve) => (answer = resolve))
-      return read(address, steps)
+      return read(wanted, steps)
     }
     press(root, 'Plan again')
     await settle()
@@ -79,13 +88,13 @@ describe('planning', () => {
 
   test('a canceled reading that rejects is no failure', async () => {
     const { root, surface } = await openPane()
-    surface.readBlock = (_address, { signal }) =>
+    surface.readInventory = (_wanted, { signal }) =>
       new Promise((_resolve, reject) => {
         signal.addEventListener('abort', () => {
           reject(signal.reason as Error)
         })
       })
-    press(root, 'Plan selection')
+    press(root, 'Plan inventory')
     press(root, 'Cancel')
     await settle()
     expect(announced(root)).toBe('Canceled.')
@@ -101,7 +110,7 @@ describe('planning', () => {
   test('says in a sentence what stood in the way, with the remedy, and keeps the earlier plan', async () => {
     const { root, surface, pane } = await openPane()
     await pane.planSelection()
-    surface.readBlock = () => Promise.resolve({ block: null, problems: [problem('cell-editing', '')] })
+    surface.readInventory = () => Promise.resolve({ read: null, problems: [problem('cell-editing', '')] })
     await pane.planSelection()
     expect(document.activeElement?.textContent).toBe('This could not be done')
     expect(readable(root)).toContain('A cell is being edited')
@@ -132,27 +141,37 @@ describe('planning', () => {
     await pane.planSelection()
     press(root, 'Plan again')
     await settle()
+    expect(surface.asked).toEqual(['read selection', 'read workbook', 'read workbook'])
+  })
+
+  test('plans a range again by its address', async () => {
+    const { root, surface, pane } = await openPane()
+    surface.range = 'Survey!B3:F9'
+    surface.tell({ ...surface.selected, range: 'Survey!B3:F9' })
+    await pane.planSelection()
+    surface.tell({ ...surface.selected, range: null })
+    surface.selectRow(3)
+    await pane.planSelection()
+    press(root, 'Plan again')
+    await settle()
     expect(surface.asked).toEqual(['read selection', 'read Survey!B3:F9', 'read Survey!B3:F9'])
   })
 
   test('plans another selection as it stands', async () => {
     const { root, surface, pane } = await openPane()
     await pane.planSelection()
-    surface.tell({
-      ...surface.selected,
-      cells: { sheet: 'Other', row: 0, column: 0, rows: 9, columns: 9 }
-    })
-    press(root, 'Plan selection')
+    surface.tell({ ...surface.selected, range: 'Other!A1:I9' })
+    press(root, 'Plan inventory')
     await settle()
     expect(surface.asked).toEqual(['read selection', 'read selection'])
   })
 
   test('what reading found stands among the checks', async () => {
     const { root, surface, pane } = await openPane()
-    surface.readingProblems = [problem('hidden-rows', 'Survey!B3:F9', { count: 12 })]
+    surface.readingProblems = [problem('hidden-rows', 'Survey!B3:F9')]
     await pane.planSelection()
     press(root, 'Checks')
-    expect(readable(root)).toContain('12 hidden or filtered rows in Survey!B3:F9 were included.')
+    expect(readable(root)).toContain('Hidden or filtered rows in Survey!B3:F9 were included')
   })
 
   test('opens the checks where no tree could be planned, and offers nothing to write', async () => {
@@ -165,20 +184,56 @@ describe('planning', () => {
     expect(() => press(root, 'Write sheets')).toThrow()
   })
 
-  test('keeps what was settled about the columns as long as the headers are the same', async () => {
+  test('keeps what was settled about the columns in the workbook, and plans by it until it is forgotten', async () => {
     const engine = fakeEngine()
-    const read = jest.spyOn(engine, 'readInventory')
+    const read = jest.spyOn(engine, 'readSheets')
     const { root, surface, pane } = await openPane(new FakeSurface(), engine)
     await pane.planSelection()
     press(root, 'Columns')
+    const [system] = [...root.querySelectorAll('select')]
+    system!.value = 'in-ft'
+    system!.dispatchEvent(new Event('change'))
     press(root, 'Plan again with these columns')
     await settle()
-    expect(read.mock.lastCall?.[1]?.system).toBe('cm-m')
-    await pane.planSelection()
-    expect(read.mock.lastCall?.[1]?.system).toBe('cm-m')
-    surface.block = { ...inventedBlock, rows: [['Tree', 'Tip (m)'], ...inventedBlock.rows.slice(1)] }
-    await pane.planSelection()
+    expect(read.mock.lastCall?.[1]).toEqual({ system: 'in-ft' })
+    const again = await openPane(Object.assign(new FakeSurface(), { kept: surface.kept }), engine)
+    await again.pane.planSelection()
+    expect(read.mock.lastCall?.[1]).toEqual({ system: 'in-ft' })
+    expect(readable(again.root)).toContain(
+      '1 answer from this workbook is used: numbers without a unit are in inches and feet.'
+    )
+    press(again.root, 'Forget')
+    await settle()
+    expect(again.surface.kept).toBeUndefined()
     expect(read.mock.lastCall?.[1]).toEqual({})
+    expect(readable(again.root)).not.toContain('from this workbook')
+  })
+
+  test('answers that are damaged are told and ignored', async () => {
+    const surface = Object.assign(new FakeSurface(), { kept: '{"version":1,' })
+    const { root, pane } = await openPane(surface)
+    await pane.planSelection()
+    press(root, 'Checks')
+    expect(readable(root)).toContain('The answers about columns that this workbook keeps cannot be read')
+  })
+
+  test('answers that the workbook does not take hold while the pane is open, and it says so', async () => {
+    const engine = fakeEngine()
+    const read = jest.spyOn(engine, 'readSheets')
+    const { root, surface, pane } = await openPane(new FakeSurface(), engine)
+    surface.keepingProblem = problem('answers-not-kept', '', { text: 'It is read only.' })
+    await pane.planSelection()
+    press(root, 'Columns')
+    const [system] = [...root.querySelectorAll('select')]
+    system!.value = 'in-ft'
+    system!.dispatchEvent(new Event('change'))
+    press(root, 'Plan again with these columns')
+    await settle()
+    expect(read.mock.lastCall?.[1]).toEqual({ system: 'in-ft' })
+    press(root, 'Checks')
+    expect(readable(root)).toContain('The workbook does not keep the answers about columns: It is read only.')
+    await pane.planSelection()
+    expect(read.mock.lastCall?.[1]).toEqual({ system: 'in-ft' })
   })
 
   test('says where a cell is gone', async () => {

@@ -87,6 +87,40 @@ test('a cut leads to the limb’s row in the sheet', async () => {
   expect(surface.asked.at(-1)).toBe('go to Survey!B5:F5')
 })
 
+describe('a tree with limbs that could not be judged', () => {
+  const judged = async (count: number) => {
+    const plan = inventedPlan()
+    const [first, ...others] = plan.trees
+    const limbs = first!.tree.limbs.filter((limb) => limb !== first!.leader.limb)
+    const visits = count < limbs.length ? first!.visits : [{ ...first!.visits[0]!, cuts: [], limbs: [] }]
+    const changed = { ...first!, visits, remaining: [], notJudged: limbs.slice(0, count) }
+    const opened = await openPane(new FakeSurface(), fakeEngine({ ...plan, trees: [changed, ...others] }))
+    await opened.pane.planSelection()
+    press(opened.root, 'Tree K1')
+    return { ...opened, limbs, card: cards(opened.root).find((card) => readable(card).includes('Tree K1'))! }
+  }
+
+  test('says so closed and open, and nothing of what remains', async () => {
+    const { root, card, limbs } = await judged(3)
+    expect(limbs).toHaveLength(3)
+    expect(readable(card)).toContain('Young, good vigor, limbs not judged')
+    expect(readable(card)).toContain('Limbs not judged: limbs B, C and D. The checks say why.')
+    expect(readable(card)).not.toMatch(/no cuts?\b|What remains|0 cuts/i)
+    expect(readable(root)).toContain('Limbs of 1 tree not judged.')
+  })
+
+  test('says how many where some were', async () => {
+    const { card } = await judged(1)
+    expect(readable(card)).toContain('Young, good vigor, 2 cuts, 1 of 3 limbs not judged')
+  })
+})
+
+test('a tree without limbs says that none are listed', async () => {
+  const { root, pane } = await openPane()
+  await pane.planSelection()
+  expect(readable(cards(root)[1]!)).toContain('no limbs listed')
+})
+
 describe('many trees', () => {
   const open = () => openPane(new FakeSurface(), fakeEngine(longPlan(120)))
 

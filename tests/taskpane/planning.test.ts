@@ -1,6 +1,8 @@
-import { planBlock, type Progress } from '../../taskpane/planning'
+import { planSheets, type Progress } from '../../taskpane/planning'
 import { fakeEngine } from './fakeSurface'
-import { inventedBlock, longPlan } from './inventedPlan'
+import { longPlan } from './inventedPlan'
+
+const read = { sheets: [], range: null }
 
 /** A clock that moves on by so many milliseconds each time it is read. */
 function clockOf(step: number): void {
@@ -15,9 +17,9 @@ afterEach(() => {
 test('planning yields to the browser after 30 ms of work and says how far it is', async () => {
   clockOf(20)
   const seen: Progress[] = []
-  const planned = await planBlock(
+  const planned = await planSheets(
     fakeEngine(longPlan(6)),
-    inventedBlock,
+    read,
     {},
     {
       date: '2031-03-02',
@@ -42,9 +44,9 @@ test('a press of cancel is heard between two trees', async () => {
     begun += 1
     if (begun === 3) setTimeout(() => control.abort(), 0)
   })
-  const planned = await planBlock(
+  const planned = await planSheets(
     engine,
-    inventedBlock,
+    read,
     {},
     {
       date: '2031-03-02',
@@ -60,8 +62,8 @@ test('nothing is read where it was canceled before it began', async () => {
   const control = new AbortController()
   control.abort()
   const engine = fakeEngine()
-  const read = jest.spyOn(engine, 'readInventory')
+  const reading = jest.spyOn(engine, 'readSheets')
   const options = { date: '2031-03-02', signal: control.signal, onProgress: () => undefined }
-  expect(await planBlock(engine, inventedBlock, {}, options)).toBeNull()
-  expect(read).not.toHaveBeenCalled()
+  expect(await planSheets(engine, read, {}, options)).toBeNull()
+  expect(reading).not.toHaveBeenCalled()
 })

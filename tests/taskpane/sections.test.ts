@@ -1,7 +1,9 @@
 /** @jest-environment jsdom */
+import { groupProblems } from '../../shared/groupProblems'
 import { problem } from '../../shared/problems'
+import { withWaiting } from '../../src/plan/leftOut'
 import { inventedRatesNotice } from '../../src/sheets/cautions'
-import { allChecks } from '../../taskpane/checks/checksSection'
+import { allChecks, checkEntry } from '../../taskpane/checks/checksSection'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { openPane, press, readable, settle } from './openPane'
 
@@ -55,6 +57,29 @@ describe('the checks', () => {
     expect(surface.asked.at(-1)).toBe('go to Survey!D9')
   })
 
+  test('several of one cause are one, and the button leads to one cell after the other', () => {
+    const reads = (cell: string) => problem('not-a-number', cell, { column: 'Limb diameter', text: 'thick' })
+    const [group] = groupProblems(['Survey!D9', 'Survey!D4', 'Survey!D6'].map(reads))
+    const left = [4, 6, 9].map((row) => ({
+      tree: 'K3',
+      at: row - 3,
+      row,
+      cell: `Survey!B${String(row)}`,
+      reason: reads(`Survey!D${String(row)}`).message
+    }))
+    const checks = allChecks(withWaiting([group!], left), left)
+    expect(checks).toHaveLength(1)
+    const asked: string[] = []
+    const entry = checkEntry(checks[0]!, (cell) => asked.push(cell))
+    expect(readable(entry)).toContain('3 limbs wait for them: rows 4, 6 and 9.')
+    expect(readable(entry)).toContain('D4, 1 of 3')
+    for (const which of ['D6, 2 of 3', 'D9, 3 of 3', 'D4, 1 of 3']) {
+      press(entry, 'Go to cell')
+      expect(readable(entry)).toContain(which)
+    }
+    expect(asked).toEqual(['Survey!D4', 'Survey!D6', 'Survey!D9'])
+  })
+
   test('a row left out is listed even where no problem names it', () => {
     const found = problem('not-a-number', 'Survey!D9', { column: 'Limb diameter', text: 'thick' })
     const left = [
@@ -62,7 +87,7 @@ describe('the checks', () => {
       { tree: 'K3', at: 5, row: 8, cell: 'Survey!B8', reason: 'Its tree has no height.' }
     ]
     const checks = allChecks([found], left)
-    expect(checks.map(({ cell }) => cell)).toEqual(['Survey!D9', 'Survey!B8'])
+    expect(checks.map(({ cells }) => cells)).toEqual([['Survey!D9'], ['Survey!B8']])
     expect(checks[1]?.message).toBe('Tree K3: Its tree has no height.')
   })
 })
@@ -91,7 +116,7 @@ describe('the columns', () => {
 
   test('plan again with the corrected meanings and units', async () => {
     const { root, engine } = await section('Columns')
-    const read = jest.spyOn(engine, 'readInventory')
+    const read = jest.spyOn(engine, 'readSheets')
     const change = (select: HTMLSelectElement, value: string) => {
       select.value = value
       select.dispatchEvent(new Event('change'))
@@ -103,9 +128,10 @@ describe('the columns', () => {
     press(root, 'Plan again with these columns')
     await settle()
     expect(read.mock.lastCall?.[1]).toEqual({
-      system: 'cm-m',
-      fields: { 2: 'stem', 4: 'tip' },
-      units: { 2: 'mm' }
+      answers: [
+        { header: 'Limb dia', field: 'stem', unit: 'mm' },
+        { header: 'Color of tag', field: 'tip' }
+      ]
     })
   })
 

@@ -153,9 +153,20 @@ describe('where an earlier plan left its sheets', () => {
   })
 })
 
+test('all sheets of the inventory have to be unchanged, and no others', async () => {
+  const surface = new FakeSurface()
+  surface.others = [{ name: 'Prices', rows: [['Rope', 40]], top: 0, left: 0 }]
+  const { root, pane } = await openPane(surface)
+  await pane.planSelection()
+  press(root, 'Write')
+  press(root, 'Write sheets')
+  await settle()
+  expect(surface.source.map(({ name }) => name)).toEqual(['Survey'])
+})
+
 test('cells that changed since they were planned keep anything from being written', async () => {
   const { root, surface } = await write()
-  surface.block = { ...inventedBlock }
+  surface.block = { ...inventedBlock, rows: [...inventedBlock.rows] }
   press(root, 'Write sheets')
   await settle()
   expect(surface.written).toEqual([])

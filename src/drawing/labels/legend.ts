@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../../shared/units'
+import { noCutWords } from '../../plan/judged'
 import { bearingRose, roseLimbs, roseSize } from './bearingRose'
 import { cutLines } from '../cutLines'
 import { doseBar, doseWords } from '../doseBar'
@@ -60,7 +61,8 @@ function cutBlock(scene: Scene, corner: Point, width: number, setting: LegendSet
   const { when, system, brief = false } = setting
   if (scene.visit === null || brief) return { shapes: [], height: 0 }
   const lines = cutLines(scene.visit, when, system)
-  if (lines.length === 0) return textBlock(['No cut is planned at this visit.'], corner, 'text')
+  if (lines.length === 0)
+    return textBlock(linesOf(`${noCutWords(scene.plan)}.`, textSize, width), corner, 'text')
   const shapes: Shape[] = []
   let { y } = corner
   for (const { number, text } of lines) {

@@ -1,3 +1,5 @@
+import { judgedOf, judgedWords, notJudgedLimbs } from '../../plan/judged'
+import { capital } from '../../../shared/words/sentences'
 import type { Scale } from '../paper'
 import type { Scene } from '../scene'
 
@@ -39,6 +41,9 @@ export function notesOf(scene: Scene, scale: Scale): string[] {
   notes.push(scene.limbs.length > 0 ? reachWords(scene) : noLimbWords(scene))
   if (scene.notDrawn.length > 0)
     notes.push(`Not drawn, a measurement is missing: ${scene.notDrawn.join(', ')}.`)
+  const judged = judgedOf(scene.plan)
+  if (judged === 'some' || judged === 'none')
+    notes.push(`${capital(judgedWords(scene.plan))}: ${notJudgedLimbs(scene.plan)}.`)
   const held = (scene.visit?.limbs ?? []).filter(({ decision }) => decision === 'hold')
   if (held.length > 0) notes.push(`Hold, or decide on site: ${held.map(({ limb }) => limb.id).join(', ')}.`)
   if ((scene.visit?.visit ?? 1) > 1)

@@ -29,14 +29,32 @@ function wideByZeros(bytes: Uint8Array): Wide | null {
   return 3 * first > pairs && 100 * second <= pairs ? 'utf-16be' : null
 }
 
-/** The text of a file: UTF-16 by its mark or its zeros, else UTF-8, else Windows-1252 as older spreadsheets save it. */
+const unreadable = 0xfffd
+
+/** Whether a text that is no proper UTF-8 is UTF-8 with a few bytes damaged or cut off (house judgment). */
+function isMostlyRead(text: string): boolean {
+  let read = 0
+  let damaged = 0
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    if (code === unreadable) damaged++
+    else if (code > 0x7f) read++
+  }
+  return read > 2 * damaged
+}
+
+/**
+ * The text of a file: UTF-16 by its mark or its zeros, else UTF-8, else Windows-1252 as older spreadsheets save it. What is
+ * damaged in a UTF-8 text shows as “�”.
+ */
 export function decodeText(bytes: Uint8Array): string {
   const wide = wideByMark(bytes) ?? wideByZeros(bytes)
   if (wide !== null) return withoutMark(new TextDecoder(wide).decode(bytes))
   try {
     return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
   } catch {
-    return new TextDecoder('windows-1252').decode(bytes)
+    const text = new TextDecoder('utf-8').decode(bytes)
+    return isMostlyRead(text) ? withoutMark(text) : new TextDecoder('windows-1252').decode(bytes)
   }
 }
 
@@ -45,14 +63,16 @@ function isControl(code: number): boolean {
   return code < 32 && code !== 9 && code !== 10 && code !== 12 && code !== 13
 }
 
-/** Whether a decoded text is none: it holds a character 0, or a hundredth of it are control characters (house judgment). */
+/** A character 0 tells as much of a file that is no text as this many other control characters (house judgment). */
+const zeroCounts = 10
+
+/** Whether a decoded text is none: a twentieth of it is control characters (house judgment; of random bytes, a tenth is). */
 export function isBinary(text: string): boolean {
   const length = Math.min(text.length, looked)
   let controls = 0
   for (let at = 0; at < length; at++) {
     const code = text.charCodeAt(at)
-    if (code === 0) return true
-    if (isControl(code)) controls++
+    if (isControl(code)) controls += code === 0 ? zeroCounts : 1
   }
-  return 100 * controls > length
+  return 20 * controls > length
 }

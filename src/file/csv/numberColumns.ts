@@ -1,8 +1,6 @@
+import { exactDigits, type Notice } from './records'
 import type { Cell } from '../../../shared/cells'
 import { readDecimal, styleOf, type DecimalSign, type NumberStyle } from '../../../shared/numbers'
-
-/** The most digits of a whole number that a spreadsheet keeps exactly; a longer one is an id. */
-const exactDigits = 15
 
 const [zero, nine, plus, comma, minus, point] = [48, 57, 43, 44, 45, 46]
 
@@ -53,28 +51,24 @@ class Column {
   }
 }
 
-/** Whether a text begins as a number with something beside it does: "12,5 cm", "$1,016", "“", but no word. */
-function mayTell(text: string): boolean {
-  const code = text.charCodeAt(0)
-  return code < 65 || code > 122
+/** A text that was written as the formula ="007", so that a spreadsheet leaves it a text. */
+function keptText(text: string): string {
+  return /^="([^"]*)"$/.exec(text)?.[1] ?? text
 }
 
-/** Puts whole numbers in the place of their texts, and null for blanks; fractions wait until their columns are known. */
-function readWholes(rows: Cell[][]): Column[] {
-  const columns: Column[] = []
-  for (const row of rows)
-    for (let at = 0; at < row.length; at++) {
-      const text = row[at] as string
-      const column = (columns[at] ??= new Column())
-      if (text === '') row[at] = null
-      else if (mayTell(text)) {
-        const plain = plainNumber(text)
-        if (typeof plain === 'number') row[at] = plain
-        else if (plain !== null) column.fraction(text, plain)
-        else column.others.push(text)
-      }
-    }
-  return columns
+/** The number of a text such as "12.5": of so few digits the quotient is the nearest number there is, as `Number` gives it. */
+function pointed(text: string): number {
+  if (text.length > exactDigits) return Number(text) + 0
+  let digits = 0
+  let tens = 0
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    if (code >= zero && code <= nine) {
+      digits = digits * 10 + code - zero
+      tens *= 10
+    } else if (code === point) tens = 1
+  }
+  return text.charCodeAt(0) === minus && digits > 0 ? -digits / tens : digits / tens
 }
 
 /** A fraction as the style of its column and the separator allow; what could be read in two ways stays text. */
@@ -82,27 +76,46 @@ function fractionOf(text: string, style: NumberStyle, separator: string): Cell {
   const sign = plainNumber(text)
   if (sign === null || typeof sign === 'number' || style === null) return text
   if (sign === ',' && (separator === ',' || style === '.')) return text
-  if (sign === style && sign === '.') return Number(text) + 0
+  if (sign === style && sign === '.') return pointed(text)
   const digits = readDecimal(text, style)
   return typeof digits === 'string' ? Number(digits) + 0 : text
 }
 
-/**
- * Puts numbers in the place of their texts, in the rows given. Which sign stands before the decimals is told from the
- * numbers of each column, or of the whole file where a column does not tell.
- */
-export function readNumbers(rows: Cell[][], separator: string): void {
-  const columns = readWholes(rows)
-  const ofFile = styleOf(columns.flatMap(({ fractions }) => fractions))
-  const styles = columns.map((column) => {
-    const own = column.fractions.length === 0 ? null : column.style
-    // Thousands parted by spaces in some rows leave open what a sign means in the others; the rest of the file may tell.
-    return column.fractions.length === 0 ? null : own === null || own === 'either' ? (ofFile ?? own) : own
-  })
-  for (const row of rows)
-    for (let at = 0; at < row.length; at++) {
-      const style = styles[at]
-      const text = row[at]
-      if (style && typeof text === 'string') row[at] = fractionOf(text, style, separator)
-    }
+/** Columns of cells while they are read and, once all of them are, the numbers of their texts. */
+export class NumberColumns {
+  private readonly columns: Column[] = []
+
+  constructor(private readonly separator: string) {}
+
+  /** A whole number, null for a blank, or the text: a fraction waits until its column is known. */
+  readonly notice: Notice = (text, at) => {
+    if (text === '') return null
+    const plain = plainNumber(text)
+    if (typeof plain === 'number') return plain
+    const column = (this.columns[at] ??= new Column())
+    if (plain !== null) column.fraction(text, plain)
+    else if (text.startsWith('="')) return keptText(text)
+    else column.others.push(text)
+    return text
+  }
+
+  /**
+   * Puts fractions in the place of their texts, in the rows given. Which sign stands before the decimals is told from the
+   * numbers of each column, or of the whole file where a column does not tell.
+   */
+  readFractions(rows: readonly Cell[][]): void {
+    const known = [...this.columns.entries()].filter(([, column]) => column?.fractions.length > 0)
+    const ofFile = styleOf(known.flatMap(([, { fractions }]) => fractions))
+    const styled = known.flatMap(([at, column]) => {
+      const own = column.style
+      // Thousands parted by spaces in some rows leave open what a sign means in the others; the rest of the file may tell.
+      const style = own === null || own === 'either' ? (ofFile ?? own) : own
+      return style === null ? [] : [{ at, style }]
+    })
+    for (const row of rows)
+      for (const { at, style } of styled) {
+        const text = row[at]
+        if (typeof text === 'string') row[at] = fractionOf(text, style, this.separator)
+      }
+  }
 }

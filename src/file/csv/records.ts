@@ -2,14 +2,18 @@
  * Text of separated values taken apart into records (RFC 4180), with what files of real people have besides: lines ended in
  * different ways, spaces before a quote, and quotes that are no quotes (3½", a note in quotes that never end).
  */
+import type { Cell } from '../../../shared/cells'
 import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 import { longestCellText } from '../../sheets/typedText'
 
 const quote = 34
+const [zero, nine] = [48, 57]
 const lineFeed = 10
 const carriageReturn = 13
 const space = 32
 
+/** The most digits of a whole number that a spreadsheet keeps exactly; a longer one is an id. */
+export const exactDigits = 15
 /** Most cells of a file, the same as the file library takes of a workbook's sheet. */
 export const mostCells = 20_000_000
 
@@ -20,7 +24,7 @@ export interface TooLarge {
   readonly column: number
 }
 
-export type Records = string[][] | TooLarge
+export type Records = Cell[][] | TooLarge
 
 export function isTooLarge(records: Records): records is TooLarge {
   return !Array.isArray(records)
@@ -75,8 +79,8 @@ function closingQuote(text: string, open: number, separator: number): { at: numb
  * The text between two places without the spaces around it. Columns repeat themselves: where the cell above is the same, so
  * is the text, which saves most of the memory.
  */
-function trimmed(text: string, from: number, to: number, above: string | undefined): string {
-  if (above !== undefined && above.length === to - from && text.startsWith(above, from)) return above
+function trimmed(text: string, from: number, to: number, above: Cell | undefined): string {
+  if (typeof above === 'string' && above.length === to - from && text.startsWith(above, from)) return above
   const first = text.charCodeAt(from)
   const last = text.charCodeAt(to - 1)
   const cell = text.slice(from, to)
@@ -103,7 +107,7 @@ class CellScanner {
   }
 
   /** The cell that begins here, as text; `above` is the one of the record before. */
-  cell(above: string | undefined): string {
+  cell(above: Cell | undefined): Cell {
     const { text, separator } = this
     const from = this.at
     const first = text.charCodeAt(from)
@@ -111,6 +115,14 @@ class CellScanner {
     if (quoted !== null) return quoted
     let end = from
     let code = first
+    let whole = 0
+    for (; code >= zero && code <= nine; code = text.charCodeAt(++end)) whole = whole * 10 + code - zero
+    // A whole number needs no text of its own. An id such as 007 is none, and of too many digits some would be lost.
+    const digits = end - from
+    if (digits > 0 && digits <= exactDigits && (digits === 1 || first !== zero) && ends(code, separator)) {
+      this.at = end
+      return whole
+    }
     while (code !== separator && code !== lineFeed && code !== carriageReturn && end < text.length)
       code = text.charCodeAt(++end)
     this.at = end
@@ -135,24 +147,46 @@ class CellScanner {
   }
 }
 
-/** Every cell as its text, without the spaces around it; the first `most` records. */
-export function recordsOf(text: string, separator: string, most = Infinity): Records {
+/** What a text becomes in its column, unless it is a word: asked of every such cell as it is read. */
+export type Notice = (text: string, column: number) => Cell
+
+/** A word begins with a letter; every number, and what stands for one, begins with something else. */
+function isWord(text: string): boolean {
+  const code = text.charCodeAt(0)
+  return code >= 65 && code <= 122
+}
+
+interface Wanted {
+  most?: number
+  notice?: Notice
+}
+
+/** Every cell as its text without the spaces around it, or as its whole number; the first `most` records. */
+export function recordsOf(
+  text: string,
+  separator: string,
+  { most = Infinity, notice }: Wanted = {}
+): Records {
   const scanner = new CellScanner(text, separator.charCodeAt(0))
-  const rows: string[][] = []
+  const rows: Cell[][] = []
+  let above: readonly Cell[] = []
   let cells = 0
   while (scanner.at < text.length && rows.length < most) {
-    const row: string[] = []
-    const above = rows[rows.length - 1]
+    const row: Cell[] = []
     do {
-      const cell = scanner.cell(above?.[row.length])
-      if (cell.length > longestCellText) return { tooLarge: 'cell', row: rows.length, column: row.length }
-      if (row.length >= sheetColumns) return { tooLarge: 'columns', row: rows.length, column: row.length }
-      row.push(cell)
+      const column = row.length
+      const cell = scanner.cell(above[column])
+      if (typeof cell !== 'string' || isWord(cell)) row.push(cell)
+      else row.push(notice === undefined ? cell : notice(cell, column))
+      if (typeof cell === 'string' && cell.length > longestCellText)
+        return { tooLarge: 'cell', row: rows.length, column }
+      if (column >= sheetColumns) return { tooLarge: 'columns', row: rows.length, column }
     } while (scanner.goesOn())
     cells += row.length
     if (rows.length >= sheetRows) return { tooLarge: 'rows', row: rows.length, column: 0 }
     if (cells > mostCells) return { tooLarge: 'cells', row: rows.length, column: 0 }
     rows.push(row)
+    above = row
   }
   return rows
 }

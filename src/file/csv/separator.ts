@@ -1,3 +1,4 @@
+import type { Cell } from '../../../shared/cells'
 import { isTooLarge, recordsOf } from './records'
 
 /** In the order in which equal claims are settled: a comma also stands before decimals and in notes. */
@@ -12,7 +13,7 @@ const judgedCharacters = 65_536
  * the root of that number, so that ten cells a line weigh more than the two that a comma in a note makes (house judgment).
  * Where every line is divided alike, and it is no comma, nothing else is meant: commas may then stand before decimals.
  */
-function claimOf(records: readonly (readonly string[])[], separator: string): number {
+function claimOf(records: readonly (readonly Cell[])[], separator: string): number {
   const filled = records.filter((cells) => cells.some((cell) => cell !== ''))
   const counts = new Map<number, number>()
   for (const { length } of filled) if (length > 1) counts.set(length, (counts.get(length) ?? 0) + 1)
@@ -32,7 +33,7 @@ export function namedSeparator(text: string): { separator: string; after: number
 export function separatorOf(text: string): string {
   const sample = text.slice(0, judgedCharacters)
   const claims = separators.map((separator) => {
-    const records = recordsOf(sample, separator, judgedRecords)
+    const records = recordsOf(sample, separator, { most: judgedRecords })
     if (isTooLarge(records)) return 0
     // The last one is cut off where the sample ends.
     const cut = sample.length < text.length && records.length > 1 && records.length < judgedRecords

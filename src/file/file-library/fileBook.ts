@@ -6,6 +6,7 @@ import type { WorkbookProperties, WriteSheet } from 'hucre'
 import type { Area, Cell } from '../../../shared/cells'
 import type { FileChart } from './chartXml'
 import type { FileColor, FileStyle } from './fileStyle'
+import type { FileSettings } from './settingsPart'
 
 /** Parts of an opened sheet that nobody here reads, in the library's own words: they go back into the file as they came. */
 export type KeptParts = Partial<WriteSheet>
@@ -173,4 +174,6 @@ export interface FileBook {
   names?: FileName[]
   activeSheet?: number
   properties?: KeptProperties | undefined
+  /** What the add-in keeps in the workbook. */
+  settings?: FileSettings
 }

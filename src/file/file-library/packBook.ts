@@ -5,6 +5,7 @@ import { areaOf, type Area } from '../../../shared/cells'
 import { fillRooms, roomFor } from './drawnCharts'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
 import { printNames } from './printNames'
+import { withSettings } from './settingsPart'
 
 function tableOf({ name, area, columns, style, filter, banded }: FileTable): TableDefinition {
   return {
@@ -130,7 +131,7 @@ function namesOf({ sheets, names = [] }: FileBook): NamedRange[] {
 }
 
 export async function packBook(book: FileBook): Promise<Uint8Array> {
-  const { sheets, activeSheet, properties } = book
+  const { sheets, activeSheet, properties, settings = new Map() } = book
   const file = await writeXlsx({
     sheets: sheets.map(sheetOf),
     namedRanges: namesOf(book),
@@ -138,5 +139,5 @@ export async function packBook(book: FileBook): Promise<Uint8Array> {
     ...(activeSheet === undefined ? {} : { activeSheet }),
     ...(properties ? { properties } : {})
   })
-  return fillRooms(file, sheets)
+  return withSettings(await fillRooms(file, sheets), settings)
 }

@@ -4,29 +4,38 @@
  * done piece by piece, as the text of such a sheet would not fit into memory.
  */
 
+import { shownPercent } from '../../../shared/numberFormats'
+import { UnusablePackage } from './zipParts'
+
 /** Pieces are put together to about this many characters before they are looked at. */
 const lookedAt = 1 << 20
 
-const prefix = '(?:\\w+:)?'
-/** Tags that name their place: where cells do not, each takes its place from the one before. */
-const placed = '\\s(?:[^<>]*?\\s)?r=[^<>]*?'
-const blankCell = new RegExp(`<${prefix}c${placed}(?:/>|></${prefix}c>)`, 'g')
-const blankRow = new RegExp(`<${prefix}row(?![^<>]*\\shidden=)${placed}(?:/>|>\\s*</${prefix}row>)`, 'g')
+/** Most characters of a cell with all that is in it; more is no sheet. */
+const longestWait = 128 * 1024 * 1024
 
-/** A share as a cell shows it: 0.07 gives "7 %". Null where it has more digits than anybody types. */
-function shownPercent(number: string): string | null {
-  const percents = String(Number((Number(number) * 100).toPrecision(12)))
-  return /^-?\d+(\.\d+)?$/.test(percents) ? `${percents} %` : null
-}
+const prefix = '(?:\\w+:)?'
+/**
+ * Tags that name their place: where cells do not, each takes its place from the one before. No tag of a cell or row is as
+ * long as that, and a bound keeps a made-up one from taking forever.
+ */
+const placed = '\\s(?:[^<>]{0,300}?\\s)?r=[^<>]{0,300}?'
+const blankCell = new RegExp(`<${prefix}c${placed}(?:/>|></${prefix}c>)`, 'g')
+const blankRow = new RegExp(
+  `<${prefix}row(?![^<>]{0,300}\\shidden=)${placed}(?:/>|>\\s*</${prefix}row>)`,
+  'g'
+)
+/** What is in a cell, up to its end and never into the next one. */
+const inside = `(?:(?!<${prefix}c[\\s/>])[^])*?`
+
+const valueInCell = new RegExp(`(<${prefix}v>)([^<]+)<`)
 
 /** A cell of a percent look: its number becomes a text, with or without a formula before it. */
 function asPercent(cell: string): string {
-  if (/^[^>]*\st=["'](?!n["'])/.test(cell)) return cell
-  const value = new RegExp(`<${prefix}v>([^<]+)</`).exec(cell)
-  const shown = value?.[1] === undefined ? null : shownPercent(value[1])
-  if (value === null || shown === null) return cell
-  const typed = cell.replace(/^([^>]*?)(?:\st=["']n["'])?([^>]*)>/, '$1$2 t="str">')
-  return typed.replace(value[0], value[0].replace(value[1] ?? '', shown))
+  const end = cell.indexOf('>')
+  const tag = cell.slice(0, end).replace(/\st=["']n["']/, '')
+  const value = valueInCell.exec(cell)?.[2]
+  const shown = value === undefined || /\st=/.test(tag) ? null : shownPercent(Number(value))
+  return shown === null ? cell : `${tag} t="str"${cell.slice(end).replace(valueInCell, `$1${shown}<`)}`
 }
 
 /** The last place before which every cell is whole. */
@@ -46,13 +55,17 @@ export class SheetSlimmer {
     this.percentCell =
       styles === ''
         ? null
-        : new RegExp(`<(${prefix})c\\s(?:[^<>]*?\\s)?s=["'](?:${styles})["'][^<>]*(?<!/)>[^]*?</\\1c>`, 'g')
+        : new RegExp(
+            `<(${prefix})c\\s(?:[^<>]{0,300}?\\s)?s=["'](?:${styles})["'][^<>]{0,300}(?<!/)>${inside}</\\1c>`,
+            'g'
+          )
   }
 
   /** What can be handed on of the text so far. */
   add(text: string): string {
     this.waiting.push(text)
     this.length += text.length
+    if (this.length > longestWait) throw new UnusablePackage('too large')
     if (this.length < this.enough) return ''
     const xml = this.waiting.join('')
     const until = wholeUntil(xml)

@@ -5,6 +5,7 @@ import { parseAddress } from '../../../shared/a1Notation'
 import type { FilePage, FileRow, KeptParts } from './fileBook'
 import { chartsIn } from './foundCharts'
 import { namesIn, serialOf } from './foundValues'
+import { settingsOf, type FileSettings } from './settingsPart'
 import type { FoundCell, FoundRule, UnpackedBook, UnpackedSheet } from './unpackedBook'
 
 /** The library reads these without their rank or their side of the average: written again, they would say another thing. */
@@ -102,13 +103,14 @@ function lostParts({ sheets }: Workbook): string[] {
 }
 
 /** A workbook of the library in our words. */
-export function bookOf(workbook: Workbook): UnpackedBook {
+export function bookOf(workbook: Workbook, settings: FileSettings = new Map()): UnpackedBook {
   const { sheets, namedRanges, activeSheet = 0, properties } = workbook
   const lost = lostParts(workbook)
-  return { sheets: sheets.map(sheetOf), names: namesIn(namedRanges), activeSheet, properties, lost }
+  const names = namesIn(namedRanges)
+  return { sheets: sheets.map(sheetOf), names, activeSheet, properties, settings, lost }
 }
 
 /** Throws where the bytes are no workbook. */
 export async function unpackBook(bytes: Uint8Array): Promise<UnpackedBook> {
-  return bookOf(await readXlsx(bytes, { readStyles: true }))
+  return bookOf(await readXlsx(bytes, { readStyles: true }), await settingsOf(bytes))
 }

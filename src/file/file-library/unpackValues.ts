@@ -1,5 +1,5 @@
 /** The values of an .xlsx and the names on them, without looks: all that a plan needs of a file. */
-import { HucreError, type CellValue, type Sheet } from 'hucre'
+import { HucreError, XmlError, type Cell as LibraryCell, type CellValue, type Sheet } from 'hucre'
 import { readXlsx } from 'hucre/xlsx'
 import { cellAddress, type Cell } from '../../../shared/cells'
 import { longestCellText } from '../../sheets/typedText'
@@ -7,6 +7,7 @@ import { counted } from '../../../shared/words/counts'
 import { showDate } from '../../../shared/words/dates'
 import type { FileName } from './fileBook'
 import { namesIn, serialOf } from './foundValues'
+import type { FileSettings } from './settingsPart'
 import { valuesPackage } from './valuesPackage'
 import { UnusablePackage, type PackageFault } from './zipParts'
 
@@ -32,6 +33,8 @@ export interface SheetValues {
 export interface BookValues {
   sheets: SheetValues[]
   names: FileName[]
+  /** What the add-in keeps in the workbook. */
+  settings: FileSettings
 }
 
 /** The bytes are no workbook that can be read: why, as a part of a sentence. */
@@ -56,6 +59,11 @@ class LongCell extends Error {
   }
 }
 
+/** A formula that its program left without a result: it stands for itself, so that a reader can tell it from a blank. */
+function isUnsolved({ formula, value }: LibraryCell): boolean {
+  return formula !== undefined && value === null
+}
+
 function numbersOf(hidden: Iterable<readonly [number, { hidden?: boolean }]>): Set<number> {
   const found = new Set<number>()
   for (const [number, each] of hidden) if (each.hidden === true) found.add(number)
@@ -73,6 +81,12 @@ function valuesOf(sheet: Sheet): SheetValues {
       row[at] = cell
     }
   })
+  for (const [at, cell] of sheet.cells ?? []) {
+    const [row = 0, column = 0] = at.split(',').map(Number)
+    const cells = rows[row]
+    if (cells !== undefined && isUnsolved(cell))
+      cells[column] = `=${cell.formula === '' ? '…' : (cell.formula ?? '')}`
+  }
   return {
     name,
     hidden: hidden === true || veryHidden === true,
@@ -111,14 +125,15 @@ function whyUnreadable(error: unknown): string {
   if (error instanceof UnusablePackage) return faults[error.fault]
   if (error instanceof LongCell)
     return `${error.address} holds more than ${counted(longestCellText, 'character')}`
+  if (error instanceof XmlError) return faults.damaged
   return error instanceof HucreError ? reported(error) : faults.damaged
 }
 
 export async function unpackValues(bytes: Uint8Array): Promise<BookValues | UnreadableBook> {
   try {
-    const { bytes: values, cellless } = await valuesPackage(bytes)
+    const { bytes: values, cellless, settings } = await valuesPackage(bytes)
     const { sheets, namedRanges } = await readXlsx(values, { sheets: ({ name }) => !cellless.has(name) })
-    return { sheets: sheets.map(valuesOf), names: namesIn(namedRanges) }
+    return { sheets: sheets.map(valuesOf), names: namesIn(namedRanges), settings }
   } catch (error) {
     return { unreadable: whyUnreadable(error) }
   }

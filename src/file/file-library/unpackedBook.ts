@@ -14,6 +14,7 @@ import type {
 } from './fileBook'
 import type { FileColor, FileStyle } from './fileStyle'
 import type { FoundChart } from './foundCharts'
+import type { FileSettings } from './settingsPart'
 
 /** A conditional format of any kind. */
 export interface FoundRule {
@@ -57,6 +58,8 @@ export interface UnpackedBook {
   names: FileName[]
   activeSheet: number
   properties: KeptProperties | undefined
+  /** What the add-in keeps in the workbook. */
+  settings: FileSettings
   /** Parts that are gone when the book is packed again, in words for a person. */
   lost: string[]
 }

@@ -2,6 +2,7 @@
 import JSZip from 'jszip'
 import { percentStyles } from './percentStyles'
 import { SheetSlimmer } from './slimSheet'
+import { settingsIn, settingsParts, type FileSettings } from './settingsPart'
 import { attributeOf, tagsOf } from './xmlText'
 import { asPackageFault, UnusablePackage, zipParts, type ZipPart } from './zipParts'
 
@@ -26,6 +27,8 @@ class Unpacker {
   private characters = 0
   private percents: ReadonlySet<string> = new Set()
 
+  constructor(private readonly most: number) {}
+
   async unpack(part: ZipPart): Promise<void> {
     const decoder = new TextDecoder()
     const kept: string[] = []
@@ -34,7 +37,7 @@ class Unpacker {
     for await (const piece of part.pieces()) {
       const text = decoder.decode(piece, { stream: true })
       if (first) {
-        // A part may declare no entities of its own (ECMA-376 part 2, 7.2.4): those are how small files grow without end.
+        // A part may declare no entities of its own (ECMA-376 part 2, from memory): those are how small files grow without end.
         if (/<!(DOCTYPE|ENTITY)/i.test(text)) throw new UnusablePackage('entities')
         if (rootOf(text) === 'worksheet') slimmer = new SheetSlimmer(this.percents)
       }
@@ -49,7 +52,7 @@ class Unpacker {
 
   private keep(kept: string[], text: string): void {
     this.characters += text.length
-    if (this.characters > mostCharacters) throw new UnusablePackage('too large')
+    if (this.characters > this.most) throw new UnusablePackage('too large')
     kept.push(text)
   }
 }
@@ -70,17 +73,41 @@ function sheetsWithoutCells(texts: ReadonlyMap<string, string>): Set<string> {
   return names
 }
 
+/** Most bytes of a part with settings; the answers of a person come to a few thousand. */
+const mostSettings = 1024 * 1024
+
+/** What the add-in keeps in the workbook. A part too large to be ours is passed over. */
+async function settingsAmong(parts: readonly ZipPart[]): Promise<FileSettings> {
+  const found = new Map<string, string>()
+  for (const part of settingsParts(parts)) {
+    const pieces: Uint8Array[] = []
+    let length = 0
+    for await (const piece of part.pieces()) {
+      length += piece.length
+      if (length > mostSettings) break
+      pieces.push(piece)
+    }
+    if (length > mostSettings) continue
+    for (const [key, text] of settingsIn(Buffer.concat(pieces).toString('utf8'))) found.set(key, text)
+  }
+  return found
+}
+
 export interface ValuesPackage {
   bytes: Uint8Array
+  settings: FileSettings
   /** Sheets that the library is not to look for. */
   cellless: ReadonlySet<string>
 }
 
 /** Throws `UnusablePackage` where the bytes are no workbook, or one that would not fit into memory. */
-export async function valuesPackage(bytes: Uint8Array): Promise<ValuesPackage> {
-  const parts = (await zipParts(bytes)).filter(isNeeded).sort(looksFirst)
-  const unpacker = new Unpacker()
+export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): Promise<ValuesPackage> {
+  const all = await zipParts(bytes)
+  const parts = all.filter(isNeeded).sort(looksFirst)
+  const unpacker = new Unpacker(most)
+  let settings: FileSettings
   try {
+    settings = await settingsAmong(all)
     for (const part of parts) await unpacker.unpack(part)
   } catch (error) {
     throw asPackageFault(error)
@@ -89,6 +116,7 @@ export async function valuesPackage(bytes: Uint8Array): Promise<ValuesPackage> {
   for (const [name, text] of unpacker.texts) zip.file(name, Buffer.from(text), { createFolders: false })
   return {
     bytes: await zip.generateAsync({ type: 'nodebuffer' }),
+    settings,
     cellless: sheetsWithoutCells(unpacker.texts)
   }
 }

@@ -1,16 +1,14 @@
 /** What is read of a part's XML before the file library reads it: single tags, found by their names. */
 
-/** What stands between the name of a tag and its end; a quoted value may hold any sign. */
-const inTag = `(?:[^"'<>]|"[^"]*"|'[^']*')*`
-
 /** Every opening tag of this name, whatever prefix its namespace has. */
 export function tagsOf(xml: string, name: string): string[] {
-  return xml.match(new RegExp(`<(?:\\w+:)?${name}(?=[\\s/>])${inTag}>`, 'g')) ?? []
+  return xml.match(new RegExp(`<(?:\\w+:)?${name}(?=[\\s/>])[^<>]*>`, 'g')) ?? []
 }
 
 const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
 
-function plainText(value: string): string {
+/** A text or a value as it was meant, its entities put in. */
+export function plainText(value: string): string {
   return value.replace(
     /&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
     (whole, hex?: string, digits?: string, name = '') => {

@@ -14,16 +14,16 @@ export class UnusablePackage extends Error {
   }
 }
 
-/** The container that holds older workbooks and encrypted ones (MS-CFB 2.2: its first eight bytes). */
+/** The container that holds older workbooks and encrypted ones (MS-CFB, from memory: its first eight bytes). */
 const compound = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]
 
-/** The stream that an encrypted workbook has in that container (MS-OFFCRYPTO 2.3.4.4); names there are UTF-16. */
+/** The stream that an encrypted workbook has in that container (MS-OFFCRYPTO, from memory); names there are UTF-16. */
 const encrypted = Buffer.from('EncryptedPackage', 'utf16le')
 
 /** The first bytes of a zip: "PK". */
 const zipped = [0x50, 0x4b]
 
-/** How a part may be packed in a workbook's file (ECMA-376 part 2, annex C). */
+/** How a part may be packed in a workbook's file (ECMA-376 part 2, from memory). */
 const [stored, deflated] = [0, 8]
 
 function begins(bytes: Uint8Array, signature: readonly number[]): boolean {

@@ -1,7 +1,8 @@
 import { choices, readChoice, type ChoiceName } from '../../../shared/choices'
 import type { LengthUnit } from '../../../shared/units'
 import { fold } from './fold'
-import { meaningsOf } from './dictionary'
+import { partsOf } from './compounds'
+import { isEnding, isGerman, isPart, meaningsOf } from './dictionary'
 import { markMeasuringHeights, unitAnywhere, unitInBrackets, unitOf } from './measures'
 
 /** Letters of a header that are looked at; more is a sentence, not a name. */
@@ -46,14 +47,18 @@ const ticks =
 const codeList = /^\p{L}{0,3}\d{0,3}\s*(?:[/,|;–=-]\s*[\p{L}\d.]{0,6}\s*)+$/u
 const choiceNames = Object.keys(choices) as ChoiceName[]
 
+function isChoice(text: string): boolean {
+  return choiceNames.some((name) => readChoice(name, text) !== null)
+}
+
 /** A list of codes or of the words of a choice says what the cells hold, not what the column is: "(Y/SM/M)", "(good/fair)". */
 function withoutValues(inner: string): string {
   if (codeList.test(inner.trim()) || /^\d[\d\s.,–-]+$/.test(inner)) return ' '
+  const choicesGiven = inner.split(/\s*[/,|;]\s*/).map(isChoice)
+  if (choicesGiven.filter(Boolean).length >= Math.max(2, choicesGiven.length / 2)) return ' '
   return inner
     .split(/[\s/,|;=]+/)
-    .filter(
-      (word) => meaningsOf(word) !== null || !choiceNames.some((name) => readChoice(name, word) !== null)
-    )
+    .filter((word) => meaningsOf(word) !== null || !isChoice(word))
     .join(' ')
 }
 
@@ -62,6 +67,9 @@ interface Taken {
   readonly unit: LengthUnit | null
 }
 
+/** "(ft; lowest live branch counts)": what the number is, not that something is counted. */
+const counting = /(?<!\p{L})(?:counts|zahlt|compte|cuenta)(?!\p{L})/gu
+
 function takeBrackets(text: string): Taken {
   let unit: LengthUnit | null = null
   const rest = text.replace(/[([{<]([^()[\]{}<>]*)[)\]}>]/g, (_whole, inner: string) => {
@@ -69,7 +77,7 @@ function takeBrackets(text: string): Taken {
     unit ??= found
     if (found === null) return ` ${withoutValues(inner)} `
     const more = inner.replace(/^\s*(?:in\s+)?[^\s,;/]+/, '')
-    return /^[\s,;]+\p{L}/u.test(more) ? ` ${more} ` : ' '
+    return /^[\s,;]+\p{L}/u.test(more) ? ` ${more.replace(counting, ' ')} ` : ' '
   })
   return { rest, unit }
 }
@@ -96,16 +104,31 @@ function takeUnit(tokens: string[], given: LengthUnit | null): { tokens: string[
 
 const tokenPattern = /[\p{L}\p{N}ø#%@$€£"″”]+(?:'(?=\s|$))?\.?/gu
 
+/** "treeheightft", "limbdiain": words that are known as a compound with a unit run into them. */
+function withUnitApart(token: string): string[] | null {
+  const found = /^(\p{L}{5,})(ft|in|cm|mm|m)$/u.exec(token)
+  if (found?.[1] === undefined || found[2] === undefined) return null
+  const whole = compound(token)
+  if (whole !== null && whole.at(-1) !== found[2]) return null
+  return meaningsOf(found[1]) !== null || compound(found[1]) !== null ? [found[1], found[2]] : null
+}
+
+const compound = (token: string): string[] | null => partsOf(token, isPart, isEnding, isGerman)
+
 function parted(text: string): string[] {
   return [...text.replace(/(\d)(?:nd|rd|th|st|e|a)\b/g, '$1').matchAll(tokenPattern)].flatMap(([token]) => {
     const bare = token.replace(/\.$/, '')
-    if (meaningsOf(bare) !== null || !/[\d#]/.test(bare)) return [token]
+    if (meaningsOf(bare) !== null) return [token]
+    if (!/[\d#]/.test(bare)) return withUnitApart(bare) ?? [token]
     return token.match(/\d+|#|[^\d.#]+/g) ?? []
   })
 }
 
+/** "(h) Stem dia", "3) Tip": what counts the columns. */
+const lettered = /^\s*(?:[([]?(?:[a-z]|\d{1,2})[)\]]|\d{1,2}\.)\s*(?=\p{L}{2})/iu
+
 export function tokensOf(header: string): HeaderTokens {
-  const folded = plain(fold(spaced(header.slice(0, longestHeader))))
+  const folded = plain(fold(spaced(header.slice(0, longestHeader).replace(lettered, ''))))
   const asked = folded.replace(ticks, ' ')
   const marked = markMeasuringHeights(asked)
   const bracketed = takeBrackets(marked.replace(degreeWord, ' ').replaceAll('%', ' '))

@@ -47,7 +47,7 @@ const sizeForDiameter = 0.78
 const unknownWord = [0, 0.45, 0.76, 0.86, 0.92] as const
 
 /** What it costs that a word is spelled nearly or shortened. House judgment. */
-const spellings = { known: 1, mark: 1, unknown: 1, abbreviated: 0.96, slip: 0.92 } as const
+const spellings = { known: 1, mark: 1, unknown: 1, abbreviated: 0.96, slip: 0.92, short: 0.85 } as const
 
 /** Which of limb and stem a header names first; null where it does not name both. */
 function firstNamed(words: readonly HeaderWord[]): 'limb' | 'axis' | null {
@@ -65,7 +65,17 @@ function costOf({ meanings }: HeaderWord): number {
   return meanings.every((meaning) => light.has(meaning)) ? lightNotion : foreignNotion
 }
 
-function scoreOf({ words, notions }: HeaderText, reading: Reading, first: 'limb' | 'axis' | null): number {
+/** Heights are from the ground, so that it says nothing of them; only a thickness is another one there. */
+function saysNothing({ meanings }: HeaderWord, thick: boolean): boolean {
+  return meanings.includes('noise') || (!thick && meanings.includes('elsewhere'))
+}
+
+function scoreOf(
+  { words, notions }: HeaderText,
+  reading: Reading,
+  first: 'limb' | 'axis' | null,
+  thick: boolean
+): number {
   if (reading.first !== null && reading.first !== first) return 0
   if (reading.not.some((notion) => notions.has(notion))) return 0
   let score = reading.trust
@@ -87,7 +97,7 @@ function scoreOf({ words, notions }: HeaderText, reading: Reading, first: 'limb'
     if (fits || (sized && word.meanings.includes('size'))) {
       if (word.spelling !== 'mark' && word.meanings.some((meaning) => !hardly.has(meaning))) explained++
       score *= spellings[word.spelling]
-    } else if (!word.meanings.includes('noise')) score *= costOf(word)
+    } else if (!saysNothing(word, thick)) score *= costOf(word)
   }
   return score * (unknownWord[Math.min(explained, unknownWord.length - 1)] ?? 0) ** unknown
 }
@@ -98,9 +108,11 @@ export function likelihoods(header: HeaderText): Likely[] {
   const found: Likely[] = []
   for (const { field, readings: each } of readings) {
     const suits = unitSuits(header, field)
+    const { kind } = columnOf(field).reads
+    const thick = kind === 'diameter' || kind === 'stems'
     const best = new Map<Standing, Likely>()
     for (const reading of each) {
-      const score = scoreOf(header, reading, first) * suits
+      const score = scoreOf(header, reading, first, thick) * suits
       if (score <= 0.2 || score <= (best.get(reading.standing)?.score ?? 0)) continue
       const girth = (['girth', 'gbh'] as const).some(
         (notion) => reading.may.has(notion) && header.notions.has(notion)

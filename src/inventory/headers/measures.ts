@@ -46,6 +46,7 @@ export function unitInBrackets(inner: string): LengthUnit | null {
   return (
     unitOf(text) ??
     unitOf(text.replace(/^in\s+/, '')) ??
+    unitOf(/^([^\s,;/]+)\s*[;,]/.exec(text)?.[1] ?? '') ??
     (text.length <= 20 ? unitOf(/^([^\s,;/]+)[\s,;/]/.exec(text)?.[1] ?? '') : null)
   )
 }

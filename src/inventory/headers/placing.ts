@@ -21,6 +21,21 @@ function anchorOf(candidates: readonly Likely[]): Of | null {
   return treeAnchors.has(best.field) ? 'tree' : null
 }
 
+/**
+ * Whether limbs are listed: a column names them, or two tell of them. One column about a limb, such as the height of the
+ * fork, stands in a list of trees too.
+ */
+function tellsOfLimbs(columns: readonly (readonly Likely[])[], anchors: readonly (Of | null)[]): boolean {
+  if (!anchors.includes('limb')) return false
+  const best = columns.map((candidates) => candidates.find(({ score }) => score >= someFrom) ?? null)
+  const named = best.some((each, at) => anchors[at] === 'limb' && namesLimbs.has(each?.field ?? 'tree'))
+  return named || best.filter((each) => each !== null && columnOf(each.field).of === 'limb').length >= 2
+}
+
+const namesLimbs = new Set<Field>(['limb', 'parent'])
+/** From which score a column tells of limbs beside another one that does. House judgment. */
+const someFrom = 0.5
+
 /** Where each column stands: among the tree's or the limb's columns. */
 export interface Neighbors {
   /** No column speaks of limbs: a list of trees. */
@@ -33,6 +48,7 @@ export interface Neighbors {
 
 export function neighbors(columns: readonly (readonly Likely[])[]): Neighbors {
   const anchors = columns.map(anchorOf)
+  const treesOnly = !tellsOfLimbs(columns, anchors)
   const nearest = (at: number, steps: readonly number[]): Of => {
     for (const step of steps)
       for (let there = at + step; there >= 0 && there < anchors.length; there += step) {
@@ -42,7 +58,7 @@ export function neighbors(columns: readonly (readonly Likely[])[]): Neighbors {
     return 'tree'
   }
   return {
-    treesOnly: !anchors.includes('limb'),
+    treesOnly,
     behind: columns.map((_column, at) => nearest(at, [-1, 1])),
     before: columns.map((_column, at) => nearest(at, [1, -1]))
   }
@@ -51,6 +67,9 @@ export function neighbors(columns: readonly (readonly Likely[])[]): Neighbors {
 /** What a bare header loses among the others' columns, and a limb's column in a list of trees. House judgment. */
 const outOfPlace = 0.65
 const withoutLimbs = 0.85
+/** What a measure of limbs loses there, as there is no limb that it could be of. House judgment. */
+const withoutItsLimb = 0.5
+const ofALimb = new Set<Field>('diameter diameter2 stem stemBelow origin tip length'.split(' ') as Field[])
 
 /** The score of a candidate where its column stands. */
 export function placedScore(
@@ -59,7 +78,8 @@ export function placedScore(
   { treesOnly, behind, before }: Neighbors
 ): number {
   const { of } = columnOf(field)
-  if (treesOnly && of === 'limb') return score * (standing === 'placed' ? outOfPlace : withoutLimbs)
+  if (treesOnly && of === 'limb')
+    return score * (ofALimb.has(field) ? withoutItsLimb : standing === 'placed' ? outOfPlace : withoutLimbs)
   if (standing !== 'placed') return score
   const here = field === 'tree' || field === 'limb' ? before[at] : behind[at]
   if (here === of) return inPlace(score)

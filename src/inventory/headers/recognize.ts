@@ -4,7 +4,7 @@ import { Slips } from './slips'
 import { foreignNotions } from './words/notion'
 
 /** How a word was recognized; the further from the word as listed, the less it counts. */
-export type Spelling = 'known' | 'abbreviated' | 'slip' | 'unknown'
+export type Spelling = 'known' | 'abbreviated' | 'slip' | 'short' | 'unknown'
 
 export interface Recognized {
   readonly meanings: readonly Meaning[]

@@ -25,7 +25,16 @@ function lostVowel(token: string, word: string): boolean {
   return token.slice(at) === word.slice(at + 1) && vowel.test(word[at] ?? '')
 }
 
-/** Words up to this length are too like one another for a slip; only a lost vowel is seen through. */
+/** Whether two letters of a short word changed places ("tpi"), or a vowel got into it or was lost ("steam", "tre"). */
+function isShortSlip(token: string, word: string): boolean {
+  if (lostVowel(token, word)) return true
+  if (word.length === short && lostVowel(word, token)) return true
+  return token.length === word.length && isSlipOf(token, word) && sorted(token) === sorted(word)
+}
+
+const sorted = (word: string): string => [...word].sort().join('')
+
+/** Words up to this length are too like one another for a slip; only a vowel or two letters exchanged are seen through. */
 const short = 4
 
 /**
@@ -37,7 +46,7 @@ export class Slips {
 
   constructor(words: Iterable<string>) {
     for (const word of words) {
-      if (word.length < short) continue
+      if (word.length < 3) continue
       for (const key of [word, ...shortened(word)]) {
         const list = this.byShort.get(key)
         if (list === undefined) this.byShort.set(key, [word])
@@ -52,7 +61,7 @@ export class Slips {
     const found = new Set<string>()
     for (const key of [token, ...shortened(token)])
       for (const word of this.byShort.get(key) ?? [])
-        if (word.length > short && token.length > short ? isSlipOf(token, word) : lostVowel(token, word))
+        if (word.length > short && token.length > short ? isSlipOf(token, word) : isShortSlip(token, word))
           found.add(word)
     return [...found]
   }

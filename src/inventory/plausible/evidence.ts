@@ -10,8 +10,15 @@ interface Share {
 const leastTimes = 10
 const mostTimes = 250
 
+/** A limb or stem this many times as thick as the trunk at breast height is asked about (house judgment). */
+export const overTrunk = 1.4
+
 /** A crown base this share of the height above the lowest union, and above every other, is asked about (house judgment). */
 const clearlyAbove = 0.1
+
+/** What holds for whole columns is told from so many trees, and from each tenth after them: to look at all would take too long. */
+const treesCompared = 200
+const everyTree = 10
 
 /** In a list of more limbs under one id they are no limbs of one tree, and comparing all of them would take too long. */
 const limbsCompared = 2000
@@ -26,8 +33,6 @@ function areAlike(one: Limb, other: Limb): boolean {
     one.bearing === other.bearing &&
     one.parent === other.parent &&
     one.stem !== null &&
-    one.diameter !== null &&
-    one.origin !== null &&
     one.tip !== null
   )
 }
@@ -46,25 +51,68 @@ export class Evidence {
   /** The highest tip by the height of the tree. */
   readonly reaches: number[] = []
   readonly oddShapes: Tree[] = []
-  readonly highCrowns: Tree[] = []
+  /** Limbs of which the limb, or the stem at its union, is far thicker than the trunk of its tree. */
+  readonly overTrunk: { readonly tree: Tree; readonly limb: Limb }[] = []
+  /** Trees whose crown base lies above every union, with the lowest union in m. */
+  readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[] = []
   readonly alike: (readonly [Tree, Limb, Limb])[] = []
+
+  private trees = 0
+
+  /** A number of each limb of the tree at hand that limbs with the same measurements share; NaN equals none. */
+  private readonly marks = new Float64Array(limbsCompared)
 
   constructor(private readonly hasTrunks: boolean) {}
 
   look(tree: Tree): void {
-    let highest = 0
-    for (const limb of tree.limbs) {
-      if (limb.dead || limb.role === 'leader') continue
-      this.lookAtLimb(limb, tree.height)
-      if (limb.tip !== null && limb.tip > highest) highest = limb.tip
+    const { limbs } = tree
+    const { marks } = this
+    let lowest = Infinity
+    const most = (tree.trunk ?? Infinity) * overTrunk
+    for (let at = 0; at < limbs.length; at++) {
+      const limb = limbs[at]
+      if (limb === undefined) continue
+      const { diameter, origin, stem } = limb
+      if ((stem ?? 0) > most || (diameter ?? 0) > most) this.overTrunk.push({ tree, limb })
+      marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
+      if (origin !== null && origin < lowest) lowest = origin
     }
+    if (this.trees < treesCompared || this.trees % everyTree === 0) this.lookAtLimbs(tree)
+    this.trees++
     this.lookAtShape(tree)
-    if (tree.height !== null && highest > 0) this.reaches.push(highest / tree.height)
-    if (isCrownAbove(tree)) this.highCrowns.push(tree)
     this.compare(tree)
+    if (isClearlyAbove(tree, lowest)) this.lookAtCrown(tree)
   }
 
-  private lookAtLimb({ diameter, stem, origin, tip }: Limb, height: number | null): void {
+  private lookAtLimbs(tree: Tree): void {
+    const { limbs, height } = tree
+    let highest = 0
+    for (const limb of limbs) {
+      if (limb.dead || limb.role === 'leader') continue
+      const { diameter, stem, origin, tip } = limb
+      this.lookAtLimb(diameter, stem, origin, tip, height)
+      if (tip !== null && tip > highest) highest = tip
+    }
+    if (height !== null && highest > 0) this.reaches.push(highest / height)
+  }
+
+  /** The crown base against the unions of live limbs alone. */
+  private lookAtCrown(tree: Tree): void {
+    const origins = tree.limbs.flatMap(({ dead, role, origin }) =>
+      dead || role === 'leader' || origin === null ? [] : [origin]
+    )
+    if (origins.length === 0 || origins.some((origin) => origin >= (tree.crownBase ?? 0))) return
+    const lowest = Math.min(...origins)
+    if (isClearlyAbove(tree, lowest)) this.highCrowns.push({ tree, lowest })
+  }
+
+  private lookAtLimb(
+    diameter: number | null,
+    stem: number | null,
+    origin: number | null,
+    tip: number | null,
+    height: number | null
+  ): void {
     if (diameter !== null && stem !== null) {
       this.thicker.of++
       if (diameter > stem) this.thicker.found++
@@ -86,14 +134,17 @@ export class Evidence {
     if (times < leastTimes || times > mostTimes) this.oddShapes.push(tree)
   }
 
+  /** By their marks first: reading the limbs themselves for each pair would take most of the time. */
   private compare(tree: Tree): void {
     const { limbs } = tree
     if (limbs.length > limbsCompared) return
+    const { marks } = this
     for (let at = 1; at < limbs.length; at++) {
-      const limb = limbs[at]
-      for (let before = 0; limb !== undefined && before < at; before++) {
-        const other = limbs[before]
-        if (other === undefined || other.origin !== limb.origin || !areAlike(limb, other)) continue
+      const mark = marks[at]
+      for (let before = 0; before < at; before++) {
+        if (marks[before] !== mark) continue
+        const [limb, other] = [limbs[at], limbs[before]]
+        if (limb === undefined || other === undefined || !areAlike(limb, other)) continue
         this.alike.push([tree, other, limb])
         break
       }
@@ -101,13 +152,7 @@ export class Evidence {
   }
 }
 
-function isCrownAbove({ crownBase, height, limbs }: Tree): boolean {
+function isClearlyAbove({ crownBase, height }: Tree, lowest: number): boolean {
   if (crownBase === null || height === null || crownBase >= height) return false
-  let lowest = Infinity
-  for (const limb of limbs) {
-    if (limb.dead || limb.role === 'leader' || limb.origin === null) continue
-    if (limb.origin >= crownBase) return false
-    lowest = Math.min(lowest, limb.origin)
-  }
-  return lowest < Infinity && crownBase - lowest > clearlyAbove * height
+  return crownBase - lowest > clearlyAbove * height
 }

@@ -7,11 +7,12 @@ import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { listedChoices } from '../../../shared/words/lists'
 import { wholePercent } from '../../../shared/words/percent'
 import { fieldAddress, headerAddress, type ColumnMatch, type Inventory, type Tree } from '../inventory'
-import { Evidence } from './evidence'
+import { Evidence, overTrunk } from './evidence'
 import { isUnusual, likelyUnits, median, usual, type OtherUnits } from './units'
 
-/** Fewer limbs or trees than this say nothing of a whole column. */
+/** Fewer limbs or trees than these say nothing of a whole column. */
 const enough = 3
+const enoughTrees = 2
 
 /** The share of the tree's height that the highest listed tip reaches, where feet and meters are not mistaken (house judgment). */
 const reachesLeast = 0.36
@@ -36,14 +37,15 @@ export class Plausibility {
 
   problems(): Problem[] {
     const swapped = this.swapped()
-    const sizes = this.sizes()
+    const sizes = this.sizes(swapped.length > 0)
     const areSwapped = swapped.some(({ code }) => code === 'heights-swapped')
     return [
       ...swapped,
       ...sizes,
       ...(areSwapped ? [] : this.tips()),
       ...(sizes.length > 0 ? [] : this.evidence.oddShapes.map((tree) => this.oddShape(tree))),
-      ...(areSwapped ? [] : this.evidence.highCrowns.map((tree) => this.highCrown(tree))),
+      ...(sizes.length > 0 ? [] : this.evidence.overTrunk.map((each) => this.overTrunk(each))),
+      ...(areSwapped ? [] : this.evidence.highCrowns.map(({ tree, lowest }) => this.highCrown(tree, lowest))),
       ...this.alike()
     ]
   }
@@ -79,13 +81,14 @@ export class Plausibility {
   }
 
   /** Heights against diameters: by the trunk where there is one, else by the stems at the unions. */
-  private sizes(): Problem[] {
+  private sizes(areSwapped: boolean): Problem[] {
     const { slenderness, trunks, aboveUnions } = this.evidence
     const byTrunk = this.columnOf('trunk') !== undefined
     const field = byTrunk ? 'trunk' : this.columnOf('stem') === undefined ? 'stemBelow' : 'stem'
     const [tall, thick] = [this.columnOf('height'), this.columnOf(field)]
     const values = byTrunk ? slenderness : aboveUnions
-    if (values.length < enough || !tall?.unit || !thick?.unit) return []
+    if (values.length < (byTrunk ? enoughTrees : enough) || !tall?.unit || !thick?.unit) return []
+    if (areSwapped && !byTrunk) return []
     const times = median(values)
     if (!isUnusual(times, byTrunk ? median(trunks) : null)) return []
     const others = likelyUnits(times, tall.unit, thick.unit)
@@ -111,7 +114,7 @@ export class Plausibility {
   private tips(): Problem[] {
     const { reaches } = this.evidence
     const column = this.columnOf('tip')
-    if (reaches.length < enough || !column?.unit) return []
+    if (reaches.length < enoughTrees || !column?.unit) return []
     const typical = median(reaches)
     const isLow = column.unit === 'ft' && largest(reaches) < reachesLeast
     const isHigh = column.unit === 'm' && typical > reachesMost && typical / feetPerMeter <= 1
@@ -136,15 +139,25 @@ export class Plausibility {
     })
   }
 
-  private highCrown({ id, row, crownBase, limbs }: Tree): Problem {
+  private overTrunk({ tree, limb }: Evidence['overTrunk'][number]): Problem {
     const { system } = this.inventory
-    const origins = limbs.flatMap(({ dead, role, origin }) =>
-      dead || role === 'leader' || origin === null ? [] : [origin]
-    )
+    const byStem = (limb.diameter ?? 0) <= (tree.trunk ?? 0) * overTrunk
+    const field = byStem ? (limb.measured === 'below' ? 'stemBelow' : 'stem') : 'diameter'
+    return problem('thicker-than-trunk', fieldAddress(this.inventory, limb.row, field), {
+      tree: tree.id,
+      limb: limb.id,
+      what: byStem ? 'a stem at its union of' : 'a diameter of',
+      value: showDiameter((byStem ? limb.stem : limb.diameter) ?? 0, system),
+      diameter: showDiameter(tree.trunk ?? 0, system)
+    })
+  }
+
+  private highCrown({ id, row, crownBase }: Tree, lowest: number): Problem {
+    const { system } = this.inventory
     return problem('crown-base-above-limbs', fieldAddress(this.inventory, row, 'crownBase'), {
       tree: id,
       value: showHeight(crownBase ?? NaN, system),
-      other: showHeight(Math.min(...origins), system)
+      other: showHeight(lowest, system)
     })
   }
 

@@ -1,53 +1,61 @@
-import { fold } from '../headers/headerText'
+import { fold } from '../headers/fold'
+import { countings, type Counting } from './counters'
 
 /** Columns that repeat for limb 1, limb 2 …: those of the tree, and one list of columns a limb, in the same order. */
 export interface ColumnGroups {
   readonly common: readonly number[]
   readonly groups: readonly { readonly title: string; readonly columns: readonly number[] }[]
+  /** How their headers count; null where the same names come again. */
+  readonly counting: Counting | null
 }
 
-interface Numbered {
-  readonly base: string
-  readonly number: string
-}
+/** Counts that a first limb and a second one have; a letter or a number by itself may stand for anything. */
+const firstTwo = [
+  ['0', '1'],
+  ['1', '2'],
+  ['A', 'B']
+] as const
 
-/** A header parted into what it says and the number or letter that counts: "Limb 2 dia" is "limb # dia" and 2. */
-function parted(header: string): Numbered | null {
-  const text = fold(header)
-    .replace(/(\p{L})(\d)/gu, '$1 $2')
+function plain(text: string): string {
+  return fold(text)
     .replace(/[_.\-–#/]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim()
-  const found = /(?:^|\s)(\d{1,2})(?=\s|$)/.exec(text)
-  if (found?.[1] === undefined) return null
-  return {
-    base: `${text.slice(0, found.index)} # ${text.slice(found.index + found[0].length)}`.trim(),
-    number: found[1]
-  }
 }
 
-/** Groups by their number, where two or more columns repeat under two or more numbers. */
-function byNumber(headers: readonly string[]): ColumnGroups | null {
-  const numbers = new Map<string, Map<string, number>>()
+function firstWord(text: string): string {
+  return /^\S*/.exec(text)?.[0] ?? ''
+}
+
+/** Groups by their count, where two or more columns repeat under two or more counts, of which the first two are there. */
+function counted(headers: readonly string[], counting: Counting): ColumnGroups | null {
+  const counts = new Map<string, Map<string, number>>()
   headers.forEach((header, at) => {
-    const found = header === '' ? null : parted(header)
+    const found = header === '' ? null : counting(header)
     if (found === null) return
-    const bases = numbers.get(found.number) ?? new Map<string, number>()
-    if (!bases.has(found.base)) bases.set(found.base, at)
-    numbers.set(found.number, bases)
+    const each = counts.get(found.count) ?? new Map<string, number>()
+    const base = plain(found.rest)
+    if (!each.has(base)) each.set(base, at)
+    counts.set(found.count, each)
   })
-  const first = [...numbers.values()][0]
-  if (first === undefined || numbers.size < 2) return null
-  const shared = [...first.keys()].filter(
-    (base) => [...numbers.values()].filter((bases) => bases.has(base)).length >= 2
-  )
+  if (!firstTwo.some((pair) => pair.every((count) => counts.has(count)))) return null
+  const all = [...counts.values()]
+  const bases = [...new Set(all.flatMap((each) => [...each.keys()]))]
+  const shared = bases.filter((base) => all.filter((each) => each.has(base)).length >= 2)
   if (shared.length < 2) return null
-  const groups = [...numbers].flatMap(([number, bases]) => {
-    const columns = shared.map((base) => bases.get(base) ?? -1)
-    return columns.some((column) => column >= 0) ? [{ title: number, columns }] : []
+  // A measure that one limb alone has ("Limb 1 stem") begins like those that all of them have.
+  const begins = new Set(shared.map(firstWord))
+  const own = bases.filter((base) => shared.includes(base) || begins.has(firstWord(base)))
+  const groups = [...counts].flatMap(([count, each]) => {
+    const columns = own.map((base) => each.get(base) ?? -1)
+    return columns.some((column) => column >= 0) ? [{ title: count, columns }] : []
   })
   const taken = new Set(groups.flatMap(({ columns }) => columns))
-  return { common: headers.flatMap((header, at) => (header === '' || taken.has(at) ? [] : [at])), groups }
+  return {
+    common: headers.flatMap((header, at) => (header === '' || taken.has(at) ? [] : [at])),
+    groups,
+    counting
+  }
 }
 
 /** Groups by repetition, where two or more names come again and again in the same order. */
@@ -71,11 +79,17 @@ function byOrder(headers: readonly string[]): ColumnGroups | null {
   const taken = new Set(groups.flatMap(({ columns }) => columns))
   return {
     common: headers.flatMap((header, column) => (header === '' || taken.has(column) ? [] : [column])),
-    groups
+    groups,
+    counting: null
   }
 }
 
-/** The groups in which columns repeat, or null where none do. */
-export function columnGroups(headers: readonly string[]): ColumnGroups | null {
-  return byNumber(headers) ?? byOrder(headers)
+function size(groups: ColumnGroups): number {
+  return groups.groups.reduce((sum, { columns }) => sum + columns.filter((column) => column >= 0).length, 0)
+}
+
+/** The ways in which columns may repeat, the one that takes in most columns first. */
+export function columnGroups(headers: readonly string[]): ColumnGroups[] {
+  const found = [...countings.map((counting) => counted(headers, counting)), byOrder(headers)]
+  return found.filter((each) => each !== null).sort((a, b) => size(b) - size(a))
 }

@@ -1,4 +1,5 @@
 import { isBlank, type Cell } from '../../../shared/cells'
+import { readChoice } from '../../../shared/choices'
 import { columnOf, type Field } from '../../../shared/columns'
 import { readHeaderText } from '../headers/headerText'
 import { foreignNotions } from '../headers/words/notion'
@@ -11,6 +12,9 @@ const looked = 400
 const longestId = 24
 /** Share of the rows that have to have an id. House judgment. */
 const mostlyFilled = 0.9
+
+/** Share of the limbs that ids have to tell apart within their trees. House judgment. */
+const mostlyTold = 0.7
 
 const alien = new Set<Meaning>(foreignNotions)
 
@@ -90,12 +94,30 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
           free.find((use) => tellsTrees(use, known))
         )
   }
-  if (fields.has('limb')) return header
   const trees = values(tree)
+  const limb = fields.get('limb')
+  if (limb !== undefined) {
+    // A column with one word for every limb of a tree says what it is, and not which.
+    const own = values(limb)
+    const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${text}`)).size
+    const isWord = new Set(own).size === 1 || own.every((text) => readChoice('role', text) !== null)
+    return pairs < own.length * mostlyTold && isWord ? without(header, limb) : header
+  }
   return used(
     'limb',
     free.find((use) => tellsLimbs(use, trees))
   )
+}
+
+function without(header: HeaderRows, column: number): HeaderRows {
+  return {
+    ...header,
+    columns: header.columns.map((each) =>
+      each.column === column
+        ? { ...each, meaning: { ...each.meaning, field: null, confidence: 'sure' as const } }
+        : each
+    )
+  }
 }
 
 function withField(header: HeaderRows, at: number, field: Field): HeaderRows {

@@ -1,10 +1,12 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import type { SheetTable } from './sheetTables'
+import { unitsInRows } from './unitCells'
 
 /** Stands for "the same as above". */
-const ditto = /^(?:["″”〃]{1,2}|''|’’|,,|do\.?|ditto|dito|idem|↓|[-–] ?["″”] ?[-–])$/i
+const ditto =
+  /^(?:["″”〃]{1,2}|''|’’|,,|do\.?|ditto|dito|idem|same|same as above|(?:as|see) above|wie oben|s\. ?o\.?|siehe oben|meme|même|ci-dessus|igual|mismo|↓|[-–] ?["″”] ?[-–])$/i
 
-const longest = 7
+const longest = 16
 
 /** Texts that were looked at; most stand in many rows. */
 const known = new Map<string, boolean>()
@@ -20,6 +22,8 @@ function isDitto(text: string): boolean {
 }
 
 const none: readonly number[] = []
+/** Stands for every row that holds no data; nothing is ever put into it. */
+const nothing: Cell[] = []
 
 function dittosIn(row: readonly Cell[]): readonly number[] {
   let found: number[] | null = null
@@ -36,10 +40,12 @@ function dittosIn(row: readonly Cell[]): readonly number[] {
  */
 export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
   const last = rows.at(-1) ?? header.names
-  const cells: Cell[][] = Array.from({ length: last - header.names + 1 }, () => [])
+  const cells = Array<Cell[]>(last - header.names + 1).fill(nothing)
   cells[0] = [...(sheet.rows[header.names] ?? [])]
   const merges = (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && bottom > header.last)
   let above: readonly Cell[] = []
+  const together = unitsInRows(sheet, header, rows)
+  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   for (const row of rows) {
     let own = sheet.rows[row] as Cell[]
     const fill = (column: number): void => {
@@ -48,11 +54,11 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
     }
     // A lone mark in a row may be anything, such as an inch without its number.
     const dittos = dittosIn(own)
-    if (dittos.length >= 2) for (const column of dittos) fill(column)
+    if (dittos.length >= 2 || dittos.includes(idAt)) for (const column of dittos) fill(column)
     for (const { top, left, bottom, right } of merges)
       if (row > top && row <= bottom && top > header.last)
         for (let column = left; column <= right; column++) if (isBlank(own[column])) fill(column)
-    cells[row - header.names] = own
+    cells[row - header.names] = together === null ? own : [...together(own)]
     above = own
   }
   return cells

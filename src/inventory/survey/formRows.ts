@@ -47,6 +47,10 @@ export function headStart(sheet: SheetCells, first: number, from: number): numbe
   return row
 }
 
+/** A tree and its number in one cell: "Tree 12", "Baum Nr. 3", also with more behind a dash or comma. */
+const namedTree =
+  /^(tree|baum|arbre|[aá]rbol)\.?\s+(?:(?:#|n[or°º]\.?|nr\.?|tag|id)\s*)?([\p{L}-]{0,3}\d[\p{L}\d-]*)(?:\s*[-–,:(].*)?$/iu
+
 /** Labels of the tree with their values, beside or in one cell, between two rows. */
 export function labeledValues(sheet: SheetCells, from: number, to: number): LabeledValue[] {
   const found: LabeledValue[] = []
@@ -55,7 +59,7 @@ export function labeledValues(sheet: SheetCells, from: number, to: number): Labe
     for (let column = 0; column < cells.length; column++) {
       const cell = cells[column]
       if (typeof cell !== 'string' || cell.length > longestLabel) continue
-      const within = /^([^:]{2,40}):\s*(\S.*)$/.exec(cell.trim())
+      const within = /^([^:]{2,40}):\s*(\S.*)$/.exec(cell.trim()) ?? namedTree.exec(cell.trim())
       const label = (within?.[1] ?? cell).replace(/:\s*$/, '').trim()
       const field = labelField(label)
       if (field === null) continue

@@ -8,6 +8,7 @@ import { likelyFields } from '../headers/likelihood'
 import { columnGroups, type ColumnGroups } from './columnGroups'
 import { columnLetters } from '../../../shared/cells'
 import type { AnswerFor } from './answers'
+import type { Counting } from './counters'
 import type { SheetCells } from './sheetCells'
 
 /** Rows that name the columns of a table, and what each column came to. */
@@ -150,16 +151,23 @@ function headed(
 ): { columns: HeadedColumn[]; at: number[] } {
   const at: number[] = []
   const columns: HeadedColumn[] = []
+  // A line of text between the rows says nothing of its column.
+  const rows: (readonly Cell[])[] = []
+  for (let row = from; row < to && rows.length < 200; row++) {
+    const cells = sheet.rows[row] ?? []
+    if (names.length < 3 || cells.filter((cell) => !isBlank(cell)).length > 1) rows.push(cells)
+  }
   names.forEach((cell, column) => {
     const name = isBlank(cell) ? '' : String(cell).trim()
     const title = titles?.[column] ?? ''
     if (name === '' && title === '') return
     at.push(column)
     const below: (Cell | undefined)[] = []
-    for (let row = from; row < to && below.length < 200; row++) below.push(sheet.rows[row]?.[column])
-    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name)
+    for (const row of rows) below.push(row[column])
+    const header = title === '' ? name : `${title} ${name}`
+    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name, header)
     columns.push({
-      header: title === '' ? name : `${title} ${name}`,
+      header,
       unit: answer?.unit ?? units?.[column] ?? null,
       values: columnValues(below),
       answered: answer?.field
@@ -169,23 +177,27 @@ function headed(
 }
 
 /** The same groups, counted in the columns of the sheet. */
-function placed({ common, groups }: ColumnGroups, at: readonly number[]): ColumnGroups {
+function placed({ common, groups, counting }: ColumnGroups, at: readonly number[]): ColumnGroups {
   const place = (index: number): number => at[index] ?? -1
   return {
+    counting,
     common: common.map(place),
     groups: groups.map(({ title, columns }) => ({ title, columns: columns.map(place) }))
   }
 }
 
 /** The tree's columns and those of the first group are assigned together; the other groups mean the same. */
-function assignGrouped(columns: readonly HeadedColumn[], { common, groups }: ColumnGroups): ColumnMeaning[] {
+function assignGrouped(
+  columns: readonly HeadedColumn[],
+  { common, groups, counting }: ColumnGroups
+): ColumnMeaning[] {
   const first = groups[0]?.columns ?? []
   const asked = [...common, ...first.filter((at) => at >= 0)]
   const meanings = assignColumns(
     asked.flatMap((at) => {
       const column = columns[at]
       if (column === undefined) return []
-      return first.includes(at) ? [{ ...column, header: withoutNumber(column.header) }] : [column]
+      return first.includes(at) ? [{ ...column, header: ofLimb(column.header, counting) }] : [column]
     })
   )
   const found = new Map(asked.map((at, index) => [at, meanings[index]]))
@@ -208,12 +220,40 @@ const nothing: ColumnMeaning = {
   girth: false
 }
 
-/** "Limb 1 Dia" speaks of a limb's diameter; a number that counts is no second reading. A title without a word is a limb's. */
-function withoutNumber(header: string): string {
-  const text = header
-    .replace(/(\p{L})(\d)/gu, '$1 $2')
-    .replace(/(^|[\s_.\-–#/])\d{1,2}(?=$|[\s_.\-–#/:])/u, '$1')
+/** "Limb 1 Dia" speaks of a limb's diameter; what counts is no second reading. A title without a word is a limb's. */
+function ofLimb(header: string, counting: Counting | null): string {
+  const text = counting?.(header)?.rest ?? header
   return readHeaderText(text).notions.has('limb') ? text : `limb ${text}`
+}
+
+/** What is measured of a limb, and what is told of it once in a row that is about one limb. */
+const measures: ReadonlySet<Field | null> = new Set([
+  'diameter',
+  'stem',
+  'stemBelow',
+  'origin',
+  'tip',
+  'length'
+])
+const ofOneLimb: ReadonlySet<Field | null> = new Set([...measures, 'limb'])
+
+/** Whether groups are limbs: each has two measures or more, and no column beside them tells of a single limb. */
+function areLimbs({ common, groups }: ColumnGroups, meanings: readonly ColumnMeaning[]): boolean {
+  const fieldAt = (at: number): Field | null => meanings[at]?.field ?? null
+  const own = (groups[0]?.columns ?? []).filter((at) => at >= 0 && measures.has(fieldAt(at)))
+  return own.length >= 2 && !common.some((at) => ofOneLimb.has(fieldAt(at)))
+}
+
+/** The meanings of the columns by groups where those are limbs, and one by one where not. */
+function assigned(columns: readonly HeadedColumn[]): {
+  meanings: ColumnMeaning[]
+  groups: ColumnGroups | null
+} {
+  for (const groups of columnGroups(columns.map(({ header }) => header))) {
+    const meanings = assignGrouped(columns, groups)
+    if (areLimbs(groups, meanings)) return { meanings, groups }
+  }
+  return { meanings: assignColumns(columns), groups: null }
 }
 
 /** What the names in a row come to, with the titles above and the units below where that is the better reading. */
@@ -233,8 +273,7 @@ export function readHeaderRows(
   const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
   const proposals = [null, ...(titles === null ? [] : [titles])].map((each) => {
     const { columns, at } = headed(sheet, row, each, units, { from, to: end, answerFor })
-    const groups = columnGroups(columns.map(({ header }) => header))
-    const meanings = groups === null ? assignColumns(columns) : assignGrouped(columns, groups)
+    const { meanings, groups } = assigned(columns)
     const total = meanings.reduce((sum, { field, score }) => sum + (field === null ? 0 : score), 0)
     return { titles: each, at, meanings, groups: groups && placed(groups, at), total }
   })

@@ -5,7 +5,9 @@ import { listed } from '../../../shared/words/lists'
 import type { CellReader } from '../cellReader'
 import { isUnread, type Reading } from '../reading'
 import type { Identified, IdentifiedRow } from './identity'
+import type { JoinedRows } from './joins'
 import type { Part } from './part'
+import { sectionAt } from './tellers'
 import { shownId, treeKey } from './treeKeys'
 
 /** A part with the reader of its ids; null where it has no column for them. */
@@ -30,14 +32,21 @@ export class Identifier {
   constructor(private readonly problems: Problem[]) {}
 
   /** The parts of one table: a form, where there is one, then the table or the groups of its columns. */
-  addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean): void {
+  addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
     const form = parts.find(({ part }) => part.rows.length === 1 && part.block.placeOf !== undefined)
     const tables = parts.filter((each) => each !== form)
     const [first] = tables
     if (first === undefined) return
-    const own = first.ids === null ? null : this.fromColumn(first.part, first.ids)
-    const constant = own === null ? this.fromForm(form, first.part, sheetStandsForTree) : null
-    if (own === null && constant === null)
+    const own =
+      joined !== undefined
+        ? first.part.rows.map((row) => this.fromJoin(first.part, row, joined))
+        : first.ids !== null
+          ? this.fromColumn(first.part, first.ids)
+          : this.fromLimbs(first.part)
+    const divided = own === null && (first.part.sections ?? []).length > 0
+    const constant = own === null && !divided ? this.fromForm(form, first.part, sheetStandsForTree) : null
+    if (divided) this.sayOnce(problem('ids-from-lines', addressIn(first.part.block, 0, 0)))
+    else if (own === null && constant === null)
       this.sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
     const rows = own ?? first.part.rows.map((row) => constant ?? this.ofRow(first.part, row))
     this.addForm(form, rows)
@@ -47,7 +56,7 @@ export class Identifier {
         if (found === undefined) return
         if ('why' in found) {
           if (part === first.part) this.refused.push({ part, row, why: found.why })
-        } else this.rows.push({ part, row, ...found })
+        } else this.rows.push({ part, row, id: found.id, key: found.key })
       })
   }
 
@@ -107,6 +116,24 @@ export class Identifier {
     return found
   }
 
+  private fromJoin(
+    part: Part,
+    row: number,
+    joined: JoinedRows
+  ): { id: string; key: string } | { why: Problem } {
+    const id = joined.get(row) ?? ''
+    return id === '' ? { why: withoutTreeAt(addressIn(part.block, row, 0)) } : this.identity(id)
+  }
+
+  /** Where the ids of limbs hold those of the trees ("T1-A"), and nothing else names the trees; else null. */
+  private fromLimbs(part: Part): { id: string; key: string }[] | null {
+    const found = treesWithinLimbs(part)
+    if (found === null) return null
+    const { column, trees, first } = found
+    this.sayOnce(problem('ids-within-limbs', addressIn(part.block, 0, column), { text: quoted(first) }))
+    return trees.map((id) => this.identity(id))
+  }
+
   /** Without a column of ids: the id that the form names, else the name of the sheet, else none. */
   private fromForm(
     form: ReadPart | undefined,
@@ -121,7 +148,10 @@ export class Identifier {
   }
 
   /** Where nothing names the trees, each row is one. */
-  private ofRow({ block }: Part, row: number): { id: string; key: string } {
+  private ofRow(part: Part, row: number): { id: string; key: string } {
+    const { block } = part
+    const section = sectionAt(part, row)
+    if (section !== '') return this.identity(treeInLine(section))
     return this.identity(`row ${block.top + row + 1}`)
   }
 
@@ -140,8 +170,31 @@ export class Identifier {
   }
 }
 
+/** The trees that the ids of limbs hold ("T1-A"), one a row; null where they hold none. */
+export function treesWithinLimbs({ matches, rows, block }: Part): {
+  readonly column: number
+  readonly trees: readonly string[]
+  readonly first: string
+} | null {
+  const column = matches.find(({ field }) => field === 'limb')?.column ?? -1
+  const ids = rows.map((row) => String(block.rows[row]?.[column] ?? '').trim())
+  const trees = ids.map((id) => /^(.+?)\s*[-_/.:]\s*[\p{L}\d]+$/u.exec(id)?.[1] ?? '')
+  if (column < 0 || trees.includes('') || new Set(trees).size === trees.length) return null
+  return { column, trees, first: ids[0] ?? '' }
+}
+
+/** The id in a line such as "Tree 12 - Red maple": what follows the word for a tree, else the whole line. */
+function treeInLine(text: string): string {
+  const found =
+    /^(?:tree|baum|arbre|[aá]rbol)\.?\s*(?:#|n[or°º]\.?|nr\.?)?\s*([\p{L}-]{0,3}\d[\p{L}\d-]*)/iu.exec(text)
+  return found?.[1] ?? text
+}
+
 function withoutTree(ids: CellReader, row: number): Problem {
-  const place = ids.address(row)
+  return withoutTreeAt(ids.address(row))
+}
+
+function withoutTreeAt(place: string): Problem {
   return problem('limb-without-tree', place, { row: Number(/\d+$/.exec(place)?.[0] ?? 0) })
 }
 

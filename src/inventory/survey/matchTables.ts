@@ -31,7 +31,7 @@ export function matchTables(
   const answerFor = answersOf(choices)
   const open = tables.map((table) => ({
     table,
-    matches: columnsOf(table, choices, answerFor),
+    matches: columnsOf(table, answerFor),
     labeled: table.labeled.map((label) => labelOf(table, label))
   }))
   const system = choices.system ?? systemOf(open)
@@ -65,32 +65,34 @@ function isRepeated({ header }: SheetTable, column: number): boolean {
 }
 
 /** What every column means: as a person chose it, or as its header and the cells below it say together. */
-function columnsOf(table: SheetTable, choices: ReadingChoices, answerFor: AnswerFor): ColumnMatch[] {
+function columnsOf(table: SheetTable, answerFor: AnswerFor): ColumnMatch[] {
   const { columns } = table.header
   const taken = new Set(columns.map(({ meaning }) => meaning.field))
-  return columns.map((column) => matchOf(table, column, taken, choices, answerFor))
+  return columns.map((column) => matchOf(table, column, taken, answerFor))
 }
 
 function matchOf(
   { sheet }: SheetTable,
   { column, name, group, meaning }: TableColumn,
   taken: ReadonlySet<Field | null>,
-  choices: ReadingChoices,
   answerFor: AnswerFor
 ): ColumnMatch {
   const letters = columnLetters(sheet.left + column)
-  const answer = answerFor(sheet.name, letters, name)
-  const chosen = answer?.field ?? choices.fields?.[column]
-  const answered = answer?.field !== undefined || chosen !== undefined
-  const plain = answered || group !== '' ? null : plainField(name)
+  const header = group === '' || name === '' ? group + name : `${group} ${name}`
+  const answer = answerFor(sheet.name, letters, name, header)
+  const chosen = answer?.field
+  const answered = chosen !== undefined
+  // Surely nothing: its cells cannot be what its header says.
+  const isNothing = meaning.field === null && meaning.confidence === 'sure'
+  const plain = answered || isNothing || group !== '' ? null : plainField(name)
   const read = meaning.field ?? (plain === null || taken.has(plain) ? null : plain)
-  const unit = answer?.unit ?? choices.units?.[column] ?? meaning.unit
+  const unit = answer?.unit ?? meaning.unit
   return {
     sheet: sheet.name,
     letters,
     column,
-    header: group === '' || name === '' ? group + name : `${group} ${name}`,
-    field: answered ? (chosen ?? null) : read,
+    header,
+    field: answered ? chosen : read,
     unit,
     unitNamed: unit !== null,
     percent: meaning.text.percent,

@@ -2,8 +2,8 @@ import { addressIn } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
 import type { IdentifiedRow } from './identity'
-import type { SurveyTable } from './survey'
-import { tableAddress } from './tellOf'
+import type { SurveyTable } from './surveyTable'
+import { tableAddress } from './tableAddress'
 
 /** Limbs of trees that the table of trees does not list, where there is one: a problem a tree. */
 export function notListed(tables: readonly SurveyTable[], rows: readonly IdentifiedRow[]): Problem[] {

@@ -8,6 +8,7 @@ import { columnsByUse } from './columnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
+import { totalsWithoutWord } from './sums'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
 export interface SheetTable {
@@ -17,6 +18,10 @@ export interface SheetTable {
   readonly rows: readonly number[]
   /** What was passed over below the headers: kind and rows. */
   readonly passed: ReadonlyMap<Exclude<RowKind, 'data' | 'blank'>, readonly number[]>
+  /** Lines of text between the data, which divide it; rows within the sheet's cells. */
+  readonly sections: readonly { readonly row: number; readonly text: string }[]
+  /** Rows with more cells than headers, whose values stand under the wrong ones; each with its first cell too many. */
+  readonly shifted: ReadonlyMap<number, number>
   /** Row after the last one of the table. */
   readonly end: number
   /** Values that stand beside their label above the table, as in a form. */
@@ -44,13 +49,19 @@ function isTable(header: HeaderRows): boolean {
   return fields.length >= 2 && fields.some((field) => identifying.includes(field)) && header.total >= 1.5
 }
 
-function sameNames(a: readonly Cell[] | undefined, b: readonly Cell[] | undefined): boolean {
-  const names = (row: readonly Cell[] | undefined): string =>
-    (row ?? [])
-      .map((cell) => (isBlank(cell) ? '' : fold(String(cell)).trim()))
-      .join('|')
-      .replace(/\|+$/, '')
-  return names(a) === names(b)
+/** Share of the names that have to be the same for the headers to stand again, as with "(continued)" in one. House judgment. */
+const mostlySame = 0.7
+
+function sameNames(a: readonly Cell[] = [], b: readonly Cell[] = []): boolean {
+  let same = 0
+  let filled = 0
+  for (let column = 0; column < Math.max(a.length, b.length); column++) {
+    const [one, other] = [a[column], b[column]]
+    if (isBlank(one) && isBlank(other)) continue
+    filled++
+    if (!isBlank(one) && !isBlank(other) && fold(String(one)).trim() === fold(String(other)).trim()) same++
+  }
+  return filled > 0 && same >= filled * mostlySame
 }
 
 /** Whether a row only says again what the headers above say; below a form of its own it begins another table. */
@@ -65,7 +76,9 @@ export function sheetTables(sheet: SheetCells, answerFor: AnswerFor = noAnswers)
   const bands = whole.length === 0 ? [] : bandsOf(sheet)
   if (bands.length < 2) return whole
   const apart = bands.map((band) => tablesBelow(bandSheet(sheet, band), answerFor))
-  const named = apart.filter((tables) => tables.some(({ header }) => namesTrees(header)))
+  const named = apart.filter((tables) =>
+    tables.some(({ header, labeled }) => namesTrees(header) || labeled.some(({ field }) => field === 'tree'))
+  )
   return named.length >= 2 ? named.flat() : whole
 }
 
@@ -100,11 +113,61 @@ function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
   )
 }
 
+/** Notes that stand alone in their row, with data below them. */
+function sectionsIn(
+  { rows }: SheetCells,
+  data: readonly number[],
+  notes: readonly number[]
+): SheetTable['sections'] {
+  const last = data.at(-1) ?? -1
+  return notes.flatMap((row) => {
+    const filled = (rows[row] ?? []).filter((cell) => !isBlank(cell))
+    const [text] = filled
+    return row < last && filled.length === 1 && typeof text === 'string' && /\p{L}|\d/u.test(text)
+      ? [{ row, text: text.trim() }]
+      : []
+  })
+}
+
+/** Rows that go on right after the last header with numbers: a comma in a value has parted it. */
+function shiftedRows(
+  { rows, merges = [] }: SheetCells,
+  header: HeaderRows,
+  data: readonly number[]
+): ReadonlyMap<number, number> {
+  const last = Math.max(...header.columns.map(({ column }) => column))
+  const shifted = new Map<number, number>()
+  if (merges.some(({ top, right }) => top <= header.last && right > last)) return shifted
+  for (const row of data) {
+    const cells = rows[row] ?? []
+    if (cells.length <= last + 1 || isBlank(cells[last + 1])) continue
+    if (cells.slice(last + 1).some((cell) => typeof cell === 'number')) shifted.set(row, last + 1)
+  }
+  return shifted
+}
+
+/** Rows whose ids are looked at. */
+const looked = 200
+
+/** What ids look like in rows with more in them than an id. */
+function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
+  const ids = rows.slice(0, looked).flatMap((row) => {
+    const id = row[idAt]
+    return isBlank(id) || row.filter((cell) => !isBlank(cell)).length < 2 ? [] : [String(id).trim()]
+  })
+  return {
+    areNumbers: ids.length > 0 && ids.every((id) => /^\d+[a-z]?$/i.test(id)),
+    haveSpaces: ids.length === 0 || ids.some((id) => id.includes(' '))
+  }
+}
+
 function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
   const names = sheet.rows[header.names] ?? []
+  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   const columns: JudgedColumns = {
     names,
-    idAt: header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1,
+    idAt,
+    ids: looksOfIds(sheet.rows.slice(header.last + 1, end), idAt),
     known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
   }
   const rows: number[] = []
@@ -118,11 +181,21 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
       above = cells
     } else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
   }
+  const sums = totalsWithoutWord(sheet.rows, rows, columns.idAt)
+  if (sums.length > 0)
+    passed.set(
+      'total',
+      [...(passed.get('total') ?? []), ...sums].sort((a, b) => a - b)
+    )
+  const data = sums.length === 0 ? rows : rows.filter((row) => !sums.includes(row))
+  const shifted = shiftedRows(sheet, header, data)
   return {
     sheet,
-    header: columnsByUse(sheet, header, rows),
-    rows,
+    header: columnsByUse(sheet, header, data),
+    rows: data,
+    shifted,
     passed,
+    sections: sectionsIn(sheet, data, passed.get('note') ?? []),
     end,
     labeled: labeledValues(sheet, head, header.first)
   }

@@ -1,23 +1,18 @@
 import { isBlank } from '../../../shared/cells'
-import type { Field } from '../../../shared/columns'
 import type { Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { answersOf, type AnswerFor } from './answers'
-import { askNeeded } from './askNeeded'
+import { askNeeded, type Needed } from './askNeeded'
 import { readHeaderRows } from './headerRows'
 import { matchTables } from './matchTables'
-import type { Part, RowsOf } from './part'
+import type { Part } from './part'
 import type { SheetCells } from './sheetCells'
 import { sheetTables, type SheetTable } from './sheetTables'
-import { kindOfTable } from './tableKind'
+import type { SurveyTable } from './surveyTable'
+import { isSummary, kindOfTable } from './tableKind'
 import { tableParts } from './tableParts'
 import { tellOf } from './tellOf'
-
-/** A table of the inventory. */
-export interface SurveyTable extends SheetTable {
-  readonly of: RowsOf
-}
 
 /** What the sheets hold, before a cell is read. */
 export interface Survey {
@@ -26,17 +21,25 @@ export interface Survey {
   /** What every column of every table gives, and every label of a form. */
   readonly matches: readonly ColumnMatch[]
   readonly system: UnitSystem
-  /** Columns that the plan needs and that were asked about. */
-  readonly asked: ReadonlyMap<Field, Problem>
+  /** What limbs need and no column gives. */
+  readonly needed: Needed
 }
 
 function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
-  return sheets.flatMap((sheet) =>
+  const found = sheets.flatMap((sheet) =>
     sheetTables(sheet, answerFor).flatMap((table) => {
       const of = kindOfTable(table)
       return of === null ? [] : [{ ...table, of }]
     })
   )
+  const data = found.filter((table) => !isSummary(table))
+  const named = data.filter(({ header, of }) => of !== 'trees' || hasIds(header))
+  // A list of species and their sizes is no list of trees where another table has them by number.
+  return named.some(({ header }) => hasIds(header)) ? named : data.length > 0 ? data : found
+}
+
+function hasIds({ columns }: SheetTable['header']): boolean {
+  return columns.some(({ meaning }) => meaning.field === 'tree')
 }
 
 /** Where no table is found: the first row with anything in it, taken for headers, so that what is missing can be named. */
@@ -46,7 +49,16 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
     const header = names < 0 ? null : readHeaderRows(sheet, names, sheet.rows.length, answerFor)
     if (header === null) continue
     const rows = sheet.rows.flatMap((row, at) => (at > names && !row.every(isBlank) ? [at] : []))
-    const table = { sheet, header, rows, passed: new Map(), end: sheet.rows.length, labeled: [] }
+    const table = {
+      sheet,
+      header,
+      rows,
+      passed: new Map(),
+      sections: [],
+      shifted: new Map<number, number>(),
+      end: sheet.rows.length,
+      labeled: []
+    }
     return [{ ...table, of: kindOfTable(table) ?? 'both' }]
   }
   return []
@@ -55,9 +67,9 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
 /** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
 export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
   const answerFor = answersOf(choices)
-  const asked = choices.sheet
+  const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) =>
-    asked === undefined ? hidden !== true : name === asked
+    only === undefined ? hidden !== true : name === only
   )
   const found = tablesOf(visible, answerFor)
   const hidden =
@@ -72,8 +84,11 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   problems.push(...tellOf(sheets, tables, choices))
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
-  problems.push(...needed.values())
+  const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
+  // A column that is asked about is not also called one that nobody needs.
+  const told = problems.filter(({ code, cell }) => code !== 'column-unknown' || !asked.has(cell))
+  problems.splice(0, problems.length, ...told, ...needed.problems.values())
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
   const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
-  return { tables, parts, matches, system, asked: needed }
+  return { tables, parts, matches, system, needed }
 }

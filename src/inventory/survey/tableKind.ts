@@ -6,6 +6,20 @@ const measured: readonly Field[] = ['diameter', 'stem', 'stemBelow', 'origin', '
 const ofTrees: readonly Field[] = ['trunk', 'height', 'crownBase', 'caliper', 'spread']
 const alsoOfTrees: readonly Field[] = [...ofTrees, 'species', 'stage', 'vigor']
 
+/** Words for what was computed of several limbs or trees. */
+const computed =
+  /(?<!\p{L})(?:mean|average|avg|median|count|number of|no\.? of|# of|num of|sum of|std|max|min|highest|lowest|largest|smallest|mittel|mittlere|durchschnittlich|anzahl|moyenn?e?|nombre|promedio|media|numero de|n[uú]mero de)(?!\p{L})/iu
+/** Columns of such words that make a table a summary (house judgment). */
+const summaryFrom = 2
+
+/** Whether a table sums up another: its columns are means, counts and extremes. */
+export function isSummary({ header }: Pick<SheetTable, 'header'>): boolean {
+  const of = header.columns.filter(
+    ({ name, meaning }) => computed.test(name) && meaning.field !== 'crownBase'
+  )
+  return of.length >= summaryFrom
+}
+
 /**
  * What the rows of a table tell of; null where it is no part of an inventory, such as a list of choices or prices. Limbs are
  * told by two of their measurements (or an id and one), trees by an id or a species with a size.
@@ -15,5 +29,6 @@ export function kindOfTable({ header }: Pick<SheetTable, 'header'>): RowsOf | nu
   const count = (list: readonly Field[]): number => list.filter((field) => fields.has(field)).length
   const limbs = count(measured) + (fields.has('limb') ? 1 : 0) >= 2 && count(measured) >= 1
   if (limbs) return count(alsoOfTrees) > 0 ? 'both' : 'limbs'
-  return (fields.has('tree') || fields.has('species')) && count(ofTrees) > 0 ? 'trees' : null
+  if (fields.has('tree')) return count(ofTrees) > 0 ? 'trees' : null
+  return fields.has('species') && count(ofTrees) - (fields.has('spread') ? 1 : 0) > 0 ? 'trees' : null
 }

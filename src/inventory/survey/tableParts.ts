@@ -1,5 +1,4 @@
 import type { Cell, CellBlock } from '../../../shared/cells'
-import { columnOf } from '../../../shared/columns'
 import type { ColumnMatch } from '../inventory'
 import { dataRows } from './dataRows'
 import type { MatchedTable } from './matchTables'
@@ -10,7 +9,15 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
   const { sheet, header } = table
   const rows = dataRows(table)
   const block = { rows, sheet: sheet.name, top: sheet.top + header.names, left: sheet.left }
-  const base = { block, rows: table.rows.map((row) => row - header.names), table: at }
+  const sections = table.sections.map(({ row, text }) => ({ row: row - header.names, text }))
+  const base = {
+    ...{
+      block,
+      rows: table.rows.flatMap((row) => (table.shifted.has(row) ? [] : [row - header.names])),
+      table: at
+    },
+    ...(sections.length > 0 && { sections })
+  }
   const form = labeled.length === 0 ? [] : [formPart(table.sheet, labeled, table, at)]
   if (header.groups === null) return [...form, { ...base, matches, of, group: null }]
   const { common, groups } = header.groups
@@ -60,12 +67,4 @@ function formPart(
   }
   const matches = labeled.map((match, column) => ({ ...match, column }))
   return { block, matches, rows: [1], of: 'trees', group: null, table: at }
-}
-
-/** A form that gives nothing but what identifies a tree or its place says nothing of a table with ids of its own. */
-export function formSuits({ matches, of }: Part, tableHasIds: boolean): boolean {
-  return (
-    of === 'trees' &&
-    (!tableHasIds || matches.every(({ field }) => field === null || columnOf(field).of === 'tree'))
-  )
 }

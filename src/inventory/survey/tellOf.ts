@@ -1,12 +1,12 @@
-import { areaOf, cellAddress, isBlank, sheetPrefix } from '../../../shared/cells'
+import { cellAddress, isBlank } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
 import { namedRows } from '../../../shared/words/rows'
 import type { ReadingChoices } from '../inventory'
 import type { RowKind } from './rowKinds'
 import type { SheetCells } from './sheetCells'
-import type { SheetTable } from './sheetTables'
-import type { SurveyTable } from './survey'
+import { tableAddress } from './tableAddress'
+import type { SurveyTable } from './surveyTable'
 
 /** Everything that was left out, taken in though hidden, or put together: a line each. */
 export function tellOf(
@@ -42,20 +42,6 @@ function sheetsLeftOut(
     ...(plain.length > 0 ? [problem('sheets-left-out', '', { sheets: names(plain), from })] : []),
     ...(hiddenOnes.length > 0 ? [problem('hidden-sheets-left-out', '', { sheets: names(hiddenOnes) })] : [])
   ]
-}
-
-/** The address of a table, its headers included. */
-export function tableAddress({ sheet, header, rows }: SheetTable): string {
-  const columns = header.columns.map(({ column }) => column)
-  const [left, right] = [Math.min(...columns), Math.max(...columns)]
-  const last = rows.at(-1) ?? header.last
-  const area = {
-    row: sheet.top + header.names,
-    column: sheet.left + left,
-    rows: last - header.names + 1,
-    columns: right - left + 1
-  }
-  return sheetPrefix(sheet.name) + areaOf(area)
 }
 
 function putTogether(tables: readonly SurveyTable[], several: boolean): Problem[] {

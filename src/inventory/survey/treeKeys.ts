@@ -6,8 +6,30 @@ export function shownId(typed: string): string {
   return typed.replace(invisible, '').replace(/\s+/g, ' ').trim()
 }
 
-/** What ids are compared by: case, spaces and zeros before a number make no other tree. */
+/** Keys that were made; the ids of limbs come again in every tree. */
+const keys = new Map<string, string>()
+const mostKeys = 10_000
+
+/**
+ * What ids are compared by: case, zeros before a number, a mark or a word for "number", "continued" and what parts letters
+ * from digits make no other tree.
+ */
 export function treeKey(shown: string): string {
-  const key = shown.toLowerCase()
-  return /^0+\d+$/.test(key) ? key.replace(/^0+(?=\d)/, '') : key
+  let key = keys.get(shown)
+  if (key === undefined) {
+    key = shown
+      .toLowerCase()
+      .replace(/[\s,]*\(?(?:cont(?:inued|['’]?d)?|forts(?:etzung)?|suite)\.?\)?$/, '')
+      .replace(
+        /^(?:#|n[or°º]\.?|nr\.?|num\.?|tree|baum|arbre|[aá]rbol)\s*(?:#|n[or°º]\.?|nr\.?)?\s*(?=\d)/,
+        ''
+      )
+      .replace(/(?<=[a-z])[\s-]+(?=\d)/g, '')
+      .replace(/^(\d+)\.0*$/, '$1')
+      .replace(/^0+(?=\d+$)/, '')
+    if (key === '') key = shown.toLowerCase()
+    if (keys.size >= mostKeys) keys.clear()
+    keys.set(shown, key)
+  }
+  return key
 }

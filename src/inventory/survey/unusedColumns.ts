@@ -1,4 +1,4 @@
-import { quoted } from '../../../shared/cells'
+import { isBlank, quoted } from '../../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
@@ -10,17 +10,24 @@ const named = 8
 
 /** The columns that give nothing: those that repeat a field one by one, all others in one line. */
 export function unusedColumns(
-  { header }: SheetTable,
+  table: SheetTable,
   matches: readonly ColumnMatch[],
   address: (match: ColumnMatch) => string
 ): Problem[] {
   const problems: Problem[] = []
   const unknown: ColumnMatch[] = []
+  const beside = blockBeside(table, matches)
+  if (beside.length > 0) {
+    const [from, to] = [beside[0], beside.at(-1)].map((match) => match?.letters ?? '')
+    const columns = from === to ? `column ${from ?? ''}` : `columns ${from ?? ''} to ${to ?? ''}`
+    const place = beside[0] === undefined ? '' : address(beside[0])
+    problems.push(problem('block-beside', `${place}:${lastCell(table, to ?? '')}`, { columns }))
+  }
   const fields = new Set(matches.map(({ field }) => field))
   for (const match of matches) {
-    if (match.field !== null || match.header === '') continue
+    if (match.field !== null || match.header === '' || beside.includes(match)) continue
     const words = fieldFromWords(readHeader(match.header).words)
-    if (words !== null && fields.has(words) && header.groups === null)
+    if (words !== null && fields.has(words) && table.header.groups === null)
       problems.push(problem('column-twice', address(match), { column: nameOf(words) }))
     else unknown.push(match)
   }
@@ -35,6 +42,21 @@ export function unusedColumns(
     text: listed([...shown, ...(more > 0 ? [`${more} more`] : [])])
   }
   return [...problems, problem('columns-unknown', address(first), facts)]
+}
+
+/** Columns to the right of an empty one, none of which gives anything: a legend or a note, no part of the table. */
+function blockBeside({ sheet, rows, header }: SheetTable, matches: readonly ColumnMatch[]): ColumnMatch[] {
+  const last = Math.max(...matches.flatMap(({ field, column }) => (field === null ? [] : [column])))
+  const right = matches.filter(({ column }) => column > last)
+  const [first] = right
+  const gap = last + 1
+  if (first === undefined || first.column === gap) return []
+  const empty = [header.names, ...rows].every((row) => isBlank(sheet.rows[row]?.[gap]))
+  return empty ? right : []
+}
+
+function lastCell({ sheet, rows, header }: SheetTable, letters: string): string {
+  return `${letters}${String(sheet.top + (rows.at(-1) ?? header.names) + 1)}`
 }
 
 function nameOf(field: Field): string {

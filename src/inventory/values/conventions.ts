@@ -18,10 +18,16 @@ export class Conventions {
   private codesKnown: ReadonlySet<number> | null = null
   private scaleKnown: { readonly scale: readonly string[] | null } | null = null
 
+  private letterOKnown: { readonly letter: 'e' | 'w' | null } | null = null
+
   constructor(private readonly cells: () => Iterable<Cell | undefined>) {}
 
-  /** Which sign stands before the decimals. */
-  get style(): NumberStyle {
+  /** Which sign stands before the decimals; the column is not asked for a text without one. */
+  styleFor(text: string): NumberStyle {
+    return /[.,]\d/.test(text) ? this.style : null
+  }
+
+  private get style(): NumberStyle {
     return (this.styleKnown ??= { style: styleOf(this.cells()) }).style
   }
 
@@ -33,6 +39,11 @@ export class Conventions {
   /** Numbers of nines that stand for "not measured": they repeat, and are far above all others. */
   get codes(): ReadonlySet<number> {
     return (this.codesKnown ??= this.tellCodes())
+  }
+
+  /** What the letter O stands for among compass points: west where E stands for east, and the other way round. */
+  get letterO(): 'e' | 'w' | null {
+    return (this.letterOKnown ??= { letter: this.tellLetterO() }).letter
   }
 
   /** The numbers of a column of words that holds numbers alone, of which one at least is no word of the choice; or null. */
@@ -64,6 +75,18 @@ export class Conventions {
     }
     const codes = [...counts].filter(([value, count]) => count > 1 && most > 0 && value > most * farOutside)
     return new Set(codes.map(([value]) => value))
+  }
+
+  private tellLetterO(): 'e' | 'w' | null {
+    const points = [...this.cells()].map((cell) =>
+      String(cell ?? '')
+        .trim()
+        .toLowerCase()
+    )
+    const uses = (letter: string): boolean =>
+      points.some((point) => /^[nsewo]{1,3}$/.test(point) && point.includes(letter))
+    const [east, west] = [uses('e'), uses('w')]
+    return east === west ? null : east ? 'w' : 'e'
   }
 
   private tellScale(choice: ChoiceName): readonly string[] | null {

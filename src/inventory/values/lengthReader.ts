@@ -2,6 +2,7 @@ import { mannerWords } from '../../../shared/approximate'
 import { looksLikeDate } from '../../../shared/dates'
 import type { Problem } from '../../../shared/problems'
 import { millimetersPer, unitNames } from '../../../shared/units'
+import { hundredth, thousandth } from '../../../shared/words/figures'
 import { diameterFromGirth, stemsCombined } from '../../formulas/diameters'
 import { isUnread, Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
@@ -14,8 +15,6 @@ const thickest = 12_000
 /** Serials of the days from 2000 to 2099: a length that large is a date that a spreadsheet made of "2-3". */
 const firstDay = 36_526
 const lastDay = 73_050
-
-const round = (value: number, digits = 3): number => Number(value.toFixed(digits))
 
 /** Reads the cells of a column of lengths: diameters in mm, heights in m. */
 export class LengthReader {
@@ -39,13 +38,13 @@ export class LengthReader {
   /** Several stems in one cell count as one of √Σd², and the method is named. */
   stems(cell: Filled, row: number): Reading<number> {
     if (typeof cell !== 'string') return this.diameter(cell, row)
-    const stems = stemsInCell(cell, this.style)
+    const stems = stemsInCell(cell, this.styleFor(cell))
     if (stems === null) return this.diameter(cell, row)
     if ('why' in stems) return this.cells.fault(stems, row)
     const combined = stemsCombined(stems)
     const value = combined * this.millimeters
     if (!(value <= thickest)) return this.tooLarge(cell, row, thickest)
-    const facts = { count: stems.length, value: round(combined, 2) }
+    const facts = { count: stems.length, value: hundredth(combined) }
     return new Noted(value, this.cells.problem('stems-combined', row, facts))
   }
 
@@ -64,15 +63,15 @@ export class LengthReader {
     return valueIn(height) === 0 ? this.cells.problem('not-positive', row) : height
   }
 
-  private get style(): LengthStyle {
-    return { style: this.cells.conventions.style, unit: this.cells.unit, across: this.diameters }
+  private styleFor(text: string): LengthStyle {
+    return { style: this.cells.conventions.styleFor(text), unit: this.cells.unit, across: this.diameters }
   }
 
   /** Millimeters, any sign; not yet held to the limits of a tree. */
   private length(cell: Filled, row: number): number | Noted<number> | Problem {
     if (typeof cell === 'number') return cell * this.millimeters + 0
     if (typeof cell === 'boolean') return this.cells.problem('not-a-number', row)
-    const typed = lengthInCell(cell, this.style)
+    const typed = lengthInCell(cell, this.styleFor(cell))
     if (typed === null) return this.cells.fault({ why: looksLikeDate(cell) ? 'date' : 'no-number' }, row)
     if ('why' in typed)
       return typed.why === 'two-ways'
@@ -91,7 +90,7 @@ export class LengthReader {
     const factor = girth && measure === 'diameter' ? Math.PI : !girth && measure === 'girth' ? 1 / Math.PI : 1
     const inUnit = typed.value * factor
     const value = inUnit * this.millimeters + 0
-    const facts = { value: round(inUnit) }
+    const facts = { value: thousandth(inUnit) }
     if (manner === 'two readings') return new Noted(value, this.cells.problem('two-readings', row, facts))
     if (manner !== null)
       return new Noted(

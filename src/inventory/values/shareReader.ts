@@ -1,6 +1,6 @@
 import { mannerWords, takeApart } from '../../../shared/approximate'
 import { numberIn } from '../../../shared/numbers'
-import { percent } from '../../../shared/words/percent'
+import { percent, ratePercent } from '../../../shared/words/percent'
 import { Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
 
@@ -8,9 +8,10 @@ import type { ColumnCells, Filled } from './columnCells'
 export class ShareReader {
   constructor(private readonly cells: ColumnCells) {}
 
-  read(cell: Filled, row: number): Reading<number> {
+  read(typed: Filled, row: number): Reading<number> {
+    const cell = withSign(typed)
     const signed = typeof cell === 'string' && cell.trim().endsWith('%')
-    const style = typeof cell === 'string' ? this.cells.conventions.style : null
+    const style = typeof cell === 'string' ? this.cells.conventions.styleFor(cell) : null
     const value = numberIn(cell, style, { percent: true })
     if (typeof value !== 'number')
       return (typeof cell === 'string' ? this.inexact(cell, row) : null) ?? this.cells.fault(value, row)
@@ -31,7 +32,7 @@ export class ShareReader {
 
   /** A small number among percentages can be a share or a percentage. */
   private question(value: number, taken: number, row: number): Reading<number> {
-    const facts = { low: percent(value / 100), high: percent(value), value: percent(taken) }
+    const facts = { low: ratePercent(value / 100), high: ratePercent(value), value: ratePercent(taken) }
     return new Noted(taken, this.cells.problem('share-or-percent', row, facts))
   }
 
@@ -40,15 +41,20 @@ export class ShareReader {
     const { unread } = this.cells.column.reads
     const found = unread === 'row' || unread.value === null ? takeApart(text) : null
     if (found === null || !text.includes('%')) return null
-    const shares = found.texts.map((each) => {
-      const signed = each.includes('%') ? each : `${each} %`
-      return numberIn(signed, this.cells.conventions.style, { percent: true })
+    const values = found.texts.flatMap((each) => {
+      const value = numberIn(each.replace('%', ''), this.cells.conventions.styleFor(each))
+      return typeof value === 'number' && value >= 0 && value <= 100 ? [value / 100] : []
     })
-    const values = shares.filter((share) => typeof share === 'number' && share >= 0 && share <= 1) as number[]
     const [first = NaN, last = first] = values
     if (values.length !== found.texts.length || last < first) return null
     const value = (first + last) / 2
     const facts = { manner: mannerWords[found.manner], value: percent(value) }
     return new Noted(value, this.cells.problem('inexact-share', row, facts))
   }
+}
+
+/** A share with its sign in place of a word for it: "5 pct", "10 percent", "5 Prozent". */
+function withSign(cell: Filled): Filled {
+  if (typeof cell !== 'string') return cell
+  return cell.replace(/\s*(?:pct|per ?cent|prozent|pour ?cent|por ?ciento|v\.? ?h)\.?\s*$/i, ' %')
 }

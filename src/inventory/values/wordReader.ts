@@ -1,5 +1,6 @@
 import { choices, isTick, listChoices, readChoice, type ChoiceName } from '../../../shared/choices'
 import type { Problem } from '../../../shared/problems'
+import { readHeaderText } from '../headers/headerText'
 import { Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
 import { Tally } from './remarks'
@@ -47,14 +48,33 @@ export class WordReader {
     return typeof found === 'string' ? found === 'yes' : (found as Problem | null)
   }
 
-  /** Under a header that asks for dead wood alone, a tick and a yes mean dead. */
+  /**
+   * Under a header that asks for dead wood alone, a tick and a yes mean dead; under one that asks for live wood alone, they
+   * mean live. Where the header names both or neither, they say nothing.
+   */
   dead(cell: Filled, row: number): Reading<boolean> {
-    const { header } = this.cells.match
-    const asks = asksForDead.test(header) && !asksForLive.test(header)
-    if (asks && !/^\s*(?:live|dead|alive)/i.test(String(cell))) return this.flag(cell, row)
-    const found = this.choice(cell, row)
-    return typeof found === 'string' ? found === 'dead' : (found as Problem | null)
+    const text = String(cell).replace(/\s+[-–—]\s.*$|\s*[,;(/].*$/s, '')
+    if (readChoice('flag', text) === null || readsAsLife(text)) {
+      const found = this.choice(readsAsLife(text) ? text : cell, row)
+      return typeof found === 'string' ? found === 'dead' : (found as Problem | null)
+    }
+    const { asksForDead, asksForLive } = this.asks
+    if (asksForDead === asksForLive)
+      return this.cells.problem('not-a-choice', row, { choices: listChoices(this.name) })
+    const found = this.flag(cell, row)
+    return typeof found === 'boolean' ? found === asksForDead : found
   }
+
+  /** What the header asks for, by its words in any language. */
+  private get asks(): { readonly asksForDead: boolean; readonly asksForLive: boolean } {
+    if (this.asked === null) {
+      const { notions } = readHeaderText(this.cells.match.header)
+      this.asked = { asksForDead: notions.has('dead'), asksForLive: notions.has('live') }
+    }
+    return this.asked
+  }
+
+  private asked: { readonly asksForDead: boolean; readonly asksForLive: boolean } | null = null
 
   /** What is reported once of the column. */
   remarks(): Problem[] {
@@ -105,5 +125,7 @@ export class WordReader {
   }
 }
 
-const asksForDead = /^(?:dead|deadwood|tot|totholz|abgestorben|mort|morte|muert[oa])(?!\p{L})/iu
-const asksForLive = /live|alive|lebend|viv/i
+/** Words that say themselves whether a limb lives, as against a tick, a yes or a no. */
+function readsAsLife(text: string): boolean {
+  return /^\s*\p{L}{2}/u.test(text) && readChoice('live', text) !== null && readChoice('flag', text) === null
+}

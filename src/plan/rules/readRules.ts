@@ -138,11 +138,7 @@ class RulesReading {
     }
     const reason = this.columns.reason < 0 ? '' : textOf(this.at(row, this.columns.reason))
     if (isAllowance(rule) && value > entry.value && reason === '') {
-      const other =
-        this.columns.reason < 0
-          ? 'a column headed Reason for a change'
-          : this.address(row, this.columns.reason)
-      const facts = { rule: entry.name, value: showRule(entry.value), text: showRule(value), other }
+      const facts = { rule: entry.name, value: showRule(entry.value), text: showRule(value) }
       this.problems.push(problem('rule-reason', cell, facts))
       return
     }

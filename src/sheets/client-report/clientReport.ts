@@ -1,4 +1,5 @@
 import { readSerial } from '../../../shared/dates'
+import { judgedOf } from '../../plan/judged'
 import { byUrgency, type Plan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
 import { wholeProgram } from '../../price/offers'
@@ -63,6 +64,7 @@ function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate
 
 /** How many trees need pruning by what was measured of them, and how many of these in the first year. */
 function needWords(trees: number, pruned: number, now: number, year: number): string {
+  if (trees === 0) return ''
   const [none, single] = trees === 1 ? ['it is not', 'It'] : ['none of the trees is', '1 of the trees']
   if (pruned === 0) return `By what was measured, ${none} to be pruned at present.`
   if (pruned === 1) return `${single} needs pruning, ${now === 1 ? 'in' : 'after'} ${String(year)}.`
@@ -80,9 +82,21 @@ function summary(plan: Plan): string[] {
   const unmeasured = trees.filter(({ tree }) => tree.limbs.length === 0).length
   const due = new Set(now)
   const first = byUrgency(plan).find((tree) => due.has(tree))
-  const counts = `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at. ${needWords(trees.length, pruned.length, now.length, year)}`
-  const rest =
-    unmeasured === 0 ? '' : ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`
+  const unjudged = trees.filter((tree) => judgedOf(tree) === 'none').length
+  const need = needWords(trees.length - unjudged, pruned.length, now.length, year)
+  const counts = [
+    `${counted(trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} were looked at.`,
+    need
+  ]
+    .filter(Boolean)
+    .join(' ')
+  const rest = [
+    unmeasured > 0 && ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`,
+    unjudged > 0 &&
+      ` The limbs of ${counted(unjudged, 'tree')} could not be judged and are to be measured again.`
+  ]
+    .filter(Boolean)
+    .join('')
   const named =
     first === undefined ? '' : [first.tree.id, describeTree(first.tree)].filter(Boolean).join(', ')
   const foremost = trees.length > 1 && now.length > 0 ? ` The tree that needs it most is ${named}.` : ''

@@ -1,3 +1,4 @@
+import { judgedOf, judgedWords } from '../../plan/judged'
 import type { Cut, TreePlan } from '../../plan/plan'
 import type { UnitSystem } from '../../../shared/units'
 import { counted } from '../../../shared/words/counts'
@@ -50,7 +51,7 @@ function does({ purpose, cuts }: PurposeGroup, kind: Cut['kind'], clearance: str
 /** What a tree needs at its first visit with cuts, in plain words. */
 export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
   const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
-  if (visit === undefined) return 'No cut now.'
+  if (visit === undefined) return judgedOf(plan) === 'none' ? 'Not judged yet.' : 'No cut now.'
   const { clearance } = plan.tree
   const height = clearance === null ? '' : ` (${showHeight(clearance, system, 'at least')})`
   const acts: string[] = []
@@ -110,11 +111,28 @@ function later({ outcomes }: TreePlan): string {
 /** Why a tree is pruned, or why it is not. */
 export function whyItNeeds(plan: TreePlan): string {
   const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
-  if (visit !== undefined)
-    return [...byPurpose(plan, visit.cuts).map(because), later(plan)].filter((text) => text !== '').join(' ')
-  if (plan.tree.limbs.length === 0) return 'Its limbs have not been measured yet, so no cut can be chosen.'
+  const parts = visit === undefined ? [whyUncut(plan)] : byPurpose(plan, visit.cuts).map(because)
+  return [...parts, later(plan), notJudgedYet(plan)].filter((text) => text !== '').join(' ')
+}
+
+function whyUncut(plan: TreePlan): string {
+  const judged = judgedOf(plan)
+  if (judged === 'no limbs') return 'Its limbs have not been measured yet, so no cut can be chosen.'
+  if (judged === 'none') return ''
   if (plan.allowedRemoval <= 0) return 'It has no living leaves to spare this season.'
-  return later(plan) || 'None of its limbs needs a cut now.'
+  if (later(plan) !== '') return ''
+  return judged === 'some'
+    ? 'None of the limbs that were judged needs a cut now.'
+    : 'None of its limbs needs a cut now.'
+}
+
+/** Limbs of which nothing can be told to a client: no cut of them is planned, and none is ruled out. */
+function notJudgedYet(plan: TreePlan): string {
+  const judged = judgedOf(plan)
+  if (judged === 'none')
+    return 'Its limbs could not be judged from what was measured; they are to be measured again.'
+  if (judged === 'some') return `${judgedWords(plan)}: to be measured again.`
+  return ''
 }
 
 /** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */

@@ -1,5 +1,6 @@
 import { defaultRules } from '../../../shared/rules'
-import { byUrgency, type Plan } from '../../plan/plan'
+import { judgedOf } from '../../plan/judged'
+import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
 import { cautions, howToRead } from '../cautions'
 import { cutPlanLooks, sayCutPlanLooks } from './cutPlanLooks'
 import {
@@ -39,6 +40,15 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
 }
 
+/** Why the table of cuts is empty; what was not judged is not said to need no cut. */
+function nothingCut(trees: readonly TreePlan[]): string {
+  const judged = new Set(trees.map(judgedOf))
+  if (judged.has('all') || judged.has('some')) return 'No cut is planned; the reasons stand below.'
+  return judged.has('none')
+    ? 'Limbs not judged, so nothing could be planned; the reasons stand below.'
+    : 'No limbs are listed, so no cut can be chosen.'
+}
+
 /**
  * The cut plan as a sheet: cautions, a table of cuts by urgency, the most urgent trees in figures and charts, then trees
  * without a cut, limbs to decide on site, what remains, rows that could not be planned and every problem. Lengths in the
@@ -56,7 +66,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
 
   draft.section('Cuts')
   let titleRow: number | null = null
-  if (body.length === 0) draft.line(['No cut is planned; the reasons stand below.'], looks.body)
+  if (body.length === 0) draft.line([nothingCut(trees)], looks.body)
   else {
     titleRow = draft.table(headersOf(planColumns(plan.system)), body, 3)
     draft.tables.push({

@@ -2,6 +2,7 @@ import type { Rules } from '../../../shared/rules'
 import { ratioCourses } from '../../plan/outlook'
 import { ratio } from '../../../shared/words/figures'
 import { percent } from '../../../shared/words/percent'
+import { judgedOf } from '../../plan/judged'
 import type { TreePlan } from '../../plan/plan'
 import { shownDoses } from '../../plan/shownDoses'
 import { cellFormats } from '../cellFormats'
@@ -160,8 +161,11 @@ function worthCharting(trees: readonly TreePlan[]): { doses: boolean; ratios: bo
   }
 }
 
-const plannedFirst = (trees: readonly TreePlan[]) =>
-  trees.filter(({ visits }) => visits.length > 0).slice(0, mostCharted)
+/** Trees with limbs that were judged. */
+const judgedTrees = (trees: readonly TreePlan[]) =>
+  trees.filter((plan) => plan.visits.length > 0 && judgedOf(plan) !== 'none')
+
+const plannedFirst = (trees: readonly TreePlan[]) => judgedTrees(trees).slice(0, mostCharted)
 
 /** Whether the cut plan of these trees has any chart. */
 export function hasCharts(trees: readonly TreePlan[]): boolean {
@@ -174,7 +178,7 @@ export function addCutPlanCharts(draft: SheetDraft, trees: readonly TreePlan[], 
   const from = draft.next
   const charted = plannedFirst(trees)
   if (charted.length === 0) return { charts: [], from, to: from }
-  const all = trees.filter(({ visits }) => visits.length > 0).length === charted.length
+  const all = judgedTrees(trees).length === charted.length
   draft.section(all ? 'The trees in figures' : `The ${String(charted.length)} most urgent trees in figures`)
   draft.line(
     [

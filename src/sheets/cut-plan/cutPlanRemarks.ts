@@ -1,12 +1,17 @@
 import type { Inventory } from '../../inventory/inventory'
+import { judgedOf, judgedWords, notJudgedLimbs, type Judged } from '../../plan/judged'
+import { leftOut } from '../../plan/leftOut'
 import { confidenceOf } from '../../plan/outlook'
 import { outcomeWords } from '../../plan/outcomeWords'
 import type { LimbState, Plan, TreePlan } from '../../plan/plan'
 import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
 import type { Rules } from '../../../shared/rules'
+import { counted } from '../../../shared/words/counts'
 import { points } from '../../../shared/words/figures'
 import { ceilingPercent, percent } from '../../../shared/words/percent'
+import { capital } from '../../../shared/words/sentences'
+import { rowsNamed } from '../../../shared/words/some'
 import { cellFormats } from '../cellFormats'
 import type { SheetDraft } from '../draft'
 import { looks } from '../looks'
@@ -83,24 +88,53 @@ function foremost(states: readonly LimbState[]): LimbState | null {
 }
 
 function whyUncut(tree: TreePlan): string {
-  const limb = foremost(tree.visits[0]?.limbs ?? [])
-  if (limb === null)
-    return tree.tree.limbs.length === 0
-      ? 'No limbs are listed, so no cut can be chosen.'
-      : 'None of its limbs could be judged; see the rows below.'
   if (tree.allowedRemoval <= 0) return 'No live foliage to spare this season, and no dead limb is listed.'
+  const limb = foremost(tree.visits[0]?.limbs ?? [])
+  if (limb === null) return 'No limb is listed beside its leader.'
   return `Limb ${limb.limb.id} comes first with priority ${points(limb.priority)}. ${limb.reason}`
+}
+
+/** What may come off a tree, and how that comes about. */
+function allowedOf({ allowedRemoval, allowedBasis }: TreePlan): string {
+  return `${ceilingPercent(allowedRemoval)}: ${allowedBasis}`
 }
 
 const uncut = (tree: TreePlan): boolean => tree.visits.every((visit) => visit.cuts.length === 0)
 
-/** Trees that need no cut, or may have none, and why. */
-export function addUncut(draft: SheetDraft, trees: readonly TreePlan[]): void {
-  const remarks = trees.filter(uncut).map((tree): Remark => {
-    const allowed = `${ceilingPercent(tree.allowedRemoval)}: ${tree.allowedBasis}`
-    return { place: [tree.tree.id, tree.tree.species], sentence: whyUncut(tree), remedy: allowed }
+function aboutTrees(trees: readonly TreePlan[], say: (tree: TreePlan) => [sentence: string, remedy: string]) {
+  return trees.map((tree): Remark => {
+    const [sentence, remedy] = say(tree)
+    return { place: [tree.tree.id, tree.tree.species], sentence, remedy }
   })
-  addRemarks(draft, 'Trees with no cut', ['Tree', 'Species', 'Why', 'Allowed removal'], remarks)
+}
+
+/** Trees that need no cut, or may have none, and why; then those without limbs, and those whose limbs were not all judged. */
+export function addUncut(draft: SheetDraft, trees: readonly TreePlan[]): void {
+  const of = (...kinds: readonly Judged[]) => trees.filter((tree) => kinds.includes(judgedOf(tree)))
+  addRemarks(
+    draft,
+    'Trees with no cut',
+    ['Tree', 'Species', 'Why', 'Allowed removal'],
+    aboutTrees(of('all', 'some').filter(uncut), (tree) => {
+      const judged = judgedOf(tree) === 'some' ? ` ${judgedWords(tree)}.` : ''
+      return [whyUncut(tree) + judged, allowedOf(tree)]
+    })
+  )
+  addRemarks(
+    draft,
+    'Limbs not judged',
+    ['Tree', 'Species', 'What was not judged', 'What to do'],
+    aboutTrees(of('some', 'none'), (tree) => [
+      `${capital(judgedWords(tree))}: ${notJudgedLimbs(tree)}.`,
+      'See “Rows that could not be planned”, measure again and plan again.'
+    ])
+  )
+  addRemarks(
+    draft,
+    'Trees with no limbs listed',
+    ['Tree', 'Species', 'Why no cut can be chosen', 'Allowed removal'],
+    aboutTrees(of('no limbs'), (tree) => ['No limbs are listed.', allowedOf(tree)])
+  )
 }
 
 /** Limbs of the first visit that were held, to be decided on site. */
@@ -189,14 +223,20 @@ function within(inventory: Inventory, cell: string): string {
   return cell.startsWith(prefix) ? cell.slice(prefix.length) : cell
 }
 
-/** Rows that could not be planned. */
+/** Rows that could not be planned, those of one cause together. */
 export function addUnplanned(draft: SheetDraft, plan: Plan): void {
-  const remedies = new Map(plan.problems.map((entry) => [entry.message, entry.remedy]))
-  const remarks = plan.unplanned.map(({ cell, tree, reason }): Remark => ({
-    place: [within(plan.inventory, cell), tree],
-    sentence: reason,
-    remedy: remedies.get(reason) ?? 'Correct the row and plan again.'
-  }))
+  const remarks = leftOut(plan).map(({ rows, reason, remedy }): Remark => {
+    const trees = new Set(rows.map(({ tree }) => tree))
+    const which = rows.length === 1 ? '' : ` ${capital(rowsNamed(rows.map(({ row }) => row)))}.`
+    return {
+      place: [
+        within(plan.inventory, rows[0]?.cell ?? ''),
+        trees.size === 1 ? (rows[0]?.tree ?? '') : counted(trees.size, 'tree')
+      ],
+      sentence: reason + which,
+      remedy: remedy === '' ? 'Correct the row and plan again.' : remedy
+    }
+  })
   addRemarks(draft, 'Rows that could not be planned', ['Cell', 'Tree', 'Why', 'What to do'], remarks)
 }
 
@@ -213,9 +253,9 @@ export function addProblems(draft: SheetDraft, { problems, inventory }: Plan): v
   const remarks = levels.flatMap((level) =>
     problems
       .filter((entry) => entry.level === level)
-      .map(({ cell, message, remedy }): Remark => ({
+      .map(({ cell, message, remedy, waits }): Remark => ({
         place: [within(inventory, cell), levelWords[level]],
-        sentence: message,
+        sentence: waits === undefined ? message : `${message} ${waits}`,
         remedy
       }))
   )

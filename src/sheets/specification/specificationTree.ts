@@ -1,3 +1,4 @@
+import { judgedOf, judgedWords, notJudgedLimbs } from '../../plan/judged'
 import type { Cut, TreePlan, Visit } from '../../plan/plan'
 import type { UnitSystem } from '../../../shared/units'
 import { counted } from '../../../shared/words/counts'
@@ -104,10 +105,23 @@ function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
 }
 
 function uncut(plan: TreePlan): string {
-  if (plan.tree.limbs.length === 0)
-    return 'None specified: its limbs are not listed. Survey them, then specify.'
+  const judged = judgedOf(plan)
+  if (judged === 'no limbs') return 'None specified: its limbs are not listed. Survey them, then specify.'
+  if (judged === 'none') return 'None specified: its limbs were not judged. Measure them again, then specify.'
   if (plan.allowedRemoval <= 0) return `None: ${closed(`no live foliage to spare (${plan.allowedBasis})`)}`
   return 'None at present.'
+}
+
+/** Limbs that nothing is specified for, as nothing could be told of them. */
+function notJudged(plan: TreePlan): Clause[] {
+  if (judgedOf(plan) !== 'some') return []
+  const limbs = `${judgedWords(plan)} (${notJudgedLimbs(plan)})`
+  return [
+    {
+      label: 'Not judged',
+      lines: [`${limbs}: left as they are, and measured again before they are specified.`]
+    }
+  ]
 }
 
 function leaderOf({ leader }: TreePlan): string {
@@ -133,7 +147,11 @@ export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecificati
   const title = treeTitle(plan.tree)
   const [first, ...later] = plan.visits.filter(({ cuts }) => cuts.length > 0)
   if (first === undefined)
-    return { tree: plan.tree.id, title, clauses: [{ label: 'Work', lines: [uncut(plan)] }] }
+    return {
+      tree: plan.tree.id,
+      title,
+      clauses: [{ label: 'Work', lines: [uncut(plan)] }, ...notJudged(plan)]
+    }
   const groups = byPurpose(plan, first.cuts)
   const clauses: Clause[] = [
     {
@@ -146,7 +164,8 @@ export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecificati
       lines: [`${capital(namedLimbs(first.cuts.map(({ limb }) => limb)))} only; ${crownAfter(first, system)}`]
     },
     { label: `Cuts, ${String(first.year)}`, lines: cutsOf(first, system) },
-    { label: 'Amount', lines: [amountOf(plan, first)] }
+    { label: 'Amount', lines: [amountOf(plan, first)] },
+    ...notJudged(plan)
   ]
   clauses.push({
     label: 'Interval',

@@ -1,4 +1,5 @@
 import { ruleChangeSentences } from '../planBasis'
+import { judgedOf, judgedWords } from '../../plan/judged'
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
 import type { Estimate } from '../../price/estimate'
 import type { Cover } from '../client-report/clientReport'
@@ -11,6 +12,7 @@ import { counted, plural } from '../../../shared/words/counts'
 import { dateFormat } from '../../../shared/words/dates'
 import { hours as hoursText } from '../../../shared/words/figures'
 import { listed } from '../../../shared/words/lists'
+import { rowsNamed } from '../../../shared/words/some'
 import { seasonSentences } from '../seasonWords'
 import type { SheetDescription } from '../sheet'
 import { addChecks, addRules, addSignOff } from './workOrderChecks'
@@ -93,22 +95,52 @@ function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number
   addSignOff(draft, number)
 }
 
-/** Rows that could not be planned, one sentence per tree: the limbs are there, though nothing is ordered for them. */
-function unreadWords({ unplanned }: Plan): string[] {
+/** Trees whose rows are named one by one; of more, the cut plan tells them. */
+const mostRowsNamed = 12
+
+/**
+ * Rows that could not be planned, one sentence per tree: the limbs are there, though nothing is ordered for them. Trees of which
+ * no limb was judged are named as such.
+ */
+function unreadWords({ unplanned, trees }: Plan): string[] {
+  const named = new Set(trees.filter((tree) => judgedOf(tree) === 'none').map(({ tree }) => tree.id))
   const rows = new Map<string, number[]>()
-  for (const { tree, row } of unplanned) rows.set(tree, [...(rows.get(tree) ?? []), row])
-  return [...rows].map(([tree, list]) => {
+  for (const { tree, row, wholeTree } of unplanned) {
+    if (named.has(tree) || wholeTree === true) continue
+    const list = rows.get(tree)
+    if (list === undefined) rows.set(tree, [row])
+    else list.push(row)
+  }
+  const words = [...rows].slice(0, mostRowsNamed).map(([tree, list]) => {
     const name = tree === '' ? 'No tree named' : `Tree ${tree}`
-    const which = `${plural(list.length, 'row')} ${listed(list.map(String))} of the inventory`
+    const which = `${rowsNamed(list)} of the inventory`
     return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${plural(list.length, 'that limb', 'those limbs')} and measure again.`
   })
+  const more = rows.size - words.length
+  return more <= 0
+    ? words
+    : [
+        ...words,
+        `Rows of ${counted(more, 'more tree')} could not be planned as written: the cut plan tells them. Leave those limbs.`
+      ]
 }
 
-function whyNotOrdered({ tree, visits }: TreePlan, year: number): string {
-  if (tree.limbs.length === 0) return 'limbs not listed; survey them, then plan again.'
-  return visits.some((visit) => visit.year === year && visit.cuts.length > 0)
-    ? 'work not in what was ordered.'
-    : `no cut is planned in ${String(year)}.`
+function whyNotOrdered(plan: TreePlan, year: number): string {
+  const judged = judgedOf(plan)
+  if (judged === 'no limbs') return 'no limbs listed; survey them, then plan again.'
+  if (judged === 'none') return 'limbs not judged; measure them again, then plan again.'
+  if (plan.visits.some((visit) => visit.year === year && visit.cuts.length > 0))
+    return 'work not in what was ordered.'
+  const left = judged === 'some' ? `; ${judgedWords(plan)}` : ''
+  return `no cut is planned in ${String(year)}${left}.`
+}
+
+/** Why nobody is sent anywhere. */
+function nothingOrdered({ trees }: Plan, year: number): string {
+  const judged = trees.map(judgedOf)
+  return judged.length > 0 && judged.every((each) => each === 'none')
+    ? 'Limbs not judged, so nothing is ordered.'
+    : `No cut is planned in ${String(year)}, so nothing is ordered.`
 }
 
 /** Trees that this order does not send anybody to, and why. */
@@ -146,7 +178,7 @@ export function describeWorkOrder(
   addRules(draft)
   if (days.length === 0) {
     draft.blank()
-    draft.prose(`No cut is planned in ${String(year)}, so nothing is ordered.`, { bold: true })
+    draft.prose(nothingOrdered(plan, year), { bold: true })
   }
   days.forEach((day, index) => {
     addDay(draft, day, index + 1, hours, plan)

@@ -5,6 +5,7 @@ import { percent } from '../../../shared/words/percent'
 import { closed } from '../../../shared/words/sentences'
 import type { CutRow } from '../../plan/cutColumns'
 import { heightOfCut } from '../../plan/cutWords'
+import { judgedWords, notJudgedLimbs } from '../../plan/judged'
 import type { Cut } from '../../plan/plan'
 import { shownDoses } from '../../plan/shownDoses'
 import { treeTitle } from '../../plan/treeTitle'
@@ -109,6 +110,13 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   draft.prose(`${name}: ${closed(leader.reason)}${confirm}`, bold, said, 'Leader, not cut')
   draft.prose(foliage(stop), bold, said, 'Foliage')
   draft.prose(`${about(stop, system)}.`, plain, said, 'Tree')
+  if (stop.tree.notJudged.length > 0)
+    draft.prose(
+      `${judgedWords(stop.tree)}: leave ${notJudgedLimbs(stop.tree)} and measure again.`,
+      plain,
+      said,
+      'Not judged'
+    )
   const held = stop.visit.limbs.filter(({ decision }) => decision === 'hold')
   for (const { limb, reason } of held)
     draft.prose(`Limb ${limb.id}: ${closed(reason)} The arborist decides.`, plain, said, 'On site')

@@ -109,6 +109,7 @@ export function fromFile(book: UnpackedBook, name: string): BookContents {
       // The file library does not tell which names are hidden; those by which our documents are known are.
       visible: readOwnName(name, range) === null
     }))
+  extras.settings = new Map(book.settings)
   extras.kept = {
     properties: book.properties,
     scopedNames: book.names.filter(({ scope }) => scope !== undefined)

@@ -132,6 +132,11 @@ export function toFile(contents: BookContents): FileBook {
     sheets: contents.sheets.map((sheet) => fileSheet(sheet, contents, styleOf)),
     names: [...names, ...scoped],
     properties,
+    settings: new Map(
+      [...contents.extras.settings].flatMap(([key, value]) =>
+        typeof value === 'string' ? [[key, value] as const] : []
+      )
+    ),
     activeSheet: Math.max(0, active)
   }
 }

@@ -23,6 +23,7 @@ type LookPart = Pick<
   | 'rowHeight'
   | 'setRowHeight'
   | 'rowHidden'
+  | 'columnHidden'
   | 'mergedAreas'
 >
 
@@ -123,6 +124,10 @@ export function looksOf(context: GridContext): LookPart {
     rowHidden(sheetId, row) {
       const sheet = context.peek(sheetId)
       return row < sheet.getRowCount() && !sheet.getRowVisible(row)
+    },
+    columnHidden(sheetId, column) {
+      const sheet = context.peek(sheetId)
+      return column < sheet.getColumnCount() && !sheet.getColVisible(column)
     },
     mergedAreas: (sheetId) =>
       context

@@ -8,6 +8,10 @@ import type { RequestBody } from './protocol'
 export interface HostPort {
   /** Answers one batch; flags as the client sent them. */
   process(body: RequestBody | string, flags?: number): Promise<string>
+  /** What the add-in keeps in the workbook, each as the client serialized it. */
+  readSettings(): Readonly<Record<string, string>>
+  /** Takes the place of all that was kept. */
+  writeSettings(settings: Readonly<Record<string, string>>): void
   /** Hands over each event message until the returned function is called. */
   listen(send: (message: string) => void): () => void
 }
@@ -41,7 +45,7 @@ const supported = JSON.stringify({
 export function setBridge(frame: Frame, port: HostPort): () => void {
   const bridge = messageBridge(port)
   frame._richApiNativeBridge = bridge
-  frame.external = Object.assign(frame.external ?? {}, external(documentContext()))
+  frame.external = Object.assign(frame.external ?? {}, external(documentContext(port)))
   return port.listen((message) => bridge.onMessageFromHost?.(message))
 }
 
@@ -59,7 +63,7 @@ function messageBridge(port: HostPort): Bridge {
   return bridge
 }
 
-/** The older calls: none of them does more than say yes, since events travel over the message bridge. */
+/** The older calls: but for the settings none does more than say yes, since events travel over the message bridge. */
 function external(context: object) {
   return {
     GetHostInfo: () => hostInfo,
@@ -77,7 +81,22 @@ function external(context: object) {
   }
 }
 
-function documentContext() {
+/** The document's settings, in two lists that belong together. */
+function documentSettings(port: HostPort) {
+  return {
+    Read: (keys: string[], values: string[]) => {
+      for (const [key, value] of Object.entries(port.readSettings())) {
+        keys.push(key)
+        values.push(value)
+      }
+    },
+    Write: (keys: string[], values: string[]) => {
+      port.writeSettings(Object.fromEntries(keys.map((key, at) => [key, values[at] ?? ''])))
+    }
+  }
+}
+
+function documentContext(port: HostPort) {
   return {
     GetAppType: () => 1,
     GetSolutionRef: () => 'limbwright',
@@ -94,6 +113,6 @@ function documentContext() {
     GetHostFullVersion: () => '16.0.0.0',
     GetInitialDisplayMode: () => 0,
     GetOfficeThemeInfo: () => '{}',
-    GetSettings: () => ({ Read: () => undefined, Write: () => undefined })
+    GetSettings: () => documentSettings(port)
   }
 }

@@ -88,6 +88,15 @@ export function createHost(book: Book, options: HostOptions = {}): Host {
       turn = next.catch(() => undefined)
       return next
     },
+    readSettings: () =>
+      Object.fromEntries(
+        Object.entries(book.settings()).map(([key, value]) => [key, JSON.stringify(value)] as const)
+      ),
+    writeSettings: (settings) => {
+      for (const key of Object.keys(book.settings()))
+        if (!Object.hasOwn(settings, key)) book.setSetting(key, undefined)
+      for (const [key, text] of Object.entries(settings)) book.setSetting(key, JSON.parse(text))
+    },
     listen: (listener) => {
       listeners.add(listener)
       return () => {

@@ -6,7 +6,7 @@ import { asWritten, isCell, isText, mostCells, asRead, valueType, withoutGaps } 
 import { rangeExtent } from './cellSizes'
 import { conditionalFormatsObject } from './conditionalFormatCollection'
 import { dataValidationObject } from './dataValidation'
-import { invalidArgument, itemNotFound, notAnswered } from './faults'
+import { invalidArgument, invalidOperation, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { rangeFormatObject } from './rangeFormat'
 import { addressOf, cellCount, rangeArgument, rangeOn, type RangeTarget } from './rangeTarget'
@@ -41,6 +41,16 @@ function rowHidden({ session: { book }, sheetId, area }: RangeTarget): boolean |
   const last = Math.min(area.rows, Math.max(1, (used ? used.row + used.rows : 0) + 1 - area.row))
   const first = book.rowHidden(sheetId, area.row)
   for (let row = 1; row < last; row++) if (book.rowHidden(sheetId, area.row + row) !== first) return null
+  return first
+}
+
+/** The same of the columns. */
+function columnHidden({ session: { book }, sheetId, area }: RangeTarget): boolean | null {
+  const used = book.usedArea(sheetId, false)
+  const last = Math.min(area.columns, Math.max(1, (used ? used.column + used.columns : 0) + 1 - area.column))
+  const first = book.columnHidden(sheetId, area.column)
+  for (let column = 1; column < last; column++)
+    if (book.columnHidden(sheetId, area.column + column) !== first) return null
   return first
 }
 
@@ -99,6 +109,8 @@ function merged(target: RangeTarget): HostObject | null {
   const areas = target.session.book
     .mergedAreas(target.sheetId)
     .filter((area) => sharedPart(area, target.area) !== null)
+  // Excel's own bound (documentation of Range.getMergedAreasOrNullObject).
+  if (areas.length > 512) throw invalidOperation('The range has more than 512 merged areas.')
   const { session, sheetId } = target
   return areas.length ? session.types.rangeAreas({ session, sheetId, areas }) : null
 }
@@ -123,6 +135,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     numberFormat: (target) =>
       block(target, (sheetId, area) => target.session.book.numberFormats(sheetId, area)),
     rowHidden,
+    columnHidden,
     ...rangeExtent,
     isEntireColumn: ({ area }) => area.rows === sheetRows,
     isEntireRow: ({ area }) => area.columns === sheetColumns

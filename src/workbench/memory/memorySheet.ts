@@ -16,6 +16,7 @@ export class MemorySheet {
   readonly columnWidths = new Map<number, number>()
   readonly rowHeights = new Map<number, number>()
   readonly hiddenRows = new Set<number>()
+  readonly hiddenColumns = new Set<number>()
   readonly merged: Area[] = []
   validations: Validation[] = []
   conditionalFormats: ConditionalFormat[] = []

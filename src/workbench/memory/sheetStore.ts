@@ -95,6 +95,10 @@ export abstract class SheetStore {
     return this.sheet(sheetId).hiddenRows.has(row)
   }
 
+  columnHidden(sheetId: string, column: number): boolean {
+    return this.sheet(sheetId).hiddenColumns.has(column)
+  }
+
   mergedAreas(sheetId: string): Area[] {
     return [...this.sheet(sheetId).merged]
   }

@@ -11,6 +11,7 @@ import { packBook } from '../../../src/file/file-library/packBook'
 import { plainLook, storedText, textAsItIs } from '../../../src/file/file-library/storedTexts'
 import { bookOf, unpackBook } from '../../../src/file/file-library/unpackBook'
 import { unpackValues } from '../../../src/file/file-library/unpackValues'
+import { oddWorkbook, sheetPart as sheetPartOf, stylesPart } from '../oddWorkbooks'
 
 /** A part of a packed file as its text. */
 async function part(file: Uint8Array, name: string): Promise<string> {
@@ -246,5 +247,45 @@ describe('pictures', () => {
     const drawing = await part(file, 'xl/drawings/drawing1.xml')
     expect(drawing).toContain('<xdr:colOff>0</xdr:colOff>')
     expect(drawing).not.toContain('9525')
+  })
+})
+
+describe('what only has a look', () => {
+  const blanks = sheetPartOf(
+    '<row r="1"><c r="A1" s="1"><v>0.05</v></c></row><row r="3"><c r="C3" s="1"/></row>'
+  )
+  const parts = { [sheetPart]: blanks, 'xl/styles.xml': stylesPart('0%') }
+
+  test('the library gives the rectangle around it, and a share without its format', async () => {
+    const [sheet] = (await readXlsx(await oddWorkbook(parts))).sheets
+    expect(sheet?.rows).toEqual([
+      [0.05, null, null],
+      [null, null, null],
+      [null, null, null]
+    ])
+    expect(sheet?.cells).toBeUndefined()
+  })
+
+  test('unpackValues leaves it out, and gives the share as it is shown', async () => {
+    const book = await unpackValues(await oddWorkbook(parts))
+    expect('sheets' in book && book.sheets[0]?.rows).toEqual([['5 %']])
+  })
+})
+
+describe('a chart that fills a sheet', () => {
+  const workbook = `<workbook xmlns:r="r"><sheets><sheet name="Survey" sheetId="1" r:id="rId1"/><sheet name="Chart" sheetId="2" r:id="rId9"/></sheets></workbook>`
+  const type = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
+  const relationships = `<Relationships><Relationship Id="rId1" Type="${type}/worksheet" Target="worksheets/sheet1.xml"/><Relationship Target="chartsheets/sheet1.xml" Type="${type}/chartsheet" Id="rId9"/></Relationships>`
+  const parts = { 'xl/workbook.xml': workbook, 'xl/_rels/workbook.xml.rels': relationships }
+
+  test('makes the library refuse the workbook', async () => {
+    await expect(readXlsx(await oddWorkbook(parts))).rejects.toThrow(
+      /missing worksheet file for sheet "Chart"/
+    )
+  })
+
+  test('is passed over by unpackValues', async () => {
+    const book = await unpackValues(await oddWorkbook(parts))
+    expect('sheets' in book && book.sheets.map(({ name }) => name)).toEqual(['Survey'])
   })
 })

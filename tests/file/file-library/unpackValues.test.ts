@@ -1,4 +1,5 @@
 import { unpackValues } from '../../../src/file/file-library/unpackValues'
+import { valuesPackage } from '../../../src/file/file-library/valuesPackage'
 import { oddWorkbook, sheetPart, stylesPart } from '../oddWorkbooks'
 
 const sheet1 = 'xl/worksheets/sheet1.xml'
@@ -39,6 +40,18 @@ describe('the cells of a sheet', () => {
       [true, null, null, 4],
       [null, null, null, null],
       [5, null, null, null]
+    ])
+  })
+
+  test('show a formula that was left without a result, and a blank where the result is one', async () => {
+    const cells = [
+      '<c r="A1"><f>12.88/PI()</f><v/></c>',
+      '<c r="B1"><f>A1*2</f></c>',
+      '<c r="C1"><f t="shared" si="0"/></c>',
+      '<c r="D1" t="str"><f>IF(1,"")</f><v></v></c>'
+    ]
+    expect((await sheetOf({ [sheet1]: sheetPart(inRow(...cells)) })).rows).toEqual([
+      ['=12.88/PI()', '=A1*2', '=…', null]
     ])
   })
 
@@ -87,7 +100,7 @@ describe('a number shown as a percentage', () => {
   })
 
   test('may be the result of a formula, and its type may be written out', async () => {
-    const cells = ['<c r="A1" s="1" t="n"><v>0.3</v></c>', '<c r="B1" s="1"><f>A1/2</f><v>0.15</v></c>']
+    const cells = ['<c r="A1" s="1" t="n"><v>0.3</v></c>', '<c r="B1" s="1"><f>0.15</f><v>0.15</v></c>']
     const parts = { [sheet1]: sheetPart(inRow(...cells)), 'xl/styles.xml': stylesPart('0%') }
     expect((await sheetOf(parts)).rows).toEqual([['30 %', '15 %']])
   })
@@ -133,17 +146,15 @@ describe('a sheet of blanks that have looks', () => {
   })
 })
 
-describe('a workbook with a chart that fills a sheet', () => {
-  test('is read without it', async () => {
-    const workbook = `<workbook xmlns:r="r"><sheets><sheet name="A &amp; B" sheetId="1" r:id="rId1"/><sheet name="Chart 'n'" sheetId="2" r:id="rId9"/></sheets></workbook>`
-    const type = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
-    const relationships = `<Relationships><Relationship Id="rId1" Type="${type}/worksheet" Target="worksheets/sheet1.xml"/><Relationship Target="chartsheets/sheet1.xml" Type="${type}/chartsheet" Id="rId9"/></Relationships>`
-    const parts = {
-      'xl/workbook.xml': workbook,
-      'xl/_rels/workbook.xml.rels': relationships,
-      'xl/chartsheets/sheet1.xml': '<chartsheet/>'
-    }
-    const book = await unpackValues(await oddWorkbook(parts))
-    expect('sheets' in book && book.sheets.map(({ name }) => name)).toEqual(['A & B'])
+describe('a workbook with more text than fits into memory', () => {
+  test('is given up while it is unpacked, whatever part the text is in; blank cells do not count', async () => {
+    const cells = (inside: string) => `<row r="1">${`<c r="A1">${inside}</c>`.repeat(1000)}</row>`
+    const most = 5000
+    const texts = await oddWorkbook({ 'xl/sharedStrings.xml': 'x'.repeat(most) })
+    await expect(valuesPackage(texts, most)).rejects.toMatchObject({ fault: 'too large' })
+    const filled = await oddWorkbook({ [sheet1]: sheetPart(cells('<v>1</v>')) })
+    await expect(valuesPackage(filled, most)).rejects.toMatchObject({ fault: 'too large' })
+    const blank = await oddWorkbook({ [sheet1]: sheetPart(cells('')) })
+    expect((await valuesPackage(blank, most)).bytes.length).toBeLessThan(2 * most)
   })
 })

@@ -13,13 +13,15 @@ describe('PROJECTEDRATIO and growth', () => {
     rises({
       over: yearly,
       others,
-      formula: (limbs, limb, stem, after, stems) => projectedRatio(limb, stem, after, limbs, stems),
+      formula: (limbs, limb, stem, after, stems) =>
+        projectedRatio({ diameter: limb, yearly: limbs }, { diameter: stem, yearly: stems }, after),
       moves: (_limbs, _limb, _stem, after) => after > 0.1
     })
     falls({
       over: yearly,
       others,
-      formula: (stems, limb, stem, after, limbs) => projectedRatio(limb, stem, after, limbs, stems),
+      formula: (stems, limb, stem, after, limbs) =>
+        projectedRatio({ diameter: limb, yearly: limbs }, { diameter: stem, yearly: stems }, after),
       moves: (_stems, _limb, _stem, after) => after > 0.1
     })
   })
@@ -27,7 +29,9 @@ describe('PROJECTEDRATIO and growth', () => {
   it('goes toward 1 where both grow alike, and never past it', () => {
     always(fc.tuple(diameter, diameter, years, yearly), (limb, stem, after, both) => {
       const now = limb / stem
-      const then = valueOf(projectedRatio(limb, stem, after, both, both))
+      const then = valueOf(
+        projectedRatio({ diameter: limb, yearly: both }, { diameter: stem, yearly: both }, after)
+      )
       expect(Math.abs(1 - then)).toBeLessThanOrEqual(Math.abs(1 - now) + 1e-12)
       expect((then - 1) * (now - 1)).toBeGreaterThanOrEqual(0)
     })
@@ -40,8 +44,14 @@ describe('PROJECTEDRATIO and growth', () => {
         const closing = goal * stems - limbs
         const needed = (limb - goal * stem) / closing
         if (limb / stem <= goal) return
-        if (closing > 0) expect(projectedRatio(limb, stem, needed, limbs, stems)).toBeCloseTo(goal, 6)
-        else expect(projectedRatio(limb, stem, after, limbs, stems)).toBeGreaterThan(goal)
+        if (closing > 0)
+          expect(
+            projectedRatio({ diameter: limb, yearly: limbs }, { diameter: stem, yearly: stems }, needed)
+          ).toBeCloseTo(goal, 6)
+        else
+          expect(
+            projectedRatio({ diameter: limb, yearly: limbs }, { diameter: stem, yearly: stems }, after)
+          ).toBeGreaterThan(goal)
       }
     )
   })

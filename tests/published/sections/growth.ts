@@ -38,21 +38,26 @@ function rate(name: 'growthSlow' | 'growthMedium' | 'growthFast', text: string):
 export const growth: Check[] = [
   {
     what: 'ratio of 4 on 6 in after 3 years of 0.35 in each: equal increments push it up',
-    got: () => projectedRatio(4, 6, 3, 0.35, 0.35),
+    got: () => projectedRatio({ diameter: 4, yearly: 0.35 }, { diameter: 6, yearly: 0.35 }, 3),
     ...printed('.7163'),
     source: arithmetic,
     certainty: 'memory'
   },
   {
     what: 'ratio of 4 on 6 in after 5 years of 0.35 in each',
-    got: () => projectedRatio(4, 6, 5, 0.35, 0.35),
+    got: () => projectedRatio({ diameter: 4, yearly: 0.35 }, { diameter: 6, yearly: 0.35 }, 5),
     ...printed('.7419'),
     source: arithmetic,
     certainty: 'memory'
   },
   {
     what: 'ratio of 4 on 6 in after the 6 2/3 years, (4 - 0.5 x 6) / (0.5 x 0.40 - 0.05), that bring it to 0.5',
-    got: () => projectedRatio(4, 6, (4 - 0.5 * 6) / (0.5 * 0.4 - 0.05), 0.05, 0.4),
+    got: () =>
+      projectedRatio(
+        { diameter: 4, yearly: 0.05 },
+        { diameter: 6, yearly: 0.4 },
+        (4 - 0.5 * 6) / (0.5 * 0.4 - 0.05)
+      ),
     ...exactly(0.5),
     source: arithmetic,
     certainty: 'memory'

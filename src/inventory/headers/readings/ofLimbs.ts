@@ -42,6 +42,7 @@ export const ofLimbs: Readings<LimbField> = {
     '.9 limb stem|trunk dia limbFirst +parent',
     '.86 limb axis small limbFirst +parent',
     '.72 stem dia +parent measured limb',
+    '?.62 limb axis limbFirst',
     '~.68 stem|leader dia +parent measured limb',
     '~.6 trunk dia +measured limb',
     '~.62 axis small',
@@ -78,7 +79,8 @@ export const ofLimbs: Readings<LimbField> = {
     '.92 union|origin elevation +limb',
     '~.63 from tall',
     '~.52 base tall +height',
-    '~.6 base height'
+    '~.6 base height',
+    '?.6 from'
   ],
   tip: [
     '1 tip height +limb highest to on',
@@ -92,7 +94,8 @@ export const ofLimbs: Readings<LimbField> = {
     '.72 limb to',
     '~.63 to tall',
     '~.44 highest tall',
-    '~.42 height'
+    '~.42 height',
+    '?.6 to'
   ],
   parent: [
     '1 parent limb +id name on axis',
@@ -110,7 +113,7 @@ export const ofLimbs: Readings<LimbField> = {
     '?.62 kind'
   ],
   bark: [
-    '1 included bark +union limb',
+    '1 included bark +union limb stem trunk',
     '1 includedBark +union limb bark included',
     '.92 included +union limb',
     '.82 bark +union limb'
@@ -156,8 +159,8 @@ export const ofLimbs: Readings<LimbField> = {
   ],
   lateral: ['1 lateral dia +cut lowest live limb', '.9 lateral cut +small', '.85 lateral +small'],
   cut: [
-    '1 cut dia +measured proposed limb',
-    '.92 proposed cut +diameter measured',
+    '1 cut dia +measured limb',
+    '.74 proposed cut +diameter measured limb',
     '.9 measured cut',
     '.85 cut small'
   ],

@@ -13,6 +13,9 @@ export const ofTrees: Readings<TreeField> = {
     '~.64 tag +id',
     '~.5 id',
     '.95 spot id +tree',
+    '.96 tree at area|spot',
+    '.78 parent key +id',
+    '?.56 key +id',
     '?.56 name'
   ],
   species: [
@@ -51,7 +54,8 @@ export const ofTrees: Readings<TreeField> = {
     '1 crown base|lowest|below|origin|from +height live tree to lowest limb foliage above',
     '1 lowest live limb +height crown foliage tree base above to union',
     '1 lowest|base foliage tree|crown +height live lowest base',
-    '.96 lowest limb +height live tree base to union above',
+    '.96 lowest limb height|tree|base|live +height live tree base to union above',
+    '.78 lowest limb +to union above',
     '.95 live crown +height base lowest to at from',
     '.95 live union +height lowest',
     '.7 crown clear|clearance +height',
@@ -104,7 +108,8 @@ export const ofTrees: Readings<TreeField> = {
   dieback: [
     '1 dieback +crown share tree',
     '.92 crown dead share|limb +tree limb',
-    '.85 crown dead +share tree'
+    '.85 crown dead +share tree',
+    '~.56 dead share +tree'
   ],
   caliper: [
     '1 caliper +diameter axis nursery tree caliperHeight size',

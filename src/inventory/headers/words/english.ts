@@ -19,27 +19,30 @@ export const english: Words = {
   gbh: 'gbh cbh g.b.h c.b.h girth.at.breast.height',
   breast: 'breast breast.height breast.ht breast.hgt bh chest.height chest.ht standard.height',
   caliper: 'caliper calliper cal calip nursery.diameter',
-  height: 'height ht hgt hght h tall hts',
+  height: 'height ht hgt hght h tall hts how.high how.tall how.high.up how.far.up',
   elevation: 'elevation elev',
   width: 'width spread wide breadth span',
   length: 'length lgth len long lng',
-  crownBase: 'hcb hlc htlc hblc clb lcb cbh lcr.base hbc',
+  crownBase: 'hcb hlc htlc hblc clb lcb cbh lcr.base hbc hlb',
   above: 'above over abv atop upper past beyond outside outside.of',
   aboveGround: 'above.ground above.grade agl above.the.ground',
   below: 'below under beneath blw underneath',
   lowest: 'lowest low lower first bottommost 1st lowermost lwst',
   highest: 'highest uppermost topmost max.height furthest farthest',
   base: 'base bottom underside bot lower.edge lower.end foot start.of basal',
-  tip: 'tip top reach end apex upper.end terminal highest.point summit ending',
+  tip: `
+    tip top reach end apex upper.end terminal highest.point summit ending goes.up.to goes.to
+    grows.up.to reaches reaches.up.to rises.to extends.to`,
   hangs: 'hangs.down hang.down hangs.to hanging.to droops lowest.point hangs.down.to',
   origin: `
     origin start starting begin beginning emerge arise arising attach attached attachment depart
-    departure leaves.trunk leaves.parent originate origination leaves.stem joins`,
+    departure leaves.trunk leaves.parent originate origination leaves.stem joins
+    comes.off comes.off.trunk comes.off.stem comes.off.at comes.off.trunk.at start.height`,
   from: 'from',
   to: 'to up.to upto until down.to',
   at: 'at @ where',
   on: 'on',
-  id: 'id no nr num number nbr # code label identifier ref reference uid letter key lot',
+  id: 'id no nr num number nbr # code label identifier ref reference uid letter key lot cd',
   tag: 'tag',
   name: 'name title',
   naming: 'common botanical scientific latin vernacular botanic binomial trivial lat bot sci trade',
@@ -52,10 +55,11 @@ export const english: Words = {
   notes: 'note remark comment memo observation obs notation annotation',
   stage: `
     stage life.stage age.class ageclass maturity maturity.class growth.stage development.stage
-    developmental.stage phase life.phase age.group age.category`,
-  age: 'age',
+    developmental.stage phase life.phase age.group age.category
+    lifestage`,
+  age: 'age old how.old',
   form: 'form habit tree.shape crown.shape',
-  vigor: 'vigor vigour vitality health condition cond healthiness hlth',
+  vigor: 'vigor vigour vitality health condition cond healthiness hlth healthy how.healthy',
   rating: 'rating score grade rtg category categorization cat level',
   growth: 'growth grow increment growing accretion',
   rate: 'rate class per.year annual yearly speed per.annum pa',
@@ -76,7 +80,8 @@ export const english: Words = {
   lean: 'lean leaning tilt',
   vertical: 'vertical plumb upright',
   access: 'access accessibility accessible reachability',
-  included: 'included inclusion incl inc embedded ingrown inrolled include incld',
+  included: `
+    included inclusion incl inc embedded ingrown inrolled include incld squeezed trapped pinched`,
   includedBark: 'ib bark.inclusion included.bark bark.included',
   parentOn: `
     grows.from growing.from grows.out.of grew.from comes.from arises.from attached.to originates.from
@@ -106,7 +111,11 @@ export const english: Words = {
   measured: 'measured measurement measure msrd meas',
   proposed: 'proposed planned recommended intended',
   caliperHeight: 'caliperheight',
-  elsewhere: 'elsewhere',
+  elsewhere: `
+    elsewhere at.ground at.ground.level at.grade at.soil.line at.soil soil.line at.root.collar
+    root.collar at.base.of.tree base.of.tree at.tree.base at.base.of.trunk base.of.trunk at.stump
+    at.stump.height stump.height ground.line`,
+  key: 'globalid global guid uuid fk foreign.key global.id',
   small: '',
   tall: '',
   thing: `
@@ -131,7 +140,8 @@ export const english: Words = {
     geometry shape lng x y`,
   planting: `
     planted planting plant.date plant.year installed install built installation transplanted stocked
-    establishment.date replacement`,
+    establishment.date replacement
+    replaces replaced replacing`,
   nursery: 'nursery vivarium stock',
   inspection: `
     inspection inspected survey surveyed checked assessed assessment revisit entry entered updated
@@ -139,18 +149,21 @@ export const english: Words = {
   record: `
     photo picture image pic file url link video scan invoice work.order parcel cadastral po hash guid.of
     permit contract account folio document drawing map sheet page barcode qr phone.no attachment.file
-    legend legende`,
+    legend legende
+    form`,
   quantity: `
     per distance dist setback offset spacing weight volume load depth radius ratio slope out outward
     away along crown.n crown.e crown.s crown.w crown.north crown.east crown.south crown.west canopy.n
     canopy.e canopy.s canopy.w spread.n spread.e spread.s spread.w moisture ph temperature hour minute duration frequency factor index coefficient wind
     hardiness hours kg lb lbs gal m2 m3 ft2 ft3 sqft sqm area.of basal.area density count.of speed lcr
-    tons ton gallon liter litre percent.slope gap separation clearance.distance shift`,
+    tons ton gallon liter litre percent.slope gap separation clearance.distance shift
+    largest biggest thickest smallest`,
   work: `
     job work task order priority urgency risk hazard target likelihood consequence occupancy tpo
     protected heritage irrigation irrigated notified pest disease insect fungus treatment spray
     fertilizer stage.of.work wo action complete completed equipment.type pruning.type pruning.cycle
-    cycle removal.reason consent raise raising lifting`,
+    cycle removal.reason consent raise raising lifting
+    after.pruning after.prune post.pruning after.cut after.work after.cutting`,
   ground: `
     soil ground.cover groundcover cover land land.use landuse space planting.space planting.strip strip
     setting surface`,
@@ -162,5 +175,6 @@ export const english: Words = {
     was been are if observed.at y/n yes yes/no tree’s general life physiological another other unique
     inventory description remaining when where structural visual.only approximately on.which mm.or given
     listed main specific own individual particular selected here per.tree nearest visible expected dev
-    development developmental also only site.no`
+    development developmental also only site.no
+    does do there look looks between you your`
 }

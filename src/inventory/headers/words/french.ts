@@ -33,11 +33,11 @@ export const french: Words = {
   lowest: 'basse bas plus.basse plus.bas premiere premier 1re 1ere 1er inferieur inferieure',
   highest: 'haute haut plus.haut plus.haute superieur superieure',
   base: 'basal basale base bas pied debut',
-  tip: 'pointe extremite cime sommet bout atteint monte.a monte haut fin termine',
+  tip: 'pointe extremite cime sommet bout atteint monte.a monte haut fin termine arrivee',
   hangs: 'descend pend retombe',
   origin: 'depart naissance origine debut attache insertion part commence nait demarre attachee emerge',
   from: 'a.partir a.partir.de a.partir.du de depuis des du',
-  to: 'a jusque jusqua jusqu vers',
+  to: 'a jusque jusqua jusqu vers arrivee',
   at: 'a au aux en ou a.la',
   on: 'sur',
   id: 'identification numero num no identifiant code matricule repere ref reference lettre ordre lot',
@@ -105,7 +105,8 @@ export const french: Words = {
   measured: 'mesure mesuree mesurage',
   proposed: 'propose prevu prevue envisage',
   caliperHeight: '',
-  elsewhere: '',
+  elsewhere: 'au.sol au.pied au.collet a.la.base.du.tronc au.niveau.du.sol',
+  key: '',
   small: '',
   tall: '',
   thing: `
@@ -119,7 +120,7 @@ export const french: Words = {
     client proprietaire inspecteur releve.par telephone email courriel mesure.par saisi.par technicien
     agent equipe contact elagueur gestionnaire responsable par auteur`,
   geo: 'latitude longitude altitude coordonnee coord ngf cote.ngf lambert',
-  planting: 'plantation plante.le annee.de.plantation plantee plante.en',
+  planting: 'plantation plante.le annee.de.plantation plantee plante.en remplace remplacement',
   nursery: 'pepiniere',
   inspection: 'inspection releve controle prochaine prochain diagnostic saisie mise.a.jour expertise',
   record: `
@@ -127,10 +128,12 @@ export const french: Words = {
     piece video legende`,
   quantity: `
     distance espacement profondeur poids volume surface rayon rapport pente eloignement recul
-    vitesse.du.vent vitesse.limite heures duree ecart`,
+    vitesse.du.vent vitesse.limite heures duree ecart
+    plus.grosse plus.gros plus.grande plus.grand`,
   work: `
     travaux priorite urgence risque danger cible arrosage maladie ravageur champignon traitement
-    protection remarquable classe.de.risque ouvrage chantier degat`,
+    protection remarquable classe.de.risque ouvrage chantier degat
+    apres.taille apres.coupe apres.elagage`,
   ground: 'sol revetement type.de.sol substrat couvert couverture',
   count: 'nombre nb nbre combien quantite',
   noise: `

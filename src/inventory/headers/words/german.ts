@@ -27,7 +27,7 @@ export const german: Words = {
   gbh: 'bhu brusthohenumfang brusthoehenumfang',
   breast: 'brusthohe brusthoehe bh',
   caliper: 'kaliber baumschulmass',
-  height: 'hohe hoehe hohen hoehen h ho wuchshohe wuchshoehe',
+  height: 'hohe hoehe hohen hoehen h ho wuchshohe wuchshoehe wipfelhohe wipfelhoehe',
   elevation: '',
   width: 'breite ausladung',
   length: 'lange laenge lang',
@@ -37,12 +37,13 @@ export const german: Words = {
   below: 'unterhalb unter untere',
   lowest: 'unterster tiefster erster niedrigster unterste tiefste erste',
   highest: 'hochster hoechster oberster hochste hoechste oberste',
-  base: 'ansatz basis unterkante beginn unterseite uk fuss unteres.ende',
+  base: 'ansatz basis unterkante beginn unterseite uk fuss unteres.ende anfang',
   tip: 'spitze spitzen ende oberkante reicht ok endet gipfel wipfel oberes.ende',
   hangs: 'hangt.bis haengt.bis hangt.herab haengt.herab',
   origin: `
     ansatz ansatzhohe ansatzhoehe beginn beginnt abgang abgangs ansetzt setzt.an ansatzstelle ursprung
-    entspringt astabgang ansatzpunkt startet`,
+    entspringt astabgang ansatzpunkt startet
+    anfang`,
   from: 'von ab',
   to: 'bis bis.zu',
   at: 'bei an am in auf auf.hohe auf.hoehe wo in.hohe in.hoehe',
@@ -76,7 +77,7 @@ export const german: Words = {
   rate: `
     rate klasse stufe jahrlich jaehrlich jahrlicher jaehrlicher geschwindigkeit leistung pro.jahr
     je.jahr`,
-  live: 'lebend lebendig gruner gruen grun grunast gruenast',
+  live: 'lebend lebendig gruner gruen grun',
   dead: 'tot toter totes totholz abgestorben abgestorbener durr duerr totast',
   status: 'status stand',
   dieback: 'absterben zurucksterben zuruecksterben totholzanteil verlichtung kronenverlichtung absterbe',
@@ -131,7 +132,10 @@ export const german: Words = {
   measured: 'gemessen messung messstelle messpunkt mess',
   proposed: 'geplant vorgesehen vorgeschlagen',
   caliperHeight: '',
-  elsewhere: '',
+  elsewhere: `
+    am.boden auf.boden bodenhohe bodenhoehe stammfuss am.stammfuss stockhohe stockhoehe wurzelhals
+    am.wurzelhals`,
+  key: '',
   small: '',
   tall: '',
   thing: `
@@ -151,7 +155,8 @@ export const german: Words = {
     hohenlage ostwert nordwert geokoordinate`,
   planting: `
     gepflanzt pflanz pflanzung pflanzjahr pflanzdatum baujahr pflanztiefe pflanzabstand standzeit
-    baujahrs`,
+    baujahrs
+    ersetzt ersatz ersatzbaum`,
   nursery: 'baumschule baumschul baumschulware',
   inspection: `
     kontrolle aufnahme begehung aufnahmedatum besichtigung prufung pruefung regelkontrolle nachste
@@ -161,11 +166,13 @@ export const german: Words = {
     grundbuch kataster akte akten karte plan vertrag anlage.nr flur aktenzeichen legende`,
   quantity: `
     abstand entfernung tiefe gewicht volumen flache flaeche qm radius gefalle feuchte schlankheitsgrad
-    verhaltnis verhaeltnis stunden dauer menge wind`,
+    verhaltnis verhaeltnis stunden dauer menge wind
+    starkster staerkster dickster grosster groesster starkste staerkste dickste grosste groesste`,
   work: `
     bearbeitung bearbeitungs massnahme dringlichkeit prioritat prioritaet risiko gefahr
     verkehrssicherheit bewasserung bewaesserung denkmal naturdenkmal schutz schutzstatus krankheit
-    schadling schaedling pilz befall bearbeitungsstand verkehrssicherungs schaden`,
+    schadling schaedling pilz befall bearbeitungsstand verkehrssicherungs schaden
+    nach.schnitt nach.pflege`,
   ground: 'boden bodenart belag untergrund nutzung bodentyp bodenbelag substrat',
   count: 'anzahl stuckzahl stueckzahl wieviele zahl.der',
   noise: `

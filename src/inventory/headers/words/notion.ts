@@ -99,6 +99,7 @@ export type OwnNotion =
   | 'proposed'
   | 'caliperHeight'
   | 'elsewhere'
+  | 'key'
   | 'small'
   | 'tall'
 

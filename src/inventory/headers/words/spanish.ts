@@ -10,7 +10,7 @@ export const spanish: Words = {
   crown: 'copa corona',
   lateral: 'lateral ramal tirasavia rama.lateral rama.secundaria ramilla brote.lateral',
   foliage: 'follaje hoja hojas foliar hojarasca',
-  union: 'horquilla union insercion bifurcacion cruz enganche axila cruz.del.arbol',
+  union: 'horquilla union insercion bifurcacion cruz enganche axila cruz.del.arbol nudo',
   bark: 'corteza',
   diameter: 'diametro diam espesor diametr',
   size: 'grosor tamano calibre grueso seccion',
@@ -23,7 +23,7 @@ export const spanish: Words = {
   elevation: '',
   width: 'ancho anchura amplitud',
   length: 'longitud largo long',
-  crownBase: 'hbc',
+  crownBase: 'hbc fuste.limpio fuste.libre altura.de.fuste.limpio',
   above: 'encima arriba sobre por.encima superior encima.de',
   aboveGround: 'sobre.el.suelo desde.el.suelo',
   below: 'debajo bajo por.debajo abajo inferior debajo.de',
@@ -100,7 +100,8 @@ export const spanish: Words = {
   measured: 'medido medida medicion',
   proposed: 'propuesto propuesta previsto prevista',
   caliperHeight: '',
-  elsewhere: '',
+  elsewhere: 'a.ras.de.suelo al.ras.de.suelo a.nivel.de.suelo en.la.base.de.tronco al.pie',
+  key: '',
   small: '',
   tall: '',
   thing: `
@@ -114,7 +115,7 @@ export const spanish: Words = {
     cliente propietario inspector medido.por telefono email correo tecnico equipo contacto operario
     levantado.por dueno responsable por encargado`,
   geo: 'latitud longitud.geografica altitud coordenada coord msnm cota',
-  planting: 'plantado plantada plantacion ano.de.plantacion',
+  planting: 'plantado plantada plantacion ano.de.plantacion reemplaza sustituye reemplazo',
   nursery: 'vivero',
   inspection: `
     inspeccion revision control proxima proximo levantamiento toma.de.datos actualizacion registro`,
@@ -123,10 +124,12 @@ export const spanish: Words = {
     referencia.catastral video leyenda`,
   quantity: `
     distancia separacion espaciamiento profundidad peso volumen superficie radio pendiente relacion
-    horas duracion retranqueo velocidad.del.viento`,
+    horas duracion retranqueo velocidad.del.viento
+    mas.gruesa mas.grueso mas.grande`,
   work: `
     obra trabajo prioridad urgencia riesgo peligro diana riego plaga enfermedad hongo tratamiento
-    proteccion dano tarea`,
+    proteccion dano tarea
+    despues.de.poda despues.de.la.poda tras.poda`,
   ground: 'suelo pavimento tipo.de.suelo sustrato',
   count: 'cantidad cuantas cuantos n.de',
   noise: `

@@ -485,7 +485,7 @@ const ofLimbs: Phrasing[] = [
   ),
   ...of(
     'cut',
-    'Cut diameter (in) :: in\nProposed cut dia. (in) :: in\nMeasured cut Ø (cm) :: cm\nDia. at the cut (in) :: in\ncut_dia_in :: in'
+    'Cut diameter (in) :: in\n? Proposed cut dia. (in) :: in\nMeasured cut Ø (cm) :: cm\nDia. at the cut (in) :: in\ncut_dia_in :: in'
   ),
   ...of(
     'lastCutShare',

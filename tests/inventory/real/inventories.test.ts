@@ -1,5 +1,3 @@
-// Pending: a measure for the reader that is to come. Run by `npx jest --testMatch '**/*.pending.ts'`; it becomes inventories.test.ts
-// when it passes.
 import { canonicalFile } from './canonicalFile'
 import { checkColumns } from './checkColumns'
 import { checkRatios, checkTree, mostRatios, sameId } from './checkPlan'
