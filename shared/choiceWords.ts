@@ -32,6 +32,13 @@ const lifeStage = {
   )
 }
 
+const form = {
+  decurrent: listed('decurrent, spreading, rounded, round, ausladend, étalé, extendido'),
+  excurrent: listed('excurrent, single-leader, conical, pyramidal, kegelförmig, conique, cónico'),
+  'multi-stem': listed('multi-stem, multistem, multi-stemmed, clump, mehrstämmig, cépée, multitronco'),
+  palm: listed('palm, palme, palmier, palmera')
+}
+
 const vigor = {
   good: listed(
     'good, high, normal, vigorous, healthy, thriving, strong, e, excellent, very good, g, vg, gut, sehr gut, vital, gesund',
@@ -143,4 +150,15 @@ const flag = {
   )
 }
 
-export const choices = { lifeStage, vigor, growth, includedBark, role, live, measured, access, flag } as const
+export const choices = {
+  lifeStage,
+  form,
+  vigor,
+  growth,
+  includedBark,
+  role,
+  live,
+  measured,
+  access,
+  flag
+} as const

@@ -7,6 +7,7 @@ export type ChoiceName = keyof typeof choices
 export type Choice<N extends ChoiceName> = keyof (typeof choices)[N]
 
 export type LifeStage = Choice<'lifeStage'>
+export type Form = Choice<'form'>
 export type Vigor = Choice<'vigor'>
 export type Growth = Choice<'growth'>
 export type IncludedBark = Choice<'includedBark'>

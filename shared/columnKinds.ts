@@ -1,4 +1,5 @@
 import type { Choice, ChoiceName, Growth } from './choices'
+import type { CalendarDate } from './dates'
 import { percent } from './words/percent'
 
 /** What kind of number or word a column holds. Lengths are kept in mm (diameters) or m (heights), shares from 0 to 1. */
@@ -20,6 +21,8 @@ export type ColumnKind =
   /** The same, or a side in other words, which is kept as it was typed. */
   | 'side'
   | 'year'
+  /** A day, or as much of it as is known. */
+  | 'date'
   /** A growth class, or a measured growth of the trunk in mm a year. */
   | 'growth'
   | 'choice'
@@ -112,5 +115,7 @@ export const growth: Reads<Growth | Known> = {
   absent: null,
   unread: leftOut
 }
+
+export const date: Reads<CalendarDate | null> = { kind: 'date', absent: null, unread: leftOut }
 
 export const side: Reads<Side | null> = { kind: 'side', absent: null, unread: leftOut }

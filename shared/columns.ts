@@ -1,5 +1,6 @@
 import {
   choice,
+  date,
   dead,
   degrees,
   flag,
@@ -106,6 +107,14 @@ export const columns = [
     words: ['spread', 'crown spread', 'crown width', 'crown diameter', 'canopy spread']
   },
   {
+    field: 'form',
+    of: 'tree',
+    name: 'Form',
+    reads: choice('form', null, 'it counts as not given'),
+    use: 'plan',
+    words: ['form', 'tree form', 'habit', 'growth habit', 'growth form', 'crown form']
+  },
+  {
     field: 'stage',
     of: 'tree',
     name: 'Life stage',
@@ -133,7 +142,7 @@ export const columns = [
     field: 'removed',
     of: 'tree',
     name: 'Foliage removed this season',
-    reads: limit(0, 1),
+    reads: limit(null, 1),
     use: 'plan',
     words: [
       'foliage removed this season',
@@ -173,7 +182,7 @@ export const columns = [
     of: 'tree',
     name: 'Dieback',
     reads: optional('share'),
-    use: 'record',
+    use: 'plan',
     words: ['dieback', 'crown dieback']
   },
   {
@@ -212,8 +221,8 @@ export const columns = [
     field: 'lastPruned',
     of: 'tree',
     name: 'Last pruned',
-    reads: optional('year'),
-    use: 'record',
+    reads: date,
+    use: 'plan',
     words: ['last pruned', 'last pruning', 'last visit', 'pruned on', 'last prune date']
   },
   {
@@ -424,7 +433,7 @@ export const columns = [
     of: 'limb',
     name: 'Decay or crack',
     reads: flag,
-    use: 'record',
+    use: 'plan',
     words: ['decay', 'crack', 'decay or crack', 'decay crack', 'cavity']
   },
   {

@@ -420,9 +420,42 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   },
   'clearance-held': {
     message:
-      '{count} limbs hang below the clearance asked for ({cells}) and are not removed at the first visit{until}.',
-    remedy: 'Raise in stages at later visits, when the trees are taller.',
-    by: ['until']
+      '{count} trees are not clear to the height asked for after the first visit ({cells}): {why}; the plan of each says when.',
+    remedy: 'Raise in stages at later visits; limbs that hang lower are marked in the plan.',
+    by: ['why']
+  },
+  palm: {
+    message:
+      '{count} trees are palms ({cells}). Palms are outside the standards for shade trees that are used here, so no cut is planned.',
+    remedy: 'Have them pruned by the standard for palms, or correct the species or the form.'
+  },
+  'multi-stem-proposed': {
+    message:
+      '{count} trees have three or more unmarked stems that rise from the ground ({cells}): they are planned as multi-stem trees, and no stem is shortened for another.',
+    remedy: 'If one stem should lead, mark it as leader; otherwise type multi-stem as the form of the tree.'
+  },
+  'dieback-counts': {
+    message: '{count} trees have so much dieback that their vigor counts as {text} ({cells}).',
+    remedy: 'Find the cause first; look again next season.',
+    by: ['text']
+  },
+  'pruned-recently': {
+    message:
+      '{count} trees were pruned within a year, and how much came off is not given ({cells}): nothing live is cut on them this season.',
+    remedy: 'Type the foliage removed this season as a share, 0 if none.'
+  },
+  'inspect-first': {
+    message: '{count} limbs have decay or a crack noted ({cells}): no live cut is planned on them.',
+    remedy: 'Inspect the limbs and their unions first; the arborist decides.'
+  },
+  'leader-decayed': {
+    message:
+      'The leaders of {count} trees have decay or a crack noted ({cells}): cuts for structure wait for the choice of the leader.',
+    remedy: 'Inspect them, and decide on site which stem is the leader.'
+  },
+  'foliage-below-base': {
+    message: '{count} limbs have foliage below the crown base of their tree ({cells}).',
+    remedy: 'Check the crown base heights and the lowest foliage of the limbs.'
   },
   'poor-vigor': {
     message:

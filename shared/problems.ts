@@ -717,8 +717,49 @@ const catalog = {
   },
   'clearance-held': {
     level: 'note',
-    message: 'Limb {limb} of tree {tree} hangs below the clearance asked for ({cell}); {value}{until}.',
-    remedy: 'Raise in stages at later visits, when the tree is taller.'
+    message:
+      'Tree {tree} is clear to {value} after the first visit, not to the {limit} asked for ({cell}): {why}{until}.',
+    remedy: 'Raise in stages at later visits; limbs that hang lower are marked in the plan.'
+  },
+  palm: {
+    level: 'row',
+    message:
+      'Tree {tree} is a palm ({cell}). Palms are outside the standards for shade trees that are used here, so no cut is planned.',
+    remedy: 'Have it pruned by the standard for palms, or correct the species or the form.'
+  },
+  'multi-stem-proposed': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has {count} unmarked stems that rise from the ground ({cell}): it is planned as a multi-stem tree, and no stem is shortened for another.',
+    remedy: 'If one stem should lead, mark it as leader; otherwise type multi-stem as the form of the tree.'
+  },
+  'dieback-counts': {
+    level: 'note',
+    message: 'Tree {tree} has a dieback of {value} ({cell}): its vigor counts as {text}.',
+    remedy: 'Find the cause first; look again next season.'
+  },
+  'pruned-recently': {
+    level: 'doubt',
+    message:
+      'Tree {tree} was pruned less than {count} months ago ({cell}), and how much came off is not given: nothing live is cut this season.',
+    remedy: 'Type the foliage removed this season as a share, 0 if none.'
+  },
+  'inspect-first': {
+    level: 'note',
+    message: 'Limb {limb} of tree {tree} has decay or a crack noted ({cell}): no live cut is planned on it.',
+    remedy: 'Inspect the limb and its union first; the arborist decides.'
+  },
+  'leader-decayed': {
+    level: 'doubt',
+    message:
+      'The leader {limb} of tree {tree} has decay or a crack noted ({cell}): cuts for structure wait for the choice of the leader.',
+    remedy: 'Inspect it, and decide on site which stem is the leader.'
+  },
+  'foliage-below-base': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} has foliage down to {value} ({cell}), below the crown base of {limit}.',
+    remedy: 'Check the crown base height and the lowest foliage of the limb.'
   },
   'poor-vigor': {
     level: 'note',

@@ -14,6 +14,7 @@ export const ruleUnits = {
   points: 'score',
   degrees: 'angle',
   years: 'count',
+  months: 'count',
   visits: 'count',
   cuts: 'count',
   stems: 'count',
@@ -29,9 +30,12 @@ export type RuleTopic =
   | 'standing'
   | 'crown'
   | 'allowance'
+  | 'stops'
+  | 'form'
   | 'priority'
   | 'visits'
   | 'cuts'
+  | 'worth'
   | 'room'
   | 'leader'
   | 'growth'
@@ -169,6 +173,19 @@ const allowance = about('allowance', {
   vigorPoor: rule('Share of the allowance in poor vigor', 0, 'factor', 0, 0.5, csuMature, 'read')
 })
 
+const stops = about('stops', {
+  diebackFair: rule('Dieback counts as fair vigor at best from', 0.1, 'share', 0, 1, house, 'house', {
+    notOver: 'diebackPoor'
+  }),
+  diebackPoor: rule('Dieback counts as poor vigor from', 0.25, 'share', 0, 1, house, 'house'),
+  prunedWithin: rule('Nothing live is cut after a pruning for', 12, 'months', 0, 36, house, 'house')
+})
+
+const form = about('form', {
+  multiStemFrom: rule('Unmarked stems that make a tree multi-stem', 3, 'stems', 2, 10, house, 'house'),
+  multiStemBelow: rule('Stems rise from below', 500, 'mm', 0, 2000, house, 'house')
+})
+
 const priority = about('priority', {
   weightRatio: rule('Weight of the aspect ratio in the priority', 0.45, 'weight', 0, 1, house, 'house', {
     weighs: 'priority'
@@ -232,8 +249,20 @@ const visits = about('visits', {
   ),
   intervalOld: rule('Years between visits, old', 5, 'years', 1, 15, practice, 'practice'),
   horizonVisits: rule('Visits looked ahead', 4, 'visits', 1, 6, house, 'house'),
-  lookAheadVisits: rule('Visits looked at beyond the planned ones', 4, 'visits', 0, 10, house, 'house'),
-  clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house')
+  clearedBelow: rule('A limb is cleared below a priority of', 10, 'points', 1, 50, house, 'house'),
+  settledRatio: rule('A limb is settled up to an aspect ratio of', 0.5, 'ratio', 0.3, 0.7, house, 'house'),
+  settledPart: rule(
+    'A limb is settled up to a priority, its included bark left out, of',
+    10,
+    'points',
+    1,
+    50,
+    house,
+    'house'
+  ),
+  visitGain: rule('A later visit lowers the priorities together by', 10, 'points', 0, 100, house, 'house'),
+  expectedYears: rule('Growth is looked ahead for at most', 25, 'years', 0, 50, house, 'house'),
+  bundledYears: rule('Visits are done together within', 1, 'years', 0, 1, house, 'house')
 })
 
 const cuts = about('cuts', {
@@ -266,11 +295,10 @@ const cuts = about('cuts', {
     'ANSI A300-1995, 5.3.1: at most a quarter of a branch’s leaf surface',
     'read'
   ),
-  leastGain: rule('A live cut lowers the priority by at least', 2, 'points', 0, 20, house, 'house'),
   leastCut: rule('Smallest reduction cut', 10, 'mm', 2, 50, practice, 'practice'),
   markedCut: rule(
     'Cuts are marked over',
-    50,
+    50.8,
     'mm',
     25,
     150,
@@ -280,7 +308,7 @@ const cuts = about('cuts', {
   ),
   reasonedCut: rule(
     'Cuts need a written reason over',
-    100,
+    101.6,
     'mm',
     50,
     300,
@@ -306,7 +334,7 @@ const cuts = about('cuts', {
     'ISA best management practices',
     'memory'
   ),
-  largeCut: rule('A cut is large over', 50, 'mm', 25, 150, house, 'house'),
+  largeCut: rule('A cut is large over', 50.8, 'mm', 25, 150, house, 'house'),
   leastLength: rule(
     'Share of the surveyed length a reduction leaves',
     1 / 3,
@@ -325,10 +353,67 @@ const cuts = about('cuts', {
     'house choice between the 0.39 and 0.59 of Eisner, Gilman & Grabosky 2002, J. Arboric. 28(2):99-105',
     'house'
   ),
-  removeUpTo: rule('Live removal up to a diameter of', 100, 'mm', 25, 300, practice, 'practice'),
-  smallRemoval: rule('Any limb of a young tree may be removed up to', 25, 'mm', 5, 50, practice, 'practice', {
-    notOver: 'removeUpTo'
-  }),
+  removeUpTo: rule('Live removal up to a diameter of', 101.6, 'mm', 25, 300, practice, 'practice'),
+  smallRemoval: rule(
+    'Any limb of a young tree may be removed up to',
+    25.4,
+    'mm',
+    5,
+    50,
+    practice,
+    'practice',
+    {
+      notOver: 'removeUpTo'
+    }
+  ),
+  stagedRemovalRatio: rule(
+    'A limb shortened before may be removed up to an aspect ratio of',
+    0.7,
+    'ratio',
+    0.2,
+    1,
+    'house choice of a ratio; that most shortened limbs will later be removed: Gilman & Black, Circular 853/MG087',
+    'house'
+  ),
+  stagedRemoval: rule('A limb shortened before may be removed up to', 50.8, 'mm', 10, 150, house, 'house'),
+  smallCuts: rule(
+    'Larger cuts of mature trees are made as several up to',
+    50.8,
+    'mm',
+    25,
+    300,
+    'Colorado State University Extension GardenNotes, Pruning Cuts: ideal cut up to 2 in',
+    'read'
+  ),
+  flatRise: rule(
+    'A limb is level that rises less than this share of its length',
+    0.5,
+    'share',
+    0,
+    1,
+    house,
+    'house'
+  ),
+  levelFrom: rule('Lightest reduction of a level limb of a medium tree', 1, 'eighths', 1, 7, house, 'house'),
+  bareBelow: rule(
+    'A limb is bare inside where its foliage starts above this share of it',
+    1 / 3,
+    'share',
+    0.05,
+    0.95,
+    house,
+    'house'
+  ),
+  bareReduceUpTo: rule(
+    'Most foliage taken from a limb that is bare inside',
+    0.5,
+    'share',
+    0.05,
+    1,
+    house,
+    'house'
+  ),
+  raiseUpTo: rule('Most foliage that raising a limb takes from it', 0.5, 'share', 0, 1, house, 'house'),
   crowdedWithin: rule(
     'A limb is crowded within',
     300,
@@ -338,6 +423,25 @@ const cuts = about('cuts', {
     'Gilman, EDIS EP276, UF/IFAS: 12 in',
     'read'
   )
+})
+
+const worth = about('worth', {
+  leastGain: rule('A live cut lowers the priority by at least', 2, 'points', 0, 20, house, 'house'),
+  dosePerPoint: rule('Foliage that a point has to be worth', 0.02, 'share', 0.001, 1, house, 'house'),
+  gainLarge: rule('A cut over the marked size lowers it by at least', 5, 'points', 0, 50, house, 'house'),
+  gainLargest: rule(
+    'A cut that needs a written reason lowers it by at least',
+    10,
+    'points',
+    0,
+    50,
+    house,
+    'house'
+  ),
+  urgentFrom: rule('A limb must be dealt with from a priority of', 40, 'points', 10, 150, house, 'house'),
+  smallCutAbove: rule('Cuts are kept to a least size above', 2400, 'mm', 0, 10000, house, 'house'),
+  leastHighCut: rule('Least cut at that height', 20, 'mm', 2, 100, house, 'house'),
+  smallCutPriority: rule('A smaller cut is made from a priority of', 20, 'points', 0, 100, house, 'house')
 })
 
 const room = about('room', {
@@ -359,7 +463,17 @@ const room = about('room', {
     'ISA consumer brochure, Pruning Young Trees (read as reprinted)',
     'read'
   ),
-  clearanceSide: rule('A limb hangs on a side within', 60, 'degrees', 10, 180, house, 'house'),
+  clearanceSide: rule('A limb hangs on a side within', 90, 'degrees', 10, 180, house, 'house'),
+  temporaryCut: rule('Temporary limbs are removed before they pass', 50.8, 'mm', 10, 150, house, 'house'),
+  temporaryRatio: rule(
+    'Temporary limbs are removed before they pass an aspect ratio of',
+    0.5,
+    'ratio',
+    0.2,
+    1,
+    'Gilman & Black, Circular 853/MG087, Fig. 3: less than half the trunk',
+    'read'
+  ),
   crownHolding: rule('Foliage holds the crown base within', 152.4, 'mm', 0, 1000, house, 'house')
 })
 
@@ -407,8 +521,8 @@ const leader = about('leader', {
     'stems',
     1,
     10,
-    'UF/IFAS guidance on structural pruning (which publication was not noted)',
-    'second-hand'
+    'Gilman, EDIS EP276, UF/IFAS: more than three competing leaders in two stages',
+    'read'
   )
 })
 
@@ -439,7 +553,18 @@ const growth = about('growth', {
     1,
     house,
     'house'
-  )
+  ),
+  overtoppedBelow: rule(
+    'A shortened limb is overtopped below this part of the way to the top',
+    0.5,
+    'share',
+    0,
+    1,
+    house,
+    'house'
+  ),
+  overtoppedGrowth: rule('Growth of an overtopped limb', 0.5, 'factor', 0, 1, house, 'house'),
+  heightPower: rule('Height grows as the trunk to the power of', 2 / 3, 'weight', 0.1, 1, house, 'house')
 })
 
 const foliage = about('foliage', {
@@ -459,9 +584,12 @@ export const ruleBook = {
   ...standing,
   ...crown,
   ...allowance,
+  ...stops,
+  ...form,
   ...priority,
   ...visits,
   ...cuts,
+  ...worth,
   ...room,
   ...leader,
   ...growth,

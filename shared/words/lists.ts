@@ -32,7 +32,8 @@ export function listedChoices(words: readonly string[]): string {
   return any(words)
 }
 
-/** Ids with their noun: "limb B", "limbs B and C". */
+/** Ids with their noun, each once: "limb B", "limbs B and C". */
 export function namedLimbs(limbs: readonly { readonly id: string }[]): string {
-  return `${limbs.length === 1 ? 'limb' : 'limbs'} ${listed(limbs.map(({ id }) => id))}`
+  const ids = [...new Set(limbs.map(({ id }) => id))]
+  return `${ids.length === 1 ? 'limb' : 'limbs'} ${listed(ids)}`
 }

@@ -13,7 +13,7 @@ export function doseOfAllowed(visit: Visit): string {
 /** The dose of a visit in words. */
 export function doseWords(visit: Visit): string {
   if (visit.allowedRemoval <= 0) return 'No live wood this season'
-  return `Dose ${doseOfAllowed(visit)} allowed`
+  return `Foliage removed: ${doseOfAllowed(visit)} allowed`
 }
 
 /** A bar as long as the allowance, filled by the dose; the frame is the ceiling and no target. */

@@ -32,7 +32,7 @@ export interface Scene {
 function fateOf(form: LimbForm): Fate {
   if (form.present.goes) return 'removed'
   const kind = form.present.cut?.cut.kind
-  return kind === undefined ? 'kept' : kind === 'remove' ? 'removed' : 'reduced'
+  return kind === undefined || kind === 'raise' ? 'kept' : kind === 'remove' ? 'removed' : 'reduced'
 }
 
 function crownBaseBefore(plan: TreePlan, visit: Visit | null): number | null {

@@ -1,3 +1,4 @@
+import { heightOfCut } from '../plan/cutWords'
 import { countOf } from '../../shared/groupProblems'
 import type { Problem } from '../../shared/problems'
 import { treesNotPlanned } from '../plan/judged'
@@ -14,8 +15,13 @@ function visitJson(visit: Visit) {
     cuts: visit.cuts.map((cut) => ({
       limb: cut.limb.id,
       kind: cut.kind,
+      obligation: cut.obligation,
+      must: cut.must,
       share: cut.share,
+      count: cut.count,
       cutDiameterMm: cut.cutDiameter,
+      heightM: heightOfCut(cut),
+      distanceM: cut.distance,
       lateralMinMm: cut.lateralMin,
       dose: cut.dose,
       aspectRatio: cut.aspectRatio,
@@ -28,17 +34,28 @@ function visitJson(visit: Visit) {
   }
 }
 
+function clearanceJson({ clearance }: TreePlan) {
+  if (clearance === null) return null
+  const { required, reachedNow, reachedYear, heldBy } = clearance
+  return { requiredM: required, reachedNowM: reachedNow, reachedYear, heldBy }
+}
+
 function treeJson(tree: TreePlan) {
   return {
     tree: tree.tree.id,
+    form: tree.form,
     leader: tree.leader.name === '' ? null : tree.leader.name,
     allowedRemoval: tree.allowedRemoval,
     liveCrownRatio: tree.liveCrownRatio,
+    clearance: clearanceJson(tree),
     visits: tree.visits.map(visitJson),
-    remaining: tree.remaining.map(({ limb, priority, clearedByVisit }) => ({
+    outcomes: tree.outcomes.map(({ limb, outcome, visit, year, heldBy, priority }) => ({
       limb: limb.id,
-      priority,
-      clearedByVisit
+      outcome,
+      visit,
+      year,
+      heldBy,
+      priority
     }))
   }
 }
@@ -47,9 +64,10 @@ function estimateJson(estimate: Estimate) {
   const money = (amount: Estimate['total']) => printMoney(amount, estimate.minorDigits)
   return {
     currency: estimate.currency,
-    lines: estimate.lines.map(({ tree, visit, crewHours, price }) => ({
+    lines: estimate.lines.map(({ tree, visit, year, crewHours, price }) => ({
       tree,
       visit,
+      year,
       crewHours,
       price: money(price)
     })),

@@ -4,14 +4,17 @@ import type { CutColumnName, CutRow } from '../plan/cutColumns'
 import { judgedOf, judgedWords, notJudgedLimbs } from '../plan/judged'
 import { leftOut } from '../plan/leftOut'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
+import { listedFoliage } from '../plan/listedFoliage'
+import { outcomeWords } from '../plan/outcomeWords'
+import { priorityText } from '../plan/priorityWords'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
 import type { Estimate } from '../price/estimate'
 import type { UnitSystem } from '../../shared/units'
 import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
-import { points, ratio } from '../../shared/words/figures'
-import { percent } from '../../shared/words/percent'
+import { ratio } from '../../shared/words/figures'
+import { percent, wholePercent } from '../../shared/words/percent'
 import { capital } from '../../shared/words/sentences'
 import { rowsNamed } from '../../shared/words/some'
 import { cautions, howToRead } from '../sheets/cautions'
@@ -55,10 +58,11 @@ function cutLines(cells: CutRow, system: UnitSystem): string[] {
 }
 
 function visitLines({ tree }: TreePlan, visit: Visit, system: UnitSystem): string[] {
-  if (visit.cuts.length === 0) return []
-  const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
+  const title = `  Visit ${String(visit.visit)}, ${String(visit.year)}`
+  if (visit.cuts.length === 0) return [`${title}: no cut.`]
+  const { cuts } = visit
   const doses = shownDoses(visit)
-  const heading = `  Visit ${String(visit.visit)}, ${String(visit.year)}: dose ${percent(doses.visit)} of the ${percent(doses.allowed)} allowed`
+  const heading = `${title}: ${percent(doses.visit)} of the foliage, ${percent(doses.allowed)} allowed`
   return [heading, headerLine(system), ...cuts.flatMap((cut) => cutLines({ tree, visit, cut }, system))]
 }
 
@@ -94,13 +98,17 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
     ...folded(`Leader ${lead}; live-crown ratio ${crown}; allowed ${plan.allowedBasis}.`, 2),
     ...judgedLines(plan)
   ]
+  const listed = listedFoliage(plan)
+  if (listed !== null)
+    lines.push(
+      ...folded(`The limbs listed carry ${wholePercent(listed)} of the foliage, each known to ±30 %.`, 2)
+    )
   const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   if (visits.length > 0) lines.push(...visits)
   else lines.push(...uncutLines(plan))
-  for (const { limb, priority, clearedByVisit } of plan.remaining) {
-    const until =
-      clearedByVisit === null ? 'not settled within the plan' : `settled by visit ${String(clearedByVisit)}`
-    lines.push(...folded(`Remains: limb ${limb.id}, priority ${points(priority)}, ${until}.`, 2))
+  for (const outcome of plan.outcomes) {
+    const { limb, priority } = outcome
+    lines.push(...folded(`Limb ${limb.id}, priority ${priorityText(priority)}: ${outcomeWords(outcome)}`, 2))
   }
   return lines
 }

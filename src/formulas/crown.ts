@@ -86,3 +86,11 @@ export function shareBelow(from: number, to: number, line: number): number {
   if (line >= high) return 1
   return line <= low ? 0 : (line - low) / (high - low)
 }
+
+/**
+ * Share of a limb's foliage that hangs below a height, its foliage spread evenly from the lowest to the tip (house rule):
+ * (h − lowest)/(tip − lowest), heights in one unit; Infinity where the tip is no higher than the lowest foliage.
+ */
+export function raisedShare(lowest: number, tip: number, height: number): number {
+  return tip > lowest ? (height - lowest) / (tip - lowest) : Infinity
+}

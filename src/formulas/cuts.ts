@@ -1,4 +1,5 @@
 import { defaultRules, type Rules } from '../../shared/rules'
+import { isOver } from './boundary'
 import type { LimbHeights } from './heights'
 
 /**
@@ -38,7 +39,7 @@ export function lateralMin(cut: number, fraction = 1 / 3): number {
 
 /** The share a lateral must have of a cut of this diameter in mm: a third, or half on larger cuts. */
 export function lateralFraction(cutMillimeters: number, rules: Rules = defaultRules): number {
-  return cutMillimeters > rules.largeCut ? rules.lateralFractionLarge : rules.lateralFraction
+  return isOver(cutMillimeters, rules.largeCut) ? rules.lateralFractionLarge : rules.lateralFraction
 }
 
 /** Diameter of a limb at a place along it, 0 at its base and 1 at its tip: d·(1 − along), an even taper (house rule). */
@@ -51,14 +52,32 @@ export function cutAlong(share: number): number {
   return 1 - Math.sqrt(share)
 }
 
-/** Length of a limb beyond the cut that takes the share f of its foliage: length·√f, in the length's unit (even taper). */
-export function lengthBeyondCut(length: number, share: number): number {
-  return length * Math.sqrt(share)
+/** Part of a limb's length, from its tip, that goes with the share f of its foliage: √f (even taper). */
+export function partBeyond(share: number): number {
+  return Math.sqrt(share)
 }
 
 /** Height of a cut that takes the share f of a limb's foliage: origin + (tip − origin)·(1 − √f). */
 export function cutHeight({ origin, tip }: LimbHeights, share: number): number {
   return origin + (tip - origin) * cutAlong(share)
+}
+
+/**
+ * Several cuts in place of one of diameter c: (c/most)² of them, rounded up, together of the same cross-section. Diameters
+ * in one unit.
+ *
+ * Source: ideal cut up to 2 in, Colorado State University Extension GardenNotes, Pruning Cuts; equal cross-section, equal
+ * foliage is a house rule.
+ */
+export function severalCuts(cut: number, most: number): { count: number; diameter: number } {
+  if (!isOver(cut, most)) return { count: 1, diameter: cut }
+  const count = Math.ceil((cut / most) ** 2 - 1e-9)
+  return { count, diameter: cut / Math.sqrt(count) }
+}
+
+/** Tip of a limb after several cuts over its outer part: origin + (tip − origin)·(1 − f) (house rule). */
+export function tipAfterSeveral({ origin, tip }: LimbHeights, share: number): number {
+  return origin + (tip - origin) * (1 - share)
 }
 
 /**

@@ -64,6 +64,35 @@ export function limbGrowth(
 }
 
 /**
+ * Diameter growth a year of a shortened limb that others overtop: g·a·0.5 (house rule; Gilman & Grabosky 2009 give the
+ * direction only: the leader grew more and the pruned stem less).
+ */
+export function overtoppedGrowth(
+  stemGrowth: number,
+  aspectRatio: number,
+  rules: Rules = defaultRules
+): number {
+  return stemGrowth * aspectRatio * rules.overtoppedGrowth
+}
+
+/**
+ * Whole years until a tree reaches a height, its height growing as its trunk diameter to the power 2/3 (house rule): null
+ * where it does not grow. Heights in one unit; trunk and growth a year in one unit.
+ */
+export function yearsToHeight(
+  needed: number,
+  height: number,
+  trunk: number,
+  growthAYear: number,
+  rules: Rules = defaultRules
+): number | null {
+  if (needed <= height) return 0
+  if (!(trunk > 0 && growthAYear > 0)) return null
+  const factor = (needed / height) ** (1 / rules.heightPower)
+  return Math.ceil((trunk * (factor - 1)) / growthAYear - 1e-9)
+}
+
+/**
  * Years' worth of growth that a limb makes over the next whole years, given the share it lost and how many years ago:
  * Σ (1 − loss·m), m fading as `effectLeft` says.
  *

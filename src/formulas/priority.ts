@@ -1,5 +1,6 @@
 import type { IncludedBark } from '../../shared/choices'
 import { barkScore, defaultRules, type Rules } from '../../shared/rules'
+import { atLeast, atMost } from './boundary'
 import type { LimbHeights, TreeHeights } from './heights'
 
 /** Where a limb stands against its stem. */
@@ -8,7 +9,7 @@ export type Standing = 'subordinate' | 'gaining' | 'competing' | 'codominant'
 /**
  * Where a limb stands against its stem, from the aspect ratio.
  * Codominant from 0.80, or from 0.70 with any included bark; the bands are a house choice between the sources
- * of trade knowledge named in the rule book.
+ * of trade knowledge named in the rule book. A ratio on a boundary belongs to it, in whatever unit it was typed.
  */
 export function standing(
   aspectRatio: number,
@@ -16,9 +17,9 @@ export function standing(
   rules: Rules = defaultRules
 ): Standing {
   const codominantFrom = bark === 'none' ? rules.codominantFrom : rules.codominantIncludedFrom
-  if (aspectRatio >= codominantFrom) return 'codominant'
-  if (aspectRatio <= rules.subordinateUpTo) return 'subordinate'
-  return aspectRatio <= rules.gainingUpTo ? 'gaining' : 'competing'
+  if (atLeast(aspectRatio, codominantFrom)) return 'codominant'
+  if (atMost(aspectRatio, rules.subordinateUpTo)) return 'subordinate'
+  return atMost(aspectRatio, rules.gainingUpTo) ? 'gaining' : 'competing'
 }
 
 function clamp(value: number): number {
@@ -66,6 +67,27 @@ export function priority(limb: LimbToRank, tree: TreeHeights, rules: Rules = def
       rules.weightReach * lowAndHigh(limb, tree) +
       rules.weightBark * barkScore(rules, bark) +
       rules.weightTip * top)
+  )
+}
+
+/** Points that included bark adds to a priority: 0, 7.5 or 15 by the default rules. */
+export function barkPoints(bark: IncludedBark, rules: Rules = defaultRules): number {
+  return 100 * rules.weightBark * barkScore(rules, bark)
+}
+
+/**
+ * Whether a limb is settled: a ratio of 0.50 or less with 10 points or less besides its included bark, which stays a note
+ * (house rule). The ratio and the priority are those expected at the next visit.
+ */
+export function isSettled(
+  aspectRatio: number,
+  priorityThen: number,
+  bark: IncludedBark,
+  rules: Rules = defaultRules
+): boolean {
+  return (
+    atMost(aspectRatio, rules.settledRatio) &&
+    atMost(priorityThen - barkPoints(bark, rules), rules.settledPart)
   )
 }
 

@@ -3,14 +3,14 @@ import { listChoices, readChoice } from '../../shared/choices'
 import type { Side } from '../../shared/columnKinds'
 import type { Field } from '../../shared/columns'
 import { compassDegrees, hasLetterO } from '../../shared/compass'
-import { readYear } from '../../shared/dates'
+import { readDate, readYear } from '../../shared/dates'
 import { numberIn } from '../../shared/numbers'
 import type { Problem } from '../../shared/problems'
 import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
 import { columnCells, type ColumnCells, type Filled } from './values/columnCells'
 import { lengthReader } from './values/lengthReader'
-import { couldBeCode, isNegativeCode, isNines, missingWords, type MissingWords } from './values/missing'
+import { couldBeCode, isNegativeCode, isNines, missingWords } from './values/missing'
 import { plainNumbers, plainValue } from './values/plainNumbers'
 import { Tally } from './values/remarks'
 import { ShareReader } from './values/shareReader'
@@ -123,6 +123,8 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
         return side(cell, row)
       case 'year':
         return readYear(cell) ?? problem('not-a-date', row)
+      case 'date':
+        return (readYear(cell) === null ? null : readDate(cell)) ?? problem('not-a-date', row)
       case 'growth':
         return growth(cell, row)
       case 'choice':

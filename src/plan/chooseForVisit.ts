@@ -1,9 +1,10 @@
 import type { AssessedLimb } from './assessLimb'
 import { leaveAlone } from './choice'
 import { choose } from './choose'
-import { crownBaseAfter, type Crown } from './crown'
+import { crownBaseAfter, rootsOf, type Crown } from './crown'
 import { goesWith } from './families'
 import type { GrowingLimb } from './growingLimb'
+import type { FirstPass } from './obligations/passState'
 import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
@@ -17,9 +18,13 @@ export interface CutsChosen {
 
 /** The choice of a visit, with what it was made from. */
 export interface VisitChoice extends CutsChosen {
-  /** Every limb that was there, in the inventory's order. */
+  /** Every limb that was there before any cut, in the inventory's order. */
+  readonly before: readonly AssessedLimb[]
+  /** The first pass: the obligations that were met, and those that wait. */
+  readonly pass: FirstPass
+  /** Every limb that is still there after the first pass, in the inventory's order. */
   readonly assessed: readonly AssessedLimb[]
-  readonly crown: Crown
+  readonly crownBefore: Crown
   readonly crownBaseAfter: number
   /** Competing leaders before any cut. */
   readonly leaders: number
@@ -29,16 +34,30 @@ export interface VisitChoice extends CutsChosen {
 export const noCuts: CutsChosen = { cuts: new Map(), goneWithParent: new Set() }
 
 /**
- * Chooses for one visit: one cut a limb, or none, so that the sum of the squares of the next priorities is least within
- * the allowance and the tree's limits. Exact for these stated rules.
+ * Chooses for one visit, once its obligations are met: one cut a limb, or none, so that the sum of the squares of the next
+ * priorities is least within the allowance and the tree's limits. Exact for these stated rules.
  */
 export function chooseForVisit(tree: PreparedTree, conditions: VisitConditions): VisitChoice {
   const problem = visitProblem(tree, conditions)
-  const { assessed, crown, leaders, groups, limits } = problem
-  const chosen = groups.length > 0 ? cutsChosen(problem, choose(groups, limits)) : noCuts
-  const base = crownBaseAfter(tree, conditions.crownBase, crown, chosen.cuts, conditions.rules)
-  const { cuts, goneWithParent } = chosen
-  return { cuts, goneWithParent, assessed, crown, leaders, crownBaseAfter: base }
+  const { before, pass, assessed, crownBefore, crown, crownBase, leaders, groups, limits } = problem
+  const { cuts, goneWithParent } = groups.length > 0 ? cutsChosen(problem, choose(groups, limits)) : noCuts
+  let base = crownBase
+  if (isAnyRemoved(cuts)) {
+    const roots = rootsOf(tree)
+    const after = roots.filter((root) => cuts.get(root)?.kind !== 'remove')
+    const sides = { before: roots.map(lowestOf), after: after.map(lowestOf) }
+    base = crownBaseAfter(tree, crownBase, crown.leaderFrom, sides, conditions.rules)
+  }
+  return { cuts, goneWithParent, before, pass, assessed, crownBefore, leaders, crownBaseAfter: base }
+}
+
+function isAnyRemoved(cuts: CutsChosen['cuts']): boolean {
+  for (const { kind } of cuts.values()) if (kind === 'remove') return true
+  return false
+}
+
+function lowestOf({ lowest }: GrowingLimb): number {
+  return lowest
 }
 
 /** The cuts that the indices of a choice stand for. */

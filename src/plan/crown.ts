@@ -2,8 +2,8 @@ import type { Rules } from '../../shared/rules'
 import { crownSection, foliageShare, shareBelow } from '../formulas/crown'
 import type { LowerRule } from './families'
 import { carried, foliageFrom, type GrowingLimb } from './growingLimb'
-import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
+import type { VisitConditions } from './visitConditions'
 
 /** What a tree's crown allows at a visit. */
 export interface Crown {
@@ -18,12 +18,17 @@ export interface Crown {
   leaderFrom: number
 }
 
+/** The limbs on the trunk that are there. */
+export function rootsOf({ limbs }: Pick<PreparedTree, 'limbs'>): GrowingLimb[] {
+  return limbs.filter((limb) => limb.parent === null && !limb.gone)
+}
+
 /**
  * Gives every limb its share of the tree's foliage: d²/S on the trunk, a limb's limbs share theirs. The factor tries
  * shares that are wrong by their usual error; an observed share stays.
  */
 export function setShares(tree: PreparedTree, factor = 1): void {
-  const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)
+  const roots = rootsOf(tree)
   const section = crownSection([
     ...roots,
     ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
@@ -45,16 +50,31 @@ function shareOut(parent: GrowingLimb): void {
   }
 }
 
-/** What the crown allows now: who holds its base, and how much foliage has to stay in its lower two-thirds. */
-export function crownOf(tree: PreparedTree, crownBase: number, third: number, rules: Rules): Crown {
-  const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)
+/** What the leader carries: its share of the tree's foliage, which lies from the highest union to the top. */
+export type LeaderFoliage = Pick<Crown, 'leaderShare' | 'leaderFrom'>
+
+/** The leader's foliage before any cut of a visit. */
+export function leaderFoliage(tree: PreparedTree, crownBase: number): LeaderFoliage {
   let listed = 0
   let leaderFrom = crownBase
-  for (const root of roots) {
+  for (const root of tree.limbs) {
+    if (root.gone || root.parent !== null) continue
     listed += root.share
     if (root.origin > leaderFrom) leaderFrom = root.origin
   }
-  const leaderShare = Math.max(0, 1 - listed)
+  return { leaderShare: Math.max(0, 1 - listed), leaderFrom }
+}
+
+/**
+ * What the crown allows now: who holds its base, and how much foliage has to stay in its lower two-thirds. The leader's
+ * foliage is that before any cut of the visit.
+ */
+export function crownOf(
+  tree: PreparedTree,
+  { crownBase, third, rules }: Pick<VisitConditions, 'crownBase' | 'third' | 'rules'>,
+  { leaderShare, leaderFrom }: LeaderFoliage = leaderFoliage(tree, crownBase)
+): Crown {
+  const roots = rootsOf(tree)
   const leaderLow = leaderShare * shareBelow(leaderFrom, tree.height, third)
   let low = leaderLow
   let all = leaderShare
@@ -81,10 +101,16 @@ function holding(rules: Rules): number {
 }
 
 /** The highest crown base the tree may have: the goal's, or its own where it is already higher. */
-function highestBase(height: number, crownBase: number, rules: Rules): number {
+export function highestBase(height: number, crownBase: number, rules: Rules): number {
   return Math.max(crownBase, height * (1 - rules.crownRatioGoal))
 }
 
+/** Up to this height foliage keeps the crown base where it may be. */
+function holdsUpTo(height: number, crownBase: number, rules: Rules): number {
+  return Math.max(crownBase + holding(rules), highestBase(height, crownBase, rules)) + 1e-6
+}
+
+/** The limbs of which one has to stay; none where the leader, unplanned limbs or limbs not listed hold the crown base. */
 function holdersOf(
   tree: PreparedTree,
   roots: readonly GrowingLimb[],
@@ -92,27 +118,28 @@ function holdersOf(
   leaderFrom: number,
   rules: Rules
 ): Set<GrowingLimb> {
-  const limit = highestBase(tree.height, crownBase, rules) + 1e-9
+  const limit = holdsUpTo(tree.height, crownBase, rules)
   const others =
     leaderFrom <= limit || tree.unplanned.some((limb) => (limb.lowestFoliage ?? limb.origin ?? 0) <= limit)
-  if (others || !roots.some((root) => root.lowest <= crownBase + holding(rules))) return new Set()
+  if (others || !roots.some((root) => root.lowest <= crownBase + holding(rules) + 1e-6)) return new Set()
   return new Set(roots.filter((root) => root.lowest <= limit))
 }
 
-/** Height of the crown base once the removed limbs are gone: the lowest foliage that remains. */
+/**
+ * Height of the crown base once limbs were removed or raised: where it was while foliage within 152 mm of it remains,
+ * otherwise the lowest foliage that does. Where no listed limb held it, it stays.
+ */
 export function crownBaseAfter(
   tree: PreparedTree,
   crownBase: number,
-  crown: Crown,
-  cuts: ReadonlyMap<GrowingLimb, PossibleCut>,
+  leaderFrom: number,
+  { before, after }: { readonly before: readonly number[]; readonly after: readonly number[] },
   rules: Rules
 ): number {
-  const roots = tree.limbs.filter((limb) => limb.parent === null && !limb.gone)
-  const isRemoved = (root: GrowingLimb): boolean => cuts.get(root)?.kind === 'remove'
-  if (!roots.some(isRemoved)) return crownBase
-  if (!roots.some((root) => root.lowest <= crownBase + holding(rules))) return crownBase
-  let lowest = crown.leaderFrom
-  for (const root of roots) if (!isRemoved(root) && root.lowest < lowest) lowest = root.lowest
+  const near = crownBase + holding(rules) + 1e-6
+  if (!before.some((lowest) => lowest <= near)) return crownBase
+  let lowest = leaderFrom
+  for (const each of after) if (each < lowest) lowest = each
   for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)
-  return Math.max(crownBase, lowest)
+  return lowest <= near ? crownBase : lowest
 }

@@ -1,6 +1,6 @@
 import type { Tree } from '../inventory/inventory'
 import type { Limit } from '../../shared/words/rounding'
-import { heightOfCut, largeCutMark, shortInstruction, whatToDo } from './cutWords'
+import { heightOfCut, largeCutMark, mustWords, shortInstruction, whatToDo } from './cutWords'
 import type { Cut, Visit } from './plan'
 import { shownDose, shownDoses } from './shownDoses'
 import { describeTree } from './treeTitle'
@@ -41,6 +41,7 @@ export const cutColumns = {
   limb: { header: 'Limb', kind: 'name', of: ({ cut }) => cut.limb.id },
   instruction: { header: 'What to do', kind: 'text', of: ({ cut }) => whatToDo(cut) },
   shortInstruction: { header: 'What to do', kind: 'text', of: ({ cut }) => shortInstruction(cut) },
+  must: { header: 'Must', shorter: { order: 'Must' }, kind: 'text', of: ({ cut }) => mustWords(cut) },
   cut: {
     header: 'Do',
     shorter: { terminal: 'Cut' },
@@ -75,14 +76,16 @@ export const cutColumns = {
     of: ({ cut }) => cut.tipAfter
   },
   dose: {
-    header: 'Dose of this cut',
-    shorter: { order: 'Dose', terminal: 'dose' },
+    header: 'Foliage removed',
+    // The headers of the spilled table are public and stay as they were.
+    shorter: { order: 'Foliage', terminal: 'leaves', formula: 'Dose of this cut' },
     kind: 'share',
     of: ({ cut }) => cut.dose,
     shown: ({ visit, cut }) => shownDose(visit, cut)
   },
   visitDose: {
-    header: 'Dose of the visit',
+    header: 'Foliage removed at the visit',
+    shorter: { formula: 'Dose of the visit' },
     kind: 'share',
     of: ({ visit }) => visit.dose,
     shown: ({ visit }) => shownDoses(visit).visit

@@ -1,3 +1,4 @@
+import { counted } from '../../shared/words/counts'
 import type { Cut } from './plan'
 
 const precut = ' Precut so that the bark does not tear.'
@@ -6,25 +7,49 @@ const precut = ' Precut so that the bark does not tear.'
 const asked = {
   dead: 'Remove the dead limb back to its collar, without cutting into live tissue.',
   remove: 'Remove at the branch collar.',
+  raise: 'Take off the hanging side branches up to the height shown.',
+  broken: 'Cut back to the nearest live lateral or union below the break.',
   reduce: 'Reduce to a live lateral.',
-  below: 'Reduce to a live lateral. Keep all other ends of this limb below the tip shown.'
+  below: 'Reduce to a live lateral. Keep all other ends of this limb below the tip shown.',
+  then: 'Reduce to a live lateral. A forecast: measure then where to cut.'
 } as const
 const askedPrecut = Object.fromEntries(
   Object.entries(asked).map(([key, text]) => [key, text + precut])
 ) as Record<keyof typeof asked, string>
 
+function isMeasuredThen({ kind, cutDiameter, obligation }: Cut): boolean {
+  return kind === 'reduce' && cutDiameter === null && obligation !== 'broken'
+}
+
+function keyOf(cut: Cut): keyof typeof asked {
+  if (!cut.live) return 'dead'
+  if (cut.kind !== 'reduce') return cut.kind
+  if (cut.obligation === 'broken') return 'broken'
+  if (isMeasuredThen(cut)) return 'then'
+  return cut.tipAfter === null ? 'reduce' : 'below'
+}
+
 /** What a cut asks of the climber, in the trade's words. */
-export function whatToDo({ kind, live, marked, tipAfter }: Cut): string {
-  const texts = marked ? askedPrecut : asked
-  if (kind === 'remove') return live ? texts.remove : texts.dead
-  return tipAfter === null ? texts.reduce : texts.below
+export function whatToDo(cut: Cut): string {
+  if (cut.count > 1 && cut.kind === 'reduce')
+    return `Reduce the outer part in ${counted(cut.count, 'cut')}, each to a live lateral. Keep all ends of this limb below the tip shown.`
+  return (cut.marked ? askedPrecut : asked)[keyOf(cut)]
 }
 
 /** Short, for large type; what each word asks stands at the head of the work order. */
-export function shortInstruction({ kind, live, marked }: Cut): string {
-  const three = marked ? ', 3 cuts' : ''
-  if (!live) return `Remove dead limb${three}`
-  return kind === 'remove' ? `Remove at collar${three}` : `Reduce to lateral${three}`
+export function shortInstruction(cut: Cut): string {
+  const three = cut.marked ? ', 3 cuts' : ''
+  if (!cut.live) return `Remove dead limb${three}`
+  if (cut.obligation === 'broken' && cut.kind === 'reduce') return `Cut back to sound wood${three}`
+  if (cut.kind === 'raise') return 'Raise: hanging side branches'
+  if (cut.count > 1) return `Reduce ends, ${counted(cut.count, 'small cut')}`
+  if (isMeasuredThen(cut)) return 'Reduce to lateral, measure then'
+  return cut.kind === 'remove' ? `Remove at collar${three}` : `Reduce to lateral${three}`
+}
+
+/** Whether it is done in any case. */
+export function mustWords({ must }: Cut): string {
+  return must ? 'must' : 'if time allows'
 }
 
 /** The tick of a large cut; a text, so that it also reads without color. */
@@ -33,7 +58,7 @@ export function largeCutMark(cut: Cut): string {
   return cut.marked ? '✓ large' : ''
 }
 
-/** Where the cut is made, in meters; a removal is made where the limb starts. */
-export function heightOfCut({ cutHeight, limb }: Cut): number | null {
-  return cutHeight ?? limb.origin
+/** Where the cut is made, in meters; a removal is made where the limb starts. Null where it is measured then. */
+export function heightOfCut({ kind, cutHeight, limb }: Cut): number | null {
+  return kind === 'remove' ? limb.origin : cutHeight
 }

@@ -1,54 +1,51 @@
-import type { Rules } from '../../shared/rules'
 import { liveCrownRatio, shareBelow } from '../formulas/crown'
-import { lateralFraction, lateralMin } from '../formulas/cuts'
 import { standing } from '../formulas/priority'
-import type { Tree } from '../inventory/inventory'
 import type { AssessedLimb } from './assessLimb'
 import { priorityAfter, type VisitChoice } from './chooseForVisit'
-import { inClearance } from './clearance'
-import { carried, foliageFrom } from './growingLimb'
+import { deadCut, describeCut, lostLeaderCut } from './describeCut'
+import { foliageFrom, presentShare } from './growingLimb'
 import type { Cut, Decision, LimbState, Visit } from './plan'
 import type { PossibleCut } from './possibleCut'
-import type { MeasuredDeadwood, PreparedTree } from './prepareTree'
-import {
-  deadWoodSource,
-  isHeld,
-  reasonForCut,
-  reasonForDeadWood,
-  reasonForKeeping,
-  refusedFor,
-  sourceOf
-} from './reasons'
-import { ratioAsSurveyed } from './unionStem'
+import type { PreparedTree } from './prepareTree'
+import { isHeld, reasonForKeeping } from './reasonsForKeeping'
 import type { VisitConditions } from './visitConditions'
 
 /** Which of a tree's visits it is, counted from 1, and when it falls. */
 export type VisitTime = Pick<Visit, 'visit' | 'year'>
 
-/** The visit in words and numbers, once its choice is made. Dead wood comes off at the first visit. */
+/**
+ * The visit in words and numbers, once its choice is made and before its second pass is applied. The cuts stand in the
+ * order in which they are seen to: dead wood (at the first visit), the other obligations, then structure by priority.
+ */
 export function describeVisit(
   tree: PreparedTree,
   conditions: VisitConditions,
   choice: VisitChoice,
   { visit, year }: VisitTime
 ): Visit {
-  const { crown, crownBaseAfter: base } = choice
+  const { pass, crownBefore, crownBaseAfter: base } = choice
   const cuts: Cut[] = []
-  const limbs: LimbState[] = []
   let dose = 0
+  if (visit === 1) for (const limb of tree.dead) cuts.push(deadCut(tree.tree, limb, conditions.rules))
+  for (const { surveyed, assessed, cut, obligation } of pass.made) {
+    dose += cut.dose
+    cuts.push(
+      assessed === null
+        ? lostLeaderCut(surveyed, cut, conditions)
+        : describeCut(assessed, cut, obligation, conditions)
+    )
+  }
+  const structure: Cut[] = []
   let objective = 0
   for (const assessed of choice.assessed) {
     const next = priorityAfter(assessed, choice)
-    const cut = choice.cuts.get(assessed.limb)
     objective += next * next
-    if (cut !== undefined) {
-      dose += cut.dose
-      cuts.push(cutOf(assessed, cut, conditions))
-    }
-    limbs.push(stateOf(assessed, next, choice, conditions))
+    const cut = choice.cuts.get(assessed.limb)
+    if (cut === undefined) continue
+    dose += cut.dose
+    structure.push(describeCut(assessed, cut, null, conditions))
   }
-  cuts.sort((a, b) => b.priority - a.priority)
-  if (visit === 1) for (const limb of tree.dead) cuts.push(deadCut(tree.tree, limb, conditions.rules))
+  cuts.push(...structure.sort((a, b) => b.priority - a.priority))
   return {
     visit,
     year,
@@ -56,90 +53,53 @@ export function describeVisit(
     dose: Math.min(dose, conditions.allowed),
     objective,
     cuts,
-    limbs,
+    limbs: statesOf(choice, conditions),
     crownBaseAfter: base,
     liveCrownRatioAfter: liveCrownRatio(conditions.height, base),
-    lowerFoliageBefore: crown.lowerShare,
+    lowerFoliageBefore: crownBefore.lowerShare,
     lowerFoliageAfter: lowerAfter(choice, conditions)
   }
 }
 
-function cutOf(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): Cut {
-  const { limb, aspectRatio, priority } = assessed
-  const { kind, cutDiameter } = cut
-  const { rules } = conditions
-  const removed = kind === 'remove'
-  return {
-    limb: limb.surveyed,
-    kind,
-    share: cut.share,
-    cutDiameter,
-    lateralMin: removed ? null : lateralMin(cutDiameter, lateralFraction(cutDiameter, rules)),
-    cutHeight: cut.cutHeight,
-    tipAfter: removed ? null : cut.tipAfter,
-    dose: cut.dose,
-    aspectRatio,
-    projectedAspectRatio: removed ? null : cut.nextRatio,
-    priority,
-    nextPriority: cut.nextPriority,
-    standing: standing(aspectRatio, limb.surveyed.bark, rules),
-    live: true,
-    inClearance: inClearance(limb, conditions),
-    marked: cutDiameter > rules.markedCut,
-    needsReason: cutDiameter > rules.reasonedCut,
-    reason: reasonForCut(assessed, cut, conditions),
-    refused: refusedFor(assessed, cut, conditions),
-    source: sourceOf(assessed, cut, conditions)
-  }
-}
-
-/** A dead limb comes off without costing live foliage. */
-function deadCut(tree: Tree, limb: MeasuredDeadwood, rules: Rules): Cut {
-  const { diameter } = limb
-  const ratio = ratioAsSurveyed(tree, limb)
-  return {
-    limb,
-    kind: 'remove',
-    share: 1,
-    cutDiameter: diameter,
-    lateralMin: null,
-    cutHeight: null,
-    tipAfter: null,
-    dose: 0,
-    aspectRatio: ratio,
-    projectedAspectRatio: null,
-    priority: 0,
-    nextPriority: 0,
-    standing: ratio === null ? null : standing(ratio, limb.bark, rules),
-    live: false,
-    inClearance: false,
-    marked: diameter > rules.markedCut,
-    needsReason: diameter > rules.reasonedCut,
-    reason: reasonForDeadWood(),
-    refused: [],
-    source: deadWoodSource
-  }
+/** Every limb that was there before any cut, with what was decided. */
+function statesOf(choice: VisitChoice, conditions: VisitConditions): LimbState[] {
+  const { before, pass, assessed } = choice
+  if (pass.made.length === 0)
+    return assessed.map((each) => stateOf(each, each, undefined, choice, conditions))
+  const left = new Map(assessed.map((each) => [each.limb, each]))
+  const made = new Map(pass.made.map((each) => [each.limb, each]))
+  return before.map((each) => {
+    const obliged = made.get(each.limb)
+    return stateOf(obliged?.assessed ?? each, left.get(each.limb) ?? each, obliged?.cut, choice, conditions)
+  })
 }
 
 function stateOf(
-  assessed: AssessedLimb,
-  nextPriority: number,
+  before: AssessedLimb,
+  after: AssessedLimb,
+  obliged: PossibleCut | undefined,
   choice: VisitChoice,
   conditions: VisitConditions
 ): LimbState {
-  const { limb, aspectRatio, priority, nextRatio } = assessed
-  const cut = choice.cuts.get(limb)
-  const goes = choice.goneWithParent.has(limb)
+  const { aspectRatio, priority } = before
+  const { limb } = after
+  const cut = choice.cuts.get(limb) ?? obliged
+  const isGone = choice.goneWithParent.has(limb) || (limb.gone && cut === undefined)
+  const goes = isGone || cut?.kind === 'remove'
   return {
     limb: limb.surveyed,
     aspectRatio,
     standing: standing(aspectRatio, limb.surveyed.bark, conditions.rules),
     priority,
-    foliageShare: limb.share * carried(limb),
-    decision: goes ? 'remove' : decisionOf(assessed, cut, conditions),
-    nextPriority,
-    nextRatio: goes ? 0 : (cut?.nextRatio ?? nextRatio),
-    reason: goes ? `goes with limb ${limb.parent?.surveyed.id ?? ''}` : reasonOf(assessed, cut, conditions)
+    foliageShare: presentShare(before.limb),
+    decision: isGone ? 'remove' : decisionOf(after, cut, conditions),
+    nextPriority: goes ? 0 : priorityAfter(after, choice),
+    nextRatio: goes ? 0 : (choice.cuts.get(limb)?.nextRatio ?? after.nextRatio),
+    reason: isGone
+      ? `goes with limb ${limb.parent?.surveyed.id ?? ''}`
+      : cut === undefined
+        ? reasonForKeeping(after, choice, conditions)
+        : ''
   }
 }
 
@@ -152,19 +112,18 @@ function decisionOf(
   return isHeld(assessed, conditions) ? 'hold' : 'retain'
 }
 
-/** Why no cut is made; a cut carries its own reason. */
-function reasonOf(assessed: AssessedLimb, cut: PossibleCut | undefined, conditions: VisitConditions): string {
-  return cut === undefined ? reasonForKeeping(assessed, conditions) : ''
-}
-
 /** Share of what is left that is in the lower two-thirds of the crown. */
-function lowerAfter({ assessed, cuts, crown }: VisitChoice, { height, third }: VisitConditions): number {
-  let all = crown.leaderShare
-  let low = crown.leaderShare * shareBelow(crown.leaderFrom, height, third)
+function lowerAfter(
+  { assessed, cuts, crownBefore }: VisitChoice,
+  { height, third }: VisitConditions
+): number {
+  const { leaderShare, leaderFrom } = crownBefore
+  let all = leaderShare
+  let low = leaderShare * shareBelow(leaderFrom, height, third)
   for (const { limb } of assessed) {
     const cut = cuts.get(limb)
     if (limb.parent !== null || cut?.kind === 'remove') continue
-    const left = limb.share * carried(limb) - (cut?.dose ?? 0)
+    const left = presentShare(limb) - (cut?.dose ?? 0)
     const tip = cut?.tipAfter ?? limb.tip
     all += left
     low += left * shareBelow(foliageFrom(limb, tip), tip, third)

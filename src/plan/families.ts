@@ -1,8 +1,9 @@
 import { shareBelow } from '../formulas/crown'
-import { cutAlong } from '../formulas/cuts'
-import type { AssessedLimb } from './assessLimb'
-import type { Item } from './choice'
+import type { Item, Limits } from './choice'
+import type { FamilyPrices } from './familyBounds'
 import { alongParent, carried, foliageFrom, type GrowingLimb } from './growingLimb'
+import { isBeyond } from './applyCut'
+import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
 
 /** A possible cut with what the choice needs to know of it. */
@@ -25,8 +26,6 @@ export interface FamilyItem extends Item {
 
 /** Tenths of a thousandth of a squared point: fine enough to tell plans apart, coarse enough to be exact. */
 const gainUnits = 1e4
-/** Room below one unit of gain for what was asked for, so that it only settles ties in structure. */
-const askedUnits = 1024
 /** Doses in billionths of the tree's foliage. */
 export const doseUnits = 1e9
 
@@ -61,7 +60,7 @@ export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolea
   const retained = loss(assessed.nextPriority)
   return cuts.map((cut) => ({
     cut,
-    gain: (retained - loss(cut.nextPriority)) * askedUnits + cut.asked,
+    gain: retained - loss(cut.nextPriority),
     units: Math.round(cut.dose * doseUnits),
     cuts: 1,
     lower: balanceChange(limb, cut, rule),
@@ -73,24 +72,53 @@ export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolea
 /** The limbs of a tree as they were assessed. */
 export type Assessments = ReadonlyMap<GrowingLimb, AssessedLimb>
 
+/** Which ways to treat a family are worth following; a way is dropped only where it cannot be part of the best choice. */
+export interface Following {
+  readonly limits: Pick<Limits, 'units' | 'cuts' | 'leaders'>
+  readonly prices: FamilyPrices
+  /** How much less than its best a family may be worth at the prices. */
+  readonly gap: number
+  /** Ways kept at most at a time, to find a good choice quickly; Infinity to miss none. */
+  readonly most: number
+}
+
+/** What a family is made from: the assessed limbs, the rule on foliage kept low, and what is worth following. */
+interface FamilyRules {
+  readonly all: Assessments
+  readonly rule: LowerRule
+  readonly following: Following
+}
+
 /** What may be done with a limb that carries limbs, leaving them all alone left out. */
-export function familyItems(
-  root: AssessedLimb,
-  all: Assessments,
-  rule: LowerRule,
-  holds: boolean
-): FamilyItem[] {
-  return family(root, all, rule, holds).slice(1)
+export function familyItems(root: AssessedLimb, rules: FamilyRules, holds: boolean): FamilyItem[] {
+  return family(root, rules, holds).filter(({ cuts }) => cuts > 0)
 }
 
 /** Leaving all alone comes first. */
-function family(assessed: AssessedLimb, all: Assessments, rule: LowerRule, holds: boolean): FamilyItem[] {
+function family(assessed: AssessedLimb, rules: FamilyRules, holds: boolean): FamilyItem[] {
   const { limb } = assessed
-  const own = weighCuts(assessed, rule, holds).map((weighed): FamilyItem => {
+  const own = weighCuts(assessed, rules.rule, holds).map((weighed): FamilyItem => {
     const { cut, gain, units, cuts, lower, raises, leaders } = weighed
     return { gain, units, cuts, lower, raises, leaders, cutsMade: [[limb, cut]], own: cut, inner: 0 }
   })
-  return undominated([untouched, ...own].flatMap((item) => withChildren(item, limb, all, rule)))
+  const ways = [untouched, ...own].flatMap((item) => withChildren(item, limb, rules))
+  return undominated(ways, rules.following)
+}
+
+/** What a way is worth at the prices. */
+function pricedValue({ gain, units, cuts }: FamilyItem, { price, perCut }: FamilyPrices): number {
+  return gain - price * units - perCut * cuts
+}
+
+/** Within the limits, and near enough to the best with what the rest may still add. */
+function isFollowed(
+  item: FamilyItem,
+  rest: number,
+  best: number,
+  { limits, prices, gap }: Following
+): boolean {
+  if (item.units > limits.units || item.cuts > limits.cuts || item.leaders > limits.leaders) return false
+  return pricedValue(item, prices) + rest >= best - gap
 }
 
 const untouched: FamilyItem = {
@@ -106,23 +134,36 @@ const untouched: FamilyItem = {
 }
 
 /** Every way to treat the limbs on a limb, given its own cut; none that strips its inside. */
-function withChildren(item: FamilyItem, limb: GrowingLimb, all: Assessments, rule: LowerRule): FamilyItem[] {
+function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): FamilyItem[] {
+  const { all, rule, following } = rules
+  const { values } = following.prices
   const inside = innerRule(limb, item.own, rule.inner)
-  let combined: FamilyItem[] = [{ ...item, inner: inside.room }]
+  const best = values.get(limb) ?? 0
   const most = Math.round(limb.share * doseUnits)
+  const staying: AssessedLimb[] = []
+  let relief = 0
+  let rest = 0
   for (const child of limb.children) {
     const assessed = all.get(child)
     if (assessed === undefined) continue
-    if (goesWith(child, limb, item.own)) {
-      const relief = reliefOf(assessed, all)
-      combined = combined.map((each) => ({ ...each, gain: each.gain + relief }))
-      continue
+    if (goesWith(child, limb, item.own)) relief += reliefOf(assessed, all)
+    else {
+      staying.push(assessed)
+      rest += values.get(child) ?? 0
     }
-    const items = family(assessed, all, rule, false)
-    const weight = inside.weight(child)
-    combined = undominated(
-      combined.flatMap((left) => items.map((right) => joined(left, right, most, weight)))
-    )
+  }
+  let combined: FamilyItem[] = [{ ...item, gain: item.gain + relief, inner: inside.room }]
+  for (const child of staying) {
+    rest -= values.get(child.limb) ?? 0
+    const weight = inside.weight(child.limb)
+    const items = family(child, rules, false)
+    const joint: FamilyItem[] = []
+    for (const left of combined)
+      for (const right of items) {
+        const way = joined(left, right, most, weight)
+        if (isFollowed(way, rest, best, following)) joint.push(way)
+      }
+    combined = undominated(joint, following)
   }
   return combined.filter(({ inner }) => inner >= -1e-9)
 }
@@ -142,8 +183,8 @@ function joined(left: FamilyItem, right: FamilyItem, most: number, weight: numbe
 }
 
 /** Priorities that vanish with a limb that goes with its parent. */
-function reliefOf(assessed: AssessedLimb, all: Assessments): number {
-  let relief = loss(assessed.nextPriority) * askedUnits
+export function reliefOf(assessed: AssessedLimb, all: Assessments): number {
+  let relief = loss(assessed.nextPriority)
   for (const child of assessed.limb.children) {
     const below = all.get(child)
     if (below !== undefined) relief += reliefOf(below, all)
@@ -194,30 +235,23 @@ function innerBalance(
   return { inner: inner + (2 / 3) * rest, all: all + rest }
 }
 
-/** A child starts beyond its parent's cut, by heights along the parent. */
+/** A limb goes with its parent's cut: it starts beyond it, by heights along the parent. */
 export function goesWith(child: GrowingLimb, parent: GrowingLimb, cut: PossibleCut | null): boolean {
-  if (cut === null) return false
-  if (cut.kind === 'remove') return true
-  if (parent.tip === parent.origin) return false
-  return alongParent(child, parent) > cutAlong(cut.share) + 1e-9
+  return cut !== null && isBeyond(child, parent, cut)
 }
 
-/** Drops items that another beats or equals in every respect; leaving all alone stays first. */
-function undominated(items: FamilyItem[]): FamilyItem[] {
-  if (items.length <= 2) return items
-  return items.filter(
-    (item, at) => at === 0 || !items.some((other, place) => place !== at && beats(other, item, place < at))
-  )
+/** Drops items that another beats or equals in every respect; at most so many are kept, the best at the prices. */
+function undominated(items: readonly FamilyItem[], { most, prices }: Following): FamilyItem[] {
+  if (items.length <= 1) return [...items]
+  const kept: FamilyItem[] = []
+  // The greatest gain first: what beats an item stands before it, and of equals the one that was given first.
+  for (const item of [...items].sort((a, b) => b.gain - a.gain || a.units - b.units || a.cuts - b.cuts))
+    if (!kept.some((other) => beats(other, item))) kept.push(item)
+  if (kept.length <= most) return kept
+  return kept.sort((a, b) => pricedValue(b, prices) - pricedValue(a, prices)).slice(0, most)
 }
 
-function beats(a: FamilyItem, b: FamilyItem, first: boolean): boolean {
-  const same =
-    a.gain === b.gain &&
-    a.units === b.units &&
-    a.cuts === b.cuts &&
-    a.lower === b.lower &&
-    a.inner === b.inner
-  if (same) return first
+function beats(a: FamilyItem, b: FamilyItem): boolean {
   const removes = a.own?.kind === 'remove' && b.own?.kind !== 'remove'
   const milder = a.units <= b.units && a.cuts <= b.cuts && a.leaders <= b.leaders
   return !removes && milder && a.gain >= b.gain && a.lower >= b.lower && a.inner >= b.inner

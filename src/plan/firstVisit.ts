@@ -1,15 +1,16 @@
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
-import { allowedRemoval } from '../formulas/removal'
 import type { Inventory, Tree } from '../inventory/inventory'
 import { setShares } from './crown'
-import { basics, prepareTree, type PreparedTree } from './prepareTree'
+import { prepareTree, type PreparedTree } from './prepareTree'
+import { allowedFirst, basics } from './treeBasics'
 import { conditionsOf, type VisitConditions } from './visitConditions'
 import { visitProblem, type VisitProblem } from './visitProblem'
 
-/** What a first visit is looked at with: the rules, its year, and an error of the foliage shares; all may be left out. */
+/** What a first visit is looked at with: the rules, its date, and an error of the foliage shares; all may be left out. */
 export interface FirstVisit {
   readonly rules?: Rules
-  readonly year?: number
+  /** ISO date; visit 1 falls in its year. */
+  readonly date?: string
   /** Share of the live foliage that may come off, where it is known already. */
   readonly allowed?: number
   /** Factor on the computed foliage shares, 1 unless given. */
@@ -31,23 +32,25 @@ const nowhere: Inventory = {
 }
 
 /** A tree made ready outside a plan; null where its limbs cannot be judged. */
-export function prepareAgain(tree: Tree, rules: Rules, year: number): PreparedTree | null {
-  return prepareTree({ inventory: nowhere, tree }, basics(tree, rules), rules, year).prepared
+export function prepareAgain(tree: Tree, rules: Rules, date: string): PreparedTree | null {
+  const known = basics(tree, rules, date)
+  return prepareTree({ inventory: nowhere, tree }, known, rules, Number(date.slice(0, 4))).prepared
 }
 
 /** A tree made ready for its first visit, its limbs with their shares; null where its limbs cannot be judged. */
 export function firstVisit(
   tree: Tree,
-  { rules = defaultRules, year = 0, allowed, factor = 1 }: FirstVisit = {}
+  { rules = defaultRules, date = '0000-01-01', allowed, factor = 1 }: FirstVisit = {}
 ): { tree: PreparedTree; conditions: VisitConditions } | null {
-  const prepared = prepareAgain(tree, rules, year)
+  const prepared = prepareAgain(tree, rules, date)
   if (prepared === null) return null
-  const { stage, vigor, crownBase } = prepared
+  const { stage, crownBase } = prepared
   const conditions = conditionsOf(prepared, {
     rules,
+    stage,
     crownBase,
     years: visitInterval(rules, stage),
-    allowed: allowed ?? allowedRemoval(stage, vigor, tree.removed, tree.localLimit ?? 1, rules),
+    allowed: allowed ?? allowedFirst(basics(tree, rules, date), rules),
     first: true
   })
   setShares(prepared, factor)

@@ -1,29 +1,30 @@
-import { growthAfterLoss, lossAfterCut } from '../formulas/growth'
+import { aspectRatio } from '../formulas/diameters'
+import { growthAfterLoss } from '../formulas/growth'
 import type { AssessedLimb } from './assessLimb'
 import type { CutsChosen } from './chooseForVisit'
-import { carried } from './growingLimb'
+import { growthRate } from './growthRate'
+import type { GrowingLimb } from './growingLimb'
+import { applyCut } from './applyCut'
 import type { VisitConditions } from './visitConditions'
 
-/** Carries every limb to the next visit: cuts made, then years of growth. */
-export function growTree(
-  assessed: readonly AssessedLimb[],
-  { cuts, goneWithParent }: CutsChosen,
-  { years, stemGrowth }: VisitConditions
-): void {
-  for (const { limb, growth } of assessed) {
+/** Makes the cuts that were chosen; those of the first pass are made already. */
+export function makeCuts(assessed: readonly Pick<AssessedLimb, 'limb'>[], { cuts }: CutsChosen): void {
+  for (const { limb } of assessed) {
     const cut = cuts.get(limb)
-    if (cut?.kind === 'remove' || goneWithParent.has(limb)) {
-      limb.gone = true
-      continue
-    }
-    if (cut !== undefined) {
-      limb.loss = lossAfterCut(carried(limb), cut.share)
-      limb.lossAge = 0
-      limb.tip = cut.tipAfter
-      limb.corrected = true
-    }
-    limb.diameter += growthAfterLoss(growth, limb.loss, years, limb.lossAge, limb.fade)
-    limb.stem += years * stemGrowth
-    limb.lossAge += years
+    if (cut !== undefined && !limb.gone) applyCut(limb, cut)
   }
+}
+
+/** Grows a limb and its stem for some years. */
+export function growLimb(limb: GrowingLimb, years: number, conditions: VisitConditions): void {
+  const ratio = aspectRatio(limb.diameter, limb.stem)
+  const rate = growthRate(limb, ratio, limb.tip, limb.shortened, conditions)
+  limb.diameter += growthAfterLoss(rate, limb.loss, years, limb.lossAge, limb.fade)
+  limb.stem += years * conditions.stemGrowth
+  limb.lossAge += years
+}
+
+/** Carries the limbs that are left to the next visit. */
+export function growTree(conditions: VisitConditions): void {
+  for (const limb of conditions.limbs) if (!limb.gone) growLimb(limb, conditions.years, conditions)
 }

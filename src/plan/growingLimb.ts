@@ -1,5 +1,12 @@
-import { foliageKept } from '../formulas/growth'
+import { isOver } from '../formulas/boundary'
+import { foliageKept, lossAfterCut } from '../formulas/growth'
 import type { Limb } from '../inventory/inventory'
+
+/** A reduction made earlier in the plan: its diameter, and the limb's when it was made, in mm. */
+export interface EarlierCut {
+  readonly diameter: number
+  readonly limb: number
+}
 
 /**
  * A limb as the plan carries it from visit to visit; it belongs to the planning of one tree and never leaves it. Diameters
@@ -15,8 +22,12 @@ export interface GrowingLimb {
   tip: number
   /** Tip as first surveyed: a reduction leaves at least a third of that length. */
   readonly firstTip: number
+  /** Diameter as first surveyed: a measured cut grows with its limb. */
+  readonly firstDiameter: number
   /** Height of its lowest foliage. */
-  readonly lowest: number
+  lowest: number
+  /** Where its foliage starts, as observed or as it was raised; null where it was not observed. */
+  foliageStart: number | null
   /** Share of the tree's foliage the limb has when nothing was cut. */
   share: number
   /** Share of its foliage lost at its last cut, and whole years since. */
@@ -26,8 +37,14 @@ export interface GrowingLimb {
   readonly fade: number
   parent: GrowingLimb | null
   readonly children: GrowingLimb[]
-  /** Its broken or rubbing part came off at an earlier visit. */
+  /** Its broken or rubbing part came off, or what it rubbed did. */
   corrected: boolean
+  /** Shortened at an earlier visit or season. */
+  shortened: boolean
+  /** The last reduction of this plan, or null. */
+  earlier: EarlierCut | null
+  /** A stem of a multi-stem tree, which is not shortened for the others. */
+  readonly isStem: boolean
   /** Removed, or gone with its parent. */
   gone: boolean
 }
@@ -37,15 +54,50 @@ export function carried(limb: GrowingLimb): number {
   return foliageKept(limb.loss, limb.lossAge, limb.fade)
 }
 
+/** Share of the tree's foliage that a limb carries now. */
+export function presentShare(limb: GrowingLimb): number {
+  return limb.share * carried(limb)
+}
+
+/** Takes a share of what a limb carries. */
+export function loseFoliage(limb: GrowingLimb, share: number): void {
+  limb.loss = lossAfterCut(carried(limb), share)
+  limb.lossAge = 0
+}
+
+/** A limb goes, and the limbs on it. */
+export function takeAway(limb: GrowingLimb): void {
+  limb.gone = true
+  for (const child of limb.children) takeAway(child)
+}
+
 /** Where a limb starts along its parent, 0 at the parent's origin and 1 at its tip, by heights. */
 export function alongParent(child: GrowingLimb, parent: GrowingLimb): number {
   return (child.origin - parent.origin) / (parent.tip - parent.origin)
 }
 
-/** Where a limb's foliage starts when its tip is here: as measured, otherwise at its origin. */
+/** Where a limb's foliage starts when its tip is here: as observed, otherwise at its origin. */
 export function foliageFrom(limb: GrowingLimb, tip: number): number {
-  const measured = limb.surveyed.lowestFoliage
-  return measured !== null && measured < tip ? measured : limb.origin
+  const { foliageStart } = limb
+  return foliageStart !== null && foliageStart < tip ? foliageStart : limb.origin
+}
+
+/** Where the foliage of a limb starts that is bare inside: above its lower third, as observed; otherwise null. */
+export function bareUpTo({ foliageStart, origin, tip }: GrowingLimb, part: number): number | null {
+  if (foliageStart === null || !(tip > origin) || foliageStart >= tip) return null
+  return isOver(foliageStart, origin + part * (tip - origin)) ? foliageStart : null
+}
+
+/** A limb that rises less than half of its measured length; its cuts are placed along it. */
+export function isLevel({ surveyed, origin, firstTip }: GrowingLimb, rise: number): boolean {
+  const { length } = surveyed
+  return length !== null && length > 0 && firstTip - origin < rise * length - 1e-9
+}
+
+/** Part of the limb's surveyed length that is left, 1 where it was not shortened. */
+export function lengthLeft({ origin, tip, firstTip }: GrowingLimb): number {
+  const whole = firstTip - origin
+  return whole === 0 ? 1 : Math.min(1, Math.max(0, (tip - origin) / whole))
 }
 
 /** Broken or rubbing, and not yet dealt with. */

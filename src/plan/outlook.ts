@@ -2,10 +2,12 @@ import { percent } from '../../shared/words/percent'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import type { Limb } from '../inventory/inventory'
 import { assessLimbs } from './assessLimb'
-import { chooseForVisit, noCuts } from './chooseForVisit'
+import { chooseForVisit } from './chooseForVisit'
 import { firstVisit, prepareAgain } from './firstVisit'
 import { growTree } from './growTree'
 import type { TreePlan } from './plan'
+import type { CutKind } from './possibleCut'
+import type { PreparedTree } from './prepareTree'
 import { conditionsOf } from './visitConditions'
 
 /** A limb's aspect ratio at the years of the visits, with the plan and without any pruning. */
@@ -30,7 +32,7 @@ export interface Confidence {
 
 export interface PlannedCut {
   readonly limb: Limb
-  readonly kind: 'reduce' | 'remove'
+  readonly kind: CutKind
   readonly share: number
 }
 
@@ -40,20 +42,14 @@ export interface PlannedCut {
  */
 export function ratioCourses(plan: TreePlan, rules: Rules = defaultRules): RatioCourse[] {
   const first = plan.visits[0]
-  const tree = first === undefined ? null : prepareAgain(plan.tree, rules, first.year)
+  const tree = first === undefined ? null : prepareAgain(plan.tree, rules, `${String(first.year)}-01-01`)
   if (first === undefined || tree === null) return []
   const interval = visitInterval(rules, tree.stage)
   const years = [
     ...plan.visits.map((visit) => visit.year),
     (plan.visits.at(-1)?.year ?? first.year) + interval
   ]
-  const unpruned = years.map((at) => {
-    const visit = { rules, crownBase: tree.crownBase, years: interval, allowed: 0, first: false }
-    const conditions = conditionsOf(tree, visit)
-    const assessed = assessLimbs(conditions)
-    if (at !== years.at(-1)) growTree(assessed, noCuts, conditions)
-    return assessed.map(({ aspectRatio }) => aspectRatio)
-  })
+  const unpruned = unprunedRatios(tree, years, interval, rules)
   return tree.limbs.map(({ surveyed }, place) => ({
     limb: surveyed,
     years,
@@ -62,13 +58,34 @@ export function ratioCourses(plan: TreePlan, rules: Rules = defaultRules): Ratio
   }))
 }
 
+/**
+ * The ratios of the limbs at some years without any pruning. Visits stand whole intervals apart, as the plan computes
+ * them; one that was moved by a year is shown as it was computed.
+ */
+function unprunedRatios(
+  tree: PreparedTree,
+  years: readonly number[],
+  interval: number,
+  rules: Rules
+): readonly (readonly number[])[] {
+  const { stage, crownBase } = tree
+  const visit = { rules, stage, crownBase, years: interval, allowed: 0, first: false }
+  const conditions = conditionsOf(tree, visit)
+  const first = years[0] ?? 0
+  let passed = 0
+  return years.map((at) => {
+    for (; passed < Math.floor((at - first) / interval); passed++) growTree(conditions)
+    return assessLimbs(conditions).map(({ aspectRatio }) => aspectRatio)
+  })
+}
+
 /** The ratio at each visit, and as projected after the last one. */
 function prunedRatios(plan: TreePlan, limb: Limb): (number | null)[] {
   const ratios = plan.visits.map(
     (visit) => visit.limbs.find((state) => state.limb === limb)?.aspectRatio ?? null
   )
   const last = plan.visits.at(-1)
-  const cut = last?.cuts.find((each) => each.limb === limb)
+  const cut = last?.cuts.filter((each) => each.limb === limb).at(-1)
   const state = last?.limbs.find((each) => each.limb === limb)
   if (cut !== undefined) ratios.push(cut.projectedAspectRatio)
   else ratios.push(state === undefined || state.decision === 'remove' ? null : state.nextRatio)
@@ -91,17 +108,26 @@ export function confidenceOf(plan: TreePlan, rules: Rules = defaultRules): Confi
 function firstCuts(plan: TreePlan, rules: Rules, factor: number): PlannedCut[] {
   const [visit] = plan.visits
   const first =
-    visit && firstVisit(plan.tree, { rules, year: visit.year, factor, allowed: plan.allowedRemoval })
+    visit &&
+    firstVisit(plan.tree, {
+      rules,
+      date: `${String(visit.year)}-01-01`,
+      factor,
+      allowed: plan.allowedRemoval
+    })
   if (!first) return []
-  const { cuts } = chooseForVisit(first.tree, first.conditions)
+  const { cuts, pass } = chooseForVisit(first.tree, first.conditions)
   return first.tree.limbs.flatMap((limb) => {
+    const obliged = pass.made.filter((each) => each.limb === limb).map(({ cut }) => cut)
     const cut = cuts.get(limb)
-    return cut === undefined ? [] : [{ limb: limb.surveyed, kind: cut.kind, share: cut.share }]
+    const all = cut === undefined ? obliged : [...obliged, cut]
+    return all.map(({ kind, share }) => ({ limb: limb.surveyed, kind, share }))
   })
 }
 
 const words = (cut: PlannedCut | undefined): string => {
   if (cut === undefined) return 'kept'
+  if (cut.kind === 'raise') return `raised, ${percent(cut.share)} of its foliage`
   return cut.kind === 'remove' ? 'removed' : `shortened by ${percent(cut.share)} of its foliage`
 }
 

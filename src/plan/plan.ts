@@ -1,4 +1,4 @@
-import type { LifeStage, Vigor } from '../../shared/choices'
+import type { Form, LifeStage, Vigor } from '../../shared/choices'
 import type { Problem } from '../../shared/problems'
 import type { UnitSystem } from '../../shared/units'
 import type { Rules } from '../../shared/rules'
@@ -6,24 +6,44 @@ import type { RuleChange } from './rules/ruleChanges'
 import type { Standing } from '../formulas/priority'
 import type { TimingNote } from '../season/timing'
 import type { Inventory, Limb, Tree, Unplanned } from '../inventory/inventory'
+import type { Hold, Obligation } from './obligation'
+import type { CutKind } from './possibleCut'
 
 /** What was decided for one limb at one visit. */
-export type Decision = 'retain' | 'reduce' | 'remove' | 'hold'
+export type Decision = 'retain' | 'hold' | CutKind
 
 /** A cut of one visit. Diameters in mm, heights in m, shares 0 to 1. */
 export interface Cut {
   readonly limb: Limb
-  readonly kind: 'reduce' | 'remove'
+  readonly kind: CutKind
+  /** What obliges to it; null for a cut for structure. */
+  readonly obligation: Obligation | null
+  /** To be done in any case, or if time allows. */
+  readonly must: boolean
   /** Share of the limb's own foliage that the cut takes; 1 for a removal. */
   readonly share: number
-  /** Diameter where the cut is made; the limb's base for a removal. */
-  readonly cutDiameter: number
-  /** Least diameter of the lateral left; null for a removal. */
+  /** How many cuts it is made as. */
+  readonly count: number
+  /**
+   * Diameter where the cut is made, of each where there are several; the limb's base for a removal. Null for a raising, and
+   * at a later visit on a limb that was cut before: measure then.
+   */
+  readonly cutDiameter: number | null
+  /** Least diameter of the lateral left; null for a removal and where the diameter is. */
   readonly lateralMin: number | null
-  /** Height of the cut above ground, or null where it was not judged (drooping limbs) and for removals. */
+  /**
+   * Height of the cut above ground; null for removals, level and drooping limbs, several cuts, and where it is to be
+   * measured then. The height to which a limb is raised.
+   */
   readonly cutHeight: number | null
-  /** Tip height of the limb afterward; null for a removal. */
+  /** Distance of the cut from the union, for a level limb; otherwise null. */
+  readonly distance: number | null
+  /** Tip height of the limb afterward; null for a removal, a raising, and where it is to be measured then. */
   readonly tipAfter: number | null
+  /** Where a forecast expects the limb to end; null for a removal. */
+  readonly endsAt: number | null
+  /** What hours and weights are estimated by. */
+  readonly work: CutWork
   /** Share of the whole tree's live foliage; 0 for dead wood. */
   readonly dose: number
   /** Null for dead wood whose stem was not measured; live wood always has one. */
@@ -49,6 +69,19 @@ export interface Cut {
   readonly refused: readonly string[]
   /** Where the reason comes from: a published source, or "house rule". */
   readonly source: string
+}
+
+/** The work of a cut, also where the cut itself is to be measured then. */
+export interface CutWork {
+  /** Of each cut, in mm. */
+  readonly diameter: number
+  readonly count: number
+  /** Where the crew works, in m; null where that is not known. */
+  readonly height: number | null
+  /** Of one cut as large as all of them together, in mm. */
+  readonly section: number
+  /** Part of the limb's surveyed length that comes off. */
+  readonly part: number
 }
 
 /** A limb as it stands before the visit, with what was decided. */
@@ -86,14 +119,38 @@ export interface Visit {
   readonly lowerFoliageAfter: number
 }
 
-/** A limb that still carries a next priority of 10 or more after the last visit. */
-export interface Remaining {
+/**
+ * How a limb ends: removed or settled at a visit, expected to settle by growth alone, done where its obligation is met and
+ * nothing else is wanted, waiting for what holds it, or kept and inspected.
+ */
+export type OutcomeKind = 'removed' | 'settled' | 'expected' | 'done' | 'wait' | 'keep'
+
+/** What a limb waits for. */
+export type WaitsFor = 'allowance' | 'inspect first' | 'leader'
+
+/** How one limb ends that had a priority over 10 at the survey, or an obligation. */
+export interface Outcome {
   readonly limb: Limb
+  readonly outcome: OutcomeKind
+  /** The visit at which it is so, counted from 1; null where no visit makes it so. */
+  readonly visit: number | null
+  readonly year: number | null
+  readonly heldBy: WaitsFor | null
+  /** At the survey. */
   readonly priority: number
-  /** The visit by which it would be cleared if visits went on, or null where none looked at does. */
-  readonly clearedByVisit: number | null
-  /** What would clear it, in one sentence. */
-  readonly remedy: string
+  /** After the last visit; 0 for a limb that is gone. */
+  readonly priorityAfter: number
+}
+
+/** How far a clearance that is asked for is reached. Heights in m. */
+export interface ClearanceReached {
+  readonly required: number
+  /** Height that is clear after the first visit. */
+  readonly reachedNow: number
+  /** The year in which the required height is reached, or null. */
+  readonly reachedYear: number | null
+  /** What holds it where it is not reached at the first visit. */
+  readonly heldBy: Hold | 'inspect first' | null
 }
 
 /** Which stem is kept as the leader. `limb` is null where it is the trunk itself, not listed as a row. */
@@ -110,6 +167,7 @@ export interface LeaderChoice {
 /** One tree's plan over all its visits. */
 export interface TreePlan {
   readonly tree: Tree
+  readonly form: Form
   readonly stage: LifeStage
   readonly vigor: Vigor
   readonly leader: LeaderChoice
@@ -120,7 +178,10 @@ export interface TreePlan {
   /** Years between visits. */
   readonly interval: number
   readonly visits: readonly Visit[]
-  readonly remaining: readonly Remaining[]
+  /** How every limb ends that is worth a word, in the inventory's order. */
+  readonly outcomes: readonly Outcome[]
+  /** Null where no clearance is asked for, or where the limbs cannot be judged. */
+  readonly clearance: ClearanceReached | null
   /** Limbs that could not be judged, with their rows in the plan's `unplanned`; the leader is none of them. */
   readonly notJudged: readonly Limb[]
   /** Highest priority among its limbs before any cut, which orders the trees. */

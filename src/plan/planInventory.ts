@@ -5,6 +5,7 @@ import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
 import { timingNotes, type TimingAnswers } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
 import { unplannedRow, type Inventory, type Tree, type Unplanned } from '../inventory/inventory'
+import { bundleYears } from './bundleYears'
 import { withWaiting } from './leftOut'
 import type { Plan, TreePlan } from './plan'
 import { isTold } from './checkTree'
@@ -22,8 +23,6 @@ export interface PlanOptions {
   timing?: TimingAnswers
   /** Visits to plan, 1 to the horizon of the rules. */
   visits?: number
-  /** Visits looked at beyond the last one planned, to say when a remaining limb would be cleared; the rules' unless given. */
-  lookAhead?: number
 }
 
 /** What is settled once for all the trees of an inventory, and where what is found of them is gathered. */
@@ -42,9 +41,9 @@ function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
     unplanned: [...inventory.unplanned],
     problems: [...(options.ruleProblems ?? []), ...inventory.problems],
     rules,
+    date: options.date,
     year,
-    visits: Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits)),
-    lookAhead: options.lookAhead ?? rules.lookAheadVisits
+    visits: Math.max(1, Math.min(options.visits ?? rules.horizonVisits, rules.horizonVisits))
   }
 }
 
@@ -69,8 +68,8 @@ function planNext(tree: Tree, run: PlanningRun): TreePlan {
 }
 
 /**
- * Plans tree by tree and keeps none of the plans, for inventories too large to hold with all their plans. What is
- * found of the trees is handed over at the end.
+ * Plans tree by tree and keeps none of the plans, for inventories too large to hold with all their plans; visits one year
+ * apart stay apart, as only the whole plan knows them. What is found of the trees is handed over at the end.
  */
 export function* planEachTree(
   inventory: Inventory,
@@ -81,16 +80,20 @@ export function* planEachTree(
   return finished(run)
 }
 
-/** Plans an inventory tree by tree, so that a surface can show progress and stop in between. */
+/**
+ * Plans an inventory tree by tree, so that a surface can show progress and stop in between. At the end visits one year
+ * apart are put together.
+ */
 export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
   const run = begin(inventory, options)
   const { problems, rules } = run
-  const trees: TreePlan[] = []
+  const planned: TreePlan[] = []
   for (const tree of inventory.trees) {
-    const planned = planNext(tree, run)
-    trees.push(planned)
-    yield planned
+    const next = planNext(tree, run)
+    planned.push(next)
+    yield next
   }
+  const trees = bundleYears(planned, rules)
   const notes = options.timing && timingNotes({ date: options.date, trees }, options.timing)
   if (notes) problems.push(...timingProblems(notes, inventory, options.timing?.region ?? ''))
   return {

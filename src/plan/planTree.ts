@@ -3,10 +3,11 @@ import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
 import type { Limb } from '../inventory/inventory'
-import { isOut, type Findings, type Refusal, type SurveyedTree } from './checkTree'
+import { isOut, treeProblem, type Findings, type Refusal, type SurveyedTree } from './checkTree'
 import type { LeaderChoice, TreePlan } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
-import { basics, basicsProblems, prepareTree, type TreeBasics } from './prepareTree'
+import { prepareTree } from './prepareTree'
+import { allowedFirst, basics, basicsProblems, type TreeBasics } from './treeBasics'
 import { firstVisitNotes, treeNotes } from './treeNotes'
 import { planWithoutLimbs } from './treeWithoutLimbs'
 
@@ -18,10 +19,11 @@ export interface PlannedTree extends Findings {
 /** Plans a tree over its visits. */
 export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedTree {
   const { rules, year } = wanted
-  const known = basics(surveyed.tree, rules)
+  const known = basics(surveyed.tree, rules, wanted.date)
   const unjudged = unjudgedTree(known, rules)
-  const assumed = basicsProblems(surveyed, known)
+  const assumed = basicsProblems(surveyed, known, rules)
   const { tree } = surveyed
+  if (known.form === 'palm') return palm(surveyed, { ...unjudged, notJudged: tree.limbs })
   if (tree.limbs.length === 0) {
     const { plan, problems, refused } = planWithoutLimbs(surveyed, unjudged, rules)
     return { plan, problems: [...assumed, ...problems], refused }
@@ -33,36 +35,53 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
       problems: [...assumed, ...problems],
       refused
     }
-  const { visits, remaining, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
+  const { visits, outcomes, clearance, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
   const first = visits[0]
   const notes = treeNotes(surveyed, unjudged, prepared, rules)
-  const left = first === undefined ? [] : firstVisitNotes(surveyed, prepared, first, leaders, rules)
+  const left = first === undefined ? [] : firstVisitNotes(surveyed, first, { leaders, clearance }, rules)
   const plan = {
     ...unjudged,
     leader: prepared.leader,
     liveCrownRatio: liveCrownRatio(prepared.height, prepared.crownBase),
     visits,
-    remaining,
+    outcomes,
+    clearance,
     notJudged: notJudged(tree.limbs, refused, prepared.leader),
     urgency: first?.limbs.reduce((most, { priority }) => Math.max(most, priority), 0) ?? 0
   }
   return { plan, problems: [...assumed, ...problems, ...notes, ...left], refused }
 }
 
+/** A palm is refused with a sentence, all of its rows with it. */
+function palm(surveyed: SurveyedTree, plan: TreePlan): PlannedTree {
+  const { tree } = surveyed
+  const field = tree.form === 'palm' ? 'form' : 'species'
+  const found = treeProblem(surveyed, 'palm', tree.row, field)
+  const rows = tree.limbs.filter((limb) => limb.unplannable === null)
+  const refused = rows.length === 0 ? [null] : rows
+  return {
+    plan: { ...plan, allowedRemoval: 0 },
+    problems: [found],
+    refused: refused.map((limb) => ({ limb, reason: found.message }))
+  }
+}
+
 /** The plan of a tree whose limbs cannot be judged. */
 function unjudgedTree(known: TreeBasics, rules: Rules): TreePlan {
-  const { tree, stage, vigor } = known
+  const { tree, form, stage, vigor } = known
   return {
     tree,
+    form,
     stage,
     vigor,
     leader: { limb: null, name: '', reason: 'not judged', confirm: true, lost: null },
-    allowedRemoval: allowedRemoval(stage, vigor, tree.removed, tree.localLimit ?? 1, rules),
+    allowedRemoval: allowedFirst(known, rules),
     allowedBasis: allowedBasis(known, rules),
     liveCrownRatio: null,
     interval: visitInterval(rules, stage),
     visits: [],
-    remaining: [],
+    outcomes: [],
+    clearance: null,
     notJudged: none,
     urgency: 0
   }
@@ -80,11 +99,13 @@ function notJudged(
 }
 
 /** How an allowance came about. */
-function allowedBasis({ tree, stage, vigor }: TreeBasics, rules: Rules): string {
+function allowedBasis({ tree, stage, vigor, justPruned }: TreeBasics, rules: Rules): string {
   let basis = `${stage} ${ceilingPercent(allowedRemoval(stage, 'good', 0, 1, rules))}`
   if (vigor !== 'good')
     basis += `, ${vigor} vigor ${ceilingPercent(allowedRemoval(stage, vigor, 0, 1, rules))}`
   if (tree.localLimit !== null) basis += `, local limit ${ceilingPercent(tree.localLimit)}`
-  if (tree.removed > 0) basis += `, ${percent(tree.removed)} already removed`
+  const removed = tree.removed ?? 0
+  if (removed > 0) basis += `, ${percent(removed)} already removed`
+  if (justPruned) basis += ', pruned within a year, how much is not given'
   return basis
 }

@@ -1,109 +1,105 @@
 import { visitInterval, type Rules } from '../../shared/rules'
+import type { LifeStage } from '../../shared/choices'
+import { atLeast } from '../formulas/boundary'
 import { allowedRemoval } from '../formulas/removal'
-import type { Limb } from '../inventory/inventory'
 import { chooseForVisit, priorityAfter, type VisitChoice } from './chooseForVisit'
-import { inClearance } from './clearance'
+import { clearanceForecast, clearanceLater, clearanceNow } from './clearanceReached'
 import { setShares } from './crown'
 import { describeVisit } from './describeVisit'
-import { isDefective } from './growingLimb'
-import { growTree } from './growTree'
-import type { Remaining, Visit } from './plan'
+import type { GrowingLimb } from './growingLimb'
+import { growTree, makeCuts } from './growTree'
+import { followLimbs, followVisit, type LimbTrack } from './limbTracks'
+import { outcomesOf, type AfterLastVisit, type AsLeft } from './outcomes'
+import type { ClearanceReached, Outcome, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
-import { whatWouldClear } from './reasons'
 import { conditionsOf, type VisitConditions } from './visitConditions'
 
 /** Which visits to plan and by which rules. */
 export interface VisitsWanted {
   readonly rules: Rules
-  /** Year of the first visit. */
+  /** ISO date of the plan; the first visit falls in its year. */
+  readonly date: string
   readonly year: number
-  /** Visits to plan, and to look at beyond the last one planned. */
+  /** Visits to plan at most. */
   readonly visits: number
-  readonly lookAhead: number
 }
 
-/** The visits of a tree, what remains after them, and its competing leaders before any cut. */
+/** The visits of a tree, how its limbs end, how far its clearance is reached, and its competing leaders before any cut. */
 export interface PlannedVisits {
   readonly visits: readonly Visit[]
-  readonly remaining: readonly Remaining[]
+  readonly outcomes: readonly Outcome[]
+  readonly clearance: ClearanceReached | null
   readonly leaders: number
 }
 
-/**
- * Plans the visits at their interval until every next priority is cleared or the horizon ends, and looks ahead for when
- * the limbs that remain would be cleared.
- */
+/** Plans the visits at their interval; a later one only where it is worth the trip. */
 export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: VisitsWanted): PlannedVisits {
-  if (tree.tree.limbs.length === 0) return { visits: [], remaining: [], leaders: 0 }
-  const { rules, year, visits: planned, lookAhead } = wanted
-  const years = visitInterval(rules, tree.stage)
+  if (tree.tree.limbs.length === 0) return { visits: [], outcomes: [], clearance: null, leaders: 0 }
+  const { rules, year: surveyYear } = wanted
   const visits: Visit[] = []
-  let remaining: readonly Remaining[] = []
-  let crownBase = tree.crownBase
+  let tracks: readonly LimbTrack[] = []
+  let clearance: ClearanceReached | null = null
+  let last: AfterLastVisit | null = null
   let leaders = 0
-  for (let number = 1; number <= planned + lookAhead; number++) {
-    const first = number === 1
-    const allowed = first ? allowedFirst : allowedLater(tree, rules)
-    const conditions = conditionsOf(tree, { rules, crownBase, years, allowed, first })
+  let { crownBase, stage } = tree
+  let year = surveyYear
+  for (let slot = 1; slot <= wanted.visits; slot++) {
+    const first = slot === 1
+    const years = visitInterval(rules, stage)
+    const allowed = first ? allowedFirst : allowedLater(tree, stage, rules)
+    const conditions = conditionsOf(tree, { rules, stage, crownBase, years, allowed, first })
     setShares(tree)
     const choice = chooseForVisit(tree, conditions)
-    const outOfFoliage = allowed <= 0 && !first
-    if (first) leaders = choice.leaders
-    if (number <= planned) {
-      const time = { visit: number, year: year + (number - 1) * years }
-      visits.push(describeVisit(tree, conditions, choice, time))
-      const done = outOfFoliage || isDone(choice, conditions)
-      if (done || number === planned) remaining = remainingAfter(choice, conditions)
-      if (done) break
-    } else {
-      remaining = withCleared(remaining, number, choice, rules)
-      if (outOfFoliage || remaining.every(({ clearedByVisit }) => clearedByVisit !== null)) break
+    if (first) {
+      tracks = followLimbs(choice)
+      leaders = choice.leaders
     }
-    growTree(choice.assessed, choice, conditions)
-    crownBase = choice.crownBaseAfter
+    const when = first || isWorthTheTrip(choice, conditions) ? { visit: visits.length + 1, year } : null
+    followVisit(tracks, choice, conditions, when)
+    if (when !== null) {
+      visits.push(describeVisit(tree, conditions, choice, when))
+      makeCuts(choice.assessed, choice)
+      crownBase = choice.crownBaseAfter
+      const after = conditionsOf(tree, { rules, stage, crownBase, years, allowed, first })
+      clearance = first ? clearanceNow(tree, choice, after, year) : clearanceLater(clearance, after, year)
+      last = { conditions: after, year, limbs: shortenedNow(tree) }
+    }
+    if (slot < wanted.visits) growTree(conditions)
+    year += years
+    if (stage === 'planting') stage = 'young'
   }
-  while (visits.length > 1 && visits.at(-1)?.cuts.length === 0) visits.pop()
-  return { visits, remaining, leaders }
+  if (last === null) return { visits, outcomes: [], clearance, leaders }
+  return {
+    visits,
+    outcomes: outcomesOf(tracks, surveyYear, last),
+    clearance: clearanceForecast(clearance, tree, last.conditions, surveyYear),
+    leaders
+  }
 }
 
-function allowedLater({ stage, vigor, tree }: PreparedTree, rules: Rules): number {
+function allowedLater({ vigor, tree }: PreparedTree, stage: LifeStage, rules: Rules): number {
   return allowedRemoval(stage, vigor, 0, tree.localLimit ?? 1, rules)
 }
 
-/** Nothing left to do: every limb cleared, and nothing that was asked for is open. */
-function isDone(choice: VisitChoice, conditions: VisitConditions): boolean {
-  return choice.assessed.every((assessed) => {
-    const { limb } = assessed
-    const cut = choice.cuts.get(limb)
-    if (cut?.kind === 'remove' || choice.goneWithParent.has(limb)) return true
-    if (priorityAfter(assessed, choice) >= conditions.rules.clearedBelow) return false
-    return !inClearance(limb, conditions) && (cut !== undefined || !isDefective(limb))
-  })
-}
-
-/** The limbs that carry a next priority of 10 or more after a visit, highest first. */
-function remainingAfter(choice: VisitChoice, conditions: VisitConditions): Remaining[] {
-  const remaining: Remaining[] = []
-  for (const assessed of choice.assessed) {
-    const priority = priorityAfter(assessed, choice)
-    if (priority < conditions.rules.clearedBelow) continue
-    const remedy = whatWouldClear(assessed, conditions)
-    remaining.push({ limb: assessed.limb.surveyed, priority, clearedByVisit: null, remedy })
+/** A later visit has an obligation, lowers the priorities by 10 points together, or lowers one of 40 or more. */
+function isWorthTheTrip(choice: VisitChoice, { rules }: VisitConditions): boolean {
+  const { pass, assessed, cuts } = choice
+  if (pass.made.length > 0) return true
+  if (cuts.size === 0) return false
+  let lowered = 0
+  for (const each of assessed) {
+    if (cuts.has(each.limb) && atLeast(each.priority, rules.urgentFrom)) return true
+    lowered += each.nextPriority - priorityAfter(each, choice)
   }
-  return remaining.sort((a, b) => b.priority - a.priority)
+  return atLeast(lowered, rules.visitGain)
 }
 
-/** Beyond the last visit planned: the same limbs, with the visit by which each would be cleared. */
-function withCleared(
-  remaining: readonly Remaining[],
-  visit: number,
-  choice: VisitChoice,
-  rules: Rules
-): Remaining[] {
-  const uncleared = new Set<Limb>()
-  for (const assessed of choice.assessed)
-    if (priorityAfter(assessed, choice) >= rules.clearedBelow) uncleared.add(assessed.limb.surveyed)
-  return remaining.map((left) =>
-    left.clearedByVisit !== null || uncleared.has(left.limb) ? left : { ...left, clearedByVisit: visit }
-  )
+/** The shortened limbs as they are now, before they grow on. */
+function shortenedNow({ limbs }: PreparedTree): Map<GrowingLimb, AsLeft> {
+  const now = new Map<GrowingLimb, AsLeft>()
+  for (const limb of limbs) {
+    const { diameter, stem, loss, lossAge } = limb
+    if (limb.shortened && !limb.gone) now.set(limb, { diameter, stem, loss, lossAge })
+  }
+  return now
 }

@@ -1,21 +1,29 @@
 import type { Growing } from '../formulas/growth'
 import type { GrowingLimb } from './growingLimb'
 
+/** What may be done to a limb. */
+export type CutKind = 'reduce' | 'remove' | 'raise'
+
 /** A cut that may be made on one limb at one visit, and what it comes to. Diameters in mm, heights in m. */
 export interface PossibleCut {
-  readonly kind: 'reduce' | 'remove'
+  readonly kind: CutKind
   /** Share of the limb's present foliage that goes. */
   readonly share: number
+  /** Diameter of the cut, of each where there are several; that of one as large as the side branches taken by a raising. */
   readonly cutDiameter: number
-  /** Null for drooping limbs and removals, where it is not judged. */
+  /** How many cuts it is made as. */
+  readonly count: number
+  /** Null for drooping and level limbs, several cuts and removals; the height reached where a limb is raised. */
   readonly cutHeight: number | null
+  /** Distance of the cut from the union in m, for a level limb of known length; otherwise null. */
+  readonly distance: number | null
+  /** Part of the limb's present length beyond the cut. */
+  readonly beyond: number
   readonly tipAfter: number
   /** Share of the tree's live foliage. */
   readonly dose: number
   readonly nextRatio: number
   readonly nextPriority: number
-  /** Answers something that was asked for (clearance, a broken or a rubbing limb): 1 by shortening, 2 by removal. */
-  readonly asked: 0 | 1 | 2
   /** The listed limb that is left as the lateral, or null. */
   readonly lateral: GrowingLimb | null
 }
@@ -26,14 +34,9 @@ export type Barrier = 'small' | 'bare' | 'short' | 'lateral'
 /** What the cuts of a limb are judged against. */
 export interface Prospect {
   readonly limb: GrowingLimb
-  /** Growth of its diameter in mm a year if it is left alone. */
-  readonly growth: number
+  readonly aspectRatio: number
   /** Its stem until the next visit. */
   readonly stem: Growing
-  /** Its next priority if it is left alone, and the points by which a cut has to lower it. */
-  readonly nextPriority: number
-  readonly least: number
-  readonly asked: boolean
 }
 
 /** The cuts that may be made on a limb, and what stands against every reduction where none can be made. */

@@ -1,14 +1,15 @@
 import { columnOf } from '../../shared/columns'
 import { ratio } from '../../shared/words/figures'
 import type { Problem } from '../../shared/problems'
-import type { LifeStage, Vigor } from '../../shared/choices'
-import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
+import type { Form } from '../../shared/choices'
+import type { Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
+import { showHeight } from '../../shared/words/lengths'
+import { isUnder } from '../formulas/boundary'
 import { aspectRatio } from '../formulas/diameters'
-import type { Limb, Tree } from '../inventory/inventory'
-import { chooseLeader } from './chooseLeader'
+import type { Limb } from '../inventory/inventory'
+import { chooseLeader, type LeaderFound } from './chooseLeader'
 import {
-  assumed,
   checkParents,
   checkTree,
   isOut,
@@ -19,52 +20,27 @@ import {
 } from './checkTree'
 import type { GrowingLimb } from './growingLimb'
 import type { LeaderChoice } from './plan'
+import type { TreeBasics } from './treeBasics'
+import { risesFromGround } from './treeForm'
 import { stemAtUnion } from './unionStem'
 
 /** A dead limb of known diameter: all that dead wood needs to be planned. */
 export type MeasuredDeadwood = Limb & { readonly diameter: number }
 
 /** A tree made ready: what is assumed is reported, stems stand above their unions, limbs know their parents. */
-export interface PreparedTree {
-  readonly tree: Tree
-  readonly stage: LifeStage
-  readonly vigor: Vigor
-  /** Mm a year, slowed by the life stage where it comes from a class. */
-  readonly stemGrowth: number
+export interface PreparedTree extends Omit<TreeBasics, 'formProposed' | 'justPruned'> {
   readonly system: UnitSystem
   readonly height: number
   readonly crownBase: number
   readonly leader: LeaderChoice
+  /** The leader is broken, lost or in doubt: structure waits for it. */
+  readonly waitsForLeader: boolean
   /** Live limbs to plan, in the inventory's order, the leader and dead wood left out. */
   readonly limbs: readonly GrowingLimb[]
   /** Dead limbs, which are removed. */
   readonly dead: readonly MeasuredDeadwood[]
   /** Live limbs on the trunk that cannot be planned but hold foliage. */
   readonly unplanned: readonly Limb[]
-}
-
-/** What could be settled of a tree even where its limbs cannot be judged. */
-export type TreeBasics = Pick<PreparedTree, 'tree' | 'stage' | 'vigor' | 'stemGrowth'>
-
-/** Life stage, vigor and growth, with what is assumed where they are missing. */
-export function basics(tree: Tree, rules: Rules): TreeBasics {
-  const stage = tree.stage ?? 'mature'
-  const vigor = tree.vigor ?? 'fair'
-  const { growth } = tree
-  const stemGrowth =
-    typeof growth === 'number'
-      ? growth
-      : classGrowth(rules, growth ?? 'medium') * stageGrowthFactor(rules, stage)
-  return { tree, stage, vigor, stemGrowth }
-}
-
-/** What is told of a tree's basics: what was assumed, and poor vigor. */
-export function basicsProblems(surveyed: SurveyedTree, { tree, stage, vigor }: TreeBasics): Problem[] {
-  const problems: Problem[] = []
-  if (tree.stage === null) problems.push(assumed(surveyed, 'stage', stage))
-  if (tree.vigor === null) problems.push(assumed(surveyed, 'vigor', vigor))
-  if (vigor === 'poor') problems.push(treeProblem(surveyed, 'poor-vigor', tree.row, 'vigor'))
-  return problems
 }
 
 /** A tree made ready to plan, or null where its limbs cannot be judged, and what was found on the way. */
@@ -75,7 +51,7 @@ export interface Preparation extends Findings {
 /** Makes a tree ready to plan. */
 export function prepareTree(
   surveyed: SurveyedTree,
-  { stage, vigor, stemGrowth }: TreeBasics,
+  known: TreeBasics,
   rules: Rules,
   year: number
 ): Preparation {
@@ -83,19 +59,56 @@ export function prepareTree(
   const { heights, problems, refused } = checkTree(surveyed)
   if (heights === null) return { prepared: null, problems, refused }
   const { height, crownBase } = heights
+  const { form, stage, vigor, stemGrowth } = known
   const parents = checkParents(surveyed, refused)
-  const choice = chooseLeader(surveyed, rules)
+  const choice = leaderOf(surveyed, known, rules)
   const { leader } = choice
-  const grown = limbsOf(surveyed, leader, [...refused, ...parents.refused], { crownBase, year, rules })
+  const beginning = { crownBase, year, rules, form }
+  const grown = limbsOf(surveyed, leader, [...refused, ...parents.refused], beginning)
   const left = otherLimbs(surveyed, leader, grown.refused)
   const { limbs } = grown
   const { dead, unplanned } = left
   const { system } = inventory
   return {
-    prepared: { tree, stage, vigor, stemGrowth, system, height, crownBase, leader, limbs, dead, unplanned },
+    prepared: {
+      tree,
+      form,
+      stage,
+      vigor,
+      stemGrowth,
+      system,
+      height,
+      crownBase,
+      leader,
+      waitsForLeader: leader.lost !== null || leader.limb?.decay === true,
+      limbs,
+      dead,
+      unplanned
+    },
     problems: [...problems, ...parents.problems, ...choice.problems, ...grown.problems, ...left.problems],
     refused: left.refused
   }
+}
+
+/** The leader of a tree; on a multi-stem tree none is sought where none is marked. */
+function leaderOf(surveyed: SurveyedTree, known: TreeBasics, rules: Rules): LeaderFound {
+  const { limbs, row } = surveyed.tree
+  const isMarked = limbs.some(({ role }) => role === 'leader')
+  if (known.form !== 'multi-stem' || isMarked) return withDoubt(surveyed, chooseLeader(surveyed, rules))
+  const reason = 'a multi-stem tree: no leader is sought'
+  const stems = limbs.filter((limb) => risesFromGround(limb, rules)).length
+  const problems = known.formProposed
+    ? [treeProblem(surveyed, 'multi-stem-proposed', row, 'form', { count: stems })]
+    : []
+  return { leader: { limb: null, name: 'none', reason, confirm: known.formProposed, lost: null }, problems }
+}
+
+/** A leader with decay or a crack is asked for. */
+function withDoubt(surveyed: SurveyedTree, found: LeaderFound): LeaderFound {
+  const { limb, lost } = found.leader
+  if (limb === null || !limb.decay || lost !== null) return found
+  const doubt = treeProblem(surveyed, 'leader-decayed', limb.row, 'decay', { limb: limb.id })
+  return { leader: { ...found.leader, confirm: true }, problems: [...found.problems, doubt] }
 }
 
 interface OtherLimbs extends Findings, Pick<PreparedTree, 'dead' | 'unplanned'> {}
@@ -142,6 +155,7 @@ interface Beginning {
   readonly crownBase: number
   readonly year: number
   readonly rules: Rules
+  readonly form: Form
 }
 
 /** The live limbs to plan; those whose stem above the union cannot be are refused, besides those already refused. */
@@ -173,6 +187,7 @@ function limbsOf(
     const made = growingLimb(limb, stem, beginning)
     limbs.push(made)
     if (made.diameter > made.stem) problems.push(overtaken(surveyed, made))
+    problems.push(...doubts(surveyed, made, beginning.crownBase))
   }
   if (limbs.some(({ surveyed: { parent } }) => parent !== null)) joinParents(limbs)
   return { limbs, problems, refused }
@@ -197,7 +212,11 @@ function isMeasuredWhole(limb: Limb): limb is MeasuredLimb {
   return limb.diameter !== null && limb.stem !== null && limb.origin !== null && limb.tip !== null
 }
 
-function growingLimb(limb: MeasuredLimb, stem: number, { crownBase, year, rules }: Beginning): GrowingLimb {
+function growingLimb(
+  limb: MeasuredLimb,
+  stem: number,
+  { crownBase, year, rules, form }: Beginning
+): GrowingLimb {
   const { diameter, origin, tip } = limb
   return {
     surveyed: limb,
@@ -206,7 +225,9 @@ function growingLimb(limb: MeasuredLimb, stem: number, { crownBase, year, rules 
     origin,
     tip,
     firstTip: tip,
+    firstDiameter: diameter,
     lowest: limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip)),
+    foliageStart: limb.lowestFoliage,
     share: 0,
     loss: limb.lastCutShare ?? 0,
     lossAge: limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear),
@@ -214,6 +235,9 @@ function growingLimb(limb: MeasuredLimb, stem: number, { crownBase, year, rules 
     parent: null,
     children: [],
     corrected: false,
+    shortened: (limb.lastCutShare ?? 0) > 0 || limb.lastCutYear !== null,
+    earlier: null,
+    isStem: form === 'multi-stem' && risesFromGround(limb, rules),
     gone: false
   }
 }
@@ -221,4 +245,17 @@ function growingLimb(limb: MeasuredLimb, stem: number, { crownBase, year, rules 
 function overtaken(at: SurveyedTree, { diameter, stem, surveyed }: GrowingLimb): Problem {
   const facts = { limb: surveyed.id, value: ratio(aspectRatio(diameter, stem)) }
   return treeProblem(at, 'thicker-than-stem', surveyed.row, 'diameter', facts)
+}
+
+/** A limb that is to be inspected before it is cut, and foliage below the crown base. */
+function doubts(at: SurveyedTree, { surveyed }: GrowingLimb, crownBase: number): Problem[] {
+  const { id, row, decay, lowestFoliage } = surveyed
+  const problems: Problem[] = []
+  if (decay) problems.push(treeProblem(at, 'inspect-first', row, 'decay', { limb: id }))
+  if (at.tree.crownBase !== null && lowestFoliage !== null && isUnder(lowestFoliage, crownBase)) {
+    const { system } = at.inventory
+    const facts = { limb: id, value: showHeight(lowestFoliage, system), limit: showHeight(crownBase, system) }
+    problems.push(treeProblem(at, 'foliage-below-base', row, 'lowestFoliage', facts))
+  }
+  return problems
 }

@@ -1,27 +1,16 @@
-import { barkScore } from '../../shared/rules'
 import { lowAndHigh, standing, type Standing } from '../formulas/priority'
+import { foliagePart } from '../../shared/words/foliageParts'
 import { points, ratio as ratioText } from '../../shared/words/figures'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
-import { ceilingPercent, percent } from '../../shared/words/percent'
-import type { AssessedLimb } from './assessLimb'
+import { percent } from '../../shared/words/percent'
+import type { Limb } from '../inventory/inventory'
 import { inClearance } from './clearance'
-import type { Barrier, PossibleCut } from './possibleCut'
+import type { Obligation } from './obligation'
+import type { AssessedLimb } from './assessLimb'
+import type { PossibleCut } from './possibleCut'
+import { priorityText } from './priorityWords'
 import { removalReason } from './removalReason'
-import type { VisitConditions } from './visitConditions'
-
-/** Texts that a plan needs the same few thousands of times are made once and kept. */
-function kept(texts: string[], key: number, make: () => string): string {
-  return (texts[key] ??= make())
-}
-
-const foliageTexts: string[] = []
-const heavierTexts: string[] = []
-const woundTexts: string[] = []
-
-function eighths(share: number): string {
-  const parts = Math.round(share * 8)
-  return Math.abs(share * 8 - parts) < 1e-9 ? `${parts}/8` : percent(share)
-}
+import { isGrown, type VisitConditions } from './visitConditions'
 
 const places: Record<Standing, string> = {
   codominant: 'Codominant',
@@ -45,7 +34,7 @@ function findings(assessed: AssessedLimb, conditions: VisitConditions): string[]
     found.push(showHeight(limb.tip, system), ' of ', showHeight(height, system))
   }
   if (inClearance(limb, conditions)) {
-    found.push(', hangs to ', showHeight(limb.lowest, system), ', below the clearance of ')
+    found.push(', hangs to ', showHeight(limb.lowest, system), ', below ')
     found.push(showHeight(clearance ?? 0, system, 'at least'))
   }
   if (surveyed.broken) found.push(', broken')
@@ -54,129 +43,81 @@ function findings(assessed: AssessedLimb, conditions: VisitConditions): string[]
 }
 
 /** Why this cut, in the trade's words with the numbers behind it. */
-export function reasonForCut(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
+export function reasonForCut(
+  assessed: AssessedLimb,
+  cut: PossibleCut,
+  obligation: Obligation | null,
+  conditions: VisitConditions
+): string {
   const pieces = findings(assessed, conditions)
-  const priority = points(assessed.priority)
-  const dose = percent(cut.dose)
-  if (cut.kind === 'remove') {
-    const why = removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? ''
-    pieces.push('. Removed (', why, '): takes ', dose)
-    pieces.push(' of the tree’s foliage and ends its priority of ', priority, '.')
-  } else {
-    pieces.push('. Shortened by ', eighths(cut.share), ' of its foliage')
-    if (cut.lateral !== null) pieces.push(', back to limb ', cut.lateral.surveyed.id)
-    pieces.push(', ', dose, ' of the tree’s: priority ', priority, ' now, ')
-    pieces.push(points(cut.nextPriority), ' at the next visit.')
+  const { system, rules } = conditions
+  if (obligation === 'broken') return brokenReason(pieces, cut)
+  const priority = priorityText(assessed.priority, rules)
+  const ofTree = percent(cut.dose)
+  if (cut.kind === 'raise') {
+    pieces.push('. Raised to ', showHeight(cut.cutHeight ?? 0, system, 'at least'))
+    pieces.push(': its hanging side branches, ', foliagePart(cut.share), ' of its foliage, ', ofTree)
+    pieces.push(' of the tree’s.')
+    return pieces.join('')
   }
+  if (cut.kind === 'remove') {
+    const why = obligation ?? removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? ''
+    pieces.push('. Removed (', why, '): takes ', ofTree)
+    pieces.push(' of the tree’s foliage and ends its priority, ', priority, '.')
+    return pieces.join('')
+  }
+  pieces.push('. Shortened by ', foliagePart(cut.share), ' of its foliage')
+  if (cut.count > 1)
+    pieces.push(' in ', String(cut.count), ' cuts of at most ', showDiameter(rules.smallCuts, system))
+  if (cut.lateral !== null) pieces.push(', back to limb ', cut.lateral.surveyed.id)
+  pieces.push(', ', ofTree, ' of the tree’s')
+  if (obligation === 'clearance') pieces.push(', the first step of its removal')
+  pieces.push(': priority ', priority, ' now, ', points(cut.nextPriority), ' expected at the next visit.')
   return pieces.join('')
+}
+
+function brokenReason(pieces: string[], cut: PossibleCut): string {
+  pieces.push(
+    cut.kind === 'remove'
+      ? '. No sound lateral is listed on it: removed. What is beyond the break is lost already.'
+      : '. Cut back to the nearest live lateral or union below the break; what lies beyond is lost already.'
+  )
+  return pieces.join('')
+}
+
+/** A broken leader is cut back to what takes over. */
+export function reasonForLostLeader(limb: Limb, cut: PossibleCut, { system }: VisitConditions): string {
+  const where =
+    cut.cutHeight === null
+      ? 'sound wood below the break'
+      : `the union at ${showHeight(cut.cutHeight, system)}`
+  return `The leader ${limb.id} is broken. Cut it back to ${where}; what lies beyond is lost already.`
 }
 
 export function reasonForDeadWood(): string {
   return 'Dead wood: costs no live foliage.'
 }
 
-/** What was weighed and refused for a limb that is cut. */
-export function refusedFor(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string[] {
-  if (cut.kind === 'remove') return ['shortening refused: it would leave a limb that is better gone']
-  const refused = [removalRefused(assessed, cut, conditions)]
-  const heaviest = conditions.steps.at(-1) ?? 0
-  if (cut.share < heaviest - 1e-9 && assessed.limb.surveyed.cut === null)
-    refused.push(heavierRefused(heaviest, conditions.allowed))
-  return refused
-}
-
-function heavierRefused(heaviest: number, allowed: number): string {
-  return kept(
-    heavierTexts,
-    Math.round(heaviest * 8) * 10_000 + Math.floor(allowed * 1000 + 1e-6),
-    () =>
-      `heavier cuts refused: up to ${eighths(heaviest)} was weighed; the allowance of ${ceilingPercent(allowed)} lowers the tree’s priorities more this way`
-  )
-}
-
-function removalRefused(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
-  const { rules, system } = conditions
-  const { limb, aspectRatio: ratio } = assessed
-  if (ratio > rules.removeUpToRatio)
-    return kept(
-      woundTexts,
-      Math.round(ratio * 100),
-      () => `removal refused: ${ratioText(ratio)} of the stem, large wound`
-    )
-  if (limb.diameter > rules.removeUpTo)
-    return `removal refused: ${showDiameter(limb.diameter, system)} is over ${showDiameter(rules.removeUpTo, system)}, large wound`
-  if (removalReason(limb, ratio, conditions) === null)
-    return 'removal refused: there is no reason to remove the limb'
-  return `removal refused: it would take ${percent(cut.dose / cut.share)} of the tree’s foliage or break another limit`
-}
-
-/** A limb that needs work which no cut offers: hold, or decide removal on site. */
-export function isHeld(assessed: AssessedLimb, conditions: VisitConditions): boolean {
-  return (
-    assessed.barrier !== null &&
-    assessed.cuts.length === 0 &&
-    !isCleared(assessed, conditions) &&
-    conditions.allowed > 0
-  )
-}
-
-function isCleared(assessed: AssessedLimb, conditions: VisitConditions): boolean {
-  return (
-    assessed.priority < conditions.rules.clearedBelow && assessed.nextPriority < conditions.rules.clearedBelow
-  )
-}
-
-/** Why a limb is kept as it is. */
-export function reasonForKeeping(assessed: AssessedLimb, conditions: VisitConditions): string {
-  const { aspectRatio: ratio, priority } = assessed
-  if (assessed.cuts.length === 0 && isCleared(assessed, conditions))
-    return kept(
-      foliageTexts,
-      Math.round(ratio * 100),
-      () => `${ratioText(ratio)} of the stem: kept for its foliage`
-    )
-  const why = whyUncut(assessed, conditions)
-  return [ratioText(ratio), ' of the stem, priority ', points(priority), ': ', why].join('')
-}
-
-function whyUncut(assessed: AssessedLimb, conditions: VisitConditions): string {
-  if (assessed.cuts.length > 0) return 'waits, the allowance does more on other limbs'
-  if (conditions.allowed <= 0) return 'no live foliage to spare'
-  if (conditions.stage === 'planting' && assessed.aspectRatio < conditions.rules.gainingUpTo)
-    return 'kept at planting'
-  if (assessed.barrier !== null) return `hold, or decide removal on site; ${barriers[assessed.barrier]}`
-  return 'kept, no cut would lower it enough'
-}
-
-const barriers: Record<Barrier, string> = {
-  small: 'every shortening cut would be too small to make',
-  bare: 'every shortening cut would be below its foliage',
-  short: 'shortened further it would be a stub',
-  lateral: 'the lateral at the measured cut is too small to take over'
-}
-
-/** What would clear a limb that still carries a priority after the last visit planned. */
-export function whatWouldClear(assessed: AssessedLimb, conditions: VisitConditions): string {
-  const { rules } = conditions
-  const bark = 100 * rules.weightBark * barkScore(rules, assessed.limb.surveyed.bark)
-  if (conditions.allowed <= 0)
-    return 'Needs live foliage to spare: look again when the tree’s vigor or its limits allow a cut.'
-  if (assessed.barrier !== null) return 'Hold, or decide removal on site: it cannot be shortened further.'
-  if (assessed.cuts.length === 0)
-    return 'Its tip is below the upper third and no further shortening lowers it enough: keep it there, or decide removal on site.'
-  if (bark >= rules.clearedBelow)
-    return `Its included bark alone counts ${points(bark)} points: shortening keeps it in check, only removal on site ends it.`
-  return 'Shorten it again at each later visit, until it is at most half its stem and may be removed.'
-}
+const houseOrder = 'Share and order: house rule.'
 
 /** Where the reason for a cut comes from. */
-export function sourceOf(assessed: AssessedLimb, cut: PossibleCut, conditions: VisitConditions): string {
+export function sourceOf(
+  assessed: AssessedLimb,
+  cut: PossibleCut,
+  obligation: Obligation | null,
+  { stage }: VisitConditions
+): string {
+  if (obligation === 'broken') return 'Broken wood back to sound wood: common practice, no source.'
+  if (cut.kind === 'raise')
+    return 'Raising from the lowest foliage up: common practice, no source. Half of a limb at most: house rule.'
   if (cut.kind === 'reduce')
-    return conditions.stage === 'mature' || conditions.stage === 'old'
-      ? 'At most a quarter of a branch’s foliage on a mature tree: ANSI A300-1995, 5.3.1. Share and order: house rule.'
-      : 'Subordinate limbs under half the trunk: Gilman, EDIS EP276. Reduction rather than removal of large limbs: Eisner et al. 2002. Share and order: house rule.'
+    return isGrown(stage)
+      ? `At most a quarter of a branch’s foliage on a mature tree: ANSI A300-1995, 5.3.1. ${houseOrder}`
+      : `Subordinate limbs under half the trunk: Gilman, EDIS EP276. Reduction rather than removal of large limbs: Eisner et al. 2002. ${houseOrder}`
   if (assessed.limb.surveyed.role === 'temporary')
-    return 'Temporary limbs are removed in time: Gilman, EDIS EP276.'
+    return 'Temporary limbs are removed in time: Gilman, EDIS EP276; when: house rule.'
+  if (assessed.limb.shortened)
+    return 'Most shortened limbs will later be removed: Gilman & Black, Circular 853/MG087. Sizes: house rule.'
   return 'Removal of limbs up to half the stem: house choice within Eisner, Gilman & Grabosky 2002. Sizes: common practice, no source.'
 }
 

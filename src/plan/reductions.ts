@@ -1,23 +1,26 @@
+import { atMost, isOver, isUnder } from '../formulas/boundary'
 import {
   cutDiameter,
-  cutHeight as heightOfCut,
   cutShare,
   diameterAlong,
   lateralFraction,
   lateralMin,
+  partBeyond,
+  severalCuts,
   shareDose,
-  tipAfterCut
+  tipAfterSeveral
 } from '../formulas/cuts'
 import { aspectRatio } from '../formulas/diameters'
 import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../formulas/growth'
-import { alongParent, carried, type GrowingLimb } from './growingLimb'
+import { alongParent, bareUpTo, carried, isLevel, type GrowingLimb } from './growingLimb'
+import { growthRate } from './growthRate'
 import type { Barrier, OfferedCuts, PossibleCut, Prospect } from './possibleCut'
-import { priorityOf, type VisitConditions } from './visitConditions'
+import { isGrown, priorityOf, stepsFor, type VisitConditions } from './visitConditions'
 
 /** The reductions that can be made on a limb: the one measured on it where there is one, otherwise the table's. */
 export function reductionsOf(prospect: Prospect, conditions: VisitConditions): OfferedCuts {
   const cuts: PossibleCut[] = []
-  const measured = measuredCut(prospect)
+  const measured = measuredCut(prospect.limb)
   const barrier =
     measured === null
       ? addSteps(cuts, prospect, conditions)
@@ -25,10 +28,10 @@ export function reductionsOf(prospect: Prospect, conditions: VisitConditions): O
   return { cuts, barrier }
 }
 
-/** The cut that the surveyor measured on a limb that has not been cut since, or null. */
-function measuredCut({ limb }: Prospect): number | null {
-  const { cut } = limb.surveyed
-  return cut !== null && cut < limb.diameter && limb.loss === 0 ? cut : null
+/** The cut that the surveyor measured on a limb that this plan has not shortened, grown with its limb; or null. */
+function measuredCut({ surveyed, diameter, firstDiameter, earlier }: GrowingLimb): number | null {
+  const { cut } = surveyed
+  return cut !== null && cut < firstDiameter && earlier === null ? (cut * diameter) / firstDiameter : null
 }
 
 /** Offers the cut measured on the limb, in place of the table's. */
@@ -38,13 +41,26 @@ function addMeasured(
   measured: number,
   conditions: VisitConditions
 ): Barrier | null {
-  const { lateral } = prospect.limb.surveyed
+  const { limb } = prospect
+  const { lateral, cut } = limb.surveyed
   const needed = lateralFraction(measured, conditions.rules)
-  if (lateral !== null && lateral < lateralMin(measured, needed) - 1e-9) return 'lateral'
-  const share = cutShare(measured, prospect.limb.diameter)
-  const lateralRatio = Math.min(1, lateral === null ? needed : aspectRatio(lateral, measured))
-  const reduction = { share, cutDiameter: measured, lateralRatio, lateral: null }
-  return addReduction(cuts, prospect, reduction, conditions)
+  const ratio = lateral === null || cut === null ? null : aspectRatio(lateral, cut)
+  if (ratio !== null && isUnder(ratio, lateralMin(1, needed))) return 'lateral'
+  const bare = bareUpTo(limb, conditions.rules.bareBelow)
+  const beyond = partBeyond(cutShare(measured, limb.diameter))
+  const share = bare === null ? cutShare(measured, limb.diameter) : shareBeyondBare(limb, bare, beyond)
+  const lateralRatio = Math.min(1, ratio ?? needed)
+  return addReduction(
+    cuts,
+    prospect,
+    { share, cutDiameter: measured, beyond, lateralRatio, lateral: null },
+    conditions
+  )
+}
+
+/** Share of a bare limb's foliage beyond a cut, the foliage lying evenly from where it starts to the tip. */
+function shareBeyondBare({ origin, tip }: GrowingLimb, bare: number, beyond: number): number {
+  return (beyond * (tip - origin)) / (tip - bare)
 }
 
 /** Offers the cuts back to listed limbs, then the table's; gives what stands against them where none can be made. */
@@ -53,16 +69,28 @@ function addSteps(cuts: PossibleCut[], prospect: Prospect, conditions: VisitCond
   let barrier: Barrier | null = null
   let possible = false
   for (const child of limb.children) if (addCutToLateral(cuts, prospect, child, conditions)) possible = true
-  for (const share of conditions.steps) {
+  for (const share of stepsFor(limb, conditions)) {
     if (limb.children.length > 0 && hasLateralNear(cuts, share)) continue
-    const diameter = cutDiameter(limb.diameter, share)
-    const lateralRatio = lateralFraction(diameter, conditions.rules)
-    const reduction = { share, cutDiameter: diameter, lateralRatio, lateral: null }
-    const against = addReduction(cuts, prospect, reduction, conditions)
+    const against = addReduction(cuts, prospect, stepOf(limb, share, conditions), conditions)
     if (against === null) possible = true
     else barrier ??= against
   }
   return possible ? null : barrier
+}
+
+/** The cut of the table that takes a share of a limb's foliage; on a limb that is bare inside it lies farther out. */
+function stepOf(limb: GrowingLimb, share: number, { rules }: VisitConditions): Reduction {
+  const bare = bareUpTo(limb, rules.bareBelow)
+  const beyond = bare === null ? partBeyond(share) : (share * (limb.tip - bare)) / (limb.tip - limb.origin)
+  const diameter =
+    bare === null ? cutDiameter(limb.diameter, share) : diameterAlong(limb.diameter, 1 - beyond)
+  return {
+    share,
+    cutDiameter: diameter,
+    beyond,
+    lateralRatio: lateralFraction(diameter, rules),
+    lateral: null
+  }
 }
 
 /** A listed limb that fits is the lateral: it stands for the step of the table that is nearest. */
@@ -80,15 +108,22 @@ function addCutToLateral(
   conditions: VisitConditions
 ): boolean {
   const { limb } = prospect
-  const { steps, rules } = conditions
+  const { rules } = conditions
   const along = alongParent(lateral, limb)
-  if (lateral.gone || !(along > 0 && along < 1)) return false
+  if (lateral.gone || !(along > 0 && along < 1) || bareUpTo(limb, rules.bareBelow) !== null) return false
   const diameter = diameterAlong(limb.diameter, along)
   const share = cutShare(diameter, limb.diameter)
-  if (share < (steps[0] ?? 0) - 1e-9 || share > (steps.at(-1) ?? 0) + 1e-9) return false
+  const steps = stepsFor(limb, conditions)
+  if (isUnder(share, steps[0] ?? 0) || isOver(share, steps.at(-1) ?? 0)) return false
   const ratio = aspectRatio(lateral.diameter, diameter)
-  if (ratio < lateralFraction(diameter, rules) - 1e-9) return false
-  const reduction = { share, cutDiameter: diameter, lateralRatio: Math.min(1, ratio), lateral }
+  if (isUnder(ratio, lateralFraction(diameter, rules))) return false
+  const reduction = {
+    share,
+    cutDiameter: diameter,
+    beyond: 1 - along,
+    lateralRatio: Math.min(1, ratio),
+    lateral
+  }
   return addReduction(cuts, prospect, reduction, conditions) === null
 }
 
@@ -96,59 +131,86 @@ function addCutToLateral(
 interface Reduction {
   readonly share: number
   readonly cutDiameter: number
+  /** Part of the limb's length beyond the cut. */
+  readonly beyond: number
   /** Lateral over cut. */
   readonly lateralRatio: number
   readonly lateral: GrowingLimb | null
 }
 
-/** Offers one reduction if it can be made and lowers the next priority enough; gives what stands against it. */
+/** Offers one reduction if it can be made; gives what stands against it. */
 function addReduction(
   cuts: PossibleCut[],
   prospect: Prospect,
-  { share, cutDiameter: diameter, lateralRatio, lateral }: Reduction,
+  reduction: Reduction,
   conditions: VisitConditions
 ): Barrier | null {
-  const { limb, growth, stem, nextPriority: unpruned, least, asked } = prospect
-  const height = heightOfCut(limb, share)
-  const expected = tipAfterCut(limb, share, lateralRatio)
-  const tipAfter = lateral === null ? expected : Math.min(limb.tip, Math.max(lateral.tip, height))
-  const against = whyNotReduced(limb, diameter, height, tipAfter, conditions)
+  const { limb, aspectRatio: ratio, stem } = prospect
+  const { rules, stage, years } = conditions
+  const { share } = reduction
+  const several = isGrown(stage)
+    ? severalCuts(reduction.cutDiameter, rules.smallCuts)
+    : { count: 1, diameter: reduction.cutDiameter }
+  const height = limb.tip - reduction.beyond * (limb.tip - limb.origin)
+  const tipAfter = tipAfterReduction(limb, reduction, several.count, height)
+  const level = isLevel(limb, rules.flatRise)
+  const isOne = several.count === 1
+  const against = whyNotReduced(limb, reduction, level ? null : height, tipAfter, conditions)
   if (against !== null) return against
   const kept = carried(limb)
-  const gain = growthAfterLoss(growth, lossAfterCut(kept, share), conditions.years, 0, limb.fade)
+  const rate = growthRate(limb, ratio, tipAfter, true, conditions)
+  const gain = growthAfterLoss(rate, lossAfterCut(kept, share), years, 0, limb.fade)
   const nextRatio = ratioAfterGrowth({ diameter: limb.diameter, gain }, stem)
-  const nextPriority = priorityOf(limb, nextRatio, tipAfter, conditions)
-  if (unpruned - nextPriority < least) return null
   cuts.push({
     kind: 'reduce',
     share,
-    cutDiameter: diameter,
-    cutHeight: limb.tip > limb.origin ? height : null,
+    cutDiameter: several.diameter,
+    count: several.count,
+    cutHeight: isOne && !level && limb.tip > limb.origin ? height : null,
+    distance: isOne && level ? distanceOf(limb, reduction.beyond) : null,
+    beyond: reduction.beyond,
     tipAfter,
     dose: shareDose(share, limb.share) * kept,
     nextRatio,
-    nextPriority,
-    asked: asked ? 1 : 0,
-    lateral
+    nextPriority: priorityOf(limb, nextRatio, tipAfter, conditions),
+    lateral: isOne ? reduction.lateral : null
   })
   return null
+}
+
+/** The lateral becomes the tip; several cuts over the outer part lower it by what they take. */
+function tipAfterReduction(limb: GrowingLimb, reduction: Reduction, count: number, height: number): number {
+  const { share, beyond, lateralRatio, lateral } = reduction
+  if (count > 1) return tipAfterSeveral(limb, share)
+  if (lateral !== null) return Math.min(limb.tip, Math.max(lateral.tip, height))
+  return limb.tip - (1 - lateralRatio) * beyond * (limb.tip - limb.origin)
+}
+
+/** Distance of a cut from the union on a level limb of known length, otherwise null. */
+function distanceOf({ surveyed, origin, tip, firstTip }: GrowingLimb, beyond: number): number | null {
+  const { length } = surveyed
+  if (length === null) return null
+  const whole = firstTip - origin
+  const left = whole === 0 ? 1 : (tip - origin) / whole
+  return length * left * (1 - beyond)
 }
 
 /** What stands against a reduction: too small a cut, below the foliage, or a stub; null where nothing does. */
 function whyNotReduced(
   limb: GrowingLimb,
-  diameter: number,
-  height: number,
+  { share, cutDiameter: diameter }: Reduction,
+  height: number | null,
   tipAfter: number,
   { rules, crownBase }: VisitConditions
 ): Barrier | null {
-  if (diameter < rules.leastCut - 1e-9) return 'small'
-  if (limb.tip > limb.origin) {
+  if (isUnder(diameter, rules.leastCut)) return 'small'
+  if (bareUpTo(limb, rules.bareBelow) !== null && !atMost(share, rules.bareReduceUpTo)) return 'bare'
+  if (limb.tip > limb.origin && height !== null) {
     const lateral = limb.surveyed.lateralHeight
     const floor = lateral !== null && lateral > crownBase ? lateral : crownBase
-    if (height < floor - 1e-9) return 'bare'
+    if (isUnder(height, floor)) return 'bare'
   }
   const surveyed = limb.firstTip - limb.origin
-  if (surveyed !== 0 && (tipAfter - limb.origin) / surveyed < rules.leastLength - 1e-9) return 'short'
+  if (surveyed !== 0 && isUnder((tipAfter - limb.origin) / surveyed, rules.leastLength)) return 'short'
   return null
 }

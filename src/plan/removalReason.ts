@@ -1,25 +1,42 @@
+import { atMost } from '../formulas/boundary'
 import { lowAndHigh } from '../formulas/priority'
 import { inClearance } from './clearance'
-import type { GrowingLimb } from './growingLimb'
+import { isDefective, type GrowingLimb } from './growingLimb'
 import type { VisitConditions } from './visitConditions'
 
 /** Why a live limb may be removed rather than shortened, or null. */
 export function removalReason(limb: GrowingLimb, ratio: number, conditions: VisitConditions): string | null {
-  const { rules, stage } = conditions
-  const { surveyed } = limb
-  if (surveyed.role === 'temporary') return 'temporary'
-  if (ratio <= rules.removeUpToRatio && limb.diameter <= rules.removeUpTo) {
-    if (inClearance(limb, conditions)) return 'in the clearance'
-    if (surveyed.broken) return 'broken'
-    if (surveyed.rubbing) return 'rubbing'
-    if (surveyed.bark !== 'none') return 'included bark'
-    if (lowAndHigh(limb, conditions) > 0) return 'starts low and reaches high'
-    const crowding = crowdedBy(limb, conditions)
-    if (crowding !== null)
-      return `within ${Math.round(rules.crowdedWithin)} mm of the larger limb ${crowding.surveyed.id}`
+  const { rules } = conditions
+  if (limb.surveyed.role === 'temporary') return 'temporary'
+  if (atMost(ratio, rules.removeUpToRatio) && atMost(limb.diameter, rules.removeUpTo)) {
+    const reason = reasonForSubordinate(limb, conditions)
+    if (reason !== null) return reason
   }
-  const small = (stage === 'planting' || stage === 'young') && limb.diameter <= rules.smallRemoval
-  return small ? 'small limb of a young tree' : null
+  if (endsSubordination(limb, ratio, conditions)) return 'shortened before, the end of its subordination'
+  return isSmallOnYoung(limb, conditions) ? 'small limb of a young tree' : null
+}
+
+/** What speaks against a limb of at most half its stem and at most 4 in. */
+function reasonForSubordinate(limb: GrowingLimb, conditions: VisitConditions): string | null {
+  const { surveyed } = limb
+  if (inClearance(limb, conditions)) return 'in the clearance'
+  if (isDefective(limb)) return surveyed.broken ? 'broken' : 'rubbing'
+  if (surveyed.bark !== 'none') return 'included bark'
+  if (lowAndHigh(limb, conditions) > 0) return 'starts low and reaches high'
+  const crowding = crowdedBy(limb, conditions)
+  if (crowding !== null)
+    return `within ${Math.round(conditions.rules.crowdedWithin)} mm of the larger limb ${crowding.surveyed.id}`
+  return limb.shortened ? 'shortened before and no longer needed' : null
+}
+
+/** A limb that was shortened at an earlier visit or season, small enough to come off. */
+function endsSubordination(limb: GrowingLimb, ratio: number, { rules, stage }: VisitConditions): boolean {
+  if (!limb.shortened || stage === 'mature' || stage === 'old') return false
+  return atMost(ratio, rules.stagedRemovalRatio) && atMost(limb.diameter, rules.stagedRemoval)
+}
+
+function isSmallOnYoung({ diameter }: GrowingLimb, { rules, stage }: VisitConditions): boolean {
+  return (stage === 'planting' || stage === 'young') && atMost(diameter, rules.smallRemoval)
 }
 
 function crowdedBy(limb: GrowingLimb, { limbs, rules }: VisitConditions): GrowingLimb | null {
@@ -31,7 +48,7 @@ function crowdedBy(limb: GrowingLimb, { limbs, rules }: VisitConditions): Growin
       other.parent === limb.parent &&
       other.surveyed.role !== 'temporary' &&
       other.diameter > limb.diameter &&
-      Math.abs(other.origin - limb.origin) < within
+      atMost(Math.abs(other.origin - limb.origin), within)
     )
       return other
   return null

@@ -5,8 +5,7 @@ import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { percent } from '../../shared/words/percent'
 import { heightForClearance, liveCrownRatio } from '../formulas/crown'
 import { treeProblem, type SurveyedTree } from './checkTree'
-import { inClearance } from './clearance'
-import type { TreePlan, Visit } from './plan'
+import type { ClearanceReached, TreePlan, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import { closePairs } from './scaffold'
 
@@ -71,51 +70,44 @@ function spacingNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
 /** What the first visit leaves: foliage that is high, competing leaders, and limbs that stay in the clearance. */
 export function firstVisitNotes(
   surveyed: SurveyedTree,
-  tree: PreparedTree,
   visit: Visit,
-  leaders: number,
+  { leaders, clearance }: { readonly leaders: number; readonly clearance: ClearanceReached | null },
   rules: Rules
 ): Problem[] {
   const { row } = surveyed.tree
   const notes: Problem[] = []
-  if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && tree.limbs.length > 0) {
+  if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && visit.limbs.length > 0) {
     const facts = { value: percent(visit.lowerFoliageBefore) }
     notes.push(treeProblem(surveyed, 'lower-foliage-low', row, 'tree', facts))
   }
   if (leaders > rules.leadersAtOnce)
     notes.push(treeProblem(surveyed, 'many-leaders', row, 'tree', { count: leaders }))
-  const { clearance } = surveyed.tree
-  if (clearance !== null) notes.push(...clearanceNotes(surveyed, tree, visit, clearance, rules))
+  if (clearance !== null && clearance.heldBy !== null) notes.push(clearanceNote(surveyed, clearance, rules))
   return notes
 }
 
-/** The limbs that hang into the clearance and are not removed at the first visit. */
-function clearanceNotes(
-  surveyed: SurveyedTree,
-  tree: PreparedTree,
-  visit: Visit,
-  clearance: number,
-  rules: Rules
-): Problem[] {
-  const notes: Problem[] = []
-  const asked = { clearance, clearanceSide: tree.tree.clearanceSide?.degrees ?? null, rules }
-  const until = stagedUntil(tree, clearance, rules)
-  const cut = new Map(visit.cuts.map((each) => [each.limb, each.kind]))
-  for (const { surveyed: limb, lowest } of tree.limbs) {
-    const kind = cut.get(limb)
-    if (kind === 'remove' || !inClearance({ surveyed: limb, lowest }, asked)) continue
-    const done =
-      kind === 'reduce' ? 'it is shortened now and not yet removed' : 'it is not removed at the first visit'
-    const facts = { limb: limb.id, value: done, until }
-    notes.push(treeProblem(surveyed, 'clearance-held', limb.row, 'lowestFoliage', facts))
-  }
-  return notes
+const holds: Record<NonNullable<ClearanceReached['heldBy']>, string> = {
+  allowance: 'the allowance is used up by what hangs lower or comes first',
+  'crown ratio': 'raised higher, the crown would be too short',
+  size: 'a limb there is too large to remove at once',
+  'inspect first': 'a limb there has decay or a crack, inspect it first'
 }
 
-/** The tree has to be taller before its crown may be raised as high as the clearance asks. */
-function stagedUntil(tree: PreparedTree, clearance: number, rules: Rules): string {
-  const needed = heightForClearance(clearance, rules.crownRatioGoal)
-  return needed > tree.height
-    ? `; a live-crown ratio of ${rules.crownRatioGoal} allows that clearance once the tree is ${showHeight(needed, tree.system)} tall`
-    : ''
+/** What holds a clearance that is not reached at the first visit, and when it is. */
+function clearanceNote(surveyed: SurveyedTree, clearance: ClearanceReached, rules: Rules): Problem {
+  const show = (meters: number) => showHeight(meters, surveyed.inventory.system)
+  const { required, reachedNow, reachedYear, heldBy } = clearance
+  const { height, row } = surveyed.tree
+  const needed = heightForClearance(required, rules.crownRatioGoal)
+  const tall =
+    height !== null && needed > height
+      ? `; a live-crown ratio of ${ratio(rules.crownRatioGoal)} allows it once the tree is ${show(needed)} tall`
+      : ''
+  const when =
+    reachedYear === null
+      ? ', and this plan does not reach it'
+      : `, and it is expected in ${String(reachedYear)}`
+  const why = heldBy === null ? '' : holds[heldBy]
+  const facts = { value: show(reachedNow), limit: show(required), why, until: tall + when }
+  return treeProblem(surveyed, 'clearance-held', row, 'clearance', facts)
 }

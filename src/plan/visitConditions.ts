@@ -2,7 +2,8 @@ import type { LifeStage } from '../../shared/choices'
 import type { Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
 import { priority, upperThird } from '../formulas/priority'
-import type { GrowingLimb } from './growingLimb'
+import { clearableHeight } from './clearance'
+import { isLevel, type GrowingLimb } from './growingLimb'
 import type { PreparedTree } from './prepareTree'
 
 /** What holds for every limb of a tree at one visit. Heights in m. */
@@ -22,24 +23,28 @@ export interface VisitConditions {
   readonly stemGrowth: number
   /** Share of the live foliage that may come off. */
   readonly allowed: number
+  /** The height that is cleared now, in m: the height required, as far as the crown ratio allows. */
   readonly clearance: number | null
   /** Degrees from north of the side it is asked for; null where that is every side or none that could be read. */
   readonly clearanceSide: number | null
-  /** Shares of a limb's foliage that a reduction may take, least first. */
+  /** Shares of a limb's foliage that a reduction may take, least first; those of a level limb beside them. */
   readonly steps: readonly number[]
+  readonly levelSteps: readonly number[]
+  /** The leader is broken or in doubt: no limb is cut for structure until it is decided. */
+  readonly waitsForLeader: boolean
   /** All the limbs of the tree, those that are gone among them. */
   readonly limbs: readonly GrowingLimb[]
 }
 
 /** What differs from visit to visit: the crown base then, the years to the next one, and the allowance. */
-export type AtVisit = Pick<VisitConditions, 'rules' | 'crownBase' | 'years' | 'allowed' | 'first'>
+export type AtVisit = Pick<VisitConditions, 'rules' | 'stage' | 'crownBase' | 'years' | 'allowed' | 'first'>
 
 /** What holds for a tree at one visit. */
 export function conditionsOf(tree: PreparedTree, visit: AtVisit): VisitConditions {
   return {
     rules: visit.rules,
     system: tree.system,
-    stage: tree.stage,
+    stage: visit.stage,
     first: visit.first,
     height: tree.height,
     crownBase: visit.crownBase,
@@ -47,18 +52,32 @@ export function conditionsOf(tree: PreparedTree, visit: AtVisit): VisitCondition
     years: visit.years,
     stemGrowth: tree.stemGrowth,
     allowed: visit.allowed,
-    clearance: tree.tree.clearance,
+    clearance: clearableHeight(tree.tree.clearance, tree.height, visit.rules),
     clearanceSide: tree.tree.clearanceSide?.degrees ?? null,
-    steps: reductionSteps(tree.stage, visit.rules),
+    steps: reductionSteps(visit.stage, visit.rules),
+    levelSteps: levelSteps(visit.stage, visit.rules),
+    waitsForLeader: tree.waitsForLeader,
     limbs: tree.limbs
   }
 }
 
+/** Grown trees are reduced lightly, at the ends of their limbs. */
+export function isGrown(stage: LifeStage): boolean {
+  return stage === 'mature' || stage === 'old'
+}
+
 /** Eighths that a reduction may take: 2/8 up to 6/8 on younger trees, 1/8 or 2/8 on mature and old ones (editable). */
 function reductionSteps(stage: LifeStage, rules: Rules): readonly number[] {
-  return stage === 'mature' || stage === 'old'
+  return isGrown(stage)
     ? stepsBetween(1, rules.reduceMatureUpTo)
     : stepsBetween(rules.reduceFrom, rules.reduceUpTo)
+}
+
+/** The same of a level limb: of a medium tree it may be reduced more lightly. */
+function levelSteps(stage: LifeStage, rules: Rules): readonly number[] {
+  return stage === 'medium'
+    ? stepsBetween(Math.min(rules.levelFrom, rules.reduceFrom), rules.reduceUpTo)
+    : reductionSteps(stage, rules)
 }
 
 /** The shares of a run of eighths, from the first to the last. */
@@ -66,6 +85,14 @@ function stepsBetween(first: number, last: number): readonly number[] {
   const steps: number[] = []
   for (let eighths = first; eighths <= last; eighths++) steps.push(eighths / 8)
   return steps
+}
+
+/** Shares of its foliage that a reduction of a limb may take. */
+export function stepsFor(
+  limb: GrowingLimb,
+  { steps, levelSteps, rules }: VisitConditions
+): readonly number[] {
+  return levelSteps.length > steps.length && isLevel(limb, rules.flatRise) ? levelSteps : steps
 }
 
 /** Priority of a limb at a ratio and with its tip at a height. */

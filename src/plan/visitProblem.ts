@@ -1,64 +1,95 @@
-import { assessLimbs, type AssessedLimb } from './assessLimb'
+import { assessLimb, assessLimbs, type AssessedLimb } from './assessLimb'
 import type { Limits } from './choice'
-import { crownOf, type Crown } from './crown'
-import {
-  doseUnits,
-  familyItems,
-  weighCuts,
-  type Assessments,
-  type FamilyItem,
-  type WeighedCut
-} from './families'
+import { crownBaseAfter, crownOf, rootsOf, type Crown } from './crown'
+import { doseUnits } from './families'
+import { groupsOfTree, type TreeGroups } from './groupsOfTree'
+import type { GrowingLimb } from './growingLimb'
+import { meetObligations } from './obligations/firstPass'
+import type { FirstPass } from './obligations/passState'
+import { isCandidate, withCuts } from './options'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
 
-/** What a visit has to choose from: the limbs on the trunk that may be cut, their cuts, and the tree's limits. */
-export interface VisitProblem {
-  /** Every limb that is there, in the inventory's order. */
+/** What a visit has to choose from once its obligations are met: limbs, their cuts, and the tree's limits. */
+export interface VisitProblem extends TreeGroups {
+  /** Every limb that was there before any cut, in the inventory's order. */
+  readonly before: readonly AssessedLimb[]
+  readonly pass: FirstPass
+  /** Every limb that is still there, in the inventory's order. */
   readonly assessed: readonly AssessedLimb[]
-  readonly roots: readonly AssessedLimb[]
-  /** What may be done with each of the roots. */
-  readonly groups: readonly (readonly (WeighedCut | FamilyItem)[])[]
   readonly limits: Limits
+  /** The crown before any cut, and once the obligations are met. */
+  readonly crownBefore: Crown
   readonly crown: Crown
+  /** The crown base once the obligations are met. */
+  readonly crownBase: number
   /** Competing leaders before any cut. */
   readonly leaders: number
 }
 
-/** Assesses every limb and puts the problem of the visit. The limbs have their shares of the foliage. */
+/** Assesses every limb, meets the obligations and puts the problem of the visit. The limbs have their shares. */
 export function visitProblem(tree: PreparedTree, conditions: VisitConditions): VisitProblem {
-  const { rules } = conditions
-  const crown = crownOf(tree, conditions.crownBase, conditions.third, rules)
-  const assessed = assessLimbs(conditions)
-  const all = assessments(assessed)
-  const roots: AssessedLimb[] = []
-  const groups: (readonly (WeighedCut | FamilyItem)[])[] = []
-  for (const root of assessed) {
-    const { limb } = root
-    const isFamily = limb.children.length > 0
-    if (limb.parent !== null || (!isFamily && root.cuts.length === 0)) continue
-    const holds = crown.holders.has(limb)
-    roots.push(root)
-    groups.push(isFamily ? familyItems(root, all, crown.lower, holds) : weighCuts(root, crown.lower, holds))
+  const before = assessLimbs(conditions)
+  const leaders = before.reduce((count, { leads }) => count + (leads ? 1 : 0), 0)
+  const crownBefore = crownOf(tree, conditions)
+  const pass = meetObligations(tree, conditions, before, crownBefore)
+  const isTouched = pass.made.length > 0
+  const crownBase = isTouched ? baseAfter(pass) : conditions.crownBase
+  const crown = isTouched ? crownOf(tree, { ...conditions, crownBase }, crownBefore) : crownBefore
+  const assessed = candidates(before, pass, conditions)
+  const limits = limitsOf(pass, crown, leaders)
+  const { roots, groups } = groupsOfTree(assessed, crown, limits)
+  return {
+    before,
+    pass,
+    assessed,
+    roots,
+    groups,
+    limits,
+    crownBefore,
+    crown,
+    crownBase,
+    leaders
   }
-  const leaders = assessed.filter(({ leads }) => leads).length
-  const limits = {
-    units: Math.round(conditions.allowed * doseUnits),
-    cuts: rules.cutsPerVisit,
-    lower: crown.lowerRoom,
-    holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
-    leaders: leadersAtOnce(leaders, conditions)
-  }
-  return { assessed, roots, groups, limits, crown, leaders }
 }
 
-const noFamilies: Assessments = new Map()
+/** The limbs that are left after the first pass, with the cuts offered for structure. */
+function candidates(
+  before: readonly AssessedLimb[],
+  pass: FirstPass,
+  conditions: VisitConditions
+): AssessedLimb[] {
+  const isOpen = pass.left > 0 && !conditions.waitsForLeader
+  const kinds = new Map<GrowingLimb, string>()
+  for (const { limb, cut } of pass.made) if (limb !== null) kinds.set(limb, cut.kind)
+  const left: AssessedLimb[] = []
+  for (const each of before) {
+    if (each.limb.gone) continue
+    const kind = kinds.size === 0 ? undefined : kinds.get(each.limb)
+    const assessed = kind === undefined ? each : assessLimb(each.limb, conditions)
+    const isWanted = isOpen && kind !== 'reduce' && isCandidate(each, conditions)
+    left.push(isWanted ? withCuts(assessed, conditions) : assessed)
+  }
+  return left
+}
 
-/** Each limb's assessment, for the trees on which limbs stand on limbs. */
-function assessments(assessed: readonly AssessedLimb[]): Assessments {
-  return assessed.some(({ limb }) => limb.parent !== null)
-    ? new Map(assessed.map((each) => [each.limb, each]))
-    : noFamilies
+function baseAfter({ tree, conditions, leader, lowestBefore }: FirstPass): number {
+  const after = rootsOf(tree).map(({ lowest }) => lowest)
+  const sides = { before: lowestBefore, after }
+  return crownBaseAfter(tree, conditions.crownBase, leader.leaderFrom, sides, conditions.rules)
+}
+
+/** What structure may still take: the allowance and the cuts that the obligations left. */
+function limitsOf({ conditions, left, made }: FirstPass, crown: Crown, leaders: number): Limits {
+  const { rules } = conditions
+  const led = made.reduce((count, { assessed }) => count + (assessed?.leads === true ? 1 : 0), 0)
+  return {
+    units: Math.round(left * doseUnits),
+    cuts: Math.max(0, rules.cutsPerVisit - made.length),
+    lower: crown.lowerRoom,
+    holders: crown.holders.size > 0 ? crown.holders.size : Infinity,
+    leaders: Math.max(0, leadersAtOnce(leaders, conditions) - led)
+  }
 }
 
 /** Of more than three competing leaders, half (rounded up) are cut at the first visit and the rest later. */

@@ -1,6 +1,5 @@
 import { counted } from '../../shared/words/counts'
 import { rounded } from '../../shared/words/rounding'
-import { lengthBeyondCut } from '../formulas/cuts'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
@@ -41,7 +40,8 @@ export function workOfVisit(
   let kilograms = 0
   let relief = 0
   for (const cut of visit.cuts) {
-    cutting += cutMinutes(cut.cutDiameter, workingHeight(cut), { cutClasses, heightBands })
+    const { count, diameter, height } = cut.work
+    cutting += count * cutMinutes(diameter, height ?? cut.limb.origin ?? 0, { cutClasses, heightBands })
     kilograms += brushOf(cut, tree.tree.species)
     relief += Math.max(0, cut.priority - cut.nextPriority)
   }
@@ -99,21 +99,16 @@ function lineOf(
   }
 }
 
-/** Where the crew works: at the cut, or at the limb's origin. */
-function workingHeight(cut: Cut): number {
-  return cut.cutHeight ?? cut.limb.origin ?? 0
-}
-
 /** Species without a density of their own weigh as the hardwood in the middle of the list. */
 function brushOf(cut: Cut, species: string): number {
   const listed = densityOf(species) === null ? 'hardwood' : species
-  const kilograms = brushKilograms(cut.cutDiameter, removedLength(cut), listed)
+  const kilograms = brushKilograms(cut.work.section, removedLength(cut), listed)
   return typeof kilograms === 'number' && !Number.isNaN(kilograms) ? kilograms : 0
 }
 
-/** Length of what comes off in m: the measured length, or the rise and the angle; the share √f of it beyond the cut. */
-function removedLength({ limb, share }: Cut): number {
-  return lengthBeyondCut(limbLength(limb), share)
+/** Length of what comes off in m: that part of the measured length, or of the rise and the angle. */
+function removedLength({ limb, work }: Cut): number {
+  return limbLength(limb) * work.part
 }
 
 function limbLength(limb: Cut['limb']): number {

@@ -8,7 +8,7 @@ export const cautions: readonly string[] = [
 
 /** How far the numbers of a plan may be trusted. */
 export const howToRead: readonly string[] = [
-  'Allowed removal is a ceiling for the season, not a target. A limb’s foliage share is known to ±30 % only, and limbs left out of the survey make doses look larger.',
+  'Allowed removal is a ceiling for the season, not a target. A limb’s foliage share is known to ±30 % only, and limbs left out of the survey make the foliage removed look larger.',
   'Visits after the first are a forecast: measure again before each of them.'
 ]
 

@@ -1,10 +1,9 @@
 import { cellPrinter, cutHeader } from '../plan/cutCells'
 import { cutColumns, type CutColumnName, type CutRow } from '../plan/cutColumns'
-import type { Cut, TreePlan } from '../plan/plan'
+import type { TreePlan } from '../plan/plan'
 import type { UnitSystem } from '../../shared/units'
 import { cutFormats } from './cellFormats'
 import { cellsOf, type Column } from './columns'
-import { inOrder } from './inOrder'
 import type { Content } from './sheet'
 
 /** Columns of a table of cuts that a sheet chooses by name, each with its width in characters, and whether it stands out. */
@@ -70,9 +69,7 @@ export function planColumns(system: UnitSystem): Column<CutRow>[] {
   return columns[system]
 }
 
-const byPriority = (a: Cut, b: Cut): number => b.priority - a.priority || a.limb.row - b.limb.row
-
-/** Adds the cuts of a tree in the order of work: by visit, then the most urgent limb first. Gives how many there are. */
+/** Adds the cuts of a tree by visit, obligations first, then the most urgent limb. Gives how many there are. */
 export function addCutRows(
   rows: Content[][],
   { tree, visits }: TreePlan,
@@ -81,7 +78,7 @@ export function addCutRows(
 ): number {
   const before = rows.length
   for (const visit of visits)
-    for (const cut of inOrder(visit.cuts, byPriority)) {
+    for (const cut of visit.cuts) {
       rows.push(cellsOf(columns[system], { tree, visit, cut }))
       sources.add(cut.source)
     }

@@ -18,8 +18,9 @@ function reachesHigh({ limb }: Cut, { tree }: TreePlan): boolean {
 }
 
 function purposeOf(cut: Cut, tree: TreePlan): Purpose {
-  if (!cut.live) return 'dead'
-  if (cut.limb.broken || cut.limb.rubbing) return 'hurt'
+  if (cut.obligation === 'dead') return 'dead'
+  if (cut.obligation === 'broken' || cut.obligation === 'rubbing') return 'hurt'
+  if (cut.obligation !== null) return cut.obligation
   if (cut.standing !== 'subordinate') return 'leader'
   if (cut.inClearance) return 'clearance'
   if (cut.limb.role === 'temporary') return 'temporary'

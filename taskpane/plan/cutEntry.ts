@@ -1,5 +1,6 @@
 import { defaultRules, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
+import { counted } from '../../shared/words/counts'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { cutText } from '../../src/plan/cutCells'
 import type { CutRow } from '../../src/plan/cutColumns'
@@ -21,9 +22,16 @@ export interface CutSetting {
 /** What the climber does, in one or two sentences. */
 export function instruction(cut: Cut, system: UnitSystem): string {
   if (cut.kind === 'remove') {
-    return `Remove at the collar${cut.live ? '' : ' (dead wood)'}; ${showDiameter(cut.cutDiameter, system)} at the base.`
+    const base = cut.cutDiameter === null ? '' : `; ${showDiameter(cut.cutDiameter, system)} at the base`
+    return `Remove at the collar${cut.live ? '' : ' (dead wood)'}${base}.`
   }
-  const where = cut.cutHeight === null ? '' : `, about ${showHeight(cut.cutHeight, system)} above ground`
+  if (cut.kind === 'raise')
+    return `Take off the side branches that hang below ${showHeight(cut.cutHeight ?? 0, system, 'at least')}.`
+  if (cut.cutDiameter === null)
+    return cut.obligation === 'broken'
+      ? 'Cut back to sound wood below the break.'
+      : 'Reduce to a live lateral. A forecast: measure then where to cut.'
+  const where = placeOf(cut, system)
   const lateral =
     cut.lateralMin === null
       ? ''
@@ -32,7 +40,14 @@ export function instruction(cut: Cut, system: UnitSystem): string {
     cut.tipAfter === null
       ? ''
       : ` Keep all other ends of this limb below ${showHeight(cut.tipAfter, system, 'at most')}.`
+  if (cut.count > 1)
+    return `Make ${counted(cut.count, 'cut')} of at most ${showDiameter(cut.cutDiameter, system)} over the outer part.${lateral}${tip}`
   return `Cut where the limb is ${showDiameter(cut.cutDiameter, system)}${where}.${lateral}${tip}`
+}
+
+function placeOf({ cutHeight, distance }: Cut, system: UnitSystem): string {
+  if (distance !== null) return `, about ${showHeight(distance, system)} out from its union`
+  return cutHeight === null ? '' : `, about ${showHeight(cutHeight, system)} above ground`
 }
 
 /** How much foliage the cut takes, with the error that any single limb carries. */

@@ -2,6 +2,7 @@ import type { Rules } from '../../shared/rules'
 import type { TimingNote } from '../../src/season/timing'
 import { judgedOf, judgedWords, noCutWords, notJudgedLimbs } from '../../src/plan/judged'
 import { confidenceOf } from '../../src/plan/outlook'
+import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
 import { shownDoses } from '../../src/plan/shownDoses'
 import { cutEntry, type CutSetting } from './cutEntry'
@@ -113,7 +114,7 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
 /** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
 function visitBody(treePlan: TreePlan, visit: Visit, setting: CutSetting): Child[] {
   const { tree } = treePlan
-  const cuts = [...visit.cuts].sort((a, b) => b.priority - a.priority)
+  const { cuts } = visit
   const kept = visit.limbs.filter(({ decision }) => decision === 'retain' || decision === 'hold')
   return [
     cuts.length === 0
@@ -154,29 +155,19 @@ function laterVisit(treePlan: TreePlan, visit: Visit, setting: TreeSetting): HTM
 }
 
 function remains(treePlan: TreePlan, rules: Rules): Child {
-  const { remaining, visits } = treePlan
+  const { outcomes, visits } = treePlan
   if (visits.length === 0 || judgedOf(treePlan) === 'none') return null
   const cleared = points(rules.clearedBelow)
-  if (remaining.length === 0)
-    return el('p', { class: 'remains' }, `What remains: no limb at a priority of ${cleared} or more.`)
+  if (outcomes.length === 0)
+    return el('p', { class: 'remains' }, `No limb had a priority over ${cleared} at the survey.`)
   return el(
     'div',
     { class: 'remains' },
-    el('h4', {}, 'What remains'),
+    el('h4', {}, 'How every limb ends'),
     el(
       'ul',
       {},
-      ...remaining.map(({ limb, priority, clearedByVisit, remedy }) =>
-        el(
-          'li',
-          {},
-          `Limb ${limb.id}: priority ${points(priority)}, ` +
-            (clearedByVisit === null
-              ? `not below ${cleared} within the visits planned. `
-              : `below ${cleared} by visit ${clearedByVisit}. `) +
-            remedy
-        )
-      )
+      ...outcomes.map((outcome) => el('li', {}, `Limb ${outcome.limb.id}: ${outcomeWords(outcome)}`))
     )
   )
 }

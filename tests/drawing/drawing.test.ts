@@ -103,7 +103,8 @@ it('says in words who leads and every cut, before and after', () => {
           plan.leader.limb === null ? 'Leader: the trunk' : `Leader: limb ${plan.leader.name}`
         )
         for (const cut of visit.cuts) {
-          const done = when === 'before' ? cut.kind : cut.kind === 'reduce' ? 'reduced' : 'removed'
+          const past = { reduce: 'reduced', remove: 'removed', raise: 'raised' }
+          const done = when === 'before' ? cut.kind : past[cut.kind]
           expect(alt).toContain(`limb ${cut.limb.id}: ${done}`)
         }
         if (visit.cuts.length === 0) expect(alt).toContain('No cut is planned')

@@ -25,7 +25,7 @@ const reductions = visits.flatMap((each) =>
 
 it('has something to measure', () => {
   expect(visits.length).toBeGreaterThan(20)
-  expect(reductions.length).toBeGreaterThan(30)
+  expect(reductions.length).toBeGreaterThan(20)
   expect(reductions.filter(({ cut }) => cut.cutHeight === null).length).toBeGreaterThan(0)
 })
 
@@ -42,7 +42,7 @@ describe('a limb in a drawing', () => {
         measured++
       }
     }
-    expect(measured).toBeGreaterThan(100)
+    expect(measured).toBeGreaterThan(60)
   })
 
   it('is as thick to another limb as their diameters are, and to the trunk at breast height', () => {
@@ -85,11 +85,11 @@ describe('a reduction cut in a drawing', () => {
   })
 
   it('crosses the limb where it is as thick as the plan says', () => {
-    const first = reductions.filter(({ visit }) => visit.visit === 1)
-    expect(first.length).toBeGreaterThan(15)
+    const first = reductions.filter(({ visit, cut }) => visit.visit === 1 && cut.count === 1)
+    expect(first.length).toBeGreaterThan(10)
     for (const { plan, visit, cut } of first) {
       const { baseWidth, endWidth } = endsOf(partOf(drawn(plan, visit, 'before'), 'limb', cut.limb.id))
-      expect(endWidth / baseWidth).toBeCloseTo(cut.cutDiameter / cut.limb.diameter!, 4)
+      expect(endWidth / baseWidth).toBeCloseTo(cut.cutDiameter! / cut.limb.diameter!, 4)
     }
   })
 
@@ -97,7 +97,7 @@ describe('a reduction cut in a drawing', () => {
     for (const { plan, visit, tip, cut } of reductions) {
       const drawing = drawn(plan, visit, 'after')
       const { end } = endsOf(partOf(drawing, 'lateral', cut.limb.id))
-      expect(rulerOf(drawing, tip)(end.y)).toBeCloseTo(cut.tipAfter!, 4)
+      expect(rulerOf(drawing, tip)(end.y)).toBeCloseTo(cut.endsAt!, 4)
     }
   })
 
@@ -126,7 +126,7 @@ describe('before and after', () => {
       const before = drawn(plan, visit, 'before')
       const after = drawn(plan, visit, 'after')
       for (const { limb, kind } of visit.cuts) {
-        if (limb.origin === null || limb.tip === null) continue
+        if (limb.origin === null || limb.tip === null || kind === 'raise') continue
         expect(partsOf(before, 'off', limb.id)).toHaveLength(1)
         expect(partsOf(before, 'badge', limb.id)).toHaveLength(1)
         expect(partsOf(after, 'limb', limb.id)).toHaveLength(kind === 'remove' ? 0 : 1)
@@ -137,7 +137,7 @@ describe('before and after', () => {
   })
 
   it('carry what an earlier visit removed or shortened into the next', () => {
-    const plan = treeNamed(plans[0]!, 'T01')
+    const plan = treeNamed(plans[0]!, 'T03')
     const [first, second] = [plan.visits[0]!, plan.visits[1]!]
     const shortened = first.cuts.find(({ kind }) => kind === 'reduce')!
     const drawing = drawn(plan, second, 'before')

@@ -32,7 +32,8 @@ interface Printed {
       cuts: Record<string, unknown>[]
       objective: number
     }[]
-    remaining: Record<string, unknown>[]
+    clearance: Record<string, unknown> | null
+    outcomes: Record<string, unknown>[]
   }[]
   unplanned: { tree: string; row: number; reason: string }[]
   estimate: {
@@ -74,18 +75,25 @@ describe('--json', () => {
     const tree = plan.trees[0]!
     expect(Object.keys(tree)).toEqual([
       'tree',
+      'form',
       'leader',
       'allowedRemoval',
       'liveCrownRatio',
+      'clearance',
       'visits',
-      'remaining'
+      'outcomes'
     ])
     expect(Object.keys(tree.visits[0]!)).toEqual(['visit', 'year', 'dose', 'cuts', 'objective'])
     expect(Object.keys(tree.visits[0]!.cuts[0]!)).toEqual([
       'limb',
       'kind',
+      'obligation',
+      'must',
       'share',
+      'count',
       'cutDiameterMm',
+      'heightM',
+      'distanceM',
       'lateralMinMm',
       'dose',
       'aspectRatio',
@@ -94,12 +102,14 @@ describe('--json', () => {
       'nextPriority',
       'reason'
     ])
-    const remaining = plan.trees.flatMap((each) => each.remaining)
-    expect(remaining.length).toBeGreaterThan(0)
-    for (const left of remaining) expect(Object.keys(left)).toEqual(['limb', 'priority', 'clearedByVisit'])
+    expect(Object.keys(tree.clearance!)).toEqual(['requiredM', 'reachedNowM', 'reachedYear', 'heldBy'])
+    const outcomes = plan.trees.flatMap((each) => each.outcomes)
+    expect(outcomes.length).toBeGreaterThan(0)
+    for (const outcome of outcomes)
+      expect(Object.keys(outcome)).toEqual(['limb', 'outcome', 'visit', 'year', 'heldBy', 'priority'])
     expect(Object.keys(plan.unplanned[0]!)).toEqual(['tree', 'row', 'reason'])
     expect(Object.keys(plan.estimate)).toEqual(['currency', 'lines', 'subtotal', 'tax', 'total'])
-    expect(Object.keys(plan.estimate.lines[0]!)).toEqual(['tree', 'visit', 'crewHours', 'price'])
+    expect(Object.keys(plan.estimate.lines[0]!)).toEqual(['tree', 'visit', 'year', 'crewHours', 'price'])
     expect(Object.keys(plan.problems[0]!)).toEqual(['code', 'cell', 'count', 'message', 'remedy'])
   })
 
@@ -120,7 +130,9 @@ describe('--json', () => {
     expect(removals.length).toBeGreaterThan(0)
     for (const cut of removals) expect(cut.lateralMinMm).toBeNull()
     for (const cut of cuts.filter(({ kind }) => kind === 'reduce'))
-      expect(cut.lateralMinMm).toBeGreaterThan(0)
+      // What was cut before in the plan is measured then: neither its diameter nor its lateral is told.
+      if (cut.cutDiameterMm === null) expect([cut.lateralMinMm, cut.heightM]).toEqual([null, null])
+      else expect(cut.lateralMinMm).toBeGreaterThan(0)
   })
 
   test('rows are counted as the sheet counts them', async () => {
@@ -163,8 +175,9 @@ describe('the table', () => {
     const { out } = await run()
     const lines = out.split('\n')
     const header = lines.findIndex((line) => line.includes('priority') && line.includes('Limb'))
-    const end = lines[header]!.indexOf('dose') + 'dose'.length
-    expect(lines[header + 1]!.slice(0, end)).toMatch(/\d %$/)
+    const end = lines[header]!.indexOf('leaves') + 'leaves'.length
+    const first = lines[header + 1] === '' ? lines[header + 2]! : lines[header + 1]!
+    expect(first.slice(0, end)).toMatch(/\d %$/)
   })
 
   test('names each tree, limb and problem', async () => {

@@ -123,7 +123,7 @@ describe('a workbook of our documents', () => {
   test('numbers keep their formats', async () => {
     const sheet = (await readBack([cutPlan])).sheets[0]!
     const row = cutPlan.tables[0]!.area.row + 1
-    const column = (cutPlan.rows[row - 1] as string[]).indexOf('Dose of the visit')
+    const column = (cutPlan.rows[row - 1] as string[]).indexOf('Foliage removed at the visit')
     const cell = sheet.cells!.get(`${String(row)},${String(column)}`)!
     expect(cell.style!.numFmt).toBe('0.0%')
     expect(typeof sheet.rows[row]![column]).toBe('number')

@@ -80,6 +80,8 @@ function tries({ reads }: Column): Cell[] {
       return ['S', 'street']
     case 'year':
       return [2020, 2028]
+    case 'date':
+      return [2020, '2029-11-15']
     case 'growth':
       return ['fast', 14]
     case 'choice':

@@ -61,9 +61,11 @@ describe('choosing the leader', () => {
     )
     expect(alone.trees[0]!.leader.name).toBe('A')
     expect(alone.trees[0]!.leader.confirm).toBe(true)
-    expect(alone.trees[0]!.visits.flatMap(({ cuts: made }) => made.map(({ limb }) => limb.id))).not.toContain(
-      'A'
-    )
+    // The broken leader is not removed but cut back to sound wood, and structure waits for the choice of another.
+    const made = alone.trees[0]!.visits.flatMap((visit) => visit.cuts)
+    expect(made.map(({ limb, kind, obligation, dose }) => [limb.id, kind, obligation, dose])).toEqual([
+      ['A', 'reduce', 'broken', 0]
+    ])
   })
 
   it('handles more than three competing leaders over two visits', () => {

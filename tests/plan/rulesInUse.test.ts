@@ -28,8 +28,8 @@ const crowded = tree(
   'crowded',
   [12, 2, 'medium', 'good', null, null, null],
   ['A', 'leader', 200, null, 2, 12],
-  ['B', null, 60, 150, 6.5, 9, 'none', 40, 0],
-  ['C', null, 50, 150, 6.1, 11, 'none', 40, 200]
+  ['B', null, 80, 150, 6.7, 9, 'none', 40, 0],
+  ['C', null, 50, 100, 6.5, 12, 'none', 40, 200]
 )
 const spaced = tree(
   'spaced',
@@ -70,11 +70,74 @@ const slow = tree(
   ...Array.from({ length: 8 }, (_none, at): Limb => [`L${String(at)}`, null, 90 + at, 140, 6.5 + at / 5, 8])
 )
 
+/** Fields that only some trees have: form, dieback, last pruned, trunk, the limb's length. */
+const fuller =
+  'Tree | Height (m) | Crown base (m) | Life stage | Vigor | Dieback | Last pruned | Trunk dia (mm) | Clearance (m) | Limb | Role | Limb dia (mm) | Stem dia (mm) | Origin (m) | Tip (m) | Length (m) | Lowest foliage (m) | Last cut share | Last cut date'
+const ailing = tree(
+  'ailing',
+  [12, 2, 'medium', 'good', 0.2, null, 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 110, 150, 3, 11]
+)
+const pruned = tree(
+  'pruned',
+  [12, 2, 'medium', 'good', null, '2029-09-01', 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 110, 150, 3, 11]
+)
+const clump = tree(
+  'clump',
+  [7, 0.5, 'medium', 'good', null, null, null, null],
+  ['A', null, 90, 95, 0.2, 7],
+  ['B', null, 80, 95, 0.2, 6.8],
+  ['C', null, 70, 95, 0.3, 6.5]
+)
+const low = tree(
+  'low',
+  [10, 2, 'medium', 'good', null, null, 200, 5],
+  ['A', 'leader', 180, null, 2, 10],
+  ['B', null, 60, 150, 5.5, 9, null, 4.2]
+)
+const level = tree(
+  'level',
+  [12, 2, 'medium', 'good', null, null, 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 130, 150, 4, 5.5, 6]
+)
+const bare = tree(
+  'bare',
+  [12, 2, 'young', 'good', null, null, 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 130, 150, 3, 11.5, null, 7]
+)
+const staged = tree(
+  'staged',
+  [12, 2, 'medium', 'good', null, null, 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 48, 75, 5, 11, null, null, 0.5, 2027]
+)
+const nurse = tree(
+  'nurse',
+  [12, 2, 'medium', 'good', null, null, 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', 'temporary', 40, 150, 3, 5],
+  ['C', 'temporary', 30, 70, 4, 5]
+)
+const twig = tree(
+  'twig',
+  [12, 2, 'medium', 'good', null, null, 240, null],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 17, 27, 6, 10.3],
+  ['C', null, 40, 82, 6.1, 11.8],
+  ['D', null, 50, 90, 6.35, 9]
+)
+
 const special = block(headers, ...[small, crowded, spaced, side, held, union, close, slow].flat())
+const others = block(fuller, ...[ailing, pruned, clump, low, level, bare, staged, nurse, twig].flat())
 const sample: CellBlock = { rows: sampleInventory, sheet: 'Inventory', top: 0, left: 0 }
 
 function planned(rules: Partial<Record<RuleName, number>>): string {
-  const plans = [special, sample].map((cells) => {
+  const plans = [special, others, sample].map((cells) => {
     const { trees, problems } = planInventory(readInventory(cells), {
       date: '2030-05-02',
       rules: rulesWith(rules)

@@ -100,7 +100,7 @@ function solve(highs: Highs, text: string, whole = true): number {
 /** The engine's own problems for made-up trees of up to 40 limbs. */
 function* problems(): Generator<VisitProblem> {
   for (const tree of readInventory(madeInventory(28 * trees, 11, mostLimbs)).trees) {
-    const problem = firstVisitProblem(tree, { year: 2030 })
+    const problem = firstVisitProblem(tree, { date: '2030-03-01' })
     if (problem !== null) yield problem
   }
 }
@@ -109,7 +109,7 @@ function* problems(): Generator<VisitProblem> {
 function inSolverUnits({ groups, limits }: VisitProblem): { groups: Item[][]; limits: Limits } {
   return {
     groups: groups.map((items) =>
-      items.map((item) => ({ ...item, gain: item.gain / 10240, units: item.units / 1000 }))
+      items.map((item) => ({ ...item, gain: item.gain / 10, units: item.units / 1000 }))
     ),
     limits: { ...limits, units: limits.units / 1000 }
   }
@@ -130,7 +130,7 @@ describe('against an independent solver', () => {
       const taken = problem.groups.flatMap((group, at) =>
         chosen[at] === leaveAlone ? [] : [group[chosen[at]!]!]
       )
-      const gain = taken.reduce((all, item) => all + item.gain, 0) / 10240
+      const gain = taken.reduce((all, item) => all + item.gain, 0) / 10
       const dose = taken.reduce((all, item) => all + item.units, 0)
       expect(dose).toBeLessThanOrEqual(problem.limits.units)
       if (problem.limits.units - dose < 0.02 * problem.limits.units) pressed++
@@ -141,7 +141,8 @@ describe('against an independent solver', () => {
     }
     expect(asked).toBe(trees)
     expect(largest).toBeGreaterThan(25)
-    expect(pressed).toBeGreaterThan(trees / 5)
+    // A cut has to be worth its foliage, so that most trees keep some of what they may lose.
+    expect(pressed).toBeGreaterThan(trees / 8)
   }, 240000)
 
   it(`finds the same gain and the same least dose on ${trees} trees of up to ${mostLimbs} limbs`, async () => {

@@ -154,7 +154,8 @@ describe('one share, one length, one money, one date, one list, one count', () =
   )
 
   test('limbs are listed and counted alike', () => {
-    expect(surfaces['specification']).toMatch(/[Ll]imbs B, C and D|[Ll]imbs B and C|[Ll]imbs B and D/)
+    // Raised and shortened at one visit, B is named once; nothing on C and D is worth its foliage.
+    expect(surfaces['specification']).toContain('Limb B only;')
     expect(surfaces['specification']).toContain('1 tree')
     expect(surfaces['cut plan']).toContain('1 tree and 4 limbs')
     expect(surfaces['terminal']).toContain('1 tree and 4 limbs')
@@ -176,19 +177,19 @@ describe('doses that stand beside their sum', () => {
   const tenths = (share: number) => Math.round(share * 1000)
 
   test('add up to it in the cut plan and never pass what is allowed', () => {
-    expect(visits.size).toBeGreaterThan(20)
+    expect(visits.size).toBeGreaterThan(15)
     for (const rows of visits.values()) {
-      const sum = rows.reduce((all, row) => all + tenths(cell(row, 'Dose of this cut')), 0)
-      expect(sum).toBe(tenths(cell(rows[0]!, 'Dose of the visit')))
+      const sum = rows.reduce((all, row) => all + tenths(cell(row, 'Foliage removed')), 0)
+      expect(sum).toBe(tenths(cell(rows[0]!, 'Foliage removed at the visit')))
       expect(sum).toBeLessThanOrEqual(tenths(cell(rows[0]!, 'Allowed removal')))
     }
   })
 
   test('add up to it in the terminal', () => {
     const visit =
-      /Visit \d+, \d+: dose ([\d.]+) % of the ([\d.]+) % allowed\n([^]*?)(?=\n {2}Visit|\n {2}Remains|\n\n)/g
+      /Visit \d+, \d+: ([\d.]+) % of the foliage, ([\d.]+) % allowed\n([^]*?)(?=\n {2}Visit|\n {2}Limb |\n\n)/g
     const found = [...planText(sample, estimatePlan(sample)).matchAll(visit)]
-    expect(found.length).toBeGreaterThan(20)
+    expect(found.length).toBeGreaterThan(15)
     for (const [, dose, allowed, lines] of found) {
       const doses = [...lines!.matchAll(/^ {4}\S.* ([\d.]+) % +(?:[\d.]+(?: > [\d.]+)?)? +\d+ > \d+$/gm)]
       const sum = doses.reduce((all, [, each]) => all + Math.round(Number(each) * 10), 0)

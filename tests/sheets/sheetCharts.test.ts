@@ -114,7 +114,9 @@ describe('dose against allowance', () => {
   test('holds the dose of the next visit under its ceiling, trees by urgency', () => {
     const trees = byUrgency(plan).filter(({ visits }) => visits.length > 0)
     expect(cellsIn(cutPlan, dose.labels)).toEqual(trees.map(({ tree }) => tree.id))
-    expect(column(cutPlan, dose, /^Dose/)).toEqual(trees.map(({ visits }) => printedDose(visits[0]!)))
+    expect(column(cutPlan, dose, /^Foliage removed/)).toEqual(
+      trees.map(({ visits }) => printedDose(visits[0]!))
+    )
     const allowed = column(cutPlan, dose, /^Allowed/) as number[]
     expect(allowed).toEqual(trees.map(({ visits }) => visits[0]!.allowedRemoval))
     expect(trees.some(({ visits }) => visits[0]!.dose > 0)).toBe(true)

@@ -1,3 +1,4 @@
+import { showDiameter } from '../../shared/words/lengths'
 import { rulesWith, type Rules } from '../../shared/rules'
 import { judgedOf } from '../../src/plan/judged'
 import { byUrgency } from '../../src/plan/plan'
@@ -47,15 +48,19 @@ describe('the specification', () => {
       expect(lines.length).toBe(first.cuts.length)
       first.cuts.forEach((cut, index) => {
         expect(lines[index]).toContain(`Limb ${cut.limb.id}`)
-        expect(lines[index]).toContain(cut.kind === 'reduce' ? 'reduction cut' : 'removal cut')
-        expect(lines[index]).toContain(`${String(Math.round((cut.cutDiameter / 25.4) * 10) / 10)} in across`)
+        const words = { reduce: 'reduction cut', remove: 'removal cut', raise: 'hanging side branches' }
+        expect(lines[index]).toContain(words[cut.kind])
+        if (cut.cutDiameter !== null)
+          expect(lines[index]).toContain(`${showDiameter(cut.cutDiameter, 'in-ft')} across`)
       })
     }
   })
 
   test('counts the cuts by kind and gives their range of sizes', () => {
-    expect(clause('T03', /^Cuts/)).toMatch(/^3 reduction cuts, 0\.9 in to 4\.5 in across\./)
-    expect(clause('T02', /^Cuts/)).toMatch(/^3 reduction cuts and 1 removal cut, /)
+    expect(clause('T03', /^Cuts/)).toMatch(
+      /^2 reduction cuts, 1 removal cut and 1 limb raised, 1\.7 in to 3\.7 in across\./
+    )
+    expect(clause('T02', /^Cuts/)).toMatch(/^1 reduction cut and 1 removal cut, /)
   })
 
   test('gives the ceiling of the visit and no more', () => {
@@ -93,7 +98,7 @@ describe('the specification', () => {
     expect(clause('T03', /^Objective/)).toMatch(
       /^Keep limb A as the one leader by subordinating limbs B and C/
     )
-    expect(clause('T03', /^Objective/)).toContain('work in stages toward the clearance of 14 ft at limb F')
+    expect(clause('T03', /^Objective/)).toContain('gain the clearance of 14 ft at limbs F and B')
     expect(clause('T11', /^Objective/)).toContain('Gain the clearance of 8 ft at limb D')
   })
 
@@ -117,7 +122,7 @@ describe('the specification', () => {
       specify({ ...plan, ...(rules === undefined ? {} : { rules }) })
         .general.find(({ label }) => label === 'Large cuts')!
         .lines.join('\n')
-    expect(large()).toMatch(/^Cuts over 2 in .* over 3\.9 in .*Colorado State University/)
+    expect(large()).toMatch(/^Cuts over 2 in .* over 4 in .*Colorado State University/)
     expect(large(rulesWith({ markedCut: 40 }))).toMatch(/^Cuts over 1\.6 in .*set on the Rules sheet/)
   })
 

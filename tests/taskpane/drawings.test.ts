@@ -88,7 +88,7 @@ test('the aspect ratio is charted with and without pruning, for the limb that is
   field.dispatchEvent(new Event('change'))
   await settle()
   expect(chart()).toContain(`${other.textContent.split(',')[0]!.replace('Limb', 'limb')}: aspect`)
-  expect(words(root).some((alt) => alt.includes('dose against allowance'))).toBe(true)
+  expect(words(root).some((alt) => alt.includes('foliage removed against allowance'))).toBe(true)
 })
 
 test('the estimate begins with the price of each visit as a chart, in words too', async () => {

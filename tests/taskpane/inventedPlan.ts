@@ -40,11 +40,17 @@ export function inventedCut(limb: Limb, more: Partial<Cut> = {}): Cut {
     limb,
     kind: 'reduce',
     source: 'house rule',
+    obligation: null,
+    must: true,
     share: 0.5,
+    count: 1,
     cutDiameter: 78,
     lateralMin: 39,
     cutHeight: 4.2,
+    distance: null,
     tipAfter: 6.7,
+    endsAt: 6.7,
+    work: { diameter: 78, count: 1, height: 4.2, section: 78, part: 0.7 },
     dose: 0.15,
     aspectRatio: 0.84,
     projectedAspectRatio: 0.76,
@@ -100,12 +106,14 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
       : [
           inventedCut(dead, {
             kind: 'remove',
+            obligation: 'dead',
             share: 1,
             dose: 0,
             live: false,
             lateralMin: null,
             cutHeight: null,
             tipAfter: null,
+            endsAt: null,
             projectedAspectRatio: null,
             priority: 3,
             nextPriority: 0,
@@ -127,6 +135,7 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
   const later = cutLimb === undefined ? [] : [inventedCut(cutLimb, { dose: 0.06, priority: 31.2 })]
   return {
     tree,
+    form: 'decurrent',
     stage: 'young',
     vigor: 'good',
     leader: {
@@ -141,10 +150,21 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
     liveCrownRatio: 0.8,
     interval: 2,
     visits: tree.limbs.length === 0 ? [] : [visit(1, 2031, cuts, limbs), visit(2, 2033, later, limbs)],
-    remaining:
+    outcomes:
       cutLimb === undefined
         ? []
-        : [{ limb: cutLimb, priority: 18, clearedByVisit: null, remedy: 'Shorten it again.' }],
+        : [
+            {
+              limb: cutLimb,
+              outcome: 'keep',
+              visit: null,
+              year: null,
+              heldBy: null,
+              priority: 64.4,
+              priorityAfter: 18
+            }
+          ],
+    clearance: null,
     notJudged: [],
     urgency: tree.limbs.length === 0 ? 0 : 64.4,
     ...more

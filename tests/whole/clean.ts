@@ -18,7 +18,9 @@ export function machineWordsInJson(value: unknown, path = ''): string[] {
   if (typeof value === 'object' && value !== null)
     return Object.entries(value).flatMap(([key, each]) => machineWordsInJson(each, `${path}/${key}`))
   const always = /\/(?:allowedRemoval|visit|year|dose|share|objective|crewHours|row|trees|limbs|cuts)$/
-  if (value === null && always.test(path)) return [`${path}: null where a number is promised`]
+  // How a limb ends has a visit and a year only where a visit or a year makes it so.
+  if (value === null && always.test(path) && !path.includes('/outcomes/'))
+    return [`${path}: null where a number is promised`]
   return typeof value === 'number' && !Number.isFinite(value) ? [`${path}: ${String(value)}`] : []
 }
 

@@ -33,8 +33,9 @@ export function inTerminal(text: string): {
     if (last !== undefined) ceilings.push([tree, last])
     const visits = block.split(/(?=^ {2}Visit \d+, \d{4})/m).slice(1)
     for (const lines of visits) {
+      if (/^ {2}Visit \d+, \d{4}: no cut\./.test(lines)) continue
       const [, visit, dose, ceiling] = new RegExp(
-        `Visit (\\d+), \\d{4}: dose ${share} of the ${share} allowed`
+        `Visit (\\d+), \\d{4}: ${share} of the foliage, ${share} allowed`
       ).exec(lines) ?? ['', '', null, null]
       const rows = lines.matchAll(new RegExp(`^ {4}(\\S+) +(?:reduce|remove|raise)\\b.*? ${share}`, 'gm'))
       const cuts = [...rows].map((row) => [row[1]!, row[2]!] as const)
@@ -75,8 +76,8 @@ const cutPlanHeaders = {
   tree: /^Tree$/,
   visit: /^Visit$/,
   limb: /^Limb$/,
-  cut: /dose of this cut/i,
-  dose: /dose of the visit/i,
+  cut: /^foliage removed$/i,
+  dose: /foliage removed at the visit/i,
   ceiling: /allowed removal/i
 }
 
@@ -132,7 +133,7 @@ export function inWorkOrder(sheet: WrittenSheet): PrintedVisitShares[] {
     if (total !== null) [current.ceiling, current.dose] = [total[1]!, total[2]!]
     const visit = /\bVisit (\d+), [\d.]+ crew-hours/.exec(text)?.[1]
     if (visit !== undefined) current.visit = Number(visit)
-    const headers = headersIn(row, { limb: /^Limb$/, dose: /^Dose\b/, step: /^Step$/ })
+    const headers = headersIn(row, { limb: /^Limb$/, dose: /^Foliage\b/, step: /^Step$/ })
     if (headers !== null) at = headers
     else if (at !== null && /^\d+$/.test(row.get(at.step!) ?? '') && row.has(at.dose!))
       current.cuts = [...current.cuts!, [row.get(at.limb!) ?? '', row.get(at.dose!)!] as const]
@@ -198,7 +199,7 @@ export function inAltTexts(file: WrittenFile): PrintedVisitShares[] {
       })
     for (const part of text.split(/(?=Tree \S+, (?:before|after) visit)/)) {
       const of = /^Tree (\S+), (?:before|after) visit (\d+)/.exec(part)
-      const amount = new RegExp(`Dose ${share} of ${share} allowed`).exec(part)
+      const amount = new RegExp(`Foliage removed: ${share} of ${share} allowed`).exec(part)
       if (of === null || amount === null) continue
       const [tree, visit] = [of[1]!, Number(of[2])]
       found.push({

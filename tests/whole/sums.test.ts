@@ -249,7 +249,7 @@ describe.each(inventories)('%s', (_name, put) => {
       return cuts!
         .filter(
           ([limb, dose]) =>
-            Math.abs(number(dose) / 100 - planned.find((cut) => cut.limb === limb)!.dose) > 0.01
+            !planned.some((cut) => cut.limb === limb && Math.abs(number(dose) / 100 - cut.dose) <= 0.01)
         )
         .map(([limb, dose]) => `${where}, ${tree}, ${limb}: ${dose}`)
     })
@@ -257,11 +257,14 @@ describe.each(inventories)('%s', (_name, put) => {
   })
 
   test('the dose of a cut reads the same on every surface', () => {
+    // A limb that is raised may be shortened at the same visit; the work order may have them the other way around.
     const by = new Map<string, Map<string, string>>()
     for (const { where, tree, visit, cuts } of shares)
       for (const [limb, dose] of cuts ?? []) {
         const key = `${tree}, visit ${String(visit)}, ${limb}`
-        by.set(key, (by.get(key) ?? new Map<string, string>()).set(where, inSentence(dose)))
+        const doses = by.get(key) ?? new Map<string, string>()
+        const told = [...(doses.get(where)?.split(', ') ?? []), inSentence(dose)].sort()
+        by.set(key, doses.set(where, told.join(', ')))
       }
     expect(by.size).toBeGreaterThan(20)
     const differing = [...by].filter(([, texts]) => new Set(texts.values()).size > 1)
@@ -356,7 +359,9 @@ describe.each(inventories)('%s', (_name, put) => {
       (cell) => cell.column === 'A' && cell.row < bottom && ids.has(cell.shown)
     )
     expect(trees.length).toBe(ids.size)
-    const money = (line: number) => sheet.cells.filter((cell) => cell.row === line && cell.number !== null)
+    // Where few years leave room, heights, trunks and counts stand before the prices: amounts have two decimals.
+    const money = (line: number) =>
+      sheet.cells.filter((cell) => cell.row === line && cell.number !== null && /[.,]\d\d$/.test(cell.shown))
     const total = money(bottom)
     const across = total.at(-1)!.column
     expect(total.at(-1)!.shown).toBe(subtotal)

@@ -7,7 +7,7 @@ import type { Drawing } from '../shapes'
 
 /** Dose against allowance, one column per visit: filled by the dose, framed by the allowance, which is a ceiling. */
 export function doseChart(plan: TreePlan, options: ChartOptions): Drawing {
-  const title = `Tree ${plan.tree.id}: dose against allowance by visit`
+  const title = `Tree ${plan.tree.id}: foliage removed against allowance by visit`
   if (plan.visits.length === 0) return emptyChart(options, title, 'No visit is planned for this tree.')
   const columns = plan.visits.map((visit) => ({
     labels: [`Visit ${visit.visit}`, String(visit.year)],
@@ -19,7 +19,7 @@ export function doseChart(plan: TreePlan, options: ChartOptions): Drawing {
   return {
     ...options,
     title,
-    alt: `${title}. Columns filled by the dose, framed by the allowance: ${words.join('; ')}.`,
+    alt: `${title}. Columns filled by the foliage removed, framed by the allowance: ${words.join('; ')}.`,
     shapes: columnShapes(options, title, columns, (share) => percent(share))
   }
 }

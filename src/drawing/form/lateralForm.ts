@@ -11,7 +11,7 @@ export function lateralForm(form: LimbForm): Taper | null {
   if (cut?.kind !== 'reduce') return null
   const { tip } = form.present
   const from = pointAt(form.curve, cutParameter(form, cut.share, cut.cutHeight))
-  const top = cut.tipAfter ?? from.y
+  const top = cut.endsAt ?? from.y
   const taken = tip - from.y
   const rise = top - from.y
   const kept = Math.abs(taken) > 1e-6 ? rise / taken : 1 / 3
@@ -24,7 +24,7 @@ export function lateralForm(form: LimbForm): Taper | null {
       { x: from.x + 0.92 * across, y: from.y + 0.55 * rise },
       { x: from.x + across, y: top }
     ],
-    diameter: (cut.cutDiameter * Math.max(0, Math.min(1, kept))) / 1000,
+    diameter: (cut.work.section * Math.max(0, Math.min(1, kept))) / 1000,
     byHeight: form.byHeight
   }
 }

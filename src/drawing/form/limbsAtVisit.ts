@@ -28,11 +28,9 @@ export interface LimbsAtVisit {
   notDrawn: string[]
 }
 
-/** The cuts of a visit in the order of work: the most urgent limb first, then the inventory's order. */
+/** The cuts of a visit in the order of the plan: obligations first, then the most urgent limb. */
 export function numberedCuts(visit: Visit): NumberedCut[] {
-  return [...visit.cuts]
-    .sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
-    .map((cut, index) => ({ number: index + 1, cut }))
+  return visit.cuts.map((cut, index) => ({ number: index + 1, cut }))
 }
 
 interface Past {
@@ -47,7 +45,7 @@ function pastOf(plan: TreePlan, visit: Visit | null): Past {
     if (visit === null || earlier.visit >= visit.visit) break
     for (const cut of earlier.cuts)
       if (cut.kind === 'remove') past.gone.add(cut.limb)
-      else if (cut.tipAfter !== null) past.tips.set(cut.limb, cut.tipAfter)
+      else if (cut.kind === 'reduce' && cut.endsAt !== null) past.tips.set(cut.limb, cut.endsAt)
     for (const state of earlier.limbs) if (state.decision === 'remove') past.gone.add(state.limb)
   }
   return past

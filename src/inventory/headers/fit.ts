@@ -133,6 +133,7 @@ function fits(values: ColumnValues, field: Field, reads: Reads<unknown>, unit: L
     case 'side':
       return fitsSide(values)
     case 'year':
+    case 'date':
       return fitsYear(values)
     case 'choice':
       return fitsChoice(values, reads.choice ?? 'flag')

@@ -32,7 +32,8 @@ const numbers: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
   'share',
   'degrees',
   'bearing',
-  'year'
+  'year',
+  'date'
 ])
 
 /** A limit that is not known is none that was lifted: only these say that there is none. */

@@ -27,7 +27,15 @@ export function plainNumbers({ reads }: Column, millimeters: number): PlainNumbe
       return { times: 1, over: 1, most: reads.limit ?? 360 }
     case 'bearing':
       return { times: 1, over: 1, most: 360 }
-    default:
+    case 'text':
+    case 'share':
+    case 'side':
+    case 'year':
+    case 'date':
+    case 'growth':
+    case 'choice':
+    case 'flag':
+    case 'dead':
       return none
   }
 }

@@ -20,11 +20,16 @@ function sideOf(bearing: number | null): string {
 function whatIsDone(cut: Cut): string {
   const large = cut.needsReason ? '; a large cut' : ''
   if (!cut.live) return `Take off, dead${large}`
+  if (cut.kind === 'raise') return 'Take off hanging side branches'
+  if (cut.obligation === 'broken' && cut.kind === 'reduce') return `Cut back below the break${large}`
+  if (cut.count > 1) return `Shorten at its ends, ${String(cut.count)} small cuts`
   return cut.kind === 'remove' ? `Take off at the stem${large}` : `Shorten to a side branch${large}`
 }
 
 function whereItIs(cut: Cut, system: UnitSystem): string {
+  if (cut.distance !== null) return `${showHeight(cut.distance, system)} out from the stem`
   const height = cut.cutHeight ?? cut.limb.origin
+  if (cut.kind === 'raise' && height !== null) return `Up to ${showHeight(height, system)}`
   const place = height === null ? 'Height to be judged on site' : `At ${showHeight(height, system)}`
   return cut.tipAfter === null
     ? place

@@ -17,7 +17,9 @@ function limbsOf(cuts: readonly Cut[], kind = ''): string {
   return `${kind}${namedLimbs(cuts.map(({ limb }) => limb))}`
 }
 
-const verbs = { reduce: 'Shorten', remove: 'Remove' } as const
+const verbs = { reduce: 'Shorten', remove: 'Remove', raise: 'Raise' } as const
+
+const kinds = ['reduce', 'remove', 'raise'] as const
 
 /** What is done, as a homeowner reads it; `one` where a single limb is meant. */
 function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: string): string {
@@ -54,7 +56,7 @@ export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
   const height = clearance === null ? '' : ` (${showHeight(clearance, system, 'at least')})`
   const acts: string[] = []
   for (const group of byPurpose(plan, visit.cuts))
-    acts.push(does(group, 'reduce', height), does(group, 'remove', height))
+    acts.push(...kinds.map((kind) => does(group, kind, height)))
   const live = visit.cuts.some((cut) => cut.live)
   const most = `No more than ${ceilingPercent(visit.allowedRemoval)} of the living leaves may come off.`
   return [...acts, live ? most : 'No living wood is cut.'].filter((text) => text !== '').join(' ')
@@ -95,9 +97,11 @@ function because({ purpose, cuts }: PurposeGroup): string {
   }
 }
 
-function later({ remaining }: TreePlan): string {
-  if (remaining.length === 0) return ''
-  const limbs = remaining.map(({ limb }) => limb).sort((a, b) => a.row - b.row)
+function later({ outcomes }: TreePlan): string {
+  const limbs = outcomes
+    .filter(({ outcome }) => outcome === 'wait' || outcome === 'keep')
+    .map(({ limb }) => limb)
+  if (limbs.length === 0) return ''
   const [stays, needs] = limbs.length === 1 ? ['is', 'needs'] : ['are', 'need']
   if (limbs.length > few)
     return `${counted(limbs.length, 'limb')} ${stays} not settled by these visits and ${needs} another look.`
@@ -116,7 +120,7 @@ function whyUncut(plan: TreePlan): string {
   if (judged === 'no limbs') return 'Its limbs have not been measured yet, so no cut can be chosen.'
   if (judged === 'none') return ''
   if (plan.allowedRemoval <= 0) return 'It has no living leaves to spare this season.'
-  if (plan.remaining.length > 0) return ''
+  if (later(plan) !== '') return ''
   return judged === 'some'
     ? 'None of the limbs that were judged needs a cut now.'
     : 'None of its limbs needs a cut now.'

@@ -60,7 +60,7 @@ const columns = {
   tree: { at: 0, header: 'Tree', format: { bold: true } },
   limb: { at: 1, header: 'Limb with the highest priority' },
   about: { at: 4, header: 'Forecast' },
-  dose: { at: 6, header: 'Dose of the next visit', format: cellFormats.share },
+  dose: { at: 6, header: 'Foliage removed at the next visit', format: cellFormats.share },
   allowed: { at: 7, header: 'Allowed removal', format: cellFormats.share },
   now: { at: 8, header: 'Aspect ratio now', format: cellFormats.hundredth },
   planned: { at: 9, header: 'Ratio as planned', format: cellFormats.hundredth },
@@ -100,7 +100,7 @@ function addTable(draft: SheetDraft, figures: readonly Figures[]): number {
 const shown = (value: number | null): string => (value === null ? 'none' : ratio(value))
 
 function doseChart(figures: readonly Figures[], area: SheetChart['area'], top: number): SheetChart {
-  const title = 'Dose of the next visit against allowed removal'
+  const title = 'Foliage removed at the next visit against allowed removal'
   const of = (column: number) => ({ row: top, column, rows: figures.length, columns: 1 })
   const words = figures.map(
     ({ tree, dose, allowed }) => `tree ${tree}, ${percent(dose)} of ${percent(allowed)}`
@@ -111,7 +111,7 @@ function doseChart(figures: readonly Figures[], area: SheetChart['area'], top: n
     alt: `${title}, a ceiling and not a target. ${words.join('; ')}.`,
     labels: of(columns.tree.at),
     series: [
-      { name: 'Dose', values: of(columns.dose.at), drawn: 'columns', color: palette.moss },
+      { name: 'Foliage removed', values: of(columns.dose.at), drawn: 'columns', color: palette.moss },
       {
         name: 'Allowed removal (a ceiling, not a target)',
         values: of(columns.allowed.at),

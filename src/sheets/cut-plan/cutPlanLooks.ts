@@ -18,7 +18,7 @@ const reached = 0.95
 export function sayCutPlanLooks(draft: SheetDraft): void {
   draft.labeled(
     'Bold',
-    'A large cut, on a tint where it needs a reason; a dose of the visit that takes 95 % or more of the allowed removal.'
+    'A large cut, on a tint where it needs a reason; foliage removed at the visit that takes 95 % or more of the allowed removal.'
   )
 }
 

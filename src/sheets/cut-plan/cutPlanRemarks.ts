@@ -2,6 +2,7 @@ import type { Inventory } from '../../inventory/inventory'
 import { judgedOf, judgedWords, notJudgedLimbs, type Judged } from '../../plan/judged'
 import { leftOut } from '../../plan/leftOut'
 import { confidenceOf } from '../../plan/outlook'
+import { outcomeWords } from '../../plan/outcomeWords'
 import type { LimbState, Plan, TreePlan } from '../../plan/plan'
 import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
@@ -156,22 +157,16 @@ export function addOnSite(draft: SheetDraft, trees: readonly TreePlan[]): void {
   addRemarks(draft, 'Limbs to hold, or to decide on site', header, remarks)
 }
 
-/** Limbs that the planned visits do not bring under the goal. */
+/** How every limb ends that had a priority over 10 at the survey, or an obligation. */
 export function addLeftOver(draft: SheetDraft, trees: readonly TreePlan[]): void {
-  const remarks = trees.flatMap(({ tree, remaining }) =>
-    remaining.map(({ limb, priority, clearedByVisit, remedy }): Remark => {
-      const until =
-        clearedByVisit === null ? remedy : `By visit ${String(clearedByVisit)}, if visits go on. ${remedy}`
-      return { place: [tree.id, limb.id], sentence: priority, remedy: until }
+  const remarks = trees.flatMap(({ tree, outcomes }) =>
+    outcomes.map((outcome): Remark => {
+      const { limb, priority } = outcome
+      return { place: [tree.id, limb.id], sentence: priority, remedy: outcomeWords(outcome) }
     })
   )
-  const header: [string, string, string, string] = [
-    'Tree',
-    'Limb',
-    'Priority that remains',
-    'What would clear it'
-  ]
-  addRemarks(draft, 'What remains after the planned visits', header, remarks)
+  const header: [string, string, string, string] = ['Tree', 'Limb', 'Priority at the survey', 'How it ends']
+  addRemarks(draft, 'How every limb ends', header, remarks)
 }
 
 /** Trees examined at most: each is planned twice more. The most urgent are the ones whose cuts come first. */

@@ -46,41 +46,59 @@ function one(cut: Cut, system: UnitSystem): string {
   const { limb } = cut
   const bearing = limb.bearing === null ? '' : `, bearing ${whole(limb.bearing)}°`
   const origin = limb.origin === null ? '' : `, at ${showHeight(limb.origin, system)} above ground`
-  const across = showDiameter(cut.cutDiameter, system)
+  if (cut.kind === 'raise')
+    return `Limb ${limb.id}${bearing}: hanging side branches removed up to ${showHeight(cut.cutHeight ?? 0, system, 'at least')}.`
+  const across =
+    cut.cutDiameter === null ? 'size to be measured then' : `${showDiameter(cut.cutDiameter, system)} across`
   if (cut.kind === 'remove')
-    return `Limb ${limb.id}${bearing}: removal cut${cut.live ? '' : ' of dead wood'}, ${across} across${origin}.`
+    return `Limb ${limb.id}${bearing}: removal cut${cut.live ? '' : ' of dead wood'}, ${across}${origin}.`
   const lateral =
     cut.lateralMin === null
       ? ''
       : `, to a lateral of at least ${showDiameter(cut.lateralMin, system, 'at least')}`
-  const height = cut.cutHeight === null ? '' : ` at ${showHeight(cut.cutHeight, system)} above ground`
+  const height = placeOf(cut, system)
+  const what = cut.count > 1 ? `${String(cut.count)} reduction cuts over the outer part` : 'reduction cut'
   const tip =
     cut.tipAfter === null
       ? ''
       : `; all other ends of the limb below ${showHeight(cut.tipAfter, system, 'at most')}`
-  return `Limb ${limb.id}${bearing}: reduction cut, ${across} across${height}${lateral}${tip}.`
+  return `Limb ${limb.id}${bearing}: ${what}, ${across}${height}${lateral}${tip}.`
+}
+
+function placeOf({ cutHeight, distance }: Cut, system: UnitSystem): string {
+  if (distance !== null) return ` ${showHeight(distance, system)} out from the union`
+  return cutHeight === null ? '' : ` at ${showHeight(cutHeight, system)} above ground`
 }
 
 function kinds(cuts: readonly Cut[]): string {
   const reduce = cuts.filter(({ kind }) => kind === 'reduce').length
-  const remove = cuts.length - reduce
+  const raised = cuts.filter(({ kind }) => kind === 'raise').length
+  const remove = cuts.length - reduce - raised
   return listed([
     ...(reduce > 0 ? [counted(reduce, 'reduction cut')] : []),
-    ...(remove > 0 ? [counted(remove, 'removal cut')] : [])
+    ...(remove > 0 ? [counted(remove, 'removal cut')] : []),
+    ...(raised > 0 ? [counted(raised, 'limb raised', 'limbs raised')] : [])
   ])
 }
 
 function cutsOf(visit: Visit, system: UnitSystem): string[] {
-  const sizes = visit.cuts.map(({ cutDiameter }) => cutDiameter)
+  const sizes = visit.cuts.flatMap(({ cutDiameter }) => cutDiameter ?? [])
+  return [
+    `${capital(kinds(visit.cuts))}${rangeOf(sizes, system)}.`,
+    ...visit.cuts.map((cut) => one(cut, system))
+  ]
+}
+
+function rangeOf(sizes: readonly number[], system: UnitSystem): string {
+  if (sizes.length === 0) return ''
   const [least, most] = [Math.min(...sizes), Math.max(...sizes)].map((size) => showDiameter(size, system))
-  const range = least === most ? `${String(most)} across` : `${String(least)} to ${String(most)} across`
-  return [`${capital(kinds(visit.cuts))}, ${range}.`, ...visit.cuts.map((cut) => one(cut, system))]
+  return least === most ? `, ${String(most)} across` : `, ${String(least)} to ${String(most)} across`
 }
 
 function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
   const later = visits.map((visit) => {
     let largest = 0
-    for (const { cutDiameter } of visit.cuts) largest = Math.max(largest, cutDiameter)
+    for (const { work } of visit.cuts) largest = Math.max(largest, work.diameter)
     return `${String(visit.year)}: ${kinds(visit.cuts)} up to ${showDiameter(largest, system)} across, not more than ${ceilingPercent(visit.allowedRemoval)} of the foliage.`
   })
   return [...later, 'A forecast: the tree is measured and specified again before each of them.']

@@ -6,14 +6,14 @@ import { palette } from '../../../shared/palette'
 const never: readonly string[] = [
   'The leader named for each tree is not cut and not shortened.',
   'Inner and lower foliage stays on every limb: shorten from the end, never strip from the inside.',
-  'Nothing beyond the total dose of the tree. It is a ceiling; what is left of it is not used up.',
+  'Nothing beyond the foliage that may be removed from the tree. It is a ceiling; what is left of it is not used up.',
   'No topping: no cut between side branches, and none to a lateral smaller than the one given.',
   'No cut into the branch collar, and no stub beyond it.',
   'No climbing spurs on trees being pruned.'
 ]
 
 const sources =
-  'Sources: dose by life stage, see the cut plan; half the foliage in the lower two-thirds of the crown and of each limb, ANSI A300-1995, 5.3.1; spurs from memory, trade practice; topping, collar and stub, common practice, no source.'
+  'Sources: foliage removed by life stage, see the cut plan; half the foliage in the lower two-thirds of the crown and of each limb, ANSI A300-1995, 5.3.1; spurs from memory, trade practice; topping, collar and stub, common practice, no source.'
 
 const howToCut: readonly string[] = [
   'Reduce to lateral: cut back to a live lateral at least as thick as given. All other ends of this limb are kept below the tip shown.',
@@ -61,7 +61,7 @@ export function addSignOff(draft: PrintedDraft, day: number): void {
   draft.blank()
   draft.heading(`Day ${String(day)} done`)
   draft.tick('Every cut is ticked, or what was done instead is written beside it')
-  draft.tick('No tree lost more than its total dose; brush cleared, lawn and walks raked, signs taken in')
+  draft.tick('No tree lost more foliage than it may; brush cleared, lawn and walks raked, signs taken in')
   draft.toFill([
     { label: 'Trees not finished', at: 0, from: 3, columns: 1 },
     { label: 'Started, ended', at: 4, from: 6, columns: 4 }

@@ -21,13 +21,14 @@ import type { Stop } from './workOrderDays'
 /** The crew's table: at one to one it fills a portrait page of either paper. */
 const layout = [
   ['limb', 7],
+  ['must', 8.7],
   ['shortInstruction', 24],
-  ['height', 7.6],
-  ['bearing', 7.6],
-  ['diameter', 7.6],
-  ['lateral', 7.6],
-  ['tip', 7.6, 'bold'],
-  ['dose', 7.6]
+  ['height', 6.1],
+  ['bearing', 6],
+  ['diameter', 6.1],
+  ['lateral', 6.1],
+  ['tip', 6.1, 'bold'],
+  ['dose', 6.1]
 ] as const satisfies CutLayout
 
 /** A cut with its place in the sequence, from 1. */
@@ -65,10 +66,10 @@ const plain = {} as const
 const treeHeading = { bold: true, size: 14 } as const
 const ruledOff = { underline: palette.ink } as const
 
-const clears = (cut: Cut): number => (!cut.live || cut.limb.broken ? 0 : 1)
-const reached = (cut: Cut): number => heightOfCut(cut) ?? 0
+const clears = (cut: Cut): number => (!cut.live || cut.obligation === 'broken' ? 0 : cut.must ? 1 : 2)
+const reached = (cut: Cut): number => heightOfCut(cut) ?? cut.work.height ?? 0
 
-/** Dead and broken wood first, then from the top down. */
+/** Dead and broken wood first, then what must be done, then the rest if time allows; each from the top down. */
 export function inSequence(cuts: readonly Cut[]): readonly Cut[] {
   return inOrder(cuts, (a, b) => clears(a) - clears(b) || reached(b) - reached(a) || a.limb.row - b.limb.row)
 }
@@ -86,7 +87,7 @@ function about({ tree, visit, hours }: Stop, system: UnitSystem): string {
 }
 
 /** The ceiling, and what the cuts are computed to take. */
-function dose({ visit }: Stop): string {
+function foliage({ visit }: Stop): string {
   if (!visit.cuts.some(({ live }) => live)) return 'Dead wood only. No live wood is cut at this visit.'
   const { allowed, visit: taken } = shownDoses(visit)
   return `Not to exceed ${percent(allowed)} of live foliage; these cuts take ${percent(taken)}.`
@@ -107,7 +108,7 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
   const confirm = leader.confirm ? ' Confirm it on site before the first cut.' : ''
   draft.prose(`${name}: ${closed(leader.reason)}${confirm}`, bold, said, 'Leader, not cut')
-  draft.prose(dose(stop), bold, said, 'Total dose')
+  draft.prose(foliage(stop), bold, said, 'Foliage')
   draft.prose(`${about(stop, system)}.`, plain, said, 'Tree')
   if (stop.tree.notJudged.length > 0)
     draft.prose(
@@ -127,7 +128,7 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
 function addReasons(draft: PrintedDraft, cuts: readonly Cut[], system: UnitSystem): void {
   for (const cut of cuts) {
     if (!cut.needsReason) continue
-    const label = `Limb ${cut.limb.id} (${showDiameter(cut.cutDiameter, system)}), reason before the cut`
+    const label = `Limb ${cut.limb.id} (${showDiameter(cut.cutDiameter ?? 0, system)}), reason before the cut`
     draft.toFill([{ label, at: 0, from: 4, columns: 6 }])
   }
 }

@@ -5,7 +5,7 @@ const shares = (header: string, ...cells: (string | number)[]) => {
   const read = columnOf(header, ...cells)
   const values = read.trees.map(({ removed }) => removed)
   return {
-    values: values.map((value) => Number(value.toFixed(9))),
+    values: values.map((value) => Number((value ?? NaN).toFixed(9))),
     codes: codesIn(read),
     problems: read.problems
   }

@@ -58,6 +58,7 @@ export const english: Words = {
     developmental.stage phase life.phase age.group age.category
     lifestage`,
   age: 'age old how.old',
+  form: 'form habit tree.shape crown.shape',
   vigor: 'vigor vigour vitality health condition cond healthiness hlth healthy how.healthy',
   rating: 'rating score grade rtg category categorization cat level',
   growth: 'growth grow increment growing accretion',

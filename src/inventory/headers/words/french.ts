@@ -55,6 +55,7 @@ export const french: Words = {
     stade classe.dage classe.d.age classe.age stade.de.developpement phase etape stade.de.vie
     developpement maturite stade.evolutif stade.d.evolution evolution age.class`,
   age: 'age',
+  form: 'port forme',
   vigor: 'vigueur vitalite etat sante condition etat.sanitaire etat.physiologique',
   rating: 'categorie note cote indice.de cotation classement',
   growth: 'croissance accroissement pousse',

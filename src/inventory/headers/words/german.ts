@@ -68,6 +68,7 @@ export const german: Words = {
     entwicklungsstufe entwicklungsstadium reifestadium reifestufe lebensabschnitt altersgruppe
     wuchsphase stadium phase lebensstadium reife`,
   age: 'alter alters baumalter',
+  form: 'wuchsform habitus kronenform baumform',
   vigor: `
     vitalitat vitalitaet vitalitats vitalitaets zustand gesundheit gesundheits baumzustand vital
     kondition`,

@@ -51,6 +51,7 @@ export type OwnNotion =
   | 'stage'
   | 'age'
   | 'vigor'
+  | 'form'
   | 'rating'
   | 'growth'
   | 'rate'

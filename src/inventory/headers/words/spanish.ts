@@ -52,6 +52,7 @@ export const spanish: Words = {
     etapa fase clase.de.edad madurez etapa.de.vida estado.de.desarrollo estado.de.madurez fase.vital
     fase.de.desarrollo grupo.de.edad estadio desarrollo`,
   age: 'edad',
+  form: 'porte forma',
   vigor: 'vigor vitalidad estado salud condicion estado.sanitario',
   rating: 'categoria calificacion puntuacion valoracion nota grado.de nivel',
   growth: 'crecimiento incremento',

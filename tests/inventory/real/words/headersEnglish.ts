@@ -234,6 +234,7 @@ const ofTrees: Phrasing[] = [
     'caliperHeight',
     'Caliper measured at (in) :: in\nCaliper ht. (in) :: in\nHeight of caliper (in) :: in'
   ),
+  ...of('form', 'Tree form\nGrowth habit\nCrown form\nHabit'),
   ...of('access', 'Site access\nAccess class\nCrew access\nAccess to tree\nEquipment access'),
   ...of(
     'site',

@@ -1,0 +1,92 @@
+import type { AssessedLimb } from './assessLimb'
+import { leaveAlone, type Limits } from './choice'
+import { choose } from './choose'
+import type { Crown } from './crown'
+import {
+  doseUnits,
+  familyItems,
+  goesWith,
+  reliefOf,
+  weighCuts,
+  type Assessments,
+  type FamilyItem,
+  type Following,
+  type WeighedCut
+} from './families'
+import { tightestFamilyPrices, type FamilyNode } from './familyBounds'
+
+/** What may be done with a limb on the trunk. */
+export type Group = readonly (WeighedCut | FamilyItem)[]
+
+/** The limbs on the trunk that may be cut, or limbs on them, each with what may be done with it. */
+export interface TreeGroups {
+  readonly roots: readonly AssessedLimb[]
+  readonly groups: readonly Group[]
+}
+
+/** What may be done with the limbs on the trunk; each by itself, or with the limbs on it. */
+export function groupsOfTree(assessed: readonly AssessedLimb[], crown: Crown, limits: Limits): TreeGroups {
+  const isFlat = assessed.every(({ limb }) => limb.parent === null)
+  return isFlat ? flatGroups(assessed, crown) : familyGroups(assessed, crown, limits)
+}
+
+function flatGroups(assessed: readonly AssessedLimb[], crown: Crown): TreeGroups {
+  const roots: AssessedLimb[] = []
+  const groups: Group[] = []
+  for (const root of assessed) {
+    if (root.cuts.length === 0) continue
+    roots.push(root)
+    groups.push(weighCuts(root, crown.lower, crown.holders.has(root.limb)))
+  }
+  return { roots, groups }
+}
+
+/** Ways of a family kept at a time while a good choice is looked for. */
+const quickly = 40
+
+/** What floating point may add to or take from a bound, in units of gain. */
+const rounding = 1
+
+/**
+ * Limbs with the limbs on them: a good choice is found first among few of their ways. Then only ways are followed that may
+ * still be part of a better one, or of one as good, so that the best is not missed.
+ */
+function familyGroups(assessed: readonly AssessedLimb[], crown: Crown, limits: Limits): TreeGroups {
+  const all: Assessments = new Map(assessed.map((each) => [each.limb, each]))
+  const trunk = assessed.filter(({ limb }) => limb.parent === null)
+  const nodes = trunk.map((root) => nodeOf(root, all, crown))
+  const prices = tightestFamilyPrices(nodes, limits)
+  const make = (gap: number, most: number): TreeGroups => {
+    const following: Following = { limits, prices, gap, most }
+    const made = trunk.map((root) => {
+      const holds = crown.holders.has(root.limb)
+      return { root, items: familyItems(root, { all, rule: crown.lower, following }, holds) }
+    })
+    const kept = made.filter(({ items }) => items.length > 0)
+    return { roots: kept.map(({ root }) => root), groups: kept.map(({ items }) => items) }
+  }
+  const few = make(Infinity, quickly)
+  return make(prices.bound - gainOf(few, limits) + rounding, Infinity)
+}
+
+/** What the best choice among some ways gains. */
+function gainOf({ groups }: TreeGroups, limits: Limits): number {
+  return choose(groups, limits).reduce(
+    (sum, index, at) => sum + (index === leaveAlone ? 0 : (groups[at]?.[index]?.gain ?? 0)),
+    0
+  )
+}
+
+function nodeOf(assessed: AssessedLimb, all: Assessments, crown: Crown): FamilyNode {
+  const { limb } = assessed
+  const own = weighCuts(assessed, crown.lower, false)
+  const children = limb.children.flatMap((child) => all.get(child) ?? [])
+  return {
+    limb,
+    own,
+    children: children.map((child) => nodeOf(child, all, crown)),
+    goes: own.map(({ cut }) => children.map((child) => goesWith(child.limb, limb, cut))),
+    relief: reliefOf(assessed, all),
+    most: Math.round(limb.share * doseUnits)
+  }
+}

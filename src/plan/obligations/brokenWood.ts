@@ -1,0 +1,103 @@
+import { cutShare, diameterAlong } from '../../formulas/cuts'
+import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../../formulas/growth'
+import type { Limb } from '../../inventory/inventory'
+import { carried, type GrowingLimb } from '../growingLimb'
+import { growthRate } from '../growthRate'
+import type { PossibleCut } from '../possibleCut'
+import { removalOf } from '../removal'
+import { priorityOf } from '../visitConditions'
+import { make, type FirstPass } from './passState'
+
+/**
+ * Broken wood: cut to the nearest lateral or union below the break. What lies beyond it counts as lost already, so it takes
+ * nothing of the allowance; where nothing sound is known below the break, the limb is removed.
+ */
+export function cutBrokenWood(pass: FirstPass): void {
+  if (pass.conditions.first) cutBrokenLeader(pass)
+  for (const limb of pass.conditions.limbs) {
+    const { surveyed } = limb
+    if (limb.gone || !surveyed.broken || limb.corrected || surveyed.decay) continue
+    const lateral = soundLateral(limb)
+    const cut = lateral === null ? { ...removalOf(limb), dose: 0 } : backTo(limb, lateral, pass)
+    make(pass, limb, cut, 'broken')
+    limb.corrected = true
+  }
+}
+
+/** Where sound wood is known on a broken limb: its first live lateral, or the highest listed limb on it that is sound. */
+interface SoundLateral {
+  readonly origin: number
+  readonly limb: GrowingLimb | null
+}
+
+function soundLateral({ surveyed, children, origin, tip }: GrowingLimb): SoundLateral | null {
+  const { lateralHeight } = surveyed
+  let highest: SoundLateral | null =
+    lateralHeight !== null && lateralHeight > origin && lateralHeight < tip
+      ? { origin: lateralHeight, limb: null }
+      : null
+  for (const child of children) {
+    const isSound = !child.gone && !child.surveyed.broken && child.origin > origin && child.origin < tip
+    if (isSound && (highest === null || child.origin > highest.origin))
+      highest = { origin: child.origin, limb: child }
+  }
+  return highest
+}
+
+function backTo(limb: GrowingLimb, { origin, limb: lateral }: SoundLateral, pass: FirstPass): PossibleCut {
+  const { conditions } = pass
+  const along = (origin - limb.origin) / (limb.tip - limb.origin)
+  const diameter = diameterAlong(limb.diameter, along)
+  const share = cutShare(diameter, limb.diameter)
+  const tipAfter = lateral === null ? origin : Math.min(limb.tip, Math.max(lateral.tip, origin))
+  const ratio = limb.diameter / limb.stem
+  const rate = growthRate(limb, ratio, tipAfter, true, conditions)
+  const loss = lossAfterCut(carried(limb), share)
+  const gain = growthAfterLoss(rate, loss, conditions.years, 0, limb.fade)
+  const stem = { diameter: limb.stem, gain: conditions.years * conditions.stemGrowth }
+  const nextRatio = ratioAfterGrowth({ diameter: limb.diameter, gain }, stem)
+  return {
+    kind: 'reduce',
+    share,
+    cutDiameter: diameter,
+    count: 1,
+    cutHeight: origin,
+    distance: null,
+    beyond: 1 - along,
+    tipAfter,
+    dose: 0,
+    nextRatio,
+    nextPriority: priorityOf(limb, nextRatio, tipAfter, conditions),
+    lateral
+  }
+}
+
+/** A leader that is broken is cut back to the limb that takes over, or else to sound wood on site. */
+function cutBrokenLeader({ tree, made }: FirstPass): void {
+  const { lost, limb: heir } = tree.leader
+  if (lost === null || lost.dead || !lost.broken || lost.decay) return
+  made.push({ surveyed: lost, limb: null, assessed: null, cut: leaderCut(lost, heir), obligation: 'broken' })
+}
+
+function leaderCut(lost: Limb, heir: Limb | null): PossibleCut {
+  const { tip, diameter } = lost
+  const origin = lost.origin ?? 0
+  const place = lost.lateralHeight ?? (heir === lost ? null : (heir?.origin ?? null))
+  const along = place === null || tip === null || !(tip > origin) ? null : (place - origin) / (tip - origin)
+  const isKnown = along !== null && along > 0 && along < 1
+  const beyond = isKnown ? 1 - along : 1
+  return {
+    kind: 'reduce',
+    share: beyond * beyond,
+    cutDiameter: (diameter ?? 0) * beyond,
+    count: 1,
+    cutHeight: isKnown ? place : null,
+    distance: null,
+    beyond,
+    tipAfter: isKnown ? (place ?? origin) : origin,
+    dose: 0,
+    nextRatio: 0,
+    nextPriority: 0,
+    lateral: null
+  }
+}

@@ -1,0 +1,31 @@
+import type { GrowingLimb } from '../growingLimb'
+import type { FirstPass } from './passState'
+import { removeOrShorten } from './shorten'
+
+/**
+ * Rubbing limbs: the lesser of two is removed; where it may not be removed, it is shortened clear of the other. Where two
+ * or more are marked, the thickest of them stays; a limb that is marked alone rubs on one that is not.
+ */
+export function cutRubbingLimbs(pass: FirstPass): void {
+  const rubbing = pass.conditions.limbs.filter(
+    ({ gone, surveyed, corrected }) => !gone && surveyed.rubbing && !corrected
+  )
+  if (rubbing.length === 0) return
+  // Of equally thick ones the later in the inventory is the lesser.
+  const lesser = [...rubbing].reverse().sort((a, b) => a.diameter - b.diameter)
+  const stays = lesser.length > 1 ? lesser.pop() : undefined
+  let open = false
+  for (const limb of lesser) if (!isDealtWith(pass, limb)) open = true
+  if (stays !== undefined && !open) stays.corrected = true
+}
+
+function isDealtWith(pass: FirstPass, limb: GrowingLimb): boolean {
+  if (limb.gone) return true
+  if (limb.surveyed.decay) return false
+  const before = pass.made.length
+  removeOrShorten(pass, limb, 'rubbing')
+  if (pass.made.length === before) return false
+  limb.corrected = true
+  pass.obliged.set(limb, null)
+  return true
+}

@@ -1,0 +1,31 @@
+import { isOver } from '../../formulas/boundary'
+import { aspectRatio } from '../../formulas/diameters'
+import { growthAfterLoss } from '../../formulas/growth'
+import type { GrowingLimb } from '../growingLimb'
+import { growthRate } from '../growthRate'
+import { removalOf } from '../removal'
+import type { VisitConditions } from '../visitConditions'
+import { fits, keepsCrown, make, type FirstPass } from './passState'
+import { wait } from './shorten'
+
+/** Temporary limbs that would pass 2 in or half of their stem by the next visit are removed. */
+export function removeTemporaryLimbs(pass: FirstPass): void {
+  const { conditions } = pass
+  for (const limb of conditions.limbs) {
+    const { surveyed } = limb
+    if (limb.gone || surveyed.role !== 'temporary' || surveyed.decay || pass.obliged.has(limb)) continue
+    if (!isDue(limb, conditions)) continue
+    const cut = removalOf(limb)
+    if (!keepsCrown(pass, limb)) wait(pass, limb, 'crown ratio')
+    else if (fits(pass, cut)) make(pass, limb, cut, 'temporary')
+    else wait(pass, limb, 'allowance')
+  }
+}
+
+function isDue(limb: GrowingLimb, conditions: VisitConditions): boolean {
+  const { rules, years, stemGrowth } = conditions
+  const rate = growthRate(limb, aspectRatio(limb.diameter, limb.stem), limb.tip, limb.shortened, conditions)
+  const diameter = limb.diameter + growthAfterLoss(rate, limb.loss, years, limb.lossAge, limb.fade)
+  const ratio = aspectRatio(diameter, limb.stem + years * stemGrowth)
+  return isOver(diameter, rules.temporaryCut) || isOver(ratio, rules.temporaryRatio)
+}
