@@ -86,7 +86,9 @@ function beginReading(
     matches: found.matches,
     asked: found.needed.asked,
     system: found.system,
-    ...nothingRead(),
+    trees: [],
+    limbCount: 0,
+    unplanned: [],
     problems
   }
   const stop = whyUnusable(found)
