@@ -45,6 +45,8 @@ interface PlainReader {
   readonly words: Pick<WordReader, 'known'>
   /** Reads any other cell. */
   readOther(cell: Filled, row: number): Reading<unknown>
+  /** Whether any other cell is blank. */
+  isOtherBlank(cell: Filled, row: number): boolean
 }
 
 /**
@@ -56,14 +58,20 @@ function read(this: PlainReader, row: number): Reading<unknown> {
   if (cell === null || cell === undefined) return null
   if (typeof cell === 'number') {
     const value = plainValue(cell, this.numbers)
-    return Number.isNaN(value) ? this.readOther(cell, row) : value
-  }
-  if (typeof cell === 'string') {
+    if (!Number.isNaN(value)) return value
+  } else if (typeof cell === 'string') {
     if (this.isText && isPlainText(cell)) return cell
     const known = this.words.known?.get(cell)
     if (known !== undefined) return known
   }
   return this.readOther(cell, row)
+}
+
+function isBlankAt(this: PlainReader, row: number): boolean {
+  const cell = this.rows[row]?.[this.at]
+  if (cell === null || cell === undefined) return true
+  if (typeof cell === 'number' && !couldBeCode(cell)) return false
+  return this.isText && typeof cell === 'string' ? isBlank(cell) : this.isOtherBlank(cell, row)
 }
 
 /** The reader of the column of the block that gives this field. */
@@ -77,9 +85,8 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
   const missing = missingWords(column)
   const codes = new Tally()
 
-  function isBlankAt(row: number): boolean {
-    const cell = raw(row)
-    return cell === null || cell === undefined || isBlank(cell) || isMissing(cell, row)
+  function isOtherBlank(cell: Filled, row: number): boolean {
+    return isBlank(cell) || isMissing(cell, row)
   }
 
   function readOther(cell: Filled, row: number): Reading<unknown> {
@@ -197,6 +204,7 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
     isText: kind === 'text' && missing === null,
     words,
     readOther,
+    isOtherBlank,
     column,
     match,
     unit,
