@@ -85,10 +85,18 @@ export function isBlank(cell: Cell | undefined): boolean {
   return !isPlainSign(cell.charCodeAt(0)) && cell.trim() === ''
 }
 
-/** A text as `trim` gives it; most begin and end with a plain sign, and are what they are. */
+/** "#", with which the texts of errors begin. */
+const numberSign = 35
+
+/** Whether a text can be taken as it stands: neither blank nor an error, and without spaces around. */
+export function isPlainText(text: string): boolean {
+  const first = text.charCodeAt(0)
+  return isPlainSign(first) && first !== numberSign && isPlainSign(text.charCodeAt(text.length - 1))
+}
+
+/** A text as `trim` gives it; most are what they are. */
 export function trimmed(text: string): string {
-  const isTrimmed = isPlainSign(text.charCodeAt(0)) && isPlainSign(text.charCodeAt(text.length - 1))
-  return isTrimmed ? text : text.trim()
+  return isPlainText(text) ? text : text.trim()
 }
 
 const errorTexts =

@@ -1,4 +1,4 @@
-import { isBlank, isErrorText, trimmed, type CellBlock } from '../../shared/cells'
+import { isBlank, isErrorText, isPlainText, type CellBlock } from '../../shared/cells'
 import { listChoices, readChoice } from '../../shared/choices'
 import type { Side } from '../../shared/columnKinds'
 import type { Field } from '../../shared/columns'
@@ -10,11 +10,11 @@ import type { ColumnMatch } from './inventory'
 import { isUnread, Noted, type Reading } from './reading'
 import { columnCells, type ColumnCells, type Filled } from './values/columnCells'
 import { lengthReader } from './values/lengthReader'
-import { couldBeCode, isNegativeCode, isNines, missingWords } from './values/missing'
-import { plainNumbers, plainValue } from './values/plainNumbers'
+import { couldBeCode, isNegativeCode, isNines, missingWords, type MissingWords } from './values/missing'
+import { plainNumbers, plainValue, type PlainNumbers } from './values/plainNumbers'
 import { Tally } from './values/remarks'
 import { ShareReader } from './values/shareReader'
-import { wordReader } from './values/wordReader'
+import { wordReader, type WordReader } from './values/wordReader'
 
 const everySide =
   /^(?:all|any|every|both|alle|beide|toutes?|tous|todos|todas)(?: sides?| seiten| côtés| lados)?(?: round)?$/i
@@ -35,10 +35,46 @@ export interface CellReader extends ColumnCells {
   remarks(): Problem[]
 }
 
+/** A reader with what it needs for cells that say plainly what they say, which are almost all. */
+interface PlainReader {
+  readonly rows: CellBlock['rows']
+  readonly at: number
+  readonly numbers: PlainNumbers
+  /** The column holds texts, which are taken as they stand. */
+  readonly isText: boolean
+  readonly words: Pick<WordReader, 'known'>
+  /** Reads any other cell. */
+  readOther(cell: Filled, row: number): Reading<unknown>
+  /** Whether any other cell is blank. */
+  isOtherBlank(cell: Filled, row: number): boolean
+}
+
 /**
- * Reads the column of the block that gives this field. Made of functions and no class, as all that reads cells: the engine
- * throws away what it compiled for a class whenever the memory is tidied up while no instance is left.
+ * Reads a cell, at once where it says plainly what it says. It stands by itself, as the engine throws away what it compiled for
+ * a function made with a reader whenever the memory is tidied up while there is no reader.
  */
+function read(this: PlainReader, row: number): Reading<unknown> {
+  const cell = this.rows[row]?.[this.at]
+  if (cell === null || cell === undefined) return null
+  if (typeof cell === 'number') {
+    const value = plainValue(cell, this.numbers)
+    if (!Number.isNaN(value)) return value
+  } else if (typeof cell === 'string') {
+    if (this.isText && isPlainText(cell)) return cell
+    const known = this.words.known?.get(cell)
+    if (known !== undefined) return known
+  }
+  return this.readOther(cell, row)
+}
+
+function isBlankAt(this: PlainReader, row: number): boolean {
+  const cell = this.rows[row]?.[this.at]
+  if (cell === null || cell === undefined) return true
+  if (typeof cell === 'number' && !couldBeCode(cell)) return false
+  return this.isText && typeof cell === 'string' ? isBlank(cell) : this.isOtherBlank(cell, row)
+}
+
+/** The reader of the column of the block that gives this field. */
 export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): CellReader {
   const cells = columnCells(block, match, field)
   const { column, unit, conventions, raw, address, problem, fault } = cells
@@ -48,22 +84,14 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
   const words = wordReader(cells, isMissing)
   const missing = missingWords(column)
   const codes = new Tally()
-  const numbers = plainNumbers(column, lengths.millimeters)
-  const isPlainText = kind === 'text' && missing === null
 
-  function isBlankAt(row: number): boolean {
-    const cell = raw(row)
-    return cell === null || cell === undefined || isBlank(cell) || isMissing(cell, row)
+  function isOtherBlank(cell: Filled, row: number): boolean {
+    return isBlank(cell) || isMissing(cell, row)
   }
 
-  function read(row: number): Reading<unknown> {
-    const cell = raw(row)
-    if (typeof cell === 'number') {
-      const value = plainValue(cell, numbers)
-      return Number.isNaN(value) ? readNumber(cell, row) : value
-    }
-    if (typeof cell !== 'string') return cell === true || cell === false ? readFilled(cell, row) : null
-    return (kind === 'choice' ? words.known(cell) : undefined) ?? readText(cell, row)
+  function readOther(cell: Filled, row: number): Reading<unknown> {
+    if (typeof cell === 'number') return readNumber(cell, row)
+    return typeof cell === 'string' ? readText(cell, row) : readFilled(cell, row)
   }
 
   function readNumber(cell: number, row: number): Reading<unknown> {
@@ -74,7 +102,6 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
   function readText(cell: string, row: number): Reading<unknown> {
     if (isBlank(cell)) return null
     if (isErrorText(cell)) return problem('error-cell', row)
-    if (isPlainText) return trimmed(cell)
     return !words.reads && isMissing(cell, row) ? null : readFilled(cell, row)
   }
 
@@ -172,7 +199,14 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
     return problem('not-a-choice', row, { choices: `${listChoices('growth')}, nor a number` })
   }
 
-  return {
+  const reader: CellReader & PlainReader = {
+    rows: block.rows,
+    at: match.column,
+    numbers: plainNumbers(column, lengths.millimeters),
+    isText: kind === 'text' && missing === null,
+    words,
+    readOther,
+    isOtherBlank,
     column,
     match,
     unit,
@@ -185,4 +219,5 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
     read,
     remarks
   }
+  return reader
 }

@@ -4,8 +4,9 @@ import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
 import { cellReader, type CellReader } from './cellReader'
 import { leaveUnplanned, type InventoryPart, type OpenInventory } from './inventory'
-import { limbReader, type LimbReader, type SaidOfColumns } from './readLimb'
+import { limbReader, readLimb, type LimbReader, type SaidOfColumns } from './readLimb'
 import {
+  addTreeRow,
   newTree,
   nothingTyped,
   treeReader,
@@ -95,9 +96,9 @@ export function sortRows(
       entries.set(key, entry)
       inventory.trees.push(entry.tree)
     }
-    reads.trees.add(entry.tree, entry.typed, row)
-    const cells = part.block.rows[row]
-    if (cells !== undefined && hasAny(cells, reads.limbColumns)) addLimb(inventory, parts, entry, reads, row)
+    const cells = part.block.rows[row] ?? []
+    addTreeRow(reads.trees, entry.tree, entry.typed, cells, row)
+    if (hasAny(cells, reads.limbColumns)) addLimb(inventory, parts, entry, reads.limbs, row)
   }
   // Once all rows of their trees are read, limbs know their parents.
   for (const { tree } of entries.values()) resolveParents(tree)
@@ -126,10 +127,10 @@ function addLimb(
   inventory: OpenInventory,
   parts: readonly OpenPart[],
   { tree, ids }: Entry,
-  { limbs }: RowReaders,
+  reader: LimbReader,
   row: number
 ): void {
-  const limb = limbs.read(tree, row)
+  const limb = readLimb(reader, tree, row)
   const before = placeOrAdd(ids, treeKey(limb.id))
   if (before < 0) {
     inventory.limbCount++

@@ -7,7 +7,7 @@ import type { OpenPart } from './openPart'
 import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
 import { identifier, treesWithinLimbs } from './survey/identify'
-import type { Identified, IdentifiedRow, IsNothing } from './survey/identity'
+import type { Identified, IdentifiedRow } from './survey/identity'
 import { joinedRows, type JoinedRows } from './survey/joins'
 import { oneSurvey } from './survey/sameSurvey'
 import { tellApart } from './survey/tellApart'
@@ -87,7 +87,9 @@ function beginReading(
     matches: found.matches,
     asked: found.needed.asked,
     system: found.system,
-    ...nothingRead(),
+    trees: [],
+    limbCount: 0,
+    unplanned: [],
     problems
   }
   const stop = whyUnusable(found)
@@ -97,8 +99,7 @@ function beginReading(
   const kept = oneSurvey(leaveNoTrees(rows, choices.noTrees ?? [], problems), problems)
   problems.push(...notListed(found.tables, kept))
   const readersOf = new Map(parts.map(({ part, readers }) => [part, readers]))
-  const isNothing: IsNothing = (part, row, field) => readersOf.get(part)?.get(field)?.isBlank(row) === true
-  const told = tellApart(kept, isNothing, problems)
+  const told = tellApart(kept, readersOf, problems)
   refuseRows(inventory, parts, [...refused, ...told.refused, ...shiftedRows(found)])
   return { inventory, parts, said, rows: told.rows }
 }

@@ -50,56 +50,75 @@ function treeColumns(readers: Readers, slots: Slots): TreeColumn[] {
   })
 }
 
-/** Reads a tree's own columns: from its first row, and from later rows what was blank before. */
+/** What a tree's own columns are read with. */
 export interface TreeReader {
-  /** Adds what a row of the part says of the tree. */
-  add(tree: OpenTree, typed: Typed, row: number): void
+  readonly open: OpenPart
+  readonly inventory: OpenInventory
+  readonly columns: readonly TreeColumn[]
+  /** Where the columns stand in the block, and their slots: all that is needed where a row repeats what is known. */
+  readonly places: readonly number[]
+  readonly slots: readonly number[]
+  readonly addressOf: (row: number, field: Field) => string
 }
 
 export function treeReader(
-  { part, readers, first }: OpenPart,
+  open: OpenPart,
   inventory: OpenInventory,
   slots: Slots,
   addressOf: (row: number, field: Field) => string
 ): TreeReader {
-  const { rows } = part.block
-  const columns = treeColumns(readers, slots)
-  // Most cells say what the row above said, and only these two numbers are needed to see it.
-  const at = columns.map(({ reader }) => reader.match.column)
-  const slotAt = columns.map(({ slot }) => slot)
-
-  function take(tree: OpenTree, typed: Typed, row: number, column: TreeColumn): void {
-    const { reader, slot } = column
-    if (reader.isBlank(row)) return
-    const [cell, known] = [reader.raw(row), typed.cells[slot]]
-    if (known === undefined) {
-      typed.cells[slot] = cell
-      typed.rows[slot] = first + row
-      put(tree, column, reader.read(row), inventory.problems)
-    } else if (String(cell).trim() !== String(known).trim()) reportTwoValues(tree, typed, row, column)
-  }
-
-  function reportTwoValues(tree: OpenTree, typed: Typed, row: number, { reader, slot }: TreeColumn): void {
-    const facts = {
-      tree: tree.id,
-      column: reader.column.name,
-      first: quoted(typed.cells[slot]),
-      other: addressOf(typed.rows[slot] ?? 0, reader.column.field as Field),
-      text: String(reader.raw(row) ?? '').trim()
-    }
-    inventory.problems.push(problem('duplicate-tree', reader.address(row), facts))
-  }
-
+  const columns = treeColumns(open.readers, slots)
   return {
-    add(tree, typed, row) {
-      const cells = rows[row] ?? []
-      const known = typed.cells
-      for (let index = 0; index < at.length; index++) {
-        const cell = cells[at[index] ?? -1]
-        if (cell === null || cell === known[slotAt[index] ?? -1]) continue
-        const column = columns[index]
-        if (column !== undefined) take(tree, typed, row, column)
-      }
-    }
+    open,
+    inventory,
+    columns,
+    places: columns.map(({ reader }) => reader.match.column),
+    slots: columns.map(({ slot }) => slot),
+    addressOf
   }
+}
+
+/** Adds what a row of the part says of the tree: from its first row, and from later rows what was blank before. */
+export function addTreeRow(
+  reader: TreeReader,
+  tree: OpenTree,
+  typed: Typed,
+  cells: readonly Cell[],
+  row: number
+): void {
+  const { places, slots } = reader
+  const known = typed.cells
+  for (let at = 0; at < places.length; at++) {
+    const cell = cells[places[at] ?? -1]
+    if (cell === null || cell === known[slots[at] ?? -1]) continue
+    const column = reader.columns[at]
+    if (column !== undefined) take(reader, tree, typed, row, column)
+  }
+}
+
+function take(reader: TreeReader, tree: OpenTree, typed: Typed, row: number, column: TreeColumn): void {
+  if (column.reader.isBlank(row)) return
+  const [cell, known] = [column.reader.raw(row), typed.cells[column.slot]]
+  if (known === undefined) {
+    typed.cells[column.slot] = cell
+    typed.rows[column.slot] = reader.open.first + row
+    put(tree, column, column.reader.read(row), reader.inventory.problems)
+  } else if (String(cell).trim() !== String(known).trim()) reportTwoValues(reader, tree, typed, row, column)
+}
+
+function reportTwoValues(
+  { inventory, addressOf }: TreeReader,
+  tree: OpenTree,
+  typed: Typed,
+  row: number,
+  { reader, slot }: TreeColumn
+): void {
+  const facts = {
+    tree: tree.id,
+    column: reader.column.name,
+    first: quoted(typed.cells[slot]),
+    other: addressOf(typed.rows[slot] ?? 0, reader.column.field as Field),
+    text: String(reader.raw(row) ?? '').trim()
+  }
+  inventory.problems.push(problem('duplicate-tree', reader.address(row), facts))
 }

@@ -39,130 +39,129 @@ function areAlike(one: Limb, other: Limb): boolean {
 
 /** What the trees say together, gathered tree by tree; lengths as the model has them, mm and m. */
 export interface Evidence {
+  /** Whether a column gives trunks. */
+  readonly hasTrunks: boolean
+  /** Trees that were looked at. */
+  trees: number
   /** Limbs thicker than their stem. */
-  readonly thicker: Readonly<Share>
+  readonly thicker: Share
   /** Limbs with the tip below the origin. */
-  readonly drooping: Readonly<Share>
+  readonly drooping: Share
   /** Tree height by trunk diameter, and the trunk diameters in mm. */
-  readonly slenderness: readonly number[]
-  readonly trunks: readonly number[]
+  readonly slenderness: number[]
+  readonly trunks: number[]
   /** What stands above a union by the diameter of the stem there; gathered where no column gives trunks. */
-  readonly aboveUnions: readonly number[]
+  readonly aboveUnions: number[]
   /** The highest tip by the height of the tree. */
-  readonly reaches: readonly number[]
-  readonly oddShapes: readonly Tree[]
+  readonly reaches: number[]
+  readonly oddShapes: Tree[]
   /** Limbs of which the limb, or the stem at its union, is far thicker than the trunk of its tree. */
-  readonly overTrunk: readonly { readonly tree: Tree; readonly limb: Limb }[]
+  readonly overTrunk: { readonly tree: Tree; readonly limb: Limb }[]
   /** Trees whose crown base lies above every union, with the lowest union in m. */
-  readonly highCrowns: readonly { readonly tree: Tree; readonly lowest: number }[]
-  readonly alike: readonly (readonly [Tree, Limb, Limb])[]
-  look(tree: Tree): void
+  readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[]
+  readonly alike: (readonly [Tree, Limb, Limb])[]
+  /** A number of each limb of the tree at hand that limbs with the same measurements share; NaN equals none. */
+  readonly marks: Float64Array
 }
 
-export function evidence(hasTrunks: boolean): Evidence {
-  const thicker: Share = { found: 0, of: 0 }
-  const drooping: Share = { found: 0, of: 0 }
-  const slenderness: number[] = []
-  const trunks: number[] = []
-  const aboveUnions: number[] = []
-  const reaches: number[] = []
-  const oddShapes: Tree[] = []
-  const thick: { tree: Tree; limb: Limb }[] = []
-  const highCrowns: { tree: Tree; lowest: number }[] = []
-  const alike: (readonly [Tree, Limb, Limb])[] = []
-  /** A number of each limb of the tree at hand that limbs with the same measurements share; NaN equals none. */
-  const marks = new Float64Array(limbsCompared)
-  let trees = 0
-
-  function look(tree: Tree): void {
-    const { limbs } = tree
-    let lowest = Infinity
-    const most = (tree.trunk ?? Infinity) * overTrunk
-    for (let at = 0; at < limbs.length; at++) {
-      const limb = limbs[at]
-      if (limb === undefined) continue
-      const { diameter, origin, stem } = limb
-      if ((stem ?? 0) > most || (diameter ?? 0) > most) thick.push({ tree, limb })
-      marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
-      if (origin !== null && origin < lowest) lowest = origin
-    }
-    if (trees < treesCompared || trees % everyTree === 0) lookAtLimbs(tree)
-    trees++
-    lookAtShape(tree)
-    compare(tree)
-    if (isClearlyAbove(tree, lowest)) lookAtCrown(tree)
-  }
-
-  function lookAtLimbs({ limbs, height }: Tree): void {
-    let highest = 0
-    for (const limb of limbs) {
-      if (limb.dead || limb.role === 'leader') continue
-      lookAtLimb(limb, height)
-      if (limb.tip !== null && limb.tip > highest) highest = limb.tip
-    }
-    if (height !== null && highest > 0) reaches.push(highest / height)
-  }
-
-  /** The crown base against the unions of live limbs alone. */
-  function lookAtCrown(tree: Tree): void {
-    const origins = tree.limbs.flatMap(({ dead, role, origin }) =>
-      dead || role === 'leader' || origin === null ? [] : [origin]
-    )
-    if (origins.length === 0 || origins.some((origin) => origin >= (tree.crownBase ?? 0))) return
-    const lowest = Math.min(...origins)
-    if (isClearlyAbove(tree, lowest)) highCrowns.push({ tree, lowest })
-  }
-
-  function lookAtLimb({ diameter, stem, origin, tip }: Limb, height: number | null): void {
-    if (diameter !== null && stem !== null) {
-      thicker.of++
-      if (diameter > stem) thicker.found++
-    }
-    if (origin === null) return
-    if (tip !== null) {
-      drooping.of++
-      if (tip < origin) drooping.found++
-    }
-    if (!hasTrunks && height !== null && stem !== null && height > origin)
-      aboveUnions.push(((height - origin) * 1000) / stem)
-  }
-
-  function lookAtShape(tree: Tree): void {
-    if (tree.height === null || tree.trunk === null) return
-    const times = (tree.height * 1000) / tree.trunk
-    slenderness.push(times)
-    trunks.push(tree.trunk)
-    if (times < leastTimes || times > mostTimes) oddShapes.push(tree)
-  }
-
-  /** By their marks first: reading the limbs themselves for each pair would take most of the time. */
-  function compare(tree: Tree): void {
-    const { limbs } = tree
-    if (limbs.length > limbsCompared) return
-    for (let at = 1; at < limbs.length; at++) {
-      const mark = marks[at]
-      for (let before = 0; before < at; before++) {
-        if (marks[before] !== mark) continue
-        const [limb, other] = [limbs[at], limbs[before]]
-        if (limb === undefined || other === undefined || !areAlike(limb, other)) continue
-        alike.push([tree, other, limb])
-        break
-      }
-    }
-  }
-
+export function noEvidence(hasTrunks: boolean): Evidence {
   return {
-    thicker,
-    drooping,
-    slenderness,
-    trunks,
-    aboveUnions,
-    reaches,
-    oddShapes,
-    overTrunk: thick,
-    highCrowns,
-    alike,
-    look
+    hasTrunks,
+    trees: 0,
+    thicker: { found: 0, of: 0 },
+    drooping: { found: 0, of: 0 },
+    slenderness: [],
+    trunks: [],
+    aboveUnions: [],
+    reaches: [],
+    oddShapes: [],
+    overTrunk: [],
+    highCrowns: [],
+    alike: [],
+    marks: new Float64Array(limbsCompared)
+  }
+}
+
+/** Adds what a tree says. */
+export function look(evidence: Evidence, tree: Tree): void {
+  const { limbs } = tree
+  const { marks } = evidence
+  let lowest = Infinity
+  const most = (tree.trunk ?? Infinity) * overTrunk
+  for (let at = 0; at < limbs.length; at++) {
+    const limb = limbs[at]
+    if (limb === undefined) continue
+    const { diameter, origin, stem } = limb
+    if ((stem ?? 0) > most || (diameter ?? 0) > most) evidence.overTrunk.push({ tree, limb })
+    marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
+    if (origin !== null && origin < lowest) lowest = origin
+  }
+  if (evidence.trees < treesCompared || evidence.trees % everyTree === 0) lookAtLimbs(evidence, tree)
+  evidence.trees++
+  lookAtShape(evidence, tree)
+  compare(evidence, tree)
+  if (isClearlyAbove(tree, lowest)) lookAtCrown(evidence, tree)
+}
+
+function lookAtLimbs(evidence: Evidence, { limbs, height }: Tree): void {
+  let highest = 0
+  for (const limb of limbs) {
+    if (limb.dead || limb.role === 'leader') continue
+    lookAtLimb(evidence, limb, height)
+    if (limb.tip !== null && limb.tip > highest) highest = limb.tip
+  }
+  if (height !== null && highest > 0) evidence.reaches.push(highest / height)
+}
+
+/** The crown base against the unions of live limbs alone. */
+function lookAtCrown({ highCrowns }: Evidence, tree: Tree): void {
+  const origins = tree.limbs.flatMap(({ dead, role, origin }) =>
+    dead || role === 'leader' || origin === null ? [] : [origin]
+  )
+  if (origins.length === 0 || origins.some((origin) => origin >= (tree.crownBase ?? 0))) return
+  const lowest = Math.min(...origins)
+  if (isClearlyAbove(tree, lowest)) highCrowns.push({ tree, lowest })
+}
+
+function lookAtLimb(
+  { thicker, drooping, aboveUnions, hasTrunks }: Evidence,
+  { diameter, stem, origin, tip }: Limb,
+  height: number | null
+): void {
+  if (diameter !== null && stem !== null) {
+    thicker.of++
+    if (diameter > stem) thicker.found++
+  }
+  if (origin === null) return
+  if (tip !== null) {
+    drooping.of++
+    if (tip < origin) drooping.found++
+  }
+  if (!hasTrunks && height !== null && stem !== null && height > origin)
+    aboveUnions.push(((height - origin) * 1000) / stem)
+}
+
+function lookAtShape({ slenderness, trunks, oddShapes }: Evidence, tree: Tree): void {
+  if (tree.height === null || tree.trunk === null) return
+  const times = (tree.height * 1000) / tree.trunk
+  slenderness.push(times)
+  trunks.push(tree.trunk)
+  if (times < leastTimes || times > mostTimes) oddShapes.push(tree)
+}
+
+/** By their marks first: reading the limbs themselves for each pair would take most of the time. */
+function compare({ marks, alike }: Evidence, tree: Tree): void {
+  const { limbs } = tree
+  if (limbs.length > limbsCompared) return
+  for (let at = 1; at < limbs.length; at++) {
+    const mark = marks[at]
+    for (let before = 0; before < at; before++) {
+      if (marks[before] !== mark) continue
+      const [limb, other] = [limbs[at], limbs[before]]
+      if (limb === undefined || other === undefined || !areAlike(limb, other)) continue
+      alike.push([tree, other, limb])
+      break
+    }
   }
 }
 

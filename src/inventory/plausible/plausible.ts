@@ -7,7 +7,7 @@ import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { listedChoices } from '../../../shared/words/lists'
 import { wholePercent } from '../../../shared/words/percent'
 import { fieldAddress, headerAddress, type ColumnMatch, type Inventory, type Tree } from '../inventory'
-import { evidence, overTrunk, type Evidence } from './evidence'
+import { look, noEvidence, overTrunk, type Evidence } from './evidence'
 import { isUnusual, likelyUnits, median, usual, type OtherUnits } from './units'
 
 /** Fewer limbs or trees than these say nothing of a whole column. */
@@ -28,11 +28,11 @@ export class Plausibility {
   private readonly evidence: Evidence
 
   constructor(private readonly inventory: Inventory) {
-    this.evidence = evidence(this.columnOf('trunk') !== undefined)
+    this.evidence = noEvidence(this.columnOf('trunk') !== undefined)
   }
 
   look(trees: readonly Tree[]): void {
-    for (const tree of trees) this.evidence.look(tree)
+    for (const tree of trees) look(this.evidence, tree)
   }
 
   problems(): Problem[] {

@@ -25,13 +25,35 @@ const none: readonly number[] = []
 /** Stands for every row that holds no data; nothing is ever put into it. */
 const nothing: Cell[] = []
 
-function dittosIn(row: readonly Cell[]): readonly number[] {
+/** The columns with a mark; what the row above, which has none, says too is no mark. */
+function dittosIn(row: readonly Cell[], above: readonly Cell[]): readonly number[] {
   let found: number[] | null = null
   for (let column = 0; column < row.length; column++) {
     const cell = row[column]
-    if (typeof cell === 'string' && cell.length <= longest && isDitto(cell)) (found ??= []).push(column)
+    if (typeof cell !== 'string' || cell.length > longest || cell === above[column]) continue
+    if (isDitto(cell)) (found ??= []).push(column)
   }
   return found ?? none
+}
+
+type MergesOverRows = NonNullable<SheetTable['sheet']['merges']>
+
+/** A row in which what its marks and merges stand for is written out; the row itself where it has none. */
+function writtenOut(
+  row: Cell[],
+  at: number,
+  above: readonly Cell[],
+  dittos: readonly number[],
+  merges: MergesOverRows
+): Cell[] {
+  const over = merges.filter(({ top, bottom }) => at > top && at <= bottom)
+  if (dittos.length === 0 && over.length === 0) return row
+  const own = [...row]
+  for (const column of dittos) own[column] = above[column] ?? null
+  for (const { left, right } of over)
+    for (let column = left; column <= right; column++)
+      if (isBlank(own[column])) own[column] = above[column] ?? null
+  return own
 }
 
 /**
@@ -42,22 +64,22 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
   const last = rows.at(-1) ?? header.names
   const cells = Array<Cell[]>(last - header.names + 1).fill(nothing)
   cells[0] = [...(sheet.rows[header.names] ?? [])]
-  const merges = (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && bottom > header.last)
+  const merges = (sheet.merges ?? []).filter(
+    ({ top, bottom }) => bottom > top && bottom > header.last && top > header.last
+  )
   let above: readonly Cell[] = []
+  /** The row above as it stands, as long as it has no mark. */
+  let plain: readonly Cell[] = []
   const together = unitsInRows(sheet, header, rows)
   const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   for (const row of rows) {
-    let own = sheet.rows[row] as Cell[]
-    const fill = (column: number): void => {
-      if (own === sheet.rows[row]) own = [...own]
-      own[column] = above[column] ?? null
-    }
+    const typed = sheet.rows[row] as Cell[]
+    const dittos = dittosIn(typed, plain)
+    plain = dittos.length === 0 ? typed : none
     // A lone mark in a row may be anything, such as an inch without its number.
-    const dittos = dittosIn(own)
-    if (dittos.length >= 2 || dittos.includes(idAt)) for (const column of dittos) fill(column)
-    for (const { top, left, bottom, right } of merges)
-      if (row > top && row <= bottom && top > header.last)
-        for (let column = left; column <= right; column++) if (isBlank(own[column])) fill(column)
+    const meant = dittos.length >= 2 || dittos.includes(idAt) ? dittos : none
+    const isPlain = meant.length === 0 && merges.length === 0
+    const own = isPlain ? typed : writtenOut(typed, row, above, meant, merges)
     cells[row - header.names] = together === null ? own : [...together(own)]
     above = own
   }

@@ -1,6 +1,7 @@
 import { isBlank, trimmed, type Cell } from '../../../shared/cells'
 import type { Field } from '../../../shared/columns'
 import type { Problem } from '../../../shared/problems'
+import type { CellReader } from '../cellReader'
 import { noKeys, placeOrAdd, type FewKeys } from './fewKeys'
 import type { Part } from './part'
 import { treeKey } from './treeKeys'
@@ -42,8 +43,12 @@ export function plain(cell: Cell | undefined): string {
     .toLowerCase()
 }
 
-/** Whether a cell says that nothing was measured, such as "n/a". */
-export type IsNothing = (part: Part, row: number, field: Field) => boolean
+/** The readers of all parts, by which a cell is told that says that nothing was measured, such as "n/a". */
+export type PartReaders = ReadonlyMap<Part, ReadonlyMap<Field, CellReader>>
+
+function isNothing(readers: PartReaders, part: Part, row: number, field: Field): boolean {
+  return readers.get(part)?.get(field)?.isBlank(row) === true
+}
 
 /** Sizes that differ by less are two readings of one tree (house judgment). */
 const sameSize = 0.15
@@ -74,7 +79,7 @@ interface Met {
 const noCells: readonly undefined[] = telling.map(() => undefined)
 
 /** The ids whose rows contradict each other, with what they contradict each other in. */
-export function conflictsIn(rows: readonly IdentifiedRow[], isNothing: IsNothing): Map<string, Conflict> {
+export function conflictsIn(rows: readonly IdentifiedRow[], readers: PartReaders): Map<string, Conflict> {
   const met = new Map<string, Met>()
   const columnsOfPart = new Map<Part, TellingColumns>()
   let any = false
@@ -89,7 +94,7 @@ export function conflictsIn(rows: readonly IdentifiedRow[], isNothing: IsNothing
     if (key !== before?.key) known = met.get(key)
     if (known === undefined)
       met.set(key, (known = { cells: noCells.slice(), limbs: noKeys(), against: null, twice: false }))
-    if (meet(known, each, read, isNothing)) any = true
+    if (meet(known, each, read, readers)) any = true
     before = each
   }
   if (!any) return new Map()
@@ -105,7 +110,7 @@ function meet(
   known: Met,
   { part, row }: IdentifiedRow,
   { columns, limb }: TellingColumns,
-  isNothing: IsNothing
+  readers: PartReaders
 ): boolean {
   let contradicts = false
   const cells = part.block.rows[row] ?? []
@@ -113,8 +118,8 @@ function meet(
     const [mine, theirs] = [cells[columns[at] ?? -1], known.cells[at]]
     if (mine === theirs || isBlank(mine)) continue
     const field = telling[at] ?? 'site'
-    if (theirs === undefined) known.cells[at] = isNothing(part, row, field) ? undefined : mine
-    else if (!isNothing(part, row, field) && areTwo(field, mine, theirs)) {
+    if (theirs === undefined) known.cells[at] = isNothing(readers, part, row, field) ? undefined : mine
+    else if (!isNothing(readers, part, row, field) && areTwo(field, mine, theirs)) {
       contradicts = true
       known.against = (known.against ?? new Set()).add(field)
     }

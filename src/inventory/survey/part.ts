@@ -17,7 +17,7 @@ export interface Part {
   /** Names the limbs of a group that has no column for their ids. */
   readonly group: string | null
   /** Lines of text between the rows, each with the row of the block that it stands in. */
-  readonly sections?: readonly { readonly row: number; readonly text: string }[]
+  readonly sections: readonly { readonly row: number; readonly text: string }[]
   /** Parts of one table share its number; their rows are the same rows of the sheet. */
   readonly table: number
 }

@@ -6,7 +6,7 @@ import { answersOf, type AnswerFor } from './answers'
 import { askNeeded, type Needed } from './askNeeded'
 import { readHeaderRows } from './headerRows'
 import { matchTables } from './matchTables'
-import type { Part } from './part'
+import type { Part, RowsOf } from './part'
 import type { SheetCells } from './sheetCells'
 import { sheetTables, type SheetTable } from './sheetTables'
 import type { SurveyTable } from './surveyTable'
@@ -29,13 +29,19 @@ function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTa
   const found = sheets.flatMap((sheet) =>
     sheetTables(sheet, answerFor).flatMap((table) => {
       const of = kindOfTable(table)
-      return of === null ? [] : [{ ...table, of }]
+      return of === null ? [] : [withKind(table, of)]
     })
   )
   const data = found.filter((table) => !isSummary(table))
   const named = data.filter(({ header, of }) => of !== 'trees' || hasIds(header))
   // A list of species and their sizes is no list of trees where another table has them by number.
   return named.some(({ header }) => hasIds(header)) ? named : data.length > 0 ? data : found
+}
+
+/** Named one by one, as of a copy, see `tableParts`, the shape would change with each inventory. */
+function withKind(table: SheetTable, of: RowsOf): SurveyTable {
+  const { sheet, header, rows, passed, sections, shifted, end, labeled } = table
+  return { sheet, header, rows, passed, sections, shifted, end, labeled, of }
 }
 
 function hasIds({ columns }: SheetTable['header']): boolean {
@@ -59,7 +65,7 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
       end: sheet.rows.length,
       labeled: []
     }
-    return [{ ...table, of: kindOfTable(table) ?? 'both' }]
+    return [withKind(table, kindOfTable(table) ?? 'both')]
   }
   return []
 }

@@ -9,32 +9,44 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
   const { sheet, header } = table
   const rows = dataRows(table)
   const block = { rows, sheet: sheet.name, top: sheet.top + header.names, left: sheet.left }
-  const sections = table.sections.map(({ row, text }) => ({ row: row - header.names, text }))
-  const base = {
-    ...{
-      block,
-      rows: table.rows.flatMap((row) => (table.shifted.has(row) ? [] : [row - header.names])),
-      table: at
-    },
-    ...(sections.length > 0 && { sections })
+  const own: TableRows = {
+    block,
+    rows: unshifted(table),
+    sections: table.sections.map(({ row, text }) => ({ row: row - header.names, text })),
+    table: at
   }
   const form = labeled.length === 0 ? [] : [formPart(table.sheet, labeled, table, at)]
-  if (header.groups === null) return [...form, { ...base, matches, of, group: null }]
+  if (header.groups === null) return [...form, partOf(own, matches, of, null)]
   const { common, groups } = header.groups
   const shared = matches.filter(({ column }) => common.includes(column))
   const ids = shared.filter(({ field }) => field === 'tree')
   return [
     ...form,
     ...groups.map(({ title, columns }, turn): Part => {
-      const own = matches.filter(({ column }) => columns.includes(column))
-      return {
-        ...base,
-        matches: [...(turn === 0 ? shared : ids), ...own],
-        of: turn === 0 ? of : 'limbs',
-        group: groupName(table, title, columns)
-      }
+      const grouped = matches.filter(({ column }) => columns.includes(column))
+      const all = [...(turn === 0 ? shared : ids), ...grouped]
+      return partOf(own, all, turn === 0 ? of : 'limbs', groupName(table, title, columns))
     })
   ]
+}
+
+type TableRows = Pick<Part, 'block' | 'rows' | 'sections' | 'table'>
+
+/** Named one by one: a copy would be of a shape of its own for each inventory, which costs all that looks at rows its speed. */
+function partOf(
+  { block, rows, sections, table }: TableRows,
+  matches: readonly ColumnMatch[],
+  of: RowsOf,
+  group: string | null
+): Part {
+  return { block, matches, rows, of, group, sections, table }
+}
+
+/** The rows of the block whose values stand under their own headers. */
+function unshifted({ rows, shifted, header }: MatchedTable['table']): number[] {
+  const found: number[] = []
+  for (const row of rows) if (!shifted.has(row)) found.push(row - header.names)
+  return found
 }
 
 /** The title over a group of columns, else its number. */
@@ -66,5 +78,5 @@ function formPart(
     })
   }
   const matches = labeled.map((match, column) => ({ ...match, column }))
-  return { block, matches, rows: [1], of: 'trees', group: null, table: at }
+  return { block, matches, rows: [1], of: 'trees', group: null, sections: [], table: at }
 }

@@ -1,7 +1,7 @@
 import { addressIn, quoted } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
-import { conflictsIn, plain, type Identified, type IdentifiedRow, type IsNothing } from './identity'
+import { conflictsIn, plain, type Identified, type IdentifiedRow, type PartReaders } from './identity'
 import type { Part } from './part'
 import { tellerFor, tellersOf, timeOf, type Teller } from './tellers'
 
@@ -15,17 +15,17 @@ const named = 4
  */
 export function tellApart(
   rows: readonly IdentifiedRow[],
-  isNothing: IsNothing,
+  readers: PartReaders,
   problems: Problem[]
 ): Identified {
-  const conflicts = conflictsIn(rows, isNothing)
+  const conflicts = conflictsIn(rows, readers)
   if (conflicts.size === 0) return { rows, refused: [] }
   const of = new Map<string, IdentifiedRow[]>()
   for (const each of rows) if (conflicts.has(each.key)) of.set(each.key, [...(of.get(each.key) ?? []), each])
   const known = tellersOf(rows)
   const tellers = new Map<string, Teller>()
   for (const [key, conflict] of conflicts) {
-    const teller = tellerFor(conflict, of.get(key) ?? [], rows, known, isNothing)
+    const teller = tellerFor(conflict, of.get(key) ?? [], rows, known, readers)
     if (teller !== null) tellers.set(key, teller)
   }
   if (tellers.size === 0) return { rows, refused: [] }

@@ -1,7 +1,7 @@
 import { isBlank, quoted, type Cell } from '../../../shared/cells'
 import { columnOf } from '../../../shared/columns'
 import { readYear } from '../../../shared/dates'
-import { conflictsIn, plain, type Conflict, type IdentifiedRow, type IsNothing } from './identity'
+import { conflictsIn, plain, type Conflict, type IdentifiedRow, type PartReaders } from './identity'
 import type { Part } from './part'
 
 /** What tells trees of one id apart, in words that are added to the id. */
@@ -67,7 +67,7 @@ export function tellersOf(rows: readonly IdentifiedRow[]): Teller[] {
 }
 
 /** Whether the rows of an id fall into groups of which none contradicts itself. */
-function settles(teller: Teller, rows: readonly IdentifiedRow[], isNothing: IsNothing): boolean {
+function settles(teller: Teller, rows: readonly IdentifiedRow[], readers: PartReaders): boolean {
   const groups = new Map<string, IdentifiedRow[]>()
   let last = ''
   for (const each of rows) {
@@ -77,7 +77,7 @@ function settles(teller: Teller, rows: readonly IdentifiedRow[], isNothing: IsNo
   }
   if (groups.size < 2) return false
   return [...groups.values()].every((group) => {
-    const left = conflictsIn(group, isNothing).values().next()
+    const left = conflictsIn(group, readers).values().next()
     return left.done === true
   })
 }
@@ -114,9 +114,9 @@ export function tellerFor(
   rows: readonly IdentifiedRow[],
   all: readonly IdentifiedRow[],
   tellers: readonly Teller[],
-  isNothing: IsNothing
+  readers: PartReaders
 ): Teller | null {
-  const found = tellers.find((teller) => settles(teller, rows, isNothing) && isShared(teller, all))
+  const found = tellers.find((teller) => settles(teller, rows, readers) && isShared(teller, all))
   return found ?? byValues(conflict)
 }
 

@@ -15,7 +15,21 @@ export interface PlainNumbers {
 /** Takes no number as it stands. */
 const none: PlainNumbers = { times: 1, over: 1, most: 0 }
 
-export function plainNumbers({ reads }: Column, millimeters: number): PlainNumbers {
+/**
+ * By kind and by the millimeters of 1. They are kept, because the engine throws away what it compiled for objects that hold
+ * decimals whenever the memory is tidied up while there are none.
+ */
+const kept = new Map<string, PlainNumbers>()
+
+export function plainNumbers(column: Column, millimeters: number): PlainNumbers {
+  const { kind, limit } = column.reads
+  const name = `${kind} ${String(limit)} ${String(millimeters)}`
+  const numbers = kept.get(name) ?? takenAsTheyStand(column, millimeters)
+  kept.set(name, numbers)
+  return numbers
+}
+
+function takenAsTheyStand({ reads }: Column, millimeters: number): PlainNumbers {
   switch (reads.kind) {
     case 'diameter':
     case 'stems':

@@ -11,8 +11,8 @@ const dead = /^(?:dead|tot|abgestorben|mort|morte|muerto|muerta)$/i
 export interface WordReader {
   /** Whether the column holds words of a choice. */
   readonly reads: boolean
-  /** What a cell says that says one thing in every row, once it was read. */
-  known(cell: Filled): string | undefined
+  /** What the cells say that say one thing in every row, as they are read; null in a column of other words than choices. */
+  readonly known: ReadonlyMap<Filled, string> | null
   choice(cell: Filled, row: number): Reading<string>
   flag(cell: Filled, row: number): Reading<boolean>
   /**
@@ -118,7 +118,7 @@ export function wordReader(
 
   return {
     reads: named !== undefined,
-    known: (cell) => plain.get(cell),
+    known: cells.column.reads.kind === 'choice' ? plain : null,
     choice: (cell, row) => choiceOf(cell, row, nameOf()),
     flag,
     dead: deadOf,
