@@ -17,12 +17,10 @@ const longestLabel = 80
 const likelyEnough = 0.8
 const formRows = 30
 
-/** The field of a tree that a label names, or null. */
+/** The field of a tree that a label names, or null: above the table of limbs "Haut." is the height of the tree. */
 function labelField(text: string): Field | null {
-  const best = likelyFields(text)[0]
-  return best !== undefined && best.score >= likelyEnough && columnOf(best.field).of === 'tree'
-    ? best.field
-    : null
+  const ofTree = likelyFields(text).find(({ field }) => columnOf(field).of === 'tree')
+  return ofTree !== undefined && ofTree.score >= likelyEnough ? ofTree.field : null
 }
 
 const filledIn = (cells: readonly Cell[]): number[] =>

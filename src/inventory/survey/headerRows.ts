@@ -73,7 +73,6 @@ export function mayNameColumns(row: readonly Cell[]): boolean {
 /** A row of nothing but units ("in", "ft", "%", "y/n"), which stands under the names. */
 function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null {
   const filled = (row ?? []).filter((cell) => !isBlank(cell))
-  if (filled.length < 2) return null
   const unit = (cell: Cell | undefined): LengthUnit | null =>
     typeof cell === 'string' ? unitFromWord(cell.replace(/[()[\]]/g, '').trim()) : null
   const marks = /^[([]?(?:%|°|deg|y\/n|yes\/no|j\/n|o\/n|s\/n|no\.?|text|class|date|-|–|kg|lb|#|id)[)\]]?$/i
@@ -81,7 +80,7 @@ function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null
   const known = filled.filter(
     (cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim()))
   )
-  return units.length >= 2 && known.length === filled.length ? (row ?? []).map(unit) : null
+  return units.length >= 1 && known.length === filled.length ? (row ?? []).map(unit) : null
 }
 
 /**
@@ -109,6 +108,13 @@ function lowerNames(sheet: SheetCells, names: number): readonly Cell[] | null {
   return joined
 }
 
+/** Whether a lone title stands over the columns of limbs, right of those of the tree: "Limb 1", "Limbs". */
+function isOverLimbs(cells: readonly Cell[], column: number, names: readonly Cell[]): boolean {
+  const title = readHeaderText(String(cells[column]))
+  const only = title.words.every(({ meanings, text }) => meanings.includes('limb') || /^\d*$/.test(text))
+  return only && title.notions.has('limb') && names.slice(0, column).some((cell) => !isBlank(cell))
+}
+
 /** Titles of groups, carried to the right over blanks or merges until the next title. */
 function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): string[] | null {
   const cells = sheet.rows[row]
@@ -124,7 +130,7 @@ function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): st
   if (different.size > Math.max(1, names.filter((cell) => !isBlank(cell)).length * 0.75)) return null
   const merged = (sheet.merges ?? []).filter(({ top, bottom }) => top <= row && bottom >= row)
   // One title over the whole width names the sheet, not a group; with merges, only what is merged is a group.
-  if (filled.length === 1 && merged.length === 0) return null
+  if (filled.length === 1 && merged.length === 0 && !isOverLimbs(cells, filled[0] ?? 0, names)) return null
   const titles: string[] = Array<string>(width).fill('')
   let title = ''
   for (let column = 0; column < width; column++) {

@@ -5,6 +5,7 @@ import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { columnsByUse } from './columnsByUse'
+import { limbColumnsByUse } from './limbColumnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
 import type { SheetCells } from './sheetCells'
@@ -191,7 +192,7 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
   const shifted = shiftedRows(sheet, header, data)
   return {
     sheet,
-    header: columnsByUse(sheet, header, data),
+    header: columnsByUse(sheet, limbColumnsByUse(sheet, header, data), data),
     rows: data,
     shifted,
     passed,

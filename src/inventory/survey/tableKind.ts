@@ -12,11 +12,17 @@ const computed =
 /** Columns of such words that make a table a summary (house judgment). */
 const summaryFrom = 2
 
+/** What means and extremes are computed of; "lowest foliage" or the Spanish "nombre" of a limb is none. */
+const summed: ReadonlySet<Field | null> = new Set<Field | null>([
+  null,
+  ...measured,
+  ...ofTrees.filter((field) => field !== 'crownBase'),
+  'length'
+])
+
 /** Whether a table sums up another: its columns are means, counts and extremes. */
 export function isSummary({ header }: Pick<SheetTable, 'header'>): boolean {
-  const of = header.columns.filter(
-    ({ name, meaning }) => computed.test(name) && meaning.field !== 'crownBase'
-  )
+  const of = header.columns.filter(({ name, meaning }) => computed.test(name) && summed.has(meaning.field))
   return of.length >= summaryFrom
 }
 

@@ -1,0 +1,77 @@
+import { isBlank, type Cell } from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
+import type { HeaderRows, TableColumn } from './headerRows'
+import type { SheetCells } from './sheetCells'
+
+/** Bare headers that are of the tree or of its limbs, by where they stand: "Stem dia", "Lowest foliage", "Notes". */
+const pairs: readonly (readonly [ofTree: Field, ofLimb: Field])[] = [
+  ['trunk', 'stem'],
+  ['crownBase', 'lowestFoliage'],
+  ['treeNotes', 'notes']
+]
+
+/** What is the same in every row of a tree, where its id stands for one tree. */
+const ofOneTree: readonly Field[] = ['site', 'species', 'height']
+
+/** Rows looked at. House judgment. */
+const looked = 400
+
+/** Trees of several rows in which a column says the same, and those in which it says several things. */
+interface Use {
+  readonly trees: number
+  readonly steady: number
+  readonly varied: number
+}
+
+function useOf(cells: readonly (Cell | undefined)[], trees: readonly string[]): Use {
+  const first = new Map<string, Cell>()
+  const varies = new Map<string, boolean>()
+  cells.forEach((cell, at) => {
+    const tree = trees[at] ?? ''
+    if (cell === undefined || isBlank(cell) || tree === '') return
+    const before = first.get(tree)
+    if (before === undefined) first.set(tree, cell)
+    else varies.set(tree, varies.get(tree) === true || before !== cell)
+  })
+  const varied = [...varies.values()].filter(Boolean).length
+  return { trees: first.size, steady: varies.size - varied, varied }
+}
+
+/** More trees than not, and more than the one that a slip would make; or the only tree there is. */
+function isOfLimbs({ trees, steady, varied }: Use): boolean {
+  return varied > steady && (varied > 1 || trees === 1)
+}
+
+/**
+ * Columns taken for the tree's although what they say changes from limb to limb are the limbs'; where another column is taken
+ * for the limbs' and says the same of every limb of a tree, the two change places. They are used so and asked about.
+ */
+export function limbColumnsByUse(sheet: SheetCells, header: HeaderRows, data: readonly number[]): HeaderRows {
+  const { columns } = header
+  const of = (field: Field): TableColumn | undefined => columns.find(({ meaning }) => meaning.field === field)
+  const tree = of('tree')
+  if (tree === undefined || header.groups !== null || of('diameter') === undefined) return header
+  const rows = data.slice(0, looked)
+  const cells = ({ column }: TableColumn): (Cell | undefined)[] =>
+    rows.map((row) => sheet.rows[row]?.[column])
+  const trees = cells(tree).map((cell) => (isBlank(cell) ? '' : String(cell).trim().toLowerCase()))
+  const known = ofOneTree.flatMap((field) => of(field) ?? []).map((column) => useOf(cells(column), trees))
+  if (known.every(({ steady }) => steady === 0) || known.some(({ varied }) => varied > 0)) return header
+  const changed = new Map<TableColumn, Field>()
+  for (const [ofTree, ofLimb] of pairs) {
+    const [taken, other] = [of(ofTree), of(ofLimb)]
+    if (taken === undefined || !isOfLimbs(useOf(cells(taken), trees))) continue
+    const use = other && useOf(cells(other), trees)
+    if (use !== undefined && (use.varied > 0 || use.steady === 0)) continue
+    changed.set(taken, ofLimb)
+    if (other !== undefined) changed.set(other, ofTree)
+  }
+  if (changed.size === 0) return header
+  return { ...header, columns: columns.map((column) => meaning(column, changed.get(column))) }
+}
+
+function meaning(column: TableColumn, field: Field | undefined): TableColumn {
+  if (field === undefined) return column
+  const runnerUp = column.meaning.field
+  return { ...column, meaning: { ...column.meaning, field, runnerUp, confidence: 'likely' } }
+}
