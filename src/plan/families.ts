@@ -1,6 +1,5 @@
 import { shareBelow } from '../formulas/crown'
 import type { Item, Limits } from './choice'
-import type { FamilyPrices } from './familyBounds'
 import { alongParent, carried, foliageFrom, type GrowingLimb } from './growingLimb'
 import { isBeyond } from './applyCut'
 import type { AssessedLimb } from './assessLimb'
@@ -71,6 +70,15 @@ export function weighCuts(assessed: AssessedLimb, rule: LowerRule, holds: boolea
 
 /** The limbs of a tree as they were assessed. */
 export type Assessments = ReadonlyMap<GrowingLimb, AssessedLimb>
+
+/** Prices of a unit of dose and of a cut, and what each limb's family is worth at most at them. */
+export interface FamilyPrices {
+  readonly price: number
+  readonly perCut: number
+  readonly values: ReadonlyMap<GrowingLimb, number>
+  /** No choice for the whole tree gains more. */
+  readonly bound: number
+}
 
 /** Which ways to treat a family are worth following; a way is dropped only where it cannot be part of the best choice. */
 export interface Following {

@@ -1,5 +1,5 @@
 import type { Limits } from './choice'
-import type { WeighedCut } from './families'
+import type { FamilyPrices, WeighedCut } from './families'
 import type { GrowingLimb } from './growingLimb'
 
 /** A limb with its weighed cuts and the limbs on it, as the bound of a whole tree sees it. */
@@ -13,15 +13,6 @@ export interface FamilyNode {
   readonly relief: number
   /** Most units that the family may take: what the limb carries. */
   readonly most: number
-}
-
-/** Prices of a unit of dose and of a cut, and what each limb's family is worth at most at them. */
-export interface FamilyPrices {
-  readonly price: number
-  readonly perCut: number
-  readonly values: ReadonlyMap<GrowingLimb, number>
-  /** No choice for the whole tree gains more. */
-  readonly bound: number
 }
 
 type Limited = Pick<Limits, 'units' | 'cuts'>
