@@ -78,7 +78,14 @@ export function cutsOf({ trees }: Plan): string[] {
     visits.flatMap(({ visit, cuts }) =>
       cuts
         .map(({ limb, kind, share, cutDiameter }) =>
-          [tree.id, visit, limb.id, kind, share.toPrecision(6), cutDiameter.toPrecision(6)].join(' ')
+          [
+            tree.id,
+            visit,
+            limb.id,
+            kind,
+            share.toPrecision(6),
+            cutDiameter?.toPrecision(6) ?? 'measured then'
+          ].join(' ')
         )
         .sort()
     )
