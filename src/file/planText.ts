@@ -103,7 +103,8 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
     lines.push(
       ...folded(`The limbs listed carry ${wholePercent(listed)} of the foliage, each known to ±30 %.`, 2)
     )
-  const visits = plan.visits.flatMap((visit) => visitLines(plan, visit, system))
+  const isUncut = plan.visits.every(({ cuts }) => cuts.length === 0)
+  const visits = isUncut ? [] : plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   if (visits.length > 0) lines.push(...visits)
   else lines.push(...uncutLines(plan))
   for (const outcome of plan.outcomes) {
