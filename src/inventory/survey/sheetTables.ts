@@ -151,7 +151,7 @@ const looked = 200
 
 /** What ids look like in rows with more in them than an id. */
 function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
-  const ids = rows.slice(0, looked).flatMap((row) => {
+  const ids = rows.flatMap((row) => {
     const id = row[idAt]
     return isBlank(id) || row.filter((cell) => !isBlank(cell)).length < 2 ? [] : [String(id).trim()]
   })
@@ -167,7 +167,7 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
   const columns: JudgedColumns = {
     names,
     idAt,
-    ids: looksOfIds(sheet.rows.slice(header.last + 1, end), idAt),
+    ids: looksOfIds(sheet.rows.slice(header.last + 1, Math.min(end, header.last + 1 + looked)), idAt),
     known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
   }
   const rows: number[] = []
