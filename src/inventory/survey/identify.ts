@@ -152,7 +152,8 @@ function addRows(
   isFirst: boolean
 ): void {
   for (let at = 0; at < part.rows.length; at++) {
-    const [row, found] = [part.rows[at], identities[at]]
+    const row = part.rows[at]
+    const found = identities[at]
     if (row === undefined || found === undefined) continue
     if (!('why' in found)) rows.push({ part, row, id: found.id, key: found.key })
     else if (isFirst) refused.push({ part, row, why: found.why })
