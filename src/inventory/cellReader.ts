@@ -1,5 +1,5 @@
 import { isBlank, isErrorText, isPlainText, type CellBlock } from '../../shared/cells'
-import { listChoices, readChoice } from '../../shared/choices'
+import { listChoices } from '../../shared/choices'
 import type { Side } from '../../shared/columnKinds'
 import type { Field } from '../../shared/columns'
 import { compassDegrees, hasLetterO } from '../../shared/compass'
@@ -191,7 +191,7 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
   }
 
   function growth(cell: Filled, row: number): Reading<unknown> {
-    const named = readChoice('growth', String(cell))
+    const named = words.word(cell)
     if (named !== null) return named
     if (isMissing(cell, row)) return null
     const rate = lengths.diameter(typeof cell === 'string' ? cell.replace(perYear, '') : cell, row)

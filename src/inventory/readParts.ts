@@ -74,6 +74,15 @@ function hasAny(cells: readonly Cell[], columns: readonly number[]): boolean {
   return only !== undefined && !(typeof only === 'string' && noLimb.test(only.trim()))
 }
 
+/** What rows are sorted into. */
+interface Sorted {
+  readonly inventory: OpenInventory
+  readonly parts: readonly OpenPart[]
+  readonly readers: ReadonlyMap<Part, RowReaders>
+  /** The trees by their ids. */
+  readonly entries: Map<string, Entry>
+}
+
 /** Reads rows into trees and limbs; each belongs to the tree whose id it bears. */
 export function sortRows(
   inventory: OpenInventory,
@@ -81,27 +90,27 @@ export function sortRows(
   said: SaidOfColumns,
   rows: readonly IdentifiedRow[]
 ): void {
-  const readersOf = rowReaders(inventory, parts, said)
-  const entries = new Map<string, Entry>()
-  let entry: Entry | undefined
-  let reads: RowReaders | undefined
-  let last: string | null = null
-  for (const { part, row, id, key } of rows) {
-    if (reads?.part !== part) reads = readersOf.get(part)
-    if (reads === undefined) throw new Error('A row of a part that is not read')
-    if (key !== last) entry = entries.get(key)
-    last = key
-    if (entry === undefined) {
-      entry = { tree: newTree(id, reads.first + row), typed: nothingTyped(), ids: noKeys() }
-      entries.set(key, entry)
-      inventory.trees.push(entry.tree)
-    }
-    const cells = part.block.rows[row] ?? []
-    addTreeRow(reads.trees, entry.tree, entry.typed, cells, row)
-    if (hasAny(cells, reads.limbColumns)) addLimb(inventory, parts, entry, reads.limbs, row)
-  }
+  const readers = rowReaders(inventory, parts, said)
+  const sorted: Sorted = { inventory, parts, readers, entries: new Map() }
+  for (const row of rows) addRow(sorted, row)
   // Once all rows of their trees are read, limbs know their parents.
-  for (const { tree } of entries.values()) resolveParents(tree)
+  for (const { tree } of sorted.entries.values()) resolveParents(tree)
+}
+
+function addRow(sorted: Sorted, { part, row, id, key }: IdentifiedRow): void {
+  const reads = sorted.readers.get(part)
+  if (reads === undefined) throw new Error('A row of a part that is not read')
+  const entry = sorted.entries.get(key) ?? addTree(sorted, key, newTree(id, reads.first + row))
+  const cells = part.block.rows[row] ?? []
+  addTreeRow(reads.trees, entry.tree, entry.typed, cells, row)
+  if (hasAny(cells, reads.limbColumns)) addLimb(sorted, entry, reads.limbs, row)
+}
+
+function addTree({ inventory, entries }: Sorted, key: string, tree: OpenTree): Entry {
+  const entry = { tree, typed: nothingTyped(), ids: noKeys() }
+  entries.set(key, entry)
+  inventory.trees.push(tree)
+  return entry
 }
 
 function rowReaders(
@@ -123,13 +132,7 @@ function rowReaders(
   )
 }
 
-function addLimb(
-  inventory: OpenInventory,
-  parts: readonly OpenPart[],
-  { tree, ids }: Entry,
-  reader: LimbReader,
-  row: number
-): void {
+function addLimb({ inventory, parts }: Sorted, { tree, ids }: Entry, reader: LimbReader, row: number): void {
   const limb = readLimb(reader, tree, row)
   const before = placeOrAdd(ids, treeKey(limb.id))
   if (before < 0) {

@@ -98,7 +98,8 @@ export function addTreeRow(
 
 function take(reader: TreeReader, tree: OpenTree, typed: Typed, row: number, column: TreeColumn): void {
   if (column.reader.isBlank(row)) return
-  const [cell, known] = [column.reader.raw(row), typed.cells[column.slot]]
+  const cell = column.reader.raw(row)
+  const known = typed.cells[column.slot]
   if (known === undefined) {
     typed.cells[column.slot] = cell
     typed.rows[column.slot] = reader.open.first + row

@@ -50,8 +50,21 @@ function bestOf(text: string): { field: Field; score: number } | null {
 
 const figure = /^[<>~≈±+-]?\s*[\d.,]+\s*(?:%|\p{L}{1,2}\.?|["'″′])?$/u
 
+/** Whether a row holds more than one number for two texts, by the kinds of its cells alone: most rows of data do. */
+function holdsNumbers(row: readonly Cell[]): boolean {
+  let texts = 0
+  let others = 0
+  for (let column = 0; column < row.length; column++) {
+    const cell = row[column]
+    if (typeof cell === 'string') texts++
+    else if (cell !== null && cell !== undefined) others++
+  }
+  return others > texts / 2
+}
+
 /** Whether a row may name columns: mostly words, three or more of them known as fields. */
 export function mayNameColumns(row: readonly Cell[]): boolean {
+  if (holdsNumbers(row)) return false
   let texts = 0
   let others = 0
   for (const cell of row) {

@@ -26,6 +26,16 @@ interface Identity {
 }
 type IdentityOrWhy = Identity | { readonly why: Problem }
 
+/** What is known of ids, each by what was typed, and those that differ in nothing but their writing. */
+interface Known {
+  readonly identities: Map<string, Identity>
+  readonly firstTyped: Map<string, { readonly typed: string; readonly ids: CellReader; readonly row: number }>
+  readonly alike: Map<string, string>
+  /** Rows that inherit the id above them, and the first of them. */
+  below: number
+  firstBelow: string
+}
+
 /** Gives every row of every part the id of its tree: its own, the one above it, that of the form, or the sheet's name. */
 export interface Identifier {
   /** The parts of one table: a form, where there is one, then the table or the groups of its columns. */
@@ -34,13 +44,15 @@ export interface Identifier {
 }
 
 export function identifier(problems: Problem[]): Identifier {
-  const known = new Map<string, Identity>()
-  const firstTyped = new Map<string, { typed: string; ids: CellReader; row: number }>()
-  const alike = new Map<string, string>()
+  const known: Known = {
+    identities: new Map(),
+    firstTyped: new Map(),
+    alike: new Map(),
+    below: 0,
+    firstBelow: ''
+  }
   const rows: IdentifiedRow[] = []
   const refused: Identified['refused'][number][] = []
-  let below = 0
-  let firstBelow = ''
 
   function addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
     const form = parts.find(({ part }) => part.rows.length === 1 && part.block.placeOf !== undefined)
@@ -51,7 +63,7 @@ export function identifier(problems: Problem[]): Identifier {
       joined !== undefined
         ? first.part.rows.map((row) => fromJoin(first.part, row, joined))
         : first.ids !== null
-          ? fromColumn(first.part, first.ids)
+          ? fromColumn(known, first.part, first.ids)
           : fromLimbs(first.part)
     const divided = own === null && (first.part.sections ?? []).length > 0
     const constant = own === null && !divided ? fromForm(form, first.part, sheetStandsForTree) : null
@@ -60,19 +72,11 @@ export function identifier(problems: Problem[]): Identifier {
       sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
     const identities = own ?? first.part.rows.map((row) => constant ?? ofRow(first.part, row))
     addForm(form, identities)
-    for (const { part } of tables) addRows(part, identities, part === first.part)
-  }
-
-  function addRows(part: Part, identities: readonly IdentityOrWhy[], isFirst: boolean): void {
-    for (let at = 0; at < part.rows.length; at++) {
-      const [row, found] = [part.rows[at], identities[at]]
-      if (row === undefined || found === undefined) continue
-      if (!('why' in found)) rows.push({ part, row, id: found.id, key: found.key })
-      else if (isFirst) refused.push({ part, row, why: found.why })
-    }
+    for (const { part } of tables) addRows(rows, refused, part, identities, part === first.part)
   }
 
   function finish(): Identified {
+    const { alike, firstTyped, below, firstBelow } = known
     if (below > 0) problems.push(problem('ids-below', firstBelow, { count: grouped(below) }))
     const [first] = [...alike.keys()]
     if (first !== undefined) {
@@ -89,46 +93,7 @@ export function identifier(problems: Problem[]): Identifier {
     if (!problems.some(({ code }) => code === found.code)) problems.push(found)
   }
 
-  function identity(typed: string): Identity {
-    let found = known.get(typed)
-    if (found === undefined) {
-      const id = shownId(typed)
-      found = { id, key: treeKey(id) }
-      known.set(typed, found)
-    }
-    return found
-  }
-
-  /** The ids that a column gives; a blank one is inherited where ids stand on the first row of a tree only. */
-  function fromColumn(part: Part, ids: CellReader): IdentityOrWhy[] {
-    const read = part.rows.map((row) => ids.read(row) as Reading<string>)
-    const inherits = standOnce(read)
-    let last: Identity | null = null
-    let lastRead: Reading<string> = null
-    return part.rows.map((row, at): IdentityOrWhy => {
-      const reading = read[at] ?? null
-      if (last !== null && typeof reading === 'string' && reading === lastRead) return last
-      if (isUnread(reading)) return { why: reading }
-      if (typeof reading === 'string') {
-        last = named(reading, ids, row)
-        lastRead = last.id === '' ? null : reading
-        if (last.id !== '') return last
-      }
-      if (last === null || !inherits || !sameTree(part, row, at)) return { why: withoutTree(ids, row) }
-      below++
-      if (firstBelow === '') firstBelow = ids.address(row)
-      return last
-    })
-  }
-
-  function named(typed: string, ids: CellReader, row: number): Identity {
-    const found = identity(typed)
-    const first = firstTyped.get(found.key)
-    if (first === undefined) firstTyped.set(found.key, { typed, ids, row })
-    else if (first.typed !== typed && !alike.has(found.key))
-      alike.set(found.key, `“${quoted(first.typed)}” and “${quoted(typed)}”`)
-    return found
-  }
+  const identity = (typed: string): Identity => identityOf(known, typed)
 
   function fromJoin(part: Part, row: number, joined: JoinedRows): IdentityOrWhy {
     const id = joined.get(row) ?? ''
@@ -177,6 +142,74 @@ export function identifier(problems: Problem[]): Identifier {
   }
 
   return { addTable, finish }
+}
+
+function addRows(
+  rows: IdentifiedRow[],
+  refused: Identified['refused'][number][],
+  part: Part,
+  identities: readonly IdentityOrWhy[],
+  isFirst: boolean
+): void {
+  for (let at = 0; at < part.rows.length; at++) {
+    const row = part.rows[at]
+    const found = identities[at]
+    if (row === undefined || found === undefined) continue
+    if (!('why' in found)) rows.push({ part, row, id: found.id, key: found.key })
+    else if (isFirst) refused.push({ part, row, why: found.why })
+  }
+}
+
+function identityOf({ identities }: Known, typed: string): Identity {
+  let found = identities.get(typed)
+  if (found === undefined) {
+    const id = shownId(typed)
+    found = { id, key: treeKey(id) }
+    identities.set(typed, found)
+  }
+  return found
+}
+
+function named(known: Known, typed: string, ids: CellReader, row: number): Identity {
+  const { firstTyped, alike } = known
+  const found = identityOf(known, typed)
+  const first = firstTyped.get(found.key)
+  if (first === undefined) firstTyped.set(found.key, { typed, ids, row })
+  else if (first.typed !== typed && !alike.has(found.key))
+    alike.set(found.key, `“${quoted(first.typed)}” and “${quoted(typed)}”`)
+  return found
+}
+
+/** The ids that a column gives; a blank one is inherited where ids stand on the first row of a tree only. */
+function fromColumn(known: Known, part: Part, ids: CellReader): IdentityOrWhy[] {
+  const read: Reading<string>[] = []
+  for (const row of part.rows) read.push(ids.read(row) as Reading<string>)
+  const inherits = standOnce(read)
+  const found: IdentityOrWhy[] = []
+  let last: Identity | null = null
+  let lastRead: string | null = null
+  for (let at = 0; at < read.length; at++) {
+    const reading = read[at] ?? null
+    // Most rows bear the id of the row above.
+    if (last !== null && reading !== null && reading === lastRead) {
+      found.push(last)
+      continue
+    }
+    const row = part.rows[at] ?? 0
+    if (typeof reading === 'string') last = named(known, reading, ids, row)
+    lastRead = typeof reading === 'string' && last?.id !== '' ? reading : null
+    if (isUnread(reading)) found.push({ why: reading })
+    else if (last !== null && (lastRead !== null || (inherits && sameTree(part, row, at)))) {
+      if (lastRead === null) countBelow(known, ids, row)
+      found.push(last)
+    } else found.push({ why: withoutTree(ids, row) })
+  }
+  return found
+}
+
+function countBelow(known: Known, ids: CellReader, row: number): void {
+  known.below++
+  if (known.firstBelow === '') known.firstBelow = ids.address(row)
 }
 
 /** The trees that the ids of limbs hold ("T1-A"), one a row; null where they hold none. */

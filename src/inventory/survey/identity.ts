@@ -115,7 +115,8 @@ function meet(
   let contradicts = false
   const cells = part.block.rows[row] ?? []
   for (let at = 0; at < columns.length; at++) {
-    const [mine, theirs] = [cells[columns[at] ?? -1], known.cells[at]]
+    const mine = cells[columns[at] ?? -1]
+    const theirs = known.cells[at]
     if (mine === theirs || isBlank(mine)) continue
     const field = telling[at] ?? 'site'
     if (theirs === undefined) known.cells[at] = isNothing(readers, part, row, field) ? undefined : mine

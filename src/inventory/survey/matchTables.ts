@@ -85,8 +85,9 @@ function matchOf(
   const answered = chosen !== undefined
   // Surely nothing: its cells cannot be what its header says.
   const isNothing = meaning.unused !== null || (meaning.field === null && meaning.confidence === 'sure')
-  const plain = answered || isNothing || group !== '' ? null : plainField(name)
-  const read = meaning.field ?? (plain === null || taken.has(plain) ? null : plain)
+  const mayBePlain = meaning.field === null && !answered && !isNothing && group === ''
+  const plain = mayBePlain ? plainField(name) : null
+  const read = plain === null || taken.has(plain) ? meaning.field : plain
   const unit = answer?.unit ?? meaning.unit
   return {
     sheet: sheet.name,

@@ -13,12 +13,16 @@ const notes =
 const noTrees =
   /^(?:removed|felled|fallen|dead and removed|vacant|vacancy|vacant (?:site|pit|space)|empty(?: (?:site|pit|space))?|stump|no tree|tree (?:gone|removed)|missing tree|gone|leer|leerstelle|baum fehlt|stubben|stumpf|baumstumpf|wurzelstock|gefallt|gefaellt|vide|vacante?|souche|arbre absent|abattu|abattue|vacio|vacia|tocon|sin arbol|alcorque vacio)(?: (?:in |am |en )?[\d./-]{4,10})?$/
 
+const counts = /^n\b(?:\s*=.*)?$/
+
 /** What a text says of its row. */
 interface Judged {
   readonly folded: string
   readonly total: boolean
   readonly note: boolean
   readonly noTree: boolean
+  /** It stands for a count: "n", "n = 12". */
+  readonly count: boolean
 }
 
 /** Texts stand in many rows, so each is judged once; the store is emptied before it grows large. */
@@ -29,8 +33,13 @@ function judged(text: string): Judged {
   let found = judgments.get(text)
   if (found === undefined) {
     const folded = fold(text).trim().replace(/\s+/g, ' ')
-    const [total, note, noTree] = [totals, notes, noTrees].map((pattern) => pattern.test(folded))
-    found = { folded, total: total === true, note: note === true, noTree: noTree === true }
+    found = {
+      folded,
+      total: totals.test(folded),
+      note: notes.test(folded),
+      noTree: noTrees.test(folded),
+      count: counts.test(folded)
+    }
     if (judgments.size >= mostJudgments) judgments.clear()
     judgments.set(text, found)
   }
@@ -86,16 +95,10 @@ export function kindOfRow(
   if (numbers === 0 && isDrawn(row)) return 'note'
   if (numbers <= 1 && (repeats(row, columns.names) || countsInLetters(row, filled))) return 'header again'
   if (first?.total === true || (total && isBlank(row[idAt]))) return 'total'
-  if (
-    numbers >= 3 &&
-    (at === idAt || isBlank(row[idAt])) &&
-    first !== null &&
-    /^n\b(?:\s*=.*)?$/.test(first.folded)
-  )
-    return 'total'
+  if (numbers >= 3 && first?.count === true && (at === idAt || isBlank(row[idAt]))) return 'total'
   if (first?.note === true && ((filled - numbers >= numbers && filled <= 4) || isExample(first.folded)))
     return 'note'
-  if (numbers >= 3 && countsColumns(row, filled)) return 'header again'
+  if (numbers >= 3 && row[at] === 1 && countsColumns(row, filled)) return 'header again'
   if (filled === 1 && first !== null && known.size >= 3 && isLone(first.folded, at, columns)) return 'note'
   return 'data'
 }

@@ -78,8 +78,15 @@ function later(one: string, other: string): string {
   return b[0] > a[0] || (b[0] === a[0] && b[1] > a[1]) ? other : one
 }
 
+function areOfOneSheet(rows: readonly IdentifiedRow[]): boolean {
+  const first = rows[0]?.part.block.sheet
+  for (const { part } of rows) if (part.block.sheet !== first) return false
+  return true
+}
+
 /** Where sheets list the same trees again, as two surveys or a copy do, one of them is read, and it is asked which. */
 export function oneSurvey(rows: readonly IdentifiedRow[], problems: Problem[]): readonly IdentifiedRow[] {
+  if (areOfOneSheet(rows)) return rows
   const bySheet = new Map<string, IdentifiedRow[]>()
   for (const each of rows) {
     const { sheet } = each.part.block

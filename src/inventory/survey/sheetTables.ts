@@ -87,11 +87,16 @@ function namesTrees(header: HeaderRows): boolean {
   return fieldsOf(header).includes('tree')
 }
 
+function rowsOfNames(rows: SheetCells['rows']): number[] {
+  const found: number[] = []
+  for (let row = 0; row < rows.length; row++) if (mayNameColumns(rows[row] ?? [])) found.push(row)
+  return found
+}
+
 /** Every table of a sheet whose columns stand together, from the top down. */
 function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
   const { rows } = sheet
-  const candidates: number[] = []
-  for (let row = 0; row < rows.length; row++) if (mayNameColumns(rows[row] ?? [])) candidates.push(row)
+  const candidates = rowsOfNames(rows)
   const headers: HeaderRows[] = []
   candidates.forEach((row, index) => {
     const before = headers.at(-1)
@@ -152,7 +157,7 @@ const looked = 200
 
 /** What ids look like in rows with more in them than an id. */
 function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
-  const ids = rows.slice(0, looked).flatMap((row) => {
+  const ids = rows.flatMap((row) => {
     const id = row[idAt]
     return isBlank(id) || row.filter((cell) => !isBlank(cell)).length < 2 ? [] : [String(id).trim()]
   })
@@ -162,26 +167,39 @@ function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedCol
   }
 }
 
-function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
-  const names = sheet.rows[header.names] ?? []
-  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
-  const columns: JudgedColumns = {
-    names,
-    idAt,
-    ids: looksOfIds(sheet.rows.slice(header.last + 1, end), idAt),
-    known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
-  }
+type Passed = Map<Exclude<RowKind, 'data' | 'blank'>, number[]>
+
+/** The rows of data, and what else stands between two rows. */
+function rowsByKind(
+  sheetRows: SheetCells['rows'],
+  from: number,
+  end: number,
+  columns: JudgedColumns
+): { rows: number[]; passed: Passed } {
   const rows: number[] = []
+  const passed: Passed = new Map()
   let above: readonly Cell[] = []
-  const passed = new Map<Exclude<RowKind, 'data' | 'blank'>, number[]>()
-  for (let row = header.last + 1; row < end; row++) {
-    const cells = sheet.rows[row] ?? []
+  for (let row = from; row < end; row++) {
+    const cells = sheetRows[row] ?? []
     const kind = kindOfRow(cells, columns, above)
     if (kind === 'data') {
       rows.push(row)
       above = cells
     } else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
   }
+  return { rows, passed }
+}
+
+function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
+  const names = sheet.rows[header.names] ?? []
+  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
+  const columns: JudgedColumns = {
+    names,
+    idAt,
+    ids: looksOfIds(sheet.rows.slice(header.last + 1, Math.min(end, header.last + 1 + looked)), idAt),
+    known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
+  }
+  const { rows, passed } = rowsByKind(sheet.rows, header.last + 1, end, columns)
   const sums = totalsWithoutWord(sheet.rows, rows, columns.idAt)
   if (sums.length > 0)
     passed.set(

@@ -43,7 +43,8 @@ function partOf(
 }
 
 /** The rows of the block whose values stand under their own headers. */
-function unshifted({ rows, shifted, header }: MatchedTable['table']): number[] {
+function unshifted({ rows, shifted, header }: MatchedTable['table']): readonly number[] {
+  if (shifted.size === 0 && header.names === 0) return rows
   const found: number[] = []
   for (const row of rows) if (!shifted.has(row)) found.push(row - header.names)
   return found

@@ -14,6 +14,8 @@ export interface WordReader {
   /** What the cells say that say one thing in every row, as they are read; null in a column of other words than choices. */
   readonly known: ReadonlyMap<Filled, string> | null
   choice(cell: Filled, row: number): Reading<string>
+  /** The word of a cell that is a choice; null where it is none. */
+  word(cell: Filled): string | null
   flag(cell: Filled, row: number): Reading<boolean>
   /**
    * Under a header that asks for dead wood alone, a tick and a yes mean dead; under one that asks for live wood alone, they
@@ -28,7 +30,7 @@ export function wordReader(
   cells: ColumnCells,
   isMissing: (text: string, row: number) => boolean
 ): WordReader {
-  const { choice: named } = cells.column.reads
+  const { kind, choice: named } = cells.column.reads
   /** Ticks for included bark, which do not say how far it reaches. */
   const ticks = new Tally()
   /** Numbers that stand for words nobody has named. */
@@ -56,6 +58,12 @@ export function wordReader(
     if (isOnScale(name, text)) return count(scale, text, row)
     if (name === 'vigor' && dead.test(text.trim())) return new Noted('poor', cells.problem('vigor-dead', row))
     return cells.problem('not-a-choice', row, { choices: listChoices(name) })
+  }
+
+  function word(cell: Filled): string | null {
+    const found = readChoice(nameOf(), String(cell))
+    if (found !== null) plain.set(cell, found)
+    return found
   }
 
   function flag(cell: Filled, row: number): Reading<boolean> {
@@ -118,8 +126,9 @@ export function wordReader(
 
   return {
     reads: named !== undefined,
-    known: cells.column.reads.kind === 'choice' ? plain : null,
+    known: kind === 'choice' || kind === 'growth' ? plain : null,
     choice: (cell, row) => choiceOf(cell, row, nameOf()),
+    word,
     flag,
     dead: deadOf,
     remarks

@@ -172,7 +172,7 @@ const english = [
     'inches',
     'Trunk dia at ground (in) > trunk\nLargest limb dia (in) > diameter\nDBH SD > trunk'
   ),
-  ...decoy('en', 'tree', 'small', 'Trees on site > site\nCrown form > crownBase'),
+  ...decoy('en', 'tree', 'small', 'Trees on site > site'),
   ...decoy('en', 'tree', 'code', 'Replaces tree > tree')
 ]
 
