@@ -1,0 +1,155 @@
+/** Small cases that the drawn shapes came down to, each read rightly since. */
+import type { Cell } from '../../../shared/cells'
+import { readSheets } from '../../../src/inventory/readSheets'
+
+const typed = (text: string): Cell =>
+  text === '' ? null : /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : text
+
+/** A sheet of lines with bars between the cells. */
+const sheet = (name: string, ...lines: string[]) => ({
+  ...{ name, top: 0, left: 0 },
+  rows: lines.map((line) => line.split('|').map((cell) => typed(cell.trim())))
+})
+
+/** What each limb of each tree came to, in a line: diameters in mm, heights in m. */
+const limbsOf = (...sheets: ReturnType<typeof sheet>[]) =>
+  readSheets(sheets).trees.flatMap(({ id, height, limbs }) =>
+    limbs.map(({ id: limb, diameter, stem, origin, tip }) =>
+      [id, height, limb, diameter, stem, origin, tip].join(' ')
+    )
+  )
+
+const fieldsOf = (...sheets: ReturnType<typeof sheet>[]) =>
+  readSheets(sheets).matches.map(({ letters, field }) => `${letters} ${field ?? '-'}`)
+
+test('a table of limbs with a lowest foliage and a Spanish name of the limb sums up nothing', () => {
+  const trees = sheet('Trees', 'Tree | Height (m) | Crown base (m)', 'T1 | 13.9 | 3.5')
+  const limbs = sheet(
+    'Limbs',
+    'Tree | Nombre de la rama | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m) | Lowest foliage (m)',
+    'T1 | L1 | 18.7 | 21.6 | 8.3 | 13.6 | 9.9',
+    'T1 | L2 | 9.8 | 25.4 | 7.3 | 11.7 | 8.6'
+  )
+  expect(limbsOf(trees, limbs)).toEqual(['T1 13.9 L1 187 216 8.3 13.6', 'T1 13.9 L2 98 254 7.3 11.7'])
+})
+
+test('a table of means and counts still is a summary', () => {
+  const limbs = sheet(
+    'Limbs',
+    'Tree | Height (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+    'T1 | 13.9 | L1 | 18.7 | 21.6 | 8.3 | 13.6'
+  )
+  const means = sheet(
+    'Means',
+    'Tree | No. of limbs | Mean limb dia (cm) | Max height (m)',
+    'T1 | 1 | 18.7 | 13.9'
+  )
+  expect(limbsOf(limbs, means)).toEqual(['T1 13.9 L1 187 216 8.3 13.6'])
+})
+
+test.each(['Limb 1', 'Limbs', 'Äste'])(
+  'a lone title, %s, stands over the columns of limbs alone',
+  (title) => {
+    expect(
+      limbsOf(
+        sheet(
+          'Survey',
+          ` | | | ${title}`,
+          'Tree | Height (m) | Crown base (m) | ID | diameter (cm) | stem (cm) | origin (m) | tip (m)',
+          'T1 | 13.9 | 3.5 | A | 12 | 21 | 4 | 13'
+        )
+      )
+    ).toEqual(['T1 13.9 A 120 210 4 13'])
+  }
+)
+
+test('a lone title that names the sheet is none of limbs', () => {
+  expect(
+    limbsOf(
+      sheet(
+        'Survey',
+        ' | | Limb survey 2026',
+        'Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+        'T1 | 13.9 | 3.5 | A | 12 | 21 | 4 | 13'
+      )
+    )
+  ).toEqual(['T1 13.9 A 120 210 4 13'])
+})
+
+test('above a table of limbs, a label is of the tree', () => {
+  expect(
+    limbsOf(
+      sheet(
+        'Form',
+        'Tree: | T1',
+        'Haut. (m): | 15.5',
+        '',
+        'Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+        'L1 | 18.7 | 21.6 | 8.3 | 13.6'
+      )
+    )
+  ).toEqual(['T1 15.5 L1 187 216 8.3 13.6'])
+})
+
+test('a row of units may hold a single one', () => {
+  expect(
+    limbsOf(
+      sheet(
+        'Survey',
+        'Tree | Height | Limb | Limb dia (in) | Stem dia (in) | Origin (ft) | Tip (ft)',
+        ' | m | | | | | ',
+        'T1 | 13.2 | A | 4 | 10 | 10 | 30'
+      )
+    )
+  ).toEqual(['T1 13.2 A 101.6 254 3.048 9.144'])
+})
+
+describe('a bare header is of the limb where its cells change from limb to limb', () => {
+  const rows = (...lines: string[]) => sheet('Survey', ...lines)
+
+  test('a stem before the limb’s id', () => {
+    const survey = rows(
+      'Tree | Height (m) | Crown base (m) | Stem dia (cm) | Limb | Limb dia (cm) | Origin (m) | Tip (m)',
+      'T1 | 15 | 2.4 | 28.4 | A | 12.9 | 4.9 | 11.4',
+      'T1 | 15 | 2.4 | 29.6 | B | 22.6 | 4.8 | 13.2',
+      'T2 | 12 | 2.1 | 27.7 | A | 11.5 | 5.8 | 10.5',
+      'T2 | 12 | 2.1 | 24.1 | B | 10.5 | 6 | 10'
+    )
+    expect(limbsOf(survey)[1]).toBe('T1 15 B 226 296 4.8 13.2')
+    const asked = readSheets([survey]).problems.filter(({ code }) => code === 'column-likely')
+    expect(asked.map(({ cell }) => cell)).toEqual(['Survey!D1'])
+  })
+
+  test('a stem among the tree’s columns and the trunk among the limb’s change places', () => {
+    const survey = rows(
+      'Stem dia (cm) | Crown base (m) | Tree | Height (m) | Limb | Limb dia (cm) | Trunk dia (cm) | Origin (m) | Tip (m)',
+      '28.4 | 2.4 | T1 | 15 | A | 12.9 | 40 | 4.9 | 11.4',
+      '29.6 | 2.4 | T1 | 15 | B | 22.6 | 40 | 4.8 | 13.2',
+      '27.7 | 2.1 | T2 | 12 | A | 11.5 | 35 | 5.8 | 10.5',
+      '24.1 | 2.1 | T2 | 12 | B | 10.5 | 35 | 6 | 10'
+    )
+    expect(readSheets([survey]).trees.map(({ trunk }) => trunk)).toEqual([400, 350])
+    expect(limbsOf(survey)[1]).toBe('T1 15 B 226 296 4.8 13.2')
+  })
+
+  test('not where one tree alone says two things, as a slip would', () => {
+    const survey = rows(
+      'Tree | Height (m) | Crown base (m) | Stem dia (cm) | Limb | Limb dia (cm) | Origin (m) | Tip (m)',
+      'T1 | 15 | 2.4 | 28.4 | A | 12.9 | 4.9 | 11.4',
+      'T1 | 15 | 2.4 | 29.6 | B | 22.6 | 4.8 | 13.2',
+      'T2 | 12 | 2.1 | 27.7 | A | 11.5 | 5.8 | 10.5'
+    )
+    expect(fieldsOf(survey)).toContain('D trunk')
+  })
+
+  test('not where the numbers of trees begin again in every street', () => {
+    const survey = rows(
+      'Street | Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+      'Mill Lane | 1 | 15 | 2.4 | A | 12.9 | 28 | 4.9 | 11.4',
+      'Mill Lane | 2 | 12 | 2.1 | A | 22.6 | 29 | 4.8 | 11.2',
+      'Dock Road | 1 | 11 | 2.2 | A | 11.5 | 27 | 5.8 | 10.5',
+      'Dock Road | 2 | 14 | 2.6 | A | 10.5 | 24 | 6 | 10'
+    )
+    expect(fieldsOf(survey)).toContain('D crownBase')
+  })
+})
