@@ -53,11 +53,9 @@ const figure = /^[<>~≈±+-]?\s*[\d.,]+\s*(?:%|\p{L}{1,2}\.?|["'″′])?$/u
 function holdsNumbers(row: readonly Cell[]): boolean {
   let texts = 0
   let others = 0
-  for (let column = 0; column < row.length; column++) {
-    const cell = row[column]
+  for (const cell of row)
     if (typeof cell === 'string') texts++
-    else if (cell !== null && cell !== undefined) others++
-  }
+    else if (typeof cell === 'number' || typeof cell === 'boolean') others++
   return others > texts / 2
 }
 
