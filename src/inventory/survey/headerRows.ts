@@ -9,7 +9,7 @@ import { columnGroups, type ColumnGroups } from './columnGroups'
 import { columnLetters } from '../../../shared/cells'
 import type { AnswerFor } from './answers'
 import type { Counting } from './counters'
-import type { SheetCells } from './sheetCells'
+import { countFilled, type SheetCells } from './sheetCells'
 
 /** Rows that name the columns of a table, and what each column came to. */
 export interface HeaderRows {
@@ -166,7 +166,7 @@ function headed(
   const rows: (readonly Cell[])[] = []
   for (let row = from; row < to && rows.length < 200; row++) {
     const cells = sheet.rows[row] ?? []
-    if (names.length < 3 || cells.filter((cell) => !isBlank(cell)).length > 1) rows.push(cells)
+    if (names.length < 3 || countFilled(cells) > 1) rows.push(cells)
   }
   names.forEach((cell, column) => {
     const name = isBlank(cell) ? '' : String(cell).trim()

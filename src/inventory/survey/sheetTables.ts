@@ -7,7 +7,7 @@ import { mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { columnsByUse } from './columnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
-import type { SheetCells } from './sheetCells'
+import { countFilled, type SheetCells } from './sheetCells'
 import { totalsWithoutWord } from './sums'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
@@ -156,10 +156,11 @@ const looked = 200
 
 /** What ids look like in rows with more in them than an id. */
 function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
-  const ids = rows.flatMap((row) => {
+  const ids: string[] = []
+  for (const row of rows) {
     const id = row[idAt]
-    return isBlank(id) || row.filter((cell) => !isBlank(cell)).length < 2 ? [] : [String(id).trim()]
-  })
+    if (!isBlank(id) && countFilled(row) >= 2) ids.push(String(id).trim())
+  }
   return {
     areNumbers: ids.length > 0 && ids.every((id) => /^\d+[a-z]?$/i.test(id)),
     haveSpaces: ids.length === 0 || ids.some((id) => id.includes(' '))
