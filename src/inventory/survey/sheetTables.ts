@@ -141,14 +141,19 @@ function shiftedRows(
   data: readonly number[]
 ): ReadonlyMap<number, number> {
   const last = Math.max(...header.columns.map(({ column }) => column))
-  const shifted = new Map<number, number>()
-  if (merges.some(({ top, right }) => top <= header.last && right > last)) return shifted
+  const isTitled = merges.some(({ top, right }) => top <= header.last && right > last)
+  return isTitled ? new Map<number, number>() : numbersFrom(rows, data, last + 1)
+}
+
+/** The rows that hold something in a column, and a number there or behind it; each with that column. */
+function numbersFrom(rows: SheetCells['rows'], data: readonly number[], column: number): Map<number, number> {
+  const found = new Map<number, number>()
   for (const row of data) {
     const cells = rows[row] ?? []
-    if (cells.length <= last + 1 || isBlank(cells[last + 1])) continue
-    if (cells.slice(last + 1).some((cell) => typeof cell === 'number')) shifted.set(row, last + 1)
+    if (cells.length <= column || isBlank(cells[column])) continue
+    if (cells.slice(column).some((cell) => typeof cell === 'number')) found.set(row, column)
   }
-  return shifted
+  return found
 }
 
 /** Rows whose ids are looked at. */
