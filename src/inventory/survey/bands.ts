@@ -9,7 +9,8 @@ export interface Band {
 
 /** The bands of a sheet, from the left; most sheets have one. */
 export function bandsOf({ rows }: SheetCells): Band[] {
-  const width = rows.reduce((most, row) => Math.max(most, row.length), 0)
+  let width = 0
+  for (const row of rows) width = Math.max(width, row.length)
   const filled: boolean[] = Array<boolean>(width).fill(false)
   let left = width
   for (const row of rows) {

@@ -60,6 +60,16 @@ function tellsLimbs({ texts }: Use, trees: readonly string[]): boolean {
   return pairs.size === texts.length && new Set(texts).size > 1
 }
 
+/** The cells of a column in these rows, as ids are compared. */
+function textsOf(sheet: SheetCells, column: number, rows: readonly number[]): string[] {
+  const texts: string[] = []
+  for (const row of rows) {
+    const text = String(sheet.rows[row]?.[column] ?? '')
+    texts.push(text.trim().toLowerCase())
+  }
+  return texts
+}
+
 /**
  * The ids of trees or limbs where no header names them, told by their use: values that repeat with what is known of a tree,
  * or that are each other's neighbors within a tree. Such a column is used and asked about.
@@ -73,12 +83,7 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
   )
   const limbs = ['diameter', 'stem', 'origin', 'tip'].filter((field) => fields.has(field as Field)).length
   if (rows.length < 2 || limbs < 2 || header.groups !== null) return header
-  const values = (column: number): string[] =>
-    rows.map((row) =>
-      String(sheet.rows[row]?.[column] ?? '')
-        .trim()
-        .toLowerCase()
-    )
+  const values = (column: number): string[] => textsOf(sheet, column, rows)
   const used = (field: Field, found: Use | undefined): HeaderRows =>
     found === undefined ? header : withField(header, found.at, field)
   const free = possibleIds(sheet, header.columns, rows)

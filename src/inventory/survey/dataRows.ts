@@ -56,32 +56,49 @@ function writtenOut(
   return own
 }
 
-/**
- * The rows of a table as its block holds them: the names first, then every row down to the last with data; a row of another
- * kind is empty. What a ditto mark or a merge over rows stands for is written out, in a copy of the row.
- */
-export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
-  const last = rows.at(-1) ?? header.names
-  const cells = Array<Cell[]>(last - header.names + 1).fill(nothing)
-  cells[0] = [...(sheet.rows[header.names] ?? [])]
-  const merges = (sheet.merges ?? []).filter(
-    ({ top, bottom }) => bottom > top && bottom > header.last && top > header.last
-  )
+/** What the rows of a table are written with. */
+interface Writing {
+  readonly sheetRows: SheetTable['sheet']['rows']
+  /** The row of the names, which becomes row 0. */
+  readonly names: number
+  readonly idAt: number
+  readonly merges: MergesOverRows
+  readonly together: ((row: readonly Cell[]) => readonly Cell[]) | null
+}
+
+/** A loop of its own, as the engine keeps what it compiled for one that meets the same shapes in every inventory. */
+function writeRows(into: Cell[][], rows: readonly number[], writing: Writing): void {
+  const { sheetRows, names, idAt, merges, together } = writing
   let above: readonly Cell[] = []
   /** The row above as it stands, as long as it has no mark. */
   let plain: readonly Cell[] = []
-  const together = unitsInRows(sheet, header, rows)
-  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
   for (const row of rows) {
-    const typed = sheet.rows[row] as Cell[]
+    const typed = sheetRows[row] as Cell[]
     const dittos = dittosIn(typed, plain)
     plain = dittos.length === 0 ? typed : none
     // A lone mark in a row may be anything, such as an inch without its number.
     const meant = dittos.length >= 2 || dittos.includes(idAt) ? dittos : none
     const isPlain = meant.length === 0 && merges.length === 0
     const own = isPlain ? typed : writtenOut(typed, row, above, meant, merges)
-    cells[row - header.names] = together === null ? own : [...together(own)]
+    into[row - names] = together === null ? own : [...together(own)]
     above = own
   }
+}
+
+/**
+ * The rows of a table as its block holds them: the names first, then every row down to the last with data; a row of another
+ * kind is empty. What a ditto mark or a merge over rows stands for is written out, in a copy of the row.
+ */
+export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
+  const { names, last: below } = header
+  const cells = Array<Cell[]>((rows.at(-1) ?? names) - names + 1).fill(nothing)
+  cells[0] = [...(sheet.rows[names] ?? [])]
+  writeRows(cells, rows, {
+    sheetRows: sheet.rows,
+    names,
+    idAt: header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1,
+    merges: (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && top > below),
+    together: unitsInRows(sheet, header, rows)
+  })
   return cells
 }

@@ -10,7 +10,7 @@ import { columnGroups, type ColumnGroups } from './columnGroups'
 import { columnLetters } from '../../../shared/cells'
 import type { AnswerFor } from './answers'
 import type { Counting } from './counters'
-import type { SheetCells } from './sheetCells'
+import { countFilled, type SheetCells } from './sheetCells'
 
 /** Rows that name the columns of a table, and what each column came to. */
 export interface HeaderRows {
@@ -54,11 +54,9 @@ const figure = /^[<>~≈±+-]?\s*[\d.,]+\s*(?:%|\p{L}{1,2}\.?|["'″′])?$/u
 function holdsNumbers(row: readonly Cell[]): boolean {
   let texts = 0
   let others = 0
-  for (let column = 0; column < row.length; column++) {
-    const cell = row[column]
+  for (const cell of row)
     if (typeof cell === 'string') texts++
-    else if (cell !== null && cell !== undefined) others++
-  }
+    else if (typeof cell === 'number' || typeof cell === 'boolean') others++
   return others > texts / 2
 }
 
@@ -176,7 +174,7 @@ function headed(
   const rows: (readonly Cell[])[] = []
   for (let row = from; row < to && rows.length < 200; row++) {
     const cells = sheet.rows[row] ?? []
-    if (names.length < 3 || cells.filter((cell) => !isBlank(cell)).length > 1) rows.push(cells)
+    if (names.length < 3 || countFilled(cells) > 1) rows.push(cells)
   }
   names.forEach((cell, column) => {
     const name = isBlank(cell) ? '' : String(cell).trim()

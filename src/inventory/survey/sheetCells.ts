@@ -1,4 +1,4 @@
-import type { Cell } from '../../../shared/cells'
+import { isBlank, type Cell } from '../../../shared/cells'
 
 /** A rectangle of merged cells, rows and columns from 0 as in `rows`, ends included. */
 export interface Merge {
@@ -24,4 +24,11 @@ export interface SheetCells {
   /** Rows and columns, counted as in `rows`, that a person hid or filtered away. */
   readonly hiddenRows?: ReadonlySet<number>
   readonly hiddenColumns?: ReadonlySet<number>
+}
+
+/** How many cells of a row have anything in them. */
+export function countFilled(cells: readonly Cell[]): number {
+  let filled = 0
+  for (const cell of cells) if (!isBlank(cell)) filled++
+  return filled
 }

@@ -8,7 +8,7 @@ import { columnsByUse } from './columnsByUse'
 import { limbColumnsByUse } from './limbColumnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
-import type { SheetCells } from './sheetCells'
+import { countFilled, type SheetCells } from './sheetCells'
 import { totalsWithoutWord } from './sums'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
@@ -142,14 +142,19 @@ function shiftedRows(
   data: readonly number[]
 ): ReadonlyMap<number, number> {
   const last = Math.max(...header.columns.map(({ column }) => column))
-  const shifted = new Map<number, number>()
-  if (merges.some(({ top, right }) => top <= header.last && right > last)) return shifted
+  const isTitled = merges.some(({ top, right }) => top <= header.last && right > last)
+  return isTitled ? new Map<number, number>() : numbersFrom(rows, data, last + 1)
+}
+
+/** The rows that hold something in a column, and a number there or behind it; each with that column. */
+function numbersFrom(rows: SheetCells['rows'], data: readonly number[], column: number): Map<number, number> {
+  const found = new Map<number, number>()
   for (const row of data) {
     const cells = rows[row] ?? []
-    if (cells.length <= last + 1 || isBlank(cells[last + 1])) continue
-    if (cells.slice(last + 1).some((cell) => typeof cell === 'number')) shifted.set(row, last + 1)
+    if (cells.length <= column || isBlank(cells[column])) continue
+    if (cells.slice(column).some((cell) => typeof cell === 'number')) found.set(row, column)
   }
-  return shifted
+  return found
 }
 
 /** Rows whose ids are looked at. */
@@ -157,10 +162,11 @@ const looked = 200
 
 /** What ids look like in rows with more in them than an id. */
 function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
-  const ids = rows.flatMap((row) => {
+  const ids: string[] = []
+  for (const row of rows) {
     const id = row[idAt]
-    return isBlank(id) || row.filter((cell) => !isBlank(cell)).length < 2 ? [] : [String(id).trim()]
-  })
+    if (!isBlank(id) && countFilled(row) >= 2) ids.push(String(id).trim())
+  }
   return {
     areNumbers: ids.length > 0 && ids.every((id) => /^\d+[a-z]?$/i.test(id)),
     haveSpaces: ids.length === 0 || ids.some((id) => id.includes(' '))

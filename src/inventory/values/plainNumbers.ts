@@ -30,28 +30,12 @@ export function plainNumbers(column: Column, millimeters: number): PlainNumbers 
 }
 
 function takenAsTheyStand({ reads }: Column, millimeters: number): PlainNumbers {
-  switch (reads.kind) {
-    case 'diameter':
-    case 'stems':
-      return { times: millimeters, over: 1, most: thickest }
-    case 'height':
-    case 'positive height':
-      return { times: millimeters, over: 1000, most: tallest }
-    case 'degrees':
-      return { times: 1, over: 1, most: reads.limit ?? 360 }
-    case 'bearing':
-      return { times: 1, over: 1, most: 360 }
-    case 'text':
-    case 'share':
-    case 'side':
-    case 'year':
-    case 'date':
-    case 'growth':
-    case 'choice':
-    case 'flag':
-    case 'dead':
-      return none
-  }
+  const { kind } = reads
+  if (kind === 'diameter' || kind === 'stems') return { times: millimeters, over: 1, most: thickest }
+  if (kind === 'height' || kind === 'positive height')
+    return { times: millimeters, over: 1000, most: tallest }
+  if (kind === 'degrees' || kind === 'bearing') return { times: 1, over: 1, most: reads.limit ?? 360 }
+  return none
 }
 
 /** The value of a plain number; NaN where it needs a closer look, as one that could stand for "not measured". */
