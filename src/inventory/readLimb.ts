@@ -3,7 +3,7 @@ import { asDoubt, problem, type Problem } from '../../shared/problems'
 import type { CellReader } from './cellReader'
 import { blankLimb, keptColumns, put, template, type Building, type KeptColumn } from './columnReaders'
 import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
-import type { OpenPart } from './openPart'
+import type { OpenPart } from './openParts'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
 
 /** The measurements that a limb is planned by; each has columns of its own, or of two that stand for it. */

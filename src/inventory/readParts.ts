@@ -1,9 +1,8 @@
-import type { OpenPart } from './openPart'
 import { isBlank, type Cell } from '../../shared/cells'
 import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
-import { cellReader, type CellReader } from './cellReader'
-import { leaveUnplanned, type InventoryPart, type OpenInventory } from './inventory'
+import { leaveUnplanned, type OpenInventory } from './inventory'
+import { addressAt, type OpenPart } from './openParts'
 import { limbReader, readLimb, type LimbReader, type SaidOfColumns } from './readLimb'
 import {
   addTreeRow,
@@ -24,28 +23,6 @@ import { treeKey } from './survey/treeKeys'
 const limbFields = new Set<Field>(
   columns.flatMap(({ of, field }) => (of === 'limb' && field !== 'notes' ? [field] : []))
 )
-
-/** The parts with their readers, and the numbers by which an inventory counts their rows. */
-export function openParts(parts: readonly Part[]): OpenPart[] {
-  let first = 0
-  return parts.map((part) => {
-    const readers = new Map<Field, CellReader>()
-    for (const match of part.matches)
-      if (match.field !== null) readers.set(match.field, cellReader(part.block, match, match.field))
-    const opened = { part, readers, first }
-    first += part.block.rows.length
-    return opened
-  })
-}
-
-/** The same as the inventory keeps them, to find the place of a row. */
-export function inventoryParts(parts: readonly OpenPart[]): InventoryPart[] {
-  return parts.map(({ part: { block, matches }, first }) => {
-    const { sheet, top, left, placeOf } = block
-    const part = { sheet, top, left, first, count: block.rows.length, matches }
-    return placeOf === undefined ? part : { ...part, placeOf }
-  })
-}
 
 interface RowReaders extends OpenPart {
   readonly trees: TreeReader
@@ -145,12 +122,6 @@ function addLimb({ inventory, parts }: Sorted, { tree, ids }: Entry, reader: Lim
   const duplicate = problem('duplicate-limb', addressAt(parts, limb.row, 'limb'), facts)
   inventory.problems.push(duplicate)
   leaveUnplanned(inventory, tree.id, limb.row, duplicate.message)
-}
-
-/** The address of a field in a row of the inventory; an empty text where its part has no such column. */
-function addressAt(parts: readonly OpenPart[], row: number, field: Field): string {
-  const open = parts.find(({ part, first }) => row >= first && row < first + part.block.rows.length)
-  return open?.readers.get(field)?.address(row - open.first) ?? ''
 }
 
 /** Rows that belong to no tree are not planned. */

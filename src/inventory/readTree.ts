@@ -11,7 +11,7 @@ import {
   type Readers
 } from './columnReaders'
 import type { Limb, OpenInventory, Tree } from './inventory'
-import type { OpenPart } from './openPart'
+import type { OpenPart } from './openParts'
 
 /** A tree to which rows are still added. */
 export type OpenTree = Building<Omit<Tree, 'limbs'>> & { readonly limbs: Limb[] }

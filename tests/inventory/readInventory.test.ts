@@ -185,6 +185,18 @@ describe('bad input', () => {
     expect(plan.trees[0]!.allowedRemoval).toBe(0)
   })
 
+  it('finds a second limb of an id among few limbs and many, and where the first one stands', () => {
+    for (const count of [2, 15, 16, 17, 18, 40]) {
+      const limbs = Array.from({ length: count }, (_, at) => limbRow(`B${at + 1}`, 50 + at, 100, 3, 9))
+      const again = limbRow(`b${count}`, 20, 100, 3, 9)
+      const inventory = readInventory(block(limbHeaders, ...limbs, again))
+      expect(inventory.limbCount).toBe(count)
+      const [twice] = inventory.problems.filter(({ code }) => code === 'duplicate-limb')
+      expect(twice?.cell).toBe(`Trees!G${count + 2}`)
+      expect(twice?.message).toContain(`Trees!G${count + 1}`)
+    }
+  })
+
   it('keeps the inventory as it was read, however often it is planned', () => {
     const inventory = readInventory(block(limbHeaders, leader, limbRow('B', 80, 100, 12, 13)))
     const before = JSON.stringify(inventory)
