@@ -44,3 +44,24 @@ test.failing('a height among the limb’s columns is the tree’s where another 
     [9, 8.8]
   ])
 })
+
+test.failing('notes behind a latitude are still those of the limb', () => {
+  const { trees } = readSheets([
+    sheet(
+      'Survey',
+      [
+        'Tree',
+        'Height (m)',
+        'Limb',
+        'Limb dia (cm)',
+        'Stem dia (cm)',
+        'Origin (m)',
+        'Tip (m)',
+        'Lat',
+        'Notes'
+      ],
+      ['T1', 13.9, 'A', 12, 21, 4, 13, 41.20311, 'thin bark']
+    )
+  ])
+  expect(trees[0]?.limbs[0]?.notes).toBe('thin bark')
+})
