@@ -1,5 +1,5 @@
 import { isBlank, type Cell } from '../../../shared/cells'
-import type { Field } from '../../../shared/columns'
+import { columnOf, type Field } from '../../../shared/columns'
 import type { HeaderRows, TableColumn } from './headerRows'
 import type { SheetCells } from './sheetCells'
 
@@ -44,23 +44,33 @@ function isOfLimbs({ trees, steady, varied }: Use): boolean {
 
 /**
  * Columns taken for the tree's although what they say changes from limb to limb are the limbs'; where another column is taken
- * for the limbs' and says the same of every limb of a tree, the two change places. They are used so and asked about.
+ * for the limbs' and says the same of every limb of a tree, the two change places. They are used so and asked about. A table
+ * below a form without a column of trees is of one tree.
  */
-export function limbColumnsByUse(sheet: SheetCells, header: HeaderRows, data: readonly number[]): HeaderRows {
+export function limbColumnsByUse(
+  sheet: SheetCells,
+  header: HeaderRows,
+  data: readonly number[],
+  isOfOneTree: boolean
+): HeaderRows {
   const { columns } = header
   const of = (field: Field): TableColumn | undefined => columns.find(({ meaning }) => meaning.field === field)
   const tree = of('tree')
-  if (tree === undefined || header.groups !== null || of('diameter') === undefined) return header
+  if (header.groups !== null || of('diameter') === undefined) return header
+  if (tree === undefined && !isOfOneTree) return header
   const rows = data.slice(0, looked)
   const cells = ({ column }: TableColumn): (Cell | undefined)[] =>
     rows.map((row) => sheet.rows[row]?.[column])
-  const trees = cells(tree).map((cell) => (isBlank(cell) ? '' : String(cell).trim().toLowerCase()))
+  const trees = tree === undefined ? rows.map(() => 'the only one') : cells(tree).map(textOf)
   const known = ofOneTree.flatMap((field) => of(field) ?? []).map((column) => useOf(cells(column), trees))
-  if (known.every(({ steady }) => steady === 0) || known.some(({ varied }) => varied > 0)) return header
+  if (known.some(({ varied }) => varied > 0)) return header
+  if (known.length > 0 && known.every(({ steady }) => steady === 0)) return header
   const changed = new Map<TableColumn, Field>()
-  for (const [ofTree, ofLimb] of pairs) {
-    const [taken, other] = [of(ofTree), of(ofLimb)]
+  for (const [ofTree, usual] of pairs) {
+    const taken = of(ofTree)
     if (taken === undefined || !isOfLimbs(useOf(cells(taken), trees))) continue
+    const ofLimb = freeRunnerUp(taken, columns) ?? usual
+    const other = of(ofLimb)
     const use = other && useOf(cells(other), trees)
     if (use !== undefined && (use.varied > 0 || use.steady === 0)) continue
     changed.set(taken, ofLimb)
@@ -68,6 +78,16 @@ export function limbColumnsByUse(sheet: SheetCells, header: HeaderRows, data: re
   }
   if (changed.size === 0) return header
   return { ...header, columns: columns.map((column) => meaning(column, changed.get(column))) }
+}
+
+function textOf(cell: Cell | undefined): string {
+  return isBlank(cell) ? '' : String(cell).trim().toLowerCase()
+}
+
+/** The second best meaning of a column, where it is of the limb and no other column has it. */
+function freeRunnerUp({ meaning: { runnerUp } }: TableColumn, columns: readonly TableColumn[]): Field | null {
+  if (runnerUp === null || columnOf(runnerUp).of === 'tree') return null
+  return columns.some(({ meaning: { field } }) => field === runnerUp) ? null : runnerUp
 }
 
 function meaning(column: TableColumn, field: Field | undefined): TableColumn {

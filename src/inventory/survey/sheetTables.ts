@@ -214,14 +214,16 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
     )
   const data = sums.length === 0 ? rows : rows.filter((row) => !sums.includes(row))
   const shifted = shiftedRows(sheet, header, data)
+  const labeled = labeledValues(sheet, head, header.first)
+  const used = limbColumnsByUse(sheet, header, data, labeled.length > 0)
   return {
     sheet,
-    header: columnsByUse(sheet, limbColumnsByUse(sheet, header, data), data),
+    header: columnsByUse(sheet, used, data),
     rows: data,
     shifted,
     passed,
     sections: sectionsIn(sheet, data, passed.get('note') ?? []),
     end,
-    labeled: labeledValues(sheet, head, header.first)
+    labeled
   }
 }

@@ -132,6 +132,30 @@ describe('a bare header is of the limb where its cells change from limb to limb'
     expect(limbsOf(survey)[1]).toBe('T1 15 B 226 296 4.8 13.2')
   })
 
+  test('a tip in a list of limbs alone, and below a form', () => {
+    const trees = sheet('Trees', 'Tree | Height (m) | Crown base (m)', 'T1 | 13.9 | 3.5', 'T2 | 12 | 3')
+    const limbs = sheet(
+      'Limbs',
+      'Tree | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Cime de la branche (m)',
+      'T1 | L1 | 18.7 | 21.6 | 8.3 | 13.6',
+      'T1 | L2 | 9.8 | 25.4 | 7.3 | 11.7',
+      'T2 | L1 | 18.7 | 21.6 | 5.3 | 11.6',
+      'T2 | L2 | 9.8 | 25.4 | 4.3 | 10.7'
+    )
+    const form = sheet(
+      'Form',
+      'Tree: | T1',
+      'Height (m): | 15.5',
+      'Crown base (m): | 3',
+      '',
+      'Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Cime de la branche (m)',
+      'L1 | 18.7 | 21.6 | 8.3 | 13.6',
+      'L2 | 9.8 | 25.4 | 7.3 | 11.7'
+    )
+    expect(limbsOf(trees, limbs)[3]).toBe('T2 12 L2 98 254 4.3 10.7')
+    expect(limbsOf(form)).toEqual(['T1 15.5 L1 187 216 8.3 13.6', 'T1 15.5 L2 98 254 7.3 11.7'])
+  })
+
   test('not where one tree alone says two things, as a slip would', () => {
     const survey = rows(
       'Tree | Height (m) | Crown base (m) | Stem dia (cm) | Limb | Limb dia (cm) | Origin (m) | Tip (m)',

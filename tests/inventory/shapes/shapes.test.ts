@@ -30,7 +30,7 @@ test('our own shape gives what was measured', () => {
         })
       })
     }),
-    runs(50, 10_000)
+    runs(50, 20_000)
   )
 })
 
@@ -49,6 +49,6 @@ test('any shape gives the same trees, loses no row, and tells no more than a scr
       expect(groupProblems(got.problems).length).toBeLessThanOrEqual(mostProblems)
       expect(took).toBeLessThan(mostMilliseconds)
     }),
-    runs(200, 120_000)
+    runs(200, 80_000)
   )
 })

@@ -1,0 +1,67 @@
+/**
+ * What the drawn shapes found and the reader does not do yet. A case that is read rightly fails here: move it to
+ * `examples.test.ts`, and draw its header again.
+ */
+import { readSheets } from '../../../src/inventory/readSheets'
+import type { SheetCells } from '../../../src/inventory/survey/sheetCells'
+
+const sheet = (name: string, ...rows: SheetCells['rows']): SheetCells => ({ name, rows, top: 0, left: 0 })
+
+test.failing('the ids of a single tree stand under the same header in the table of its limbs', () => {
+  const { trees } = readSheets([
+    sheet('Trees', ['Baumplakette', 'Height (m)', 'Crown base (m)'], [1204, 13.9, 3.5]),
+    sheet(
+      'Limbs',
+      ['Baumplakette', 'Limb', 'Limb dia (cm)', 'Stem dia (cm)', 'Origin (m)', 'Tip (m)'],
+      [1204, 'L1', 18.7, 21.6, 8.3, 13.6],
+      [1204, 'L2', 9.8, 25.4, 7.3, 11.7]
+    )
+  ])
+  expect(trees.map(({ id, limbs }) => [id, limbs.length])).toEqual([['1204', 2]])
+})
+
+test.failing('a height among the limb’s columns is the tree’s where another column gives the tip', () => {
+  const { trees } = readSheets([
+    sheet(
+      'Survey',
+      [
+        'Limb',
+        'Limb dia (cm)',
+        'Height (m)',
+        'Origin (m)',
+        'Tree',
+        'Crown base (m)',
+        'Stem dia (cm)',
+        'Tip (m)'
+      ],
+      ['A', 12, 11, 5, 'T1', 2.4, 24, 10.8],
+      ['B', 11, 11, 4, 'T1', 2.4, 26, 9.1],
+      ['A', 10, 9, 4, 'T2', 2.1, 21, 8.8]
+    )
+  ])
+  expect(trees.map(({ height, limbs }) => [height, limbs[0]?.tip])).toEqual([
+    [11, 10.8],
+    [9, 8.8]
+  ])
+})
+
+test.failing('notes behind a latitude are still those of the limb', () => {
+  const { trees } = readSheets([
+    sheet(
+      'Survey',
+      [
+        'Tree',
+        'Height (m)',
+        'Limb',
+        'Limb dia (cm)',
+        'Stem dia (cm)',
+        'Origin (m)',
+        'Tip (m)',
+        'Lat',
+        'Notes'
+      ],
+      ['T1', 13.9, 'A', 12, 21, 4, 13, 41.20311, 'thin bark']
+    )
+  ])
+  expect(trees[0]?.limbs[0]?.notes).toBe('thin bark')
+})
