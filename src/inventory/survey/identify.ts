@@ -55,8 +55,9 @@ export function identifier(problems: Problem[]): Identifier {
   const refused: Identified['refused'][number][] = []
 
   function addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
-    const form = parts.find(({ part }) => part.rows.length === 1 && part.block.placeOf !== undefined)
-    const tables = parts.filter((each) => each !== form)
+    const isForm = ({ part }: ReadPart): boolean => part.block.placeOf !== undefined
+    const [form, site] = parts.filter(isForm)
+    const tables = parts.filter((each) => !isForm(each))
     const [first] = tables
     if (first === undefined) return
     const own =
@@ -71,7 +72,8 @@ export function identifier(problems: Problem[]): Identifier {
     else if (own === null && constant === null)
       sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
     const identities = own ?? first.part.rows.map((row) => constant ?? ofRow(first.part, row))
-    addForm(form, identities)
+    const hasSite = tables.some(({ part }) => part.matches.some(({ field }) => field === 'site'))
+    addForm(form, hasSite ? undefined : site, identities)
     for (const { part } of tables) addRows(rows, refused, part, identities, part === first.part)
   }
 
@@ -131,14 +133,15 @@ export function identifier(problems: Problem[]): Identifier {
   }
 
   /** The form belongs to the only tree of its table; of several trees it tells the site alone. */
-  function addForm(form: ReadPart | undefined, identities: readonly IdentityOrWhy[]): void {
-    if (form === undefined) return
+  function addForm(
+    form: ReadPart | undefined,
+    site: ReadPart | undefined,
+    identities: readonly IdentityOrWhy[]
+  ): void {
     const trees = new Map(identities.flatMap((each) => ('why' in each ? [] : [[each.key, each] as const])))
-    const part = form.part
-    const told =
-      trees.size === 1 ? part : { ...part, matches: part.matches.filter(({ field }) => field === 'site') }
-    if (told.matches.length === 0) return
-    for (const tree of trees.values()) rows.push({ part: told, row: 1, ...tree })
+    const told = trees.size === 1 ? form : site
+    if (told === undefined) return
+    for (const tree of trees.values()) rows.push({ part: told.part, row: 1, id: tree.id, key: tree.key })
   }
 
   return { addTable, finish }

@@ -54,9 +54,11 @@ function bySharedValues(
 ): { rows: Map<number, string>; names: string } | null {
   const idAt = idColumn(trees)
   for (const one of keyColumns(trees)) {
-    if (new Set(one.texts).size !== one.texts.length || one.texts.length < 2) continue
+    if (new Set(one.texts).size !== one.texts.length) continue
     const tree = new Map(one.texts.map((text, at) => [text, textAt(trees, trees.rows[at] ?? -1, idAt)]))
     for (const other of keyColumns(limbs)) {
+      // A list of one tree shares too little to tell by, unless the columns bear the same name.
+      if (one.texts.length < 2 && one.name.toLowerCase() !== other.name.toLowerCase()) continue
       const found = other.texts.filter((text) => tree.has(text)).length
       // Values that never come twice number the limbs themselves.
       if (found < other.texts.length * nearlyAll || new Set(other.texts).size === other.texts.length) continue

@@ -15,7 +15,7 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
     sections: table.sections.map(({ row, text }) => ({ row: row - header.names, text })),
     table: at
   }
-  const form = labeled.length === 0 ? [] : [formPart(table.sheet, labeled, table, at)]
+  const form = labeled.length === 0 ? [] : formParts(formPart(table.sheet, labeled, table, at))
   if (header.groups === null) return [...form, partOf(own, matches, of, null)]
   const { common, groups } = header.groups
   const shared = matches.filter(({ column }) => common.includes(column))
@@ -58,6 +58,12 @@ function groupName({ header }: MatchedTable['table'], title: string, columns: re
   const [only = ''] = titles
   if (titles.size === 1 && only !== '') return only
   return /^\d+$/.test(title) ? `Limb ${title}` : title
+}
+
+/** The form, and what it tells of several trees: their site alone. */
+function formParts(form: Part): Part[] {
+  const site = form.matches.filter(({ field }) => field === 'site')
+  return site.length === 0 ? [form] : [form, { ...form, matches: site }]
 }
 
 /** Labels and values, wherever they stand, as a row of names and a row of values that know their places. */
