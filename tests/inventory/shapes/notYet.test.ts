@@ -65,3 +65,25 @@ test.failing('notes behind a latitude are still those of the limb', () => {
   ])
   expect(trees[0]?.limbs[0]?.notes).toBe('thin bark')
 })
+
+test.failing('the French top of a branch is a tip, and no neighbor by which a stem is the trunk', () => {
+  const { trees } = readSheets([
+    sheet(
+      'Survey',
+      [
+        'Tree',
+        'Height (m)',
+        'Crown base (m)',
+        'Limb',
+        'Limb dia (cm)',
+        'Cime de la branche (m)',
+        'Stem dia (cm)',
+        'Origin (m)'
+      ],
+      ['T1', 13.9, 3, 'A', 12, 13, 21, 4],
+      ['T1', 13.9, 3, 'B', 11, 12, 22, 4.5],
+      ['T2', 12.9, 3, 'A', 12, 11, 20, 4]
+    )
+  ])
+  expect(trees[0]?.limbs[0]?.stem).toBe(210)
+})
