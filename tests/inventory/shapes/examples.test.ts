@@ -177,3 +177,14 @@ describe('a bare header is of the limb where its cells change from limb to limb'
     expect(fieldsOf(survey)).toContain('D crownBase')
   })
 })
+
+test('the ids of a single tree may stand under the same unknown header in the table of its limbs', () => {
+  const trees = sheet('Trees', 'Baumplakette | Height (m) | Crown base (m)', '1204 | 13.9 | 3.5')
+  const limbs = sheet(
+    'Limbs',
+    'Baumplakette | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+    '1204 | L1 | 18.7 | 21.6 | 8.3 | 13.6',
+    '1204 | L2 | 9.8 | 25.4 | 7.3 | 11.7'
+  )
+  expect(limbsOf(trees, limbs)).toEqual(['1204 13.9 L1 187 216 8.3 13.6', '1204 13.9 L2 98 254 7.3 11.7'])
+})

@@ -1,26 +1,11 @@
-/**
- * What the drawn shapes found and the reader does not do yet. A case that is read rightly fails here: move it to
- * `examples.test.ts`, and draw its header again.
- */
+// Pending: what the drawn shapes found and the reader does not do yet. Run by `npx jest --testMatch '**/notYet.pending.ts'`.
+// A case that is read rightly goes to examples.test.ts, and its header is drawn again.
 import { readSheets } from '../../../src/inventory/readSheets'
 import type { SheetCells } from '../../../src/inventory/survey/sheetCells'
 
 const sheet = (name: string, ...rows: SheetCells['rows']): SheetCells => ({ name, rows, top: 0, left: 0 })
 
-test.failing('the ids of a single tree stand under the same header in the table of its limbs', () => {
-  const { trees } = readSheets([
-    sheet('Trees', ['Baumplakette', 'Height (m)', 'Crown base (m)'], [1204, 13.9, 3.5]),
-    sheet(
-      'Limbs',
-      ['Baumplakette', 'Limb', 'Limb dia (cm)', 'Stem dia (cm)', 'Origin (m)', 'Tip (m)'],
-      [1204, 'L1', 18.7, 21.6, 8.3, 13.6],
-      [1204, 'L2', 9.8, 25.4, 7.3, 11.7]
-    )
-  ])
-  expect(trees.map(({ id, limbs }) => [id, limbs.length])).toEqual([['1204', 2]])
-})
-
-test.failing('a height among the limb’s columns is the tree’s where another column gives the tip', () => {
+test('a height among the limb’s columns is the tree’s where another column gives the tip', () => {
   const { trees } = readSheets([
     sheet(
       'Survey',
@@ -45,7 +30,7 @@ test.failing('a height among the limb’s columns is the tree’s where another 
   ])
 })
 
-test.failing('notes behind a latitude are still those of the limb', () => {
+test('notes behind a latitude are still those of the limb', () => {
   const { trees } = readSheets([
     sheet(
       'Survey',
@@ -66,7 +51,7 @@ test.failing('notes behind a latitude are still those of the limb', () => {
   expect(trees[0]?.limbs[0]?.notes).toBe('thin bark')
 })
 
-test.failing('the French top of a branch is a tip, and no neighbor by which a stem is the trunk', () => {
+test('the French top of a branch is a tip, and no neighbor by which a stem is the trunk', () => {
   const { trees } = readSheets([
     sheet(
       'Survey',
