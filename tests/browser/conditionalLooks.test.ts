@@ -213,11 +213,7 @@ test('the Rules sheet says what to type while something else is typed, and takes
 
 test('the Cut plan shows large cuts, those that need a reason, and doses that reach the allowed removal', async () => {
   const cuts = byUrgency(plan).flatMap(({ visits }) =>
-    visits.flatMap((visit) =>
-      [...visit.cuts]
-        .sort((a, b) => b.priority - a.priority || a.limb.row - b.limb.row)
-        .map((cut) => ({ cut, visit }))
-    )
+    visits.flatMap((visit) => visit.cuts.map((cut) => ({ cut, visit })))
   )
   const marked = cuts.map(({ cut }) => cut.marked || cut.needsReason)
   const reasoned = cuts.map(({ cut }) => cut.needsReason)

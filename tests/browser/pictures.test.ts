@@ -62,7 +62,7 @@ test('the client report is written with its pictures, and the saved file has the
   await desk.pane.locator('.done').waitFor({ timeout: 60000 })
   ;({ sheets } = await readXlsx((await savedFile(desk)).bytes))
   const images = sheets.find(({ name }) => name === 'Client report')!.images!
-  expect(images).toHaveLength(14)
+  expect(images).toHaveLength(13)
   for (const { data, anchor, altText } of images) {
     expect([...data.slice(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10])
     expect(altText).toMatch(/^Tree \S+, before visit \d, \d{4}.* Tree \S+, after visit \d, \d{4}/)
