@@ -19,7 +19,7 @@ export function planning(): Measurement[] {
   ])
   const against = 'JSON.parse(JSON.stringify()) of the same cells'
   return [
-    ratio('read 20,000 limbs', null, read, json, against),
+    ratio('read 20,000 limbs', 2, read, json, against),
     ratio('read and plan 20,000 limbs, one visit, reasons and problems included', 6, visit, json, against),
     ratio('read and plan 20,000 limbs, all visits', 20, program, json, against)
   ]
