@@ -68,13 +68,19 @@ function compare(description: SheetDescription, rows: readonly unknown[][], digi
       formulas += 1
       const isMoney = looks.row(r).looks[c]?.style?.numFmt === moneyLook
       if (isMoney) amounts += 1
-      const found = rows[r]?.[c]
+      const found = plainNumber(rows[r]?.[c])
       if (agrees(content.value, found, isMoney ? digits : null)) return
       const [wanted, got] = [JSON.stringify(content.value), JSON.stringify(found)]
       differing.push(`${name}!${cellAddress(r, c)} ${content.formula}: ${wanted} here, ${got} in LibreOffice`)
     })
   })
   return { formulas, amounts, differing }
+}
+
+/** A share comes as the text that a percent format shows, "8.25 %". */
+function plainNumber(cell: unknown): unknown {
+  const percents = typeof cell === 'string' ? /^(-?\d+(?:\.\d+)?) %$/.exec(cell)?.[1] : undefined
+  return percents === undefined ? cell : Number((Number(percents) / 100).toPrecision(12))
 }
 
 async function checkFormulas(suite: OfficeSuite): Promise<string[]> {
