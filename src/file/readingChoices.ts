@@ -3,6 +3,7 @@ import { columnLetters, isBlank, quoted, type Cell } from '../../shared/cells'
 import { parseAddress } from '../../shared/a1Notation'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { listed } from '../../shared/words/lists'
+import { firstOf } from '../../shared/words/some'
 import type { ColumnAnswer, ReadingChoices } from '../inventory/inventory'
 import type { SheetCells } from '../inventory/survey/sheetCells'
 import { comparable } from './columnArgument'
@@ -13,9 +14,10 @@ const searchedRows = 100
 const mostListed = 30
 
 function quotedList(texts: readonly string[]): string {
-  const shown = texts.slice(0, mostListed).map((text) => `“${quoted(text)}”`)
-  const more = texts.length - shown.length
-  return listed(more > 0 ? [...shown, `${String(more)} more`] : shown)
+  return firstOf(
+    texts.map((text) => `“${quoted(text)}”`),
+    mostListed
+  )
 }
 
 /** The sheet of that name, as it is spelled in the file. */

@@ -8,6 +8,7 @@ import type { SaidOfColumns } from './readLimb'
 import { Plausibility, plausibility } from './plausible/plausible'
 import { identifier, treesWithinLimbs } from './survey/identify'
 import type { Identified, IdentifiedRow } from './survey/identity'
+import { columnHeaded } from './survey/headerRows'
 import { joinedRows, type JoinedRows } from './survey/joins'
 import { oneSurvey } from './survey/sameSurvey'
 import { tellApart } from './survey/tellApart'
@@ -106,9 +107,7 @@ function beginReading(
 
 function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]): Identified {
   const ids = identifier(problems)
-  const nameless = found.tables.filter(({ header }) =>
-    header.columns.every(({ meaning }) => meaning.field !== 'tree')
-  )
+  const nameless = found.tables.filter(({ header }) => columnHeaded(header, 'tree') < 0)
   const sheetsOfTrees = new Set(nameless.map(({ sheet }) => sheet.name)).size > 1
   // Trees before their limbs, so that the trees keep the order of their own table.
   const order = found.tables.map((_table, at) => at)

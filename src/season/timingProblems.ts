@@ -1,6 +1,6 @@
 import { problem, type Problem } from '../../shared/problems'
 import { plural } from '../../shared/words/counts'
-import { listed } from '../../shared/words/lists'
+import { firstOf } from '../../shared/words/some'
 import { fieldAddress, type Inventory } from '../inventory/inventory'
 import type { TimingNote, TreeInSeason } from './timing'
 
@@ -9,9 +9,8 @@ const namedTrees = 6
 
 /** "Tree T02", "Trees T02, T06 and 4 more". */
 export function nameTrees(trees: readonly TreeInSeason[]): string {
-  const ids = trees.slice(0, namedTrees).map(({ tree }) => tree.id)
-  const more = trees.length - ids.length
-  return `${plural(trees.length, 'Tree')} ${listed(more > 0 ? [...ids, `${String(more)} more`] : ids)}`
+  const ids = trees.map(({ tree }) => tree.id)
+  return `${plural(trees.length, 'Tree')} ${firstOf(ids, namedTrees)}`
 }
 
 /** What of the season belongs among the checks: closed windows, and a region that is not given or not listed. */

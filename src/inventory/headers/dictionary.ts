@@ -2,11 +2,19 @@ import { fold } from './fold'
 import { english } from './words/english'
 import { french } from './words/french'
 import { german } from './words/german'
-import type { Notion, Words } from './words/notion'
+import { foreignNotions, type Notion, type Words } from './words/notion'
 import { spanish } from './words/spanish'
 
 /** What a word may stand for. */
 export type Meaning = Notion | 'noise'
+
+/** What is about something else than trees and limbs: kerbs, prices, people. */
+export const foreignMeanings: ReadonlySet<Meaning> = new Set(foreignNotions)
+
+/** Whether a word may stand for something else than trees and limbs. */
+export function mayBeForeign({ meanings }: { readonly meanings: readonly Meaning[] }): boolean {
+  return meanings.some((each) => foreignMeanings.has(each))
+}
 
 /** Endings of the regular plurals, cases and genders of each language, and the shortest word that takes them. */
 const languages: readonly {

@@ -1,8 +1,8 @@
 import type { LengthUnit } from '../../../shared/units'
 import { tokensOf } from './headerTokens'
 import { wordsOf, type HeaderWord } from './headerWords'
-import type { Meaning } from './dictionary'
-import { foreignNotions, type Notion } from './words/notion'
+import { foreignMeanings, type Meaning } from './dictionary'
+import type { Notion } from './words/notion'
 
 export { fold } from './fold'
 export { longestHeader } from './headerTokens'
@@ -25,8 +25,6 @@ export interface HeaderText {
   /** The header asks for yes or no: "(y/n)", "(x)". */
   readonly tick: boolean
 }
-
-const foreign = new Set<Meaning>(foreignNotions)
 
 const said = (text: string, meaning: Meaning): HeaderWord => ({
   text,
@@ -55,7 +53,7 @@ export function readHeaderText(header: string): HeaderText {
   if (degrees) words.push(said('°', 'angle'))
   if (unit !== null) words.push({ text: unit, meanings: sizes[unit], spelling: 'mark' })
   const decoy = words.find(
-    ({ meanings }) => meanings.length > 0 && meanings.every((each) => foreign.has(each))
+    ({ meanings }) => meanings.length > 0 && meanings.every((each) => foreignMeanings.has(each))
   )
   return {
     words,

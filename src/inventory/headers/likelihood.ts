@@ -1,9 +1,8 @@
 import { columnOf, type Field } from '../../../shared/columns'
 import { readHeaderText, type HeaderText, type HeaderWord } from './headerText'
-import type { Meaning } from './dictionary'
+import { mayBeForeign, type Meaning } from './dictionary'
 import { readings, type Reading, type Standing } from './readings'
 import { unitSuits } from './unitSuits'
-import { foreignNotions } from './words/notion'
 
 /** How likely a header's words mean a field, 0 to 1. */
 export interface Likely {
@@ -32,7 +31,6 @@ const light = new Set<Meaning>([
 ])
 /** What explains nothing beside an unknown word. */
 const hardly = new Set<Meaning>([...light, 'noise'])
-const alien = new Set<Meaning>(foreignNotions)
 
 /** What it costs that a header names a year ("DBH 2019"): it may be an older survey's. House judgment. */
 const otherYear = 0.72
@@ -59,9 +57,10 @@ function firstNamed(words: readonly HeaderWord[]): 'limb' | 'axis' | null {
   return limb < axis ? 'limb' : 'axis'
 }
 
-function costOf({ meanings }: HeaderWord): number {
+function costOf(word: HeaderWord): number {
+  const { meanings } = word
   if (meanings.includes('inYear')) return otherYear
-  if (meanings.some((meaning) => alien.has(meaning))) return 0
+  if (mayBeForeign(word)) return 0
   return meanings.every((meaning) => light.has(meaning)) ? lightNotion : foreignNotion
 }
 

@@ -1,7 +1,14 @@
 import { partsOf, slippedParts } from './compounds'
-import { isEnding, isGerman, isPart, meaningsOf, simpleWords, type Meaning } from './dictionary'
+import {
+  foreignMeanings,
+  isEnding,
+  isGerman,
+  isPart,
+  meaningsOf,
+  simpleWords,
+  type Meaning
+} from './dictionary'
 import { Slips } from './slips'
-import { foreignNotions } from './words/notion'
 
 /** How a word was recognized; the further from the word as listed, the less it counts. */
 export type Spelling = 'known' | 'abbreviated' | 'slip' | 'short' | 'unknown'
@@ -11,11 +18,10 @@ export interface Recognized {
   readonly spelling: Spelling
 }
 
-const foreign = new Set<Meaning>([...foreignNotions, 'noise'])
 /** A slip is seen through only where it leads to a column of ours. */
 const slips = new Slips(
   [...simpleWords.keys()].filter(
-    (word) => !(simpleWords.get(word) ?? []).some((meaning) => foreign.has(meaning))
+    (word) => !(simpleWords.get(word) ?? []).some((each) => each === 'noise' || foreignMeanings.has(each))
   )
 )
 

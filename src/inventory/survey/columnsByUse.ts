@@ -2,8 +2,8 @@ import { isBlank, type Cell } from '../../../shared/cells'
 import { readChoice } from '../../../shared/choices'
 import { columnOf, type Field } from '../../../shared/columns'
 import { readHeaderText } from '../headers/headerText'
-import { foreignNotions } from '../headers/words/notion'
-import type { Meaning } from '../headers/dictionary'
+import { mayBeForeign } from '../headers/dictionary'
+import { plain } from './plain'
 import { noMeaning, type HeaderRows, type TableColumn } from './headerRows'
 import type { SheetCells } from './sheetCells'
 
@@ -16,8 +16,6 @@ const mostlyFilled = 0.9
 /** Share of the limbs that ids have to tell apart within their trees. House judgment. */
 const mostlyTold = 0.7
 
-const alien = new Set<Meaning>(foreignNotions)
-
 interface Use {
   readonly at: number
   readonly column: number
@@ -29,9 +27,9 @@ function possibleIds(sheet: SheetCells, columns: readonly TableColumn[], rows: r
   return columns.flatMap(({ column, name, meaning }, at): Use[] => {
     if (meaning.field !== null) return []
     const { words } = readHeaderText(name)
-    if (words.some(({ meanings }) => meanings.some((each) => alien.has(each)))) return []
+    if (words.some(mayBeForeign)) return []
     const cells = rows.map((row) => sheet.rows[row]?.[column])
-    const texts = cells.map((cell) => (isBlank(cell) ? '' : String(cell).trim().toLowerCase()))
+    const texts = cells.map((cell) => plain(cell))
     const filled = texts.filter((text) => text !== '').length
     const whole = cells.every((cell) => isBlank(cell) || isId(cell))
     return whole && filled >= rows.length * mostlyFilled ? [{ at, column, texts }] : []
@@ -63,10 +61,7 @@ function tellsLimbs({ texts }: Use, trees: readonly string[]): boolean {
 /** The cells of a column in these rows, as ids are compared. */
 function textsOf(sheet: SheetCells, column: number, rows: readonly number[]): string[] {
   const texts: string[] = []
-  for (const row of rows) {
-    const text = String(sheet.rows[row]?.[column] ?? '')
-    texts.push(text.trim().toLowerCase())
-  }
+  for (const row of rows) texts.push(plain(sheet.rows[row]?.[column]))
   return texts
 }
 

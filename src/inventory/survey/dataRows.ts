@@ -1,4 +1,5 @@
 import { isBlank, type Cell } from '../../../shared/cells'
+import { columnHeaded } from './headerRows'
 import type { SheetTable } from './sheetTables'
 import { unitsInRows } from './unitCells'
 
@@ -96,7 +97,7 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
   writeRows(cells, rows, {
     sheetRows: sheet.rows,
     names,
-    idAt: header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1,
+    idAt: columnHeaded(header, 'tree'),
     merges: (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && top > below),
     together: unitsInRows(sheet, header, rows)
   })

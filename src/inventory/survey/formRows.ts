@@ -2,6 +2,7 @@ import { isBlank, type Cell } from '../../../shared/cells'
 import { columnOf, type Field } from '../../../shared/columns'
 import { likelyFields } from '../headers/likelihood'
 import type { SheetCells } from './sheetCells'
+import { numberWord, treeWord } from './treeWords'
 
 /** A label with its value, such as "Tree no: 12". */
 export interface LabeledValue {
@@ -46,8 +47,10 @@ export function headStart(sheet: SheetCells, first: number, from: number): numbe
 }
 
 /** A tree and its number in one cell: "Tree 12", "Baum Nr. 3", also with more behind a dash or comma. */
-const namedTree =
-  /^(tree|baum|arbre|[aá]rbol)\.?\s+(?:(?:#|n[or°º]\.?|nr\.?|tag|id)\s*)?([\p{L}-]{0,3}\d[\p{L}\d-]*)(?:\s*[-–,:(].*)?$/iu
+const namedTree = new RegExp(
+  `^(${treeWord})\\.?\\s+(?:(?:${numberWord}|tag|id)\\s*)?([\\p{L}-]{0,3}\\d[\\p{L}\\d-]*)(?:\\s*[-–,:(].*)?$`,
+  'iu'
+)
 
 /** Labels of the tree with their values, beside or in one cell, between two rows. */
 export function labeledValues(sheet: SheetCells, from: number, to: number): LabeledValue[] {

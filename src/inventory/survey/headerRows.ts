@@ -24,6 +24,11 @@ export interface HeaderRows {
   readonly total: number
 }
 
+/** The column that gives a field, or -1. */
+export function columnHeaded({ columns }: Pick<HeaderRows, 'columns'>, field: Field): number {
+  return columns.find(({ meaning }) => meaning.field === field)?.column ?? -1
+}
+
 export interface TableColumn {
   /** Column within the sheet's cells. */
   readonly column: number

@@ -1,14 +1,15 @@
 import { addressIn, isBlank, quoted, type Cell } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { grouped } from '../../../shared/words/figures'
-import { listed } from '../../../shared/words/lists'
+import { firstOf } from '../../../shared/words/some'
 import type { CellReader } from '../cellReader'
 import { isUnread, type Reading } from '../reading'
 import type { Identified, IdentifiedRow } from './identity'
 import type { JoinedRows } from './joins'
-import type { Part } from './part'
+import { columnGiving, type Part } from './part'
 import { sectionAt } from './tellers'
 import { shownId, treeKey } from './treeKeys'
+import { numberWord, treeWord } from './treeWords'
 
 /** A part with the reader of its ids; null where it has no column for them. */
 export interface ReadPart {
@@ -82,9 +83,7 @@ export function identifier(problems: Problem[]): Identifier {
     if (below > 0) problems.push(problem('ids-below', firstBelow, { count: grouped(below) }))
     const [first] = [...alike.keys()]
     if (first !== undefined) {
-      const shown = [...alike.values()].slice(0, shownAlike)
-      const more = alike.size - shown.length
-      const text = listed([...shown, ...(more > 0 ? [`${more} more`] : [])])
+      const text = firstOf([...alike.values()], shownAlike)
       const { ids, row } = firstTyped.get(first) ?? {}
       problems.push(problem('ids-alike', row === undefined ? '' : (ids?.address(row) ?? ''), { text }))
     }
@@ -216,23 +215,24 @@ function countBelow(known: Known, ids: CellReader, row: number): void {
 }
 
 /** The trees that the ids of limbs hold ("T1-A"), one a row; null where they hold none. */
-export function treesWithinLimbs({ matches, rows, block }: Part): {
+export function treesWithinLimbs(part: Part): {
   readonly column: number
   readonly trees: readonly string[]
   readonly first: string
 } | null {
-  const column = matches.find(({ field }) => field === 'limb')?.column ?? -1
+  const { rows, block } = part
+  const column = columnGiving(part, 'limb')
   const ids = rows.map((row) => String(block.rows[row]?.[column] ?? '').trim())
   const trees = ids.map((id) => /^(.+?)\s*[-_/.:]\s*[\p{L}\d]+$/u.exec(id)?.[1] ?? '')
   if (column < 0 || trees.includes('') || new Set(trees).size === trees.length) return null
   return { column, trees, first: ids[0] ?? '' }
 }
 
+const treeLine = new RegExp(`^${treeWord}\\.?\\s*${numberWord}?\\s*([\\p{L}-]{0,3}\\d[\\p{L}\\d-]*)`, 'iu')
+
 /** The id in a line such as "Tree 12 - Red maple": what follows the word for a tree, else the whole line. */
 function treeInLine(text: string): string {
-  const found =
-    /^(?:tree|baum|arbre|[aá]rbol)\.?\s*(?:#|n[or°º]\.?|nr\.?)?\s*([\p{L}-]{0,3}\d[\p{L}\d-]*)/iu.exec(text)
-  return found?.[1] ?? text
+  return treeLine.exec(text)?.[1] ?? text
 }
 
 function withoutTree(ids: CellReader, row: number): Problem {

@@ -3,7 +3,8 @@ import type { Field } from '../../../shared/columns'
 import type { Problem } from '../../../shared/problems'
 import type { CellReader } from '../cellReader'
 import { noKeys, placeOrAdd, type FewKeys } from './fewKeys'
-import type { Part } from './part'
+import { columnGiving, type Part } from './part'
+import { plain } from './plain'
 import { treeKey } from './treeKeys'
 
 /** A row with the id that it gives or inherits. */
@@ -32,15 +33,11 @@ interface TellingColumns {
   readonly limb: number
 }
 
-function tellingOf({ matches, group }: Part): TellingColumns {
-  const columnOf = (field: Field): number => matches.find((match) => match.field === field)?.column ?? -1
-  return { columns: telling.map(columnOf), limb: group === null ? columnOf('limb') : -1 }
-}
-
-export function plain(cell: Cell | undefined): string {
-  return String(cell ?? '')
-    .trim()
-    .toLowerCase()
+function tellingOf(part: Part): TellingColumns {
+  return {
+    columns: telling.map((field) => columnGiving(part, field)),
+    limb: part.group === null ? columnGiving(part, 'limb') : -1
+  }
 }
 
 /** The readers of all parts, by which a cell is told that says that nothing was measured, such as "n/a". */

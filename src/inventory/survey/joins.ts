@@ -1,5 +1,6 @@
 import { isBlank, quoted } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
+import { columnHeaded } from './headerRows'
 import type { SurveyTable } from './surveyTable'
 import { tableAddress } from './tableAddress'
 import { shownId, treeKey } from './treeKeys'
@@ -17,7 +18,7 @@ function textAt({ sheet }: SurveyTable, row: number, column: number): string {
 }
 
 function idColumn({ header }: SurveyTable): number {
-  return header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
+  return columnHeaded(header, 'tree')
 }
 
 interface Column {

@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { columnOf, type Field } from '../../../shared/columns'
 import type { HeaderRows, TableColumn } from './headerRows'
+import { plain } from './plain'
 import type { SheetCells } from './sheetCells'
 
 /** Bare headers that are of the tree or of its limbs, by where they stand: "Stem dia", "Lowest foliage", "Notes". */
@@ -61,7 +62,7 @@ export function limbColumnsByUse(
   const rows = data.slice(0, looked)
   const cells = ({ column }: TableColumn): (Cell | undefined)[] =>
     rows.map((row) => sheet.rows[row]?.[column])
-  const trees = tree === undefined ? rows.map(() => 'the only one') : cells(tree).map(textOf)
+  const trees = tree === undefined ? rows.map(() => 'the only one') : cells(tree).map(plain)
   const known = ofOneTree.flatMap((field) => of(field) ?? []).map((column) => useOf(cells(column), trees))
   if (known.some(({ varied }) => varied > 0)) return header
   if (known.length > 0 && known.every(({ steady }) => steady === 0)) return header
@@ -78,10 +79,6 @@ export function limbColumnsByUse(
   }
   if (changed.size === 0) return header
   return { ...header, columns: columns.map((column) => meaning(column, changed.get(column))) }
-}
-
-function textOf(cell: Cell | undefined): string {
-  return isBlank(cell) ? '' : String(cell).trim().toLowerCase()
 }
 
 /** The second best meaning of a column, where it is of the limb and no other column has it. */

@@ -1,11 +1,10 @@
 import { convertLength, type LengthUnit } from '../../../shared/units'
 import { columnValues, type ColumnValues } from '../headers/columnValues'
-import type { Meaning } from '../headers/dictionary'
+import { mayBeForeign, type Meaning } from '../headers/dictionary'
 import { fitOf } from '../headers/fit'
 import { readHeaderText, type HeaderText } from '../headers/headerText'
 import { likelihoods } from '../headers/likelihood'
 import { unitSuits } from '../headers/unitSuits'
-import { foreignNotions } from '../headers/words/notion'
 import type { ColumnMatch } from '../inventory'
 import type { MatchedTable } from './matchTables'
 
@@ -24,7 +23,6 @@ const plainly = 0.75
 /** Share of the rows in which a column has to suit those that are known. House judgment. */
 const mostly = 0.8
 
-const foreign = new Set<Meaning>(foreignNotions)
 /** A word that names or dates a thing, and may mean nothing else. */
 const naming = new Set<Meaning>(['id', 'tag', 'date', 'noise'])
 
@@ -78,7 +76,7 @@ function measuresNothing({ numbers, texts, filled, integers }: ColumnValues): bo
 
 function saysElse(text: HeaderText, field: Needed, secondOfTwo: boolean): boolean {
   const { words } = text
-  if (words.some(({ meanings }) => meanings.some((each) => foreign.has(each)))) return true
+  if (words.some(mayBeForeign)) return true
   const names = words.filter(
     ({ meanings }) => meanings.length > 0 && meanings.every((each) => naming.has(each))
   )

@@ -1,7 +1,8 @@
 import { problem, type Problem } from '../../../shared/problems'
-import { namedRows } from '../../../shared/words/rows'
+import { rowsNamed } from '../../../shared/words/some'
 import { cellAddress } from '../../../shared/cells'
 import type { IdentifiedRow } from './identity'
+import { namedRuns } from './tellOf'
 import { shownId, treeKey } from './treeKeys'
 
 /** Leaves out the rows that a person called no trees, by their ids, in one line. */
@@ -16,9 +17,11 @@ export function leaveNoTrees(
   const [first] = left
   if (first === undefined) return rows
   const { top, left: column, sheet } = first.part.block
-  const numbers = [...new Set(left.map(({ part, row }) => part.block.top + row + 1))].sort((a, b) => a - b)
+  const numbers = left.map(({ part, row }) => part.block.top + row + 1)
   problems.push(
-    problem('said-no-trees', cellAddress(top + first.row, column, sheet), { rows: namedRows(numbers) })
+    problem('said-no-trees', cellAddress(top + first.row, column, sheet), {
+      rows: rowsNamed(numbers, namedRuns)
+    })
   )
   return rows.filter(({ key }) => !keys.has(key))
 }

@@ -1,7 +1,7 @@
-import { addressIn } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
 import type { IdentifiedRow } from './identity'
+import { idCell } from './part'
 import type { SurveyTable } from './surveyTable'
 import { tableAddress } from './tableAddress'
 
@@ -15,8 +15,7 @@ export function notListed(tables: readonly SurveyTable[], rows: readonly Identif
   for (const { part, row, id, key } of rows) {
     if (known.has(key) || part.of !== 'limbs') continue
     known.add(key)
-    const column = part.matches.find(({ field }) => field === 'tree')?.column ?? 0
-    problems.push(problem('tree-not-listed', addressIn(part.block, row, column), { tree: id, trees }))
+    problems.push(problem('tree-not-listed', idCell(part, row), { tree: id, trees }))
   }
   return problems
 }

@@ -1,4 +1,5 @@
-import type { CellBlock } from '../../../shared/cells'
+import { addressIn, type CellBlock } from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
 import type { ColumnMatch } from '../inventory'
 
 /** Whether rows say something of trees, of limbs, or of a limb and its tree at once. */
@@ -20,4 +21,14 @@ export interface Part {
   readonly sections: readonly { readonly row: number; readonly text: string }[]
   /** Parts of one table share its number; their rows are the same rows of the sheet. */
   readonly table: number
+}
+
+/** The column of the block that gives a field, or -1. */
+export function columnGiving({ matches }: Pick<Part, 'matches'>, field: Field): number {
+  return matches.find((match) => match.field === field)?.column ?? -1
+}
+
+/** The cell that names the tree of a row, or the first of the row where no column does. */
+export function idCell(part: Part, row: number): string {
+  return addressIn(part.block, row, Math.max(0, columnGiving(part, 'tree')))
 }

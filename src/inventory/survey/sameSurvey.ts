@@ -1,8 +1,9 @@
 import { isBlank } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
-import { plain, type IdentifiedRow } from './identity'
-import type { Part } from './part'
+import { type IdentifiedRow } from './identity'
+import { plain } from './plain'
+import { columnGiving } from './part'
 import { treeKey } from './treeKeys'
 
 /** Share of the smaller sheet's limbs that another has to list, and of the trees that have to be alike. House judgment. */
@@ -10,6 +11,8 @@ const mostly = 0.6
 const alike = 0.8
 /** How many times as high one tree may be on another sheet and still be the same tree, seen again. House judgment. */
 const grown = 1.5
+/** About as many feet as a meter has: the other sheet is a converted copy. */
+const converted = 3.3
 
 interface SheetSurvey {
   readonly sheet: string
@@ -22,15 +25,13 @@ function surveyOf(sheet: string, rows: readonly IdentifiedRow[]): SheetSurvey {
   const limbs = new Set<string>()
   const species = new Map<string, string>()
   const heights = new Map<string, number>()
-  const columnOf = (part: Part, field: string): number =>
-    part.matches.find((each) => each.field === field)?.column ?? -1
   for (const { part, row, key } of rows) {
     const cells = part.block.rows[row] ?? []
-    const limb = cells[columnOf(part, 'limb')]
+    const limb = cells[columnGiving(part, 'limb')]
     if (limb !== undefined && !isBlank(limb)) limbs.add(`${key}\n${treeKey(String(limb).trim())}`)
-    const kind = cells[columnOf(part, 'species')]
+    const kind = cells[columnGiving(part, 'species')]
     if (kind !== undefined && !isBlank(kind)) species.set(key, plain(kind))
-    const height = cells[columnOf(part, 'height')]
+    const height = cells[columnGiving(part, 'height')]
     if (typeof height === 'number' && height > 0) heights.set(key, height)
   }
   return { sheet, limbs, species, heights }
@@ -51,12 +52,11 @@ function listSame(one: SheetSurvey, other: SheetSurvey): boolean {
     })
     return both.filter(Boolean).length >= alike * both.length
   }
-  const metric = 3.3
   return (
     agree(one.species, other.species, (a, b) => a === b) &&
     agree(one.heights, other.heights, (a, b) => {
       const times = Math.max(a, b) / Math.min(a, b)
-      return times <= grown || Math.abs(times - metric) < 0.1
+      return times <= grown || Math.abs(times - converted) < 0.1
     })
   )
 }

@@ -3,7 +3,7 @@ import type { Field } from '../../../shared/columns'
 import { fold } from '../headers/headerText'
 import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
-import { mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
+import { columnHeaded, mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { columnsByUse } from './columnsByUse'
 import { limbColumnsByUse } from './limbColumnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
@@ -198,7 +198,7 @@ function rowsByKind(
 
 function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
   const names = sheet.rows[header.names] ?? []
-  const idAt = header.columns.find(({ meaning }) => meaning.field === 'tree')?.column ?? -1
+  const idAt = columnHeaded(header, 'tree')
   const columns: JudgedColumns = {
     names,
     idAt,

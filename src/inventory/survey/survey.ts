@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../../shared/units'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { answersOf, type AnswerFor } from './answers'
 import { askNeeded, type Needed } from './askNeeded'
-import { readHeaderRows } from './headerRows'
+import { columnHeaded, readHeaderRows } from './headerRows'
 import { matchTables } from './matchTables'
 import type { Part, RowsOf } from './part'
 import type { SheetCells } from './sheetCells'
@@ -44,8 +44,8 @@ function withKind(table: SheetTable, of: RowsOf): SurveyTable {
   return { sheet, header, rows, passed, sections, shifted, end, labeled, of }
 }
 
-function hasIds({ columns }: SheetTable['header']): boolean {
-  return columns.some(({ meaning }) => meaning.field === 'tree')
+function hasIds(header: SheetTable['header']): boolean {
+  return columnHeaded(header, 'tree') >= 0
 }
 
 /** Where no table is found: the first row with anything in it, taken for headers, so that what is missing can be named. */

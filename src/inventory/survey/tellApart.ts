@@ -1,8 +1,10 @@
-import { addressIn, quoted } from '../../../shared/cells'
+import { quoted } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
-import { conflictsIn, plain, type Identified, type IdentifiedRow, type PartReaders } from './identity'
-import type { Part } from './part'
+import { firstOf } from '../../../shared/words/some'
+import { conflictsIn, type Identified, type IdentifiedRow, type PartReaders } from './identity'
+import { plain } from './plain'
+import { idCell, type Part } from './part'
 import { tellerFor, tellersOf, timeOf, type Teller } from './tellers'
 
 /** Trees named in the line about ids that several trees bear. */
@@ -91,7 +93,7 @@ class Apart {
   private untold(each: IdentifiedRow): IdentifiedRow | readonly [] {
     const { part, row, id } = each
     if (part.of !== 'limbs' || part.group !== null) return each
-    this.refused.push({ part, row, why: problem('limb-of-several', idAddress(each), { tree: id }) })
+    this.refused.push({ part, row, why: problem('limb-of-several', idCell(part, row), { tree: id }) })
     return []
   }
 
@@ -100,21 +102,19 @@ class Apart {
     const told: Problem[] = []
     if (first !== undefined) {
       const by = this.tellers.get(first.key)?.by ?? ''
-      told.push(problem('earlier-surveys', idAddress(first), { count: this.before.length, by }))
+      told.push(problem('earlier-surveys', idCell(first.part, first.row), { count: this.before.length, by }))
     }
     const all = [...this.names.values()].flatMap((each) => [...each])
     if (all.length === 0) return told
-    const shown = all.slice(0, named).map((name) => `“${quoted(name)}”`)
-    const more = all.length - shown.length
-    const trees = listed([...shown, ...(more > 0 ? [`${String(more)} more`] : [])])
+    const trees = firstOf(
+      all.map((name) => `“${quoted(name)}”`),
+      named
+    )
     const whose = this.rows.find(({ key }) => this.names.has(key))
     const by = listed([...new Set([...this.names.keys()].flatMap((key) => this.tellers.get(key)?.by ?? []))])
-    told.push(problem('several-trees', whose === undefined ? '' : idAddress(whose), { by, trees }))
+    told.push(
+      problem('several-trees', whose === undefined ? '' : idCell(whose.part, whose.row), { by, trees })
+    )
     return told
   }
-}
-
-function idAddress({ part, row }: IdentifiedRow): string {
-  const column = part.matches.find(({ field }) => field === 'tree')?.column ?? 0
-  return addressIn(part.block, row, column)
 }

@@ -1,12 +1,15 @@
 import { cellAddress, isBlank } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
-import { namedRows } from '../../../shared/words/rows'
+import { rowsNamed } from '../../../shared/words/some'
 import type { ReadingChoices } from '../inventory'
 import type { RowKind } from './rowKinds'
 import type { SheetCells } from './sheetCells'
 import { tableAddress } from './tableAddress'
 import type { SurveyTable } from './surveyTable'
+
+/** Runs of rows that a line about them names: what was left out is to be found again. */
+export const namedRuns = 7
 
 /** Everything that was left out, taken in though hidden, or put together: a line each. */
 export function tellOf(
@@ -82,7 +85,7 @@ function passed({ sheet, passed: rows }: SurveyTable): Problem[] {
   return [...rows].map(([kind, list]) => {
     const numbers = list.map((row) => sheet.top + row + 1)
     const cell = cellAddress((numbers[0] ?? 1) - 1, sheet.left, sheet.name)
-    return problem(kinds[kind], cell, { rows: namedRows(numbers) })
+    return problem(kinds[kind], cell, { rows: rowsNamed(numbers, namedRuns) })
   })
 }
 
@@ -100,7 +103,9 @@ function hidden({ sheet, rows, header }: SurveyTable): Problem[] {
   const first = numbers[0]
   if (first !== undefined)
     told.push(
-      problem('rows-hidden', cellAddress(first - 1, sheet.left, sheet.name), { rows: namedRows(numbers) })
+      problem('rows-hidden', cellAddress(first - 1, sheet.left, sheet.name), {
+        rows: rowsNamed(numbers, namedRuns)
+      })
     )
   const [column] = columns
   if (column !== undefined) {

@@ -1,7 +1,8 @@
 import { isBlank, quoted, type Cell } from '../../../shared/cells'
 import { columnOf } from '../../../shared/columns'
 import { readYear } from '../../../shared/dates'
-import { conflictsIn, plain, type Conflict, type IdentifiedRow, type PartReaders } from './identity'
+import { conflictsIn, type Conflict, type IdentifiedRow, type PartReaders } from './identity'
+import { plain } from './plain'
 import type { Part } from './part'
 
 /** What tells trees of one id apart, in words that are added to the id. */

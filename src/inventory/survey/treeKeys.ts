@@ -1,3 +1,5 @@
+import { numberWord, treeWord } from './treeWords'
+
 /** Marks that nobody sees: zero-width spaces and joiners, soft hyphens, the mark of a text's encoding. */
 const invisible = /[\u00ad\u200b-\u200f\u2060\ufeff]/g
 
@@ -5,6 +7,8 @@ const invisible = /[\u00ad\u200b-\u200f\u2060\ufeff]/g
 export function shownId(typed: string): string {
   return typed.replace(invisible, '').replace(/\s+/g, ' ').trim()
 }
+
+const beforeNumber = new RegExp(`^(?:${treeWord}|${numberWord}|num\\.?)\\s*${numberWord}?\\s*(?=\\d)`)
 
 /** Keys that were made; the ids of limbs come again in every tree. */
 const keys = new Map<string, string>()
@@ -20,10 +24,7 @@ export function treeKey(shown: string): string {
     key = shown
       .toLowerCase()
       .replace(/[\s,]*\(?(?:cont(?:inued|['’]?d)?|forts(?:etzung)?|suite)\.?\)?$/, '')
-      .replace(
-        /^(?:#|n[or°º]\.?|nr\.?|num\.?|tree|baum|arbre|[aá]rbol)\s*(?:#|n[or°º]\.?|nr\.?)?\s*(?=\d)/,
-        ''
-      )
+      .replace(beforeNumber, '')
       .replace(/(?<=[a-z])[\s-]+(?=\d)/g, '')
       .replace(/^(\d+)\.0*$/, '$1')
       .replace(/^0+(?=\d+$)/, '')

@@ -1,7 +1,7 @@
 import { isBlank, quoted } from '../../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
-import { listed } from '../../../shared/words/lists'
+import { firstOf } from '../../../shared/words/some'
 import type { Unused } from '../headers/assign'
 import type { ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
@@ -46,9 +46,10 @@ export function unusedColumns(
 }
 
 function shown(matches: readonly ColumnMatch[]): string {
-  const first = matches.slice(0, named).map((match) => `“${quoted(match.header)}” (${match.letters})`)
-  const more = matches.length - first.length
-  return listed([...first, ...(more > 0 ? [`${more} more`] : [])])
+  return firstOf(
+    matches.map((match) => `“${quoted(match.header)}” (${match.letters})`),
+    named
+  )
 }
 
 /** Reasons that have a line of their own. */

@@ -8,7 +8,7 @@ import { looks } from '../looks'
 import { palette } from '../../../shared/palette'
 import type { PrintedDraft } from '../printedDraft'
 import { counted } from '../../../shared/words/counts'
-import { listed } from '../../../shared/words/lists'
+import { firstOf } from '../../../shared/words/some'
 import { showMoney } from '../../../shared/words/money'
 import { ratePercent } from '../../../shared/words/percent'
 import type { Content, Format, SheetChart } from '../sheet'
@@ -45,11 +45,8 @@ function offeredWords(offer: ChosenOffer, all: Estimate): string {
     : 'Offered is the whole program: every visit that is planned.'
 }
 
-const namesOf = (lines: readonly EstimateLine[]): string => {
-  const trees = [...new Set(lines.map(({ tree }) => tree))]
-  const more = trees.length - mostNamed
-  return listed(more > 0 ? [...trees.slice(0, mostNamed), `${String(more)} more`] : trees)
-}
+const namesOf = (lines: readonly EstimateLine[]): string =>
+  firstOf([...new Set(lines.map(({ tree }) => tree))], mostNamed)
 
 /** The visits that are not offered, by year and without a price. */
 function addLater(draft: PrintedDraft, offer: ChosenOffer, all: Estimate): void {

@@ -9,7 +9,7 @@ import { ruleChangeSentences } from '../planBasis'
 import type { PrintedDraft } from '../printedDraft'
 import { seasonSentences } from '../seasonWords'
 import { counted } from '../../../shared/words/counts'
-import { listed } from '../../../shared/words/lists'
+import { firstOf } from '../../../shared/words/some'
 import { showMoney } from '../../../shared/words/money'
 
 const assumptions: readonly string[] = [
@@ -23,6 +23,9 @@ const assumptions: readonly string[] = [
 const notInspected =
   'Not inspected: roots and soil, wood inside the trunk and limbs, pests and diseases, cables and pipes, nests, boundaries, and any tree that is not in the inventory.'
 
+/** Trees named in one sentence; more are counted. */
+const mostNamed = 12
+
 /** Rows left out, by tree: "T13 (2 rows)". */
 function leftOut({ unplanned }: Plan): string {
   const counts = new Map<string, number>()
@@ -30,8 +33,7 @@ function leftOut({ unplanned }: Plan): string {
   const named = [...counts].map(
     ([tree, rows]) => `${tree === '' ? 'no tree named' : tree} (${counted(rows, 'row')})`
   )
-  const shown = named.length > 12 ? [...named.slice(0, 12), `${String(named.length - 12)} more`] : named
-  return `Left out until they are measured again: ${listed(shown)}.`
+  return `Left out until they are measured again: ${firstOf(named, mostNamed)}.`
 }
 
 function limits(plan: Plan): string[] {
