@@ -1,4 +1,5 @@
 import { refuse, type Refusal } from '../../shared/refusal'
+import { atLeast, atMost, isOver } from './boundary'
 
 /**
  * Live-crown ratio, uncompacted: (height − crown base) / height, 0 to 1. Both heights in the same unit.
@@ -11,7 +12,7 @@ export function liveCrownRatio(height: number, crownBase: number): number {
 
 /** What is wrong with the height of a crown base, or null where it lies within the tree. */
 export function checkCrownBase(height: number, crownBase: number): Refusal | null {
-  return crownBase > height
+  return isOver(crownBase, height)
     ? refuse('The crown base is above the top of the tree: check both heights.')
     : null
 }
@@ -63,7 +64,7 @@ export function crownSection(limbs: readonly { diameter: number; stem: number; o
     const square = diameter * diameter
     squares += square
     if (stem * stem + square > largest) largest = stem * stem + square
-    if (origin > topOrigin || (origin === topOrigin && stem < topStem)) {
+    if (isOver(origin, topOrigin) || (atLeast(origin, topOrigin) && stem < topStem)) {
       topOrigin = origin
       topStem = stem
     }
@@ -83,8 +84,8 @@ export function sharesWithStems(
 export function shareBelow(from: number, to: number, line: number): number {
   const low = from < to ? from : to
   const high = from < to ? to : from
-  if (line >= high) return 1
-  return line <= low ? 0 : (line - low) / (high - low)
+  if (atLeast(line, high)) return 1
+  return atMost(line, low) ? 0 : (line - low) / (high - low)
 }
 
 /**

@@ -1,5 +1,5 @@
 import { defaultRules, type Rules } from '../../shared/rules'
-import { isOver } from './boundary'
+import { isOver, wholeUp } from './boundary'
 import type { LimbHeights } from './heights'
 
 /**
@@ -71,7 +71,7 @@ export function cutHeight({ origin, tip }: LimbHeights, share: number): number {
  */
 export function severalCuts(cut: number, most: number): { count: number; diameter: number } {
   if (!isOver(cut, most)) return { count: 1, diameter: cut }
-  const count = Math.ceil((cut / most) ** 2 - 1e-9)
+  const count = wholeUp((cut / most) ** 2)
   return { count, diameter: cut / Math.sqrt(count) }
 }
 

@@ -1,4 +1,5 @@
 import type { MeasuredAt } from '../../shared/choices'
+import { isOver } from './boundary'
 import { refuse, type Refusal } from '../../shared/refusal'
 
 /**
@@ -10,7 +11,8 @@ import { refuse, type Refusal } from '../../shared/refusal'
  */
 export function stemAbove(stemBelow: number, sumOfLimbSquares: number): number {
   const square = stemBelow * stemBelow - sumOfLimbSquares
-  return square > 0 ? Math.sqrt(square) : NaN
+  // A part of the stem's own section, so that the unit does not matter.
+  return isOver(square / (stemBelow * stemBelow), 0) ? Math.sqrt(square) : NaN
 }
 
 /**

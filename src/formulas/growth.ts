@@ -1,4 +1,5 @@
 import { defaultRules, type Rules } from '../../shared/rules'
+import { atMost, wholeUp } from './boundary'
 import { aspectRatio } from './diameters'
 
 /** A diameter and what it gains until then, in one unit. */
@@ -86,10 +87,10 @@ export function yearsToHeight(
   growthAYear: number,
   rules: Rules = defaultRules
 ): number | null {
-  if (needed <= height) return 0
+  if (atMost(needed, height)) return 0
   if (!(trunk > 0 && growthAYear > 0)) return null
   const factor = (needed / height) ** (1 / rules.heightPower)
-  return Math.ceil((trunk * (factor - 1)) / growthAYear - 1e-9)
+  return wholeUp((trunk * (factor - 1)) / growthAYear)
 }
 
 /**

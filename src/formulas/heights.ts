@@ -1,4 +1,5 @@
 import { refuse, type Refusal } from '../../shared/refusal'
+import { atLeast, isOver } from './boundary'
 
 const degree = Math.PI / 180
 
@@ -36,9 +37,10 @@ export function checkHeights(
   { origin, tip }: LimbHeights,
   { height, crownBase }: TreeHeights
 ): Refusal | null {
-  if (crownBase >= height)
+  if (atLeast(crownBase, height))
     return refuse('The crown base is not below the top of the tree: check both heights.')
-  if (origin >= height) return refuse('The limb starts at or above the top of the tree: check both heights.')
-  if (tip > height) return refuse('The tip is above the top of the tree: check both heights.')
+  if (atLeast(origin, height))
+    return refuse('The limb starts at or above the top of the tree: check both heights.')
+  if (isOver(tip, height)) return refuse('The tip is above the top of the tree: check both heights.')
   return null
 }

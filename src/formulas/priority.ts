@@ -1,6 +1,6 @@
 import type { IncludedBark } from '../../shared/choices'
 import { barkScore, defaultRules, type Rules } from '../../shared/rules'
-import { atLeast, atMost } from './boundary'
+import { atLeast, atMost, inOrder, isOver } from './boundary'
 import type { LimbHeights, TreeHeights } from './heights'
 
 /** Where a limb stands against its stem. */
@@ -22,6 +22,11 @@ export function standing(
   return atMost(aspectRatio, rules.gainingUpTo) ? 'gaining' : 'competing'
 }
 
+/** The root of a mere rounding would be a thousand times the rounding: what lies on a boundary scores nothing. */
+function part(value: number): number {
+  return isOver(value, 0) ? clamp(value) : 0
+}
+
 function clamp(value: number): number {
   return value <= 0 ? 0 : value >= 1 ? 1 : value
 }
@@ -41,7 +46,7 @@ export function upperThird(height: number, crownBase: number): number {
 export function lowAndHigh({ origin, tip }: LimbHeights, { height, crownBase }: TreeHeights): number {
   const half = height / 2
   const third = upperThird(height, crownBase)
-  return Math.sqrt(clamp((half - origin) / half) * clamp((tip - third) / (height - third)))
+  return Math.sqrt(part((half - origin) / half) * part((tip - third) / (height - third)))
 }
 
 /** A limb as its priority sees it. The ratio is a fraction, the heights are in the unit of the tree's. */
@@ -133,10 +138,10 @@ export function leaderRank(stems: readonly LeaderCandidate[], rules: Rules = def
   }
   const scored = stems.map((stem, index) => ({
     index,
-    leads: stem.height >= rules.leaderReach * tallest,
+    leads: atLeast(stem.height, rules.leaderReach * tallest),
     merit: leaderMerit(stem, thickest, tallest, rules)
   }))
-  scored.sort((a, b) => Number(b.leads) - Number(a.leads) || b.merit - a.merit || a.index - b.index)
+  scored.sort((a, b) => Number(b.leads) - Number(a.leads) || inOrder(b.merit, a.merit) || a.index - b.index)
   const ranks = new Array<number>(stems.length)
   scored.forEach(({ index }, place) => (ranks[index] = place + 1))
   return ranks

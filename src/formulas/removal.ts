@@ -1,6 +1,7 @@
 import type { LifeStage, Vigor } from '../../shared/choices'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { baseAllowance, defaultRules, vigorFactor, type Rules } from '../../shared/rules'
+import { isOver, wholeUp } from './boundary'
 
 /**
  * Share of live foliage that may come off this season: the life stage's base, times vigor, capped by a local limit,
@@ -21,9 +22,6 @@ export function allowedRemoval(
   return Math.max(0, seasonal - removedAlready)
 }
 
-/** What floating point may add to a quotient that is a whole number: 0.9 / 0.3 counts as 3. */
-const hair = 1e-9
-
 /**
  * Whole visits that a removal takes when each may take no more than the allowance: 42 % at 20 % takes 3. Both are
  * shares of the live foliage; regrowth between visits is left out.
@@ -32,7 +30,7 @@ const hair = 1e-9
  */
 export function visitsNeeded(needed: number, allowed: number): number | Refusal {
   if (needed === 0) return 0
-  return allowed > 0
-    ? Math.ceil(needed / allowed - hair)
+  return isOver(allowed, 0)
+    ? wholeUp(needed / allowed)
     : refuse('Nothing may be removed this season, so no number of visits reaches it: look again next season.')
 }

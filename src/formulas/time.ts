@@ -2,6 +2,7 @@ import type { Access, LifeStage } from '../../shared/choices'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import { dayOf, serialOf } from '../../shared/dates'
+import { atMost } from './boundary'
 
 /** What a crew's time is computed from: set-up and access, and the minutes of a cut by its size and height. */
 export interface CrewTimes {
@@ -39,17 +40,14 @@ export const inventedCrewTimes: CrewTimes = {
   ]
 }
 
-/** A cut of exactly the limit belongs to the smaller class, whatever the conversion of units left of it. */
-const rim = 1e-6
-
-/** Minutes of one cut by its diameter class and height band. Diameter in mm, height in m. */
+/** Minutes of one cut by its diameter class and height band; a limit belongs to the smaller one. Diameter in mm, height in m. */
 export function cutMinutes(
   diameter: number,
   height: number,
   times: Pick<CrewTimes, 'cutClasses' | 'heightBands'> = inventedCrewTimes
 ): number {
-  const size = times.cutClasses.find(({ upToMillimeters }) => diameter <= upToMillimeters + rim)
-  const band = times.heightBands.find(({ upToMeters }) => height <= upToMeters + rim)
+  const size = times.cutClasses.find(({ upToMillimeters }) => atMost(diameter, upToMillimeters))
+  const band = times.heightBands.find(({ upToMeters }) => atMost(height, upToMeters))
   return (size?.minutes ?? 0) * (band?.factor ?? 1)
 }
 

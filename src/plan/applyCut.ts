@@ -1,8 +1,6 @@
-import { alongParent, loseFoliage, takeAway, type GrowingLimb } from './growingLimb'
+import { isOver } from '../formulas/boundary'
+import { alongParent, isLevelTo, loseFoliage, takeAway, type GrowingLimb } from './growingLimb'
 import type { PossibleCut } from './possibleCut'
-
-/** What floating point may add to a part of a length. */
-const hair = 1e-9
 
 /** What a cut leaves of a limb. */
 export function applyCut(limb: GrowingLimb, cut: PossibleCut): void {
@@ -25,6 +23,6 @@ export function applyCut(limb: GrowingLimb, cut: PossibleCut): void {
 /** A limb starts beyond a cut of its parent, by heights along the parent; several cuts leave it. */
 export function isBeyond(child: GrowingLimb, parent: GrowingLimb, cut: PossibleCut): boolean {
   if (cut.kind === 'remove') return true
-  if (cut.kind === 'raise' || cut.count > 1 || parent.tip === parent.origin) return false
-  return alongParent(child, parent) > 1 - cut.beyond + hair
+  if (cut.kind === 'raise' || cut.count > 1 || isLevelTo(parent.origin, parent.tip)) return false
+  return isOver(alongParent(child, parent), 1 - cut.beyond)
 }

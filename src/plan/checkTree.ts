@@ -1,6 +1,7 @@
 import { columnOf, type Field } from '../../shared/columns'
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../shared/problems'
 import { showHeight } from '../../shared/words/lengths'
+import { atLeast, isOver, isUnder } from '../formulas/boundary'
 import type { TreeHeights } from '../formulas/heights'
 import { fieldAddress, type Inventory, type Limb, type Tree } from '../inventory/inventory'
 
@@ -119,7 +120,7 @@ function neededCrownBase(surveyed: SurveyedTree, height: number): FoundCrownBase
   const { crownBase, row } = tree
   const show = (meters: number) => ({ value: showHeight(meters, inventory.system) })
   const below = (base: number, problems: readonly Problem[]): FoundCrownBase =>
-    base < height
+    isUnder(base, height)
       ? { crownBase: base, problems }
       : {
           crownBase: null,
@@ -148,13 +149,13 @@ const none: readonly Problem[] = []
 function limbProblems(surveyed: SurveyedTree, limb: Limb, height: number): readonly Problem[] {
   const { origin, tip, row, id } = limb
   const facts = () => ({ limb: id, value: showHeight(height, surveyed.inventory.system) })
-  if (origin !== null && origin >= height && !limb.dead)
+  if (origin !== null && atLeast(origin, height) && !limb.dead)
     return limb.role === 'leader'
       ? none
       : [treeProblem(surveyed, 'origin-above-tree', row, 'origin', facts())]
   if (tip === null || limb.unplannable !== null) return none
-  const tooHigh = tip > height * 1.0005
-  const drooping = origin !== null && tip < origin
+  const tooHigh = isOver(tip, height * 1.0005)
+  const drooping = origin !== null && isUnder(tip, origin)
   if (!tooHigh && !drooping) return none
   return [
     ...(tooHigh ? [treeProblem(surveyed, 'tip-above-tree', row, 'tip', facts())] : []),

@@ -1,3 +1,4 @@
+import { atLeast } from '../formulas/boundary'
 import {
   compareTotals,
   isBefore,
@@ -24,8 +25,6 @@ import { makesNeedless, type Remembered } from './remembered'
  * (Lagrange) and keeps the number of cuts and of competing leaders.
  */
 
-const tolerance = 1e-9
-
 /** The index of the item chosen in each group, or `leaveAlone`. The groups stand in the inventory's order. */
 export function choose(groups: Groups, limits: Limits): number[] {
   return unhindered(groups, limits) ?? search(groups, limits)
@@ -46,7 +45,7 @@ function unhindered(groups: Groups, limits: Limits): number[] | null {
     if (best.raises) holders--
     if (units < 0 || cuts < 0 || holders <= 0 || leaders < 0) return null
   }
-  return lower >= -tolerance ? chosen : null
+  return atLeast(lower, 0) ? chosen : null
 }
 
 /** Greatest gain, then the lower dose, then fewer cuts; null where leaving the group alone gains as much. */
@@ -116,7 +115,7 @@ function follow(run: Search, depth: number, sums: Sums, bound: number): void {
   if (!canImprove(run.best, sums, bound)) return
   const group = run.groups[depth]
   if (group === undefined || sums.cuts === run.limits.cuts) {
-    if (sums.lower >= -tolerance) keep(run, sums)
+    if (atLeast(sums.lower, 0)) keep(run, sums)
     return
   }
   if (++run.nodes > manyNodes && depth > 0 && makesNeedless(run.remembered, depth, sums, run.current)) return

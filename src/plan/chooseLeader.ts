@@ -1,4 +1,5 @@
 import { defaultRules, type Rules } from '../../shared/rules'
+import { atLeast, atMost, inOrder, isOver, isUnder } from '../formulas/boundary'
 import type { Limb, Tree } from '../inventory/inventory'
 import { treeProblem, type Findings, type SurveyedTree } from './checkTree'
 import type { LeaderChoice } from './plan'
@@ -77,16 +78,17 @@ function whyBest(ranked: readonly Limb[], rules: Rules): string {
   const merits = meritsOf(ranked, rules)
   const ahead = (merits[0] ?? 0) - (merits[1] ?? 0)
   const words = strengths(best, next)
-  if (ahead < rules.leaderClose)
+  if (isUnder(ahead, rules.leaderClose))
     return `limbs ${best.id} and ${next.id} are too close to call${words === '' ? '' : ` (${best.id} is ${words})`}: decide on site`
   return `of ${ranked.length} stems ${best.id} is ${words === '' ? 'the better on the whole' : words}, weighed in the order upright, thick, tall, free of included bark`
 }
 
 function strengths(best: Limb, next: Limb): string {
   const words: string[] = []
-  if (best.angle !== null && next.angle !== null && best.angle < next.angle) words.push('more upright')
-  if ((best.diameter ?? 0) > (next.diameter ?? 0)) words.push('thicker')
-  if ((best.tip ?? 0) > (next.tip ?? 0)) words.push('taller')
+  if (best.angle !== null && next.angle !== null && isUnder(best.angle, next.angle))
+    words.push('more upright')
+  if (isOver(best.diameter ?? 0, next.diameter ?? 0)) words.push('thicker')
+  if (isOver(best.tip ?? 0, next.tip ?? 0)) words.push('taller')
   if (best.bark === 'none' && next.bark !== 'none') words.push('free of included bark')
   return words.join(', ')
 }
@@ -96,7 +98,11 @@ function highStems(tree: Tree, rules: Rules): Limb[] {
   const top = rules.leaderReach * (tree.height ?? Infinity)
   return tree.limbs.filter(
     (limb) =>
-      !limb.dead && !limb.broken && limb.parent === null && limb.diameter !== null && (limb.tip ?? 0) >= top
+      !limb.dead &&
+      !limb.broken &&
+      limb.parent === null &&
+      limb.diameter !== null &&
+      atLeast(limb.tip ?? 0, top)
   )
 }
 
@@ -108,13 +114,13 @@ function unionMembers(tree: Tree, rules: Rules): Limb[] {
 
 /** Within a tenth of each other: the same stem, measured twice. */
 function alike(a: number, b: number): boolean {
-  return Math.abs(a - b) <= 0.1 * Math.max(a, b)
+  return atMost(Math.abs(a - b), 0.1 * Math.max(a, b))
 }
 
 function areEachOthersStem(a: Limb, b: Limb): boolean {
   if (a.diameter === null || b.diameter === null || a.stem === null || b.stem === null) return false
   const apart = Math.abs((a.origin ?? 0) - (b.origin ?? 0)) * 1000
-  return apart <= Math.max(a.stem, b.stem) && alike(a.stem, b.diameter) && alike(b.stem, a.diameter)
+  return atMost(apart, Math.max(a.stem, b.stem)) && alike(a.stem, b.diameter) && alike(b.stem, a.diameter)
 }
 
 /** Merit of each stem among the others, 0 to 10; a lean that was not measured counts as halfway. */
@@ -137,6 +143,6 @@ function rank(stems: readonly Limb[], rules: Rules): Limb[] {
   const merits = meritsOf(stems, rules)
   return stems
     .map((limb, at) => ({ limb, merit: merits[at] ?? 0 }))
-    .sort((a, b) => b.merit - a.merit || a.limb.row - b.limb.row)
+    .sort((a, b) => inOrder(b.merit, a.merit) || a.limb.row - b.limb.row)
     .map(({ limb }) => limb)
 }

@@ -1,4 +1,4 @@
-import { atLeast, isOver } from '../formulas/boundary'
+import { atLeast, isOver, isUnder } from '../formulas/boundary'
 import { heightForClearance } from '../formulas/crown'
 import { yearsToHeight } from '../formulas/growth'
 import type { VisitChoice } from './chooseForVisit'
@@ -13,7 +13,7 @@ function hangingLowest({ limbs, clearanceSide, rules }: VisitConditions): Growin
   let lowest: GrowingLimb | null = null
   for (const limb of limbs) {
     if (limb.gone || !onSide(limb.surveyed.bearing, { clearanceSide, rules })) continue
-    if (lowest === null || limb.lowest < lowest.lowest) lowest = limb
+    if (lowest === null || isUnder(limb.lowest, lowest.lowest)) lowest = limb
   }
   return lowest
 }

@@ -1,4 +1,5 @@
 import type { Rules } from '../../shared/rules'
+import { atMost } from '../formulas/boundary'
 import { crownSection, foliageShare, shareBelow } from '../formulas/crown'
 import type { LowerRule } from './families'
 import { carried, foliageFrom, type GrowingLimb } from './growingLimb'
@@ -107,7 +108,7 @@ export function highestBase(height: number, crownBase: number, rules: Rules): nu
 
 /** Up to this height foliage keeps the crown base where it may be. */
 function holdsUpTo(height: number, crownBase: number, rules: Rules): number {
-  return Math.max(crownBase + holding(rules), highestBase(height, crownBase, rules)) + 1e-6
+  return Math.max(crownBase + holding(rules), highestBase(height, crownBase, rules))
 }
 
 /** The limbs of which one has to stay; none where the leader, unplanned limbs or limbs not listed hold the crown base. */
@@ -120,9 +121,10 @@ function holdersOf(
 ): Set<GrowingLimb> {
   const limit = holdsUpTo(tree.height, crownBase, rules)
   const others =
-    leaderFrom <= limit || tree.unplanned.some((limb) => (limb.lowestFoliage ?? limb.origin ?? 0) <= limit)
-  if (others || !roots.some((root) => root.lowest <= crownBase + holding(rules) + 1e-6)) return new Set()
-  return new Set(roots.filter((root) => root.lowest <= limit))
+    atMost(leaderFrom, limit) ||
+    tree.unplanned.some((limb) => atMost(limb.lowestFoliage ?? limb.origin ?? 0, limit))
+  if (others || !roots.some((root) => atMost(root.lowest, crownBase + holding(rules)))) return new Set()
+  return new Set(roots.filter((root) => atMost(root.lowest, limit)))
 }
 
 /**
@@ -136,10 +138,10 @@ export function crownBaseAfter(
   { before, after }: { readonly before: readonly number[]; readonly after: readonly number[] },
   rules: Rules
 ): number {
-  const near = crownBase + holding(rules) + 1e-6
-  if (!before.some((lowest) => lowest <= near)) return crownBase
+  const near = crownBase + holding(rules)
+  if (!before.some((lowest) => atMost(lowest, near))) return crownBase
   let lowest = leaderFrom
   for (const each of after) if (each < lowest) lowest = each
   for (const limb of tree.unplanned) lowest = Math.min(lowest, limb.lowestFoliage ?? limb.origin ?? crownBase)
-  return lowest <= near ? crownBase : lowest
+  return atMost(lowest, near) ? crownBase : lowest
 }

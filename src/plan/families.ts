@@ -1,6 +1,7 @@
+import { atLeast, atMost } from '../formulas/boundary'
 import { shareBelow } from '../formulas/crown'
 import type { Item, Limits } from './choice'
-import { alongParent, carried, foliageFrom, type GrowingLimb } from './growingLimb'
+import { alongParent, carried, foliageFrom, isLevelTo, type GrowingLimb } from './growingLimb'
 import { isBeyond } from './applyCut'
 import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
@@ -173,7 +174,7 @@ function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): 
       }
     combined = undominated(joint, following)
   }
-  return combined.filter(({ inner }) => inner >= -1e-9)
+  return combined.filter(({ inner }) => atLeast(inner, 0))
 }
 
 function joined(left: FamilyItem, right: FamilyItem, most: number, weight: number): FamilyItem {
@@ -214,14 +215,14 @@ function innerRule(
   goal: number
 ): { room: number; weight: (child: GrowingLimb) => number } {
   const reach = limb.tip - limb.origin
-  if (own?.kind === 'remove' || reach === 0) return { room: 0, weight: () => 0 }
+  if (own?.kind === 'remove' || isLevelTo(limb.origin, limb.tip)) return { room: 0, weight: () => 0 }
   const before = innerBalance(limb, null, 1)
   const keep = Math.min(goal, before.inner / before.all)
   const end = own === null ? 1 : (own.tipAfter - limb.origin) / reach
   const after = innerBalance(limb, own, end)
   return {
     room: after.inner - keep * after.all,
-    weight: (child) => (alongParent(child, limb) <= (2 / 3) * end ? 1 : 0) - keep
+    weight: (child) => (atMost(alongParent(child, limb), (2 / 3) * end) ? 1 : 0) - keep
   }
 }
 
@@ -238,7 +239,7 @@ function innerBalance(
     const share = Math.min(child.share * carried(child), rest)
     rest -= share
     all += share
-    if (alongParent(child, limb) <= (2 / 3) * end) inner += share
+    if (atMost(alongParent(child, limb), (2 / 3) * end)) inner += share
   }
   return { inner: inner + (2 / 3) * rest, all: all + rest }
 }

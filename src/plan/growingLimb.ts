@@ -1,4 +1,4 @@
-import { isOver } from '../formulas/boundary'
+import { atLeast, inOrder, isOver, isUnder } from '../formulas/boundary'
 import { foliageKept, lossAfterCut } from '../formulas/growth'
 import type { Limb } from '../inventory/inventory'
 
@@ -71,6 +71,11 @@ export function takeAway(limb: GrowingLimb): void {
   for (const child of limb.children) takeAway(child)
 }
 
+/** A limb that ends at the height it starts from has no heights along it. */
+export function isLevelTo(origin: number, tip: number): boolean {
+  return inOrder(origin, tip) === 0
+}
+
 /** Where a limb starts along its parent, 0 at the parent's origin and 1 at its tip, by heights. */
 export function alongParent(child: GrowingLimb, parent: GrowingLimb): number {
   return (child.origin - parent.origin) / (parent.tip - parent.origin)
@@ -79,25 +84,25 @@ export function alongParent(child: GrowingLimb, parent: GrowingLimb): number {
 /** Where a limb's foliage starts when its tip is here: as observed, otherwise at its origin. */
 export function foliageFrom(limb: GrowingLimb, tip: number): number {
   const { foliageStart } = limb
-  return foliageStart !== null && foliageStart < tip ? foliageStart : limb.origin
+  return foliageStart !== null && isUnder(foliageStart, tip) ? foliageStart : limb.origin
 }
 
 /** Where the foliage of a limb starts that is bare inside: above its lower third, as observed; otherwise null. */
 export function bareUpTo({ foliageStart, origin, tip }: GrowingLimb, part: number): number | null {
-  if (foliageStart === null || !(tip > origin) || foliageStart >= tip) return null
+  if (foliageStart === null || !isOver(tip, origin) || atLeast(foliageStart, tip)) return null
   return isOver(foliageStart, origin + part * (tip - origin)) ? foliageStart : null
 }
 
 /** A limb that rises less than half of its measured length; its cuts are placed along it. */
 export function isLevel({ surveyed, origin, firstTip }: GrowingLimb, rise: number): boolean {
   const { length } = surveyed
-  return length !== null && length > 0 && firstTip - origin < rise * length - 1e-9
+  return length !== null && length > 0 && isUnder(firstTip - origin, rise * length)
 }
 
 /** Part of the limb's surveyed length that is left, 1 where it was not shortened. */
 export function lengthLeft({ origin, tip, firstTip }: GrowingLimb): number {
   const whole = firstTip - origin
-  return whole === 0 ? 1 : Math.min(1, Math.max(0, (tip - origin) / whole))
+  return isLevelTo(origin, firstTip) ? 1 : Math.min(1, Math.max(0, (tip - origin) / whole))
 }
 
 /** Broken or rubbing, and not yet dealt with. */

@@ -1,3 +1,4 @@
+import { atMost } from '../formulas/boundary'
 import { isSettled } from '../formulas/priority'
 import type { VisitChoice } from './chooseForVisit'
 import type { GrowingLimb } from './growingLimb'
@@ -48,7 +49,7 @@ function waitsForAllowance(
   isPlanned: boolean,
   conditions: VisitConditions
 ): boolean {
-  return left <= 0 ? isCandidate(assessed, conditions) : isPlanned && assessed.cuts.length > 0
+  return atMost(left, 0) ? isCandidate(assessed, conditions) : isPlanned && assessed.cuts.length > 0
 }
 
 /** Adds what a visit did; `when` is null where no visit is planned at that time. */

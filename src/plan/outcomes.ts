@@ -1,5 +1,5 @@
 import { aspectRatio } from '../formulas/diameters'
-import { atMost, isOver } from '../formulas/boundary'
+import { atMost, isOver, isUnder } from '../formulas/boundary'
 import { isSettled } from '../formulas/priority'
 import { growthAfterLoss } from '../formulas/growth'
 import { growthRate } from './growthRate'
@@ -53,7 +53,7 @@ function endOf(track: LimbTrack, surveyYear: number, last: AfterLastVisit): End 
     if (settled !== null) return endsAt('settled', settled.visit, settled.year)
     const year = settlesIn(track.limb, surveyYear, last)
     if (year !== null) return endsAt('expected', null, year)
-    if (obliged && priorityAfter < rules.clearedBelow) return done
+    if (obliged && isUnder(priorityAfter, rules.clearedBelow)) return done
   }
   const heldBy = waitsFor(track, last.conditions)
   return heldBy === null ? keep : { outcome: 'wait', visit: null, year: null, heldBy }

@@ -5,7 +5,7 @@ import type { Form } from '../../shared/choices'
 import type { Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
 import { showHeight } from '../../shared/words/lengths'
-import { isUnder } from '../formulas/boundary'
+import { isOver, isUnder } from '../formulas/boundary'
 import { aspectRatio } from '../formulas/diameters'
 import type { Limb } from '../inventory/inventory'
 import { chooseLeader, type LeaderFound } from './chooseLeader'
@@ -186,7 +186,7 @@ function limbsOf(
     }
     const made = growingLimb(limb, stem, beginning)
     limbs.push(made)
-    if (made.diameter > made.stem) problems.push(overtaken(surveyed, made))
+    if (isOver(made.diameter, made.stem)) problems.push(overtaken(surveyed, made))
     problems.push(...doubts(surveyed, made, beginning.crownBase))
   }
   if (limbs.some(({ surveyed: { parent } }) => parent !== null)) joinParents(limbs)

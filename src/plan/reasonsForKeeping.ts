@@ -1,4 +1,4 @@
-import { atLeast } from '../formulas/boundary'
+import { atLeast, atMost } from '../formulas/boundary'
 import { ratio as ratioText } from '../../shared/words/figures'
 import type { VisitChoice } from './chooseForVisit'
 import type { Hold } from './obligation'
@@ -47,7 +47,7 @@ function whyUncut(assessed: AssessedLimb, left: number, conditions: VisitConditi
       : 'settled, at most half its stem; inspect the union for its included bark'
   if (conditions.waitsForLeader) return 'waits for the choice of the leader'
   if (cuts.length > 0) return 'waits, the allowance does more on other limbs'
-  if (left <= 0 && isCandidate(assessed, conditions)) return 'no live foliage to spare'
+  if (atMost(left, 0) && isCandidate(assessed, conditions)) return 'no live foliage to spare'
   if (possible > 0) return 'kept, no cut would lower it by enough to be worth its foliage or its wound'
   return barrier === null
     ? 'kept, no cut would lower it enough'

@@ -12,7 +12,7 @@ import {
 } from '../formulas/cuts'
 import { aspectRatio } from '../formulas/diameters'
 import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../formulas/growth'
-import { alongParent, bareUpTo, carried, isLevel, type GrowingLimb } from './growingLimb'
+import { alongParent, bareUpTo, carried, isLevel, isLevelTo, type GrowingLimb } from './growingLimb'
 import { growthRate } from './growthRate'
 import type { Barrier, OfferedCuts, PossibleCut, Prospect } from './possibleCut'
 import { isGrown, priorityOf, stepsFor, type VisitConditions } from './visitConditions'
@@ -31,7 +31,9 @@ export function reductionsOf(prospect: Prospect, conditions: VisitConditions): O
 /** The cut that the surveyor measured on a limb that this plan has not shortened, grown with its limb; or null. */
 function measuredCut({ surveyed, diameter, firstDiameter, earlier }: GrowingLimb): number | null {
   const { cut } = surveyed
-  return cut !== null && cut < firstDiameter && earlier === null ? (cut * diameter) / firstDiameter : null
+  return cut !== null && isUnder(cut, firstDiameter) && earlier === null
+    ? (cut * diameter) / firstDiameter
+    : null
 }
 
 /** Offers the cut measured on the limb, in place of the table's. */
@@ -96,7 +98,7 @@ function stepOf(limb: GrowingLimb, share: number, { rules }: VisitConditions): R
 /** A listed limb that fits is the lateral: it stands for the step of the table that is nearest. */
 function hasLateralNear(cuts: readonly PossibleCut[], share: number): boolean {
   for (const { lateral, share: listed } of cuts)
-    if (lateral !== null && Math.abs(listed - share) < 1 / 16) return true
+    if (lateral !== null && isUnder(Math.abs(listed - share), 1 / 16)) return true
   return false
 }
 
@@ -110,7 +112,8 @@ function addCutToLateral(
   const { limb } = prospect
   const { rules } = conditions
   const along = alongParent(lateral, limb)
-  if (lateral.gone || !(along > 0 && along < 1) || bareUpTo(limb, rules.bareBelow) !== null) return false
+  if (lateral.gone || !(isOver(along, 0) && isUnder(along, 1)) || bareUpTo(limb, rules.bareBelow) !== null)
+    return false
   const diameter = diameterAlong(limb.diameter, along)
   const share = cutShare(diameter, limb.diameter)
   const steps = stepsFor(limb, conditions)
@@ -166,7 +169,7 @@ function addReduction(
     share,
     cutDiameter: several.diameter,
     count: several.count,
-    cutHeight: isOne && !level && limb.tip > limb.origin ? height : null,
+    cutHeight: isOne && !level && isOver(limb.tip, limb.origin) ? height : null,
     distance: isOne && level ? distanceOf(limb, reduction.beyond) : null,
     beyond: reduction.beyond,
     tipAfter,
@@ -191,7 +194,7 @@ function distanceOf({ surveyed, origin, tip, firstTip }: GrowingLimb, beyond: nu
   const { length } = surveyed
   if (length === null) return null
   const whole = firstTip - origin
-  const left = whole === 0 ? 1 : (tip - origin) / whole
+  const left = isLevelTo(origin, firstTip) ? 1 : (tip - origin) / whole
   return length * left * (1 - beyond)
 }
 
@@ -205,12 +208,16 @@ function whyNotReduced(
 ): Barrier | null {
   if (isUnder(diameter, rules.leastCut)) return 'small'
   if (bareUpTo(limb, rules.bareBelow) !== null && !atMost(share, rules.bareReduceUpTo)) return 'bare'
-  if (limb.tip > limb.origin && height !== null) {
+  if (isOver(limb.tip, limb.origin) && height !== null) {
     const lateral = limb.surveyed.lateralHeight
     const floor = lateral !== null && lateral > crownBase ? lateral : crownBase
     if (isUnder(height, floor)) return 'bare'
   }
   const surveyed = limb.firstTip - limb.origin
-  if (surveyed !== 0 && isUnder((tipAfter - limb.origin) / surveyed, rules.leastLength)) return 'short'
+  if (
+    !isLevelTo(limb.origin, limb.firstTip) &&
+    isUnder((tipAfter - limb.origin) / surveyed, rules.leastLength)
+  )
+    return 'short'
   return null
 }

@@ -1,4 +1,4 @@
-import { atMost } from '../formulas/boundary'
+import { atMost, isOver } from '../formulas/boundary'
 import { lowAndHigh } from '../formulas/priority'
 import { inClearance } from './clearance'
 import { isDefective, type GrowingLimb } from './growingLimb'
@@ -47,7 +47,7 @@ function crowdedBy(limb: GrowingLimb, { limbs, rules }: VisitConditions): Growin
       !other.gone &&
       other.parent === limb.parent &&
       other.surveyed.role !== 'temporary' &&
-      other.diameter > limb.diameter &&
+      isOver(other.diameter, limb.diameter) &&
       atMost(Math.abs(other.origin - limb.origin), within)
     )
       return other

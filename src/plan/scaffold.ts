@@ -1,4 +1,5 @@
 import { defaultRules, type Rules } from '../../shared/rules'
+import { atMost, isUnder } from '../formulas/boundary'
 import type { Limb, Tree } from '../inventory/inventory'
 
 /** Two permanent limbs that start too close on the same side of the trunk. */
@@ -42,7 +43,7 @@ export function closePairs(tree: Tree, rules: Rules = defaultRules): ClosePair[]
   return permanent.flatMap((lower, at) =>
     permanent.slice(at + 1).flatMap((upper) => {
       const apart = (upper.origin ?? 0) - (lower.origin ?? 0)
-      return apart < wanted - 1e-9 && degreesApart(lower.bearing ?? 0, upper.bearing ?? 0) <= sameSide
+      return isUnder(apart, wanted) && atMost(degreesApart(lower.bearing ?? 0, upper.bearing ?? 0), sameSide)
         ? [{ upper, lower, apart, wanted }]
         : []
     })

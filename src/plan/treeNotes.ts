@@ -3,6 +3,7 @@ import type { Rules } from '../../shared/rules'
 import { ratio } from '../../shared/words/figures'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { percent } from '../../shared/words/percent'
+import { atLeast, isOver, isUnder } from '../formulas/boundary'
 import { heightForClearance, liveCrownRatio } from '../formulas/crown'
 import { treeProblem, type SurveyedTree } from './checkTree'
 import type { ClearanceReached, TreePlan, Visit } from './plan'
@@ -27,7 +28,7 @@ export function treeNotes(
     (sum, limb) => sum + (limb.parent === null ? (limb.surveyed.foliageShare ?? 0) : 0),
     0
   )
-  if (observed > 1 + 1e-9) {
+  if (isOver(observed, 1)) {
     const facts = { value: percent(observed) }
     notes.push(treeProblem(surveyed, 'observed-share-too-large', row, 'foliageShare', facts))
   }
@@ -39,13 +40,13 @@ export function allowanceNotes(
   surveyed: SurveyedTree,
   plan: Pick<TreePlan, 'allowedRemoval' | 'allowedBasis' | 'vigor'>
 ): Problem[] {
-  if (plan.allowedRemoval > 0 || plan.vigor === 'poor') return []
+  if (isOver(plan.allowedRemoval, 0) || plan.vigor === 'poor') return []
   const facts = { value: plan.allowedBasis }
   return [treeProblem(surveyed, 'nothing-allowed', surveyed.tree.row, 'removed', facts)]
 }
 
 export function crownRatioNotes(surveyed: SurveyedTree, crownRatio: number, rules: Rules): Problem[] {
-  if (crownRatio >= rules.crownRatioGoal - 1e-9) return []
+  if (atLeast(crownRatio, rules.crownRatioGoal)) return []
   const facts = { value: ratio(crownRatio), limit: ratio(rules.crownRatioGoal) }
   return [treeProblem(surveyed, 'crown-ratio-low', surveyed.tree.row, 'crownBase', facts)]
 }
@@ -53,7 +54,7 @@ export function crownRatioNotes(surveyed: SurveyedTree, crownRatio: number, rule
 function temporaryNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
   const { caliper, trunk, limbs, row } = surveyed.tree
   const size = caliper ?? trunk
-  if (size === null || size >= rules.temporaryUpTo || limbs.length === 0) return []
+  if (size === null || atLeast(size, rules.temporaryUpTo) || limbs.length === 0) return []
   const { system } = surveyed.inventory
   const facts = { value: showDiameter(size, system), limit: showDiameter(rules.temporaryUpTo, system) }
   return [treeProblem(surveyed, 'all-temporary', row, caliper === null ? 'trunk' : 'caliper', facts)]
@@ -76,7 +77,7 @@ export function firstVisitNotes(
 ): Problem[] {
   const { row } = surveyed.tree
   const notes: Problem[] = []
-  if (visit.lowerFoliageBefore < rules.lowerFoliageGoal - 1e-9 && visit.limbs.length > 0) {
+  if (isUnder(visit.lowerFoliageBefore, rules.lowerFoliageGoal) && visit.limbs.length > 0) {
     const facts = { value: percent(visit.lowerFoliageBefore) }
     notes.push(treeProblem(surveyed, 'lower-foliage-low', row, 'tree', facts))
   }
@@ -100,7 +101,7 @@ function clearanceNote(surveyed: SurveyedTree, clearance: ClearanceReached, rule
   const { height, row } = surveyed.tree
   const needed = heightForClearance(required, rules.crownRatioGoal)
   const tall =
-    height !== null && needed > height
+    height !== null && isOver(needed, height)
       ? `; a live-crown ratio of ${ratio(rules.crownRatioGoal)} allows it once the tree is ${show(needed)} tall`
       : ''
   const when =

@@ -2,6 +2,7 @@ import type { Problem } from '../../shared/problems'
 import type { Rules } from '../../shared/rules'
 import { showHeight } from '../../shared/words/lengths'
 import { listed } from '../../shared/words/lists'
+import { atMost, isUnder } from '../formulas/boundary'
 import { liveCrownRatio } from '../formulas/crown'
 import { treeProblem, type Findings, type SurveyedTree } from './checkTree'
 import { chooseLeader } from './chooseLeader'
@@ -35,7 +36,7 @@ function crownOf(
 ): { readonly ratio: number | null; readonly problems: readonly Problem[] } {
   const { height, crownBase, row } = surveyed.tree
   if (height === null || crownBase === null) return { ratio: null, problems: [] }
-  if (crownBase < height) {
+  if (isUnder(crownBase, height)) {
     const ratio = liveCrownRatio(height, crownBase)
     return { ratio, problems: crownRatioNotes(surveyed, ratio, rules) }
   }
@@ -48,7 +49,7 @@ function givenOf({ tree, liveCrownRatio: ratio, allowedRemoval }: TreePlan): str
   const given = [
     'allowance',
     ...(ratio === null ? [] : ['crown ratio']),
-    ...(tree.trunk === null || allowedRemoval <= 0 ? [] : ['a time budget'])
+    ...(tree.trunk === null || atMost(allowedRemoval, 0) ? [] : ['a time budget'])
   ]
   return `${listed(given)} ${given.length === 1 ? 'is' : 'are'} given`
 }

@@ -1,3 +1,4 @@
+import { atMost } from '../formulas/boundary'
 import { aspectRatio, stemAbove } from '../formulas/diameters'
 import type { Limb, Tree } from '../inventory/inventory'
 
@@ -27,7 +28,7 @@ function unionSquares(tree: Tree, limb: Limb, stem: number): number {
       other === limb ||
       (other.measured === 'below' &&
         other.origin !== null &&
-        Math.abs(other.origin - (limb.origin ?? 0)) * 1000 <= stem)
+        atMost(Math.abs(other.origin - (limb.origin ?? 0)) * 1000, stem))
     if (together) squares += other.diameter * other.diameter
   }
   return squares

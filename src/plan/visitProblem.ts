@@ -1,3 +1,4 @@
+import { hair, isOver } from '../formulas/boundary'
 import { assessLimb, assessLimbs, type AssessedLimb } from './assessLimb'
 import type { Limits } from './choice'
 import { crownBaseAfter, crownOf, rootsOf, type Crown } from './crown'
@@ -59,7 +60,7 @@ function candidates(
   pass: FirstPass,
   conditions: VisitConditions
 ): AssessedLimb[] {
-  const isOpen = pass.left > 0 && !conditions.waitsForLeader
+  const isOpen = isOver(pass.left, 0) && !conditions.waitsForLeader
   const kinds = new Map<GrowingLimb, string>()
   for (const { limb, cut } of pass.made) if (limb !== null) kinds.set(limb, cut.kind)
   const left: AssessedLimb[] = []
@@ -84,7 +85,7 @@ function limitsOf({ conditions, left, made }: FirstPass, crown: Crown, leaders: 
   const { rules } = conditions
   const led = made.reduce((count, { assessed }) => count + (assessed?.leads === true ? 1 : 0), 0)
   return {
-    units: Math.round(left * doseUnits),
+    units: Math.round((left + hair) * doseUnits),
     cuts: Math.max(0, rules.cutsPerVisit - made.length),
     lower: crown.lowerRoom,
     holders: crown.holders.size > 0 ? crown.holders.size : Infinity,

@@ -1,5 +1,5 @@
 import type { Rules } from '../../shared/rules'
-import { atLeast, isOver, isUnder } from '../formulas/boundary'
+import { atLeast, inOrder, isOver, isUnder } from '../formulas/boundary'
 import { pointsForFoliage, pointsNeeded } from '../formulas/worth'
 import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
@@ -29,7 +29,7 @@ export function worthyCuts(
 function byDose(cuts: readonly PossibleCut[]): readonly PossibleCut[] {
   let before = 0
   for (const { dose } of cuts) {
-    if (dose < before) return [...cuts].sort((a, b) => a.dose - b.dose)
+    if (isUnder(dose, before)) return [...cuts].sort((a, b) => inOrder(a.dose, b.dose))
     before = dose
   }
   return cuts

@@ -1,5 +1,6 @@
 import { counted } from '../../shared/words/counts'
 import { rounded } from '../../shared/words/rounding'
+import { atLeast, atMost } from '../formulas/boundary'
 import { densityOf } from '../formulas/speciesDensities'
 import { kilogramsPerPound } from '../../shared/units'
 import type { Cut, TreePlan, Visit } from '../plan/plan'
@@ -60,7 +61,7 @@ export function workOfVisit(
 /** A tree without limbs is budgeted by the published time an inch of trunk; null where it may not be pruned. */
 export function workByTrunk(tree: TreePlan, year: number, rates: Rates): LineWork | null {
   const { trunk } = tree.tree
-  if (trunk === null || tree.allowedRemoval <= 0) return null
+  if (trunk === null || atMost(tree.allowedRemoval, 0)) return null
   const inches = trunk / 25.4
   const cutting = published.pruningPerInch * inches
   const kilograms = cutting * published.poundsPerMinute * kilogramsPerPound
@@ -69,7 +70,7 @@ export function workByTrunk(tree: TreePlan, year: number, rates: Rates): LineWor
     cutting,
     brush: published.stackingPerInch * inches
   }
-  const within = inches >= published.smallest && inches <= published.largest
+  const within = atLeast(inches, published.smallest) && atMost(inches, published.largest)
   const beyond = within ? '' : '; this trunk is outside that range'
   const basis = `no limbs listed: budget by trunk size, ${published.source}${beyond}`
   return lineOf(

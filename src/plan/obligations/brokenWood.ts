@@ -1,3 +1,4 @@
+import { isOver, isUnder } from '../../formulas/boundary'
 import { cutShare, diameterAlong } from '../../formulas/cuts'
 import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../../formulas/growth'
 import type { Limb } from '../../inventory/inventory'
@@ -30,15 +31,20 @@ interface SoundLateral {
   readonly limb: GrowingLimb | null
 }
 
+/** Above the one and below the other, on neither. */
+function isBetween(value: number, low: number, high: number): boolean {
+  return isOver(value, low) && isUnder(value, high)
+}
+
 function soundLateral({ surveyed, children, origin, tip }: GrowingLimb): SoundLateral | null {
   const { lateralHeight } = surveyed
   let highest: SoundLateral | null =
-    lateralHeight !== null && lateralHeight > origin && lateralHeight < tip
+    lateralHeight !== null && isBetween(lateralHeight, origin, tip)
       ? { origin: lateralHeight, limb: null }
       : null
   for (const child of children) {
-    const isSound = !child.gone && !child.surveyed.broken && child.origin > origin && child.origin < tip
-    if (isSound && (highest === null || child.origin > highest.origin))
+    const isSound = !child.gone && !child.surveyed.broken && isBetween(child.origin, origin, tip)
+    if (isSound && (highest === null || isOver(child.origin, highest.origin)))
       highest = { origin: child.origin, limb: child }
   }
   return highest
@@ -83,8 +89,9 @@ function leaderCut(lost: Limb, heir: Limb | null): PossibleCut {
   const { tip, diameter } = lost
   const origin = lost.origin ?? 0
   const place = lost.lateralHeight ?? (heir === lost ? null : (heir?.origin ?? null))
-  const along = place === null || tip === null || !(tip > origin) ? null : (place - origin) / (tip - origin)
-  const isKnown = along !== null && along > 0 && along < 1
+  const along =
+    place === null || tip === null || !isOver(tip, origin) ? null : (place - origin) / (tip - origin)
+  const isKnown = along !== null && isBetween(along, 0, 1)
   const beyond = isKnown ? 1 - along : 1
   return {
     kind: 'reduce',

@@ -34,12 +34,9 @@ export interface FirstPass {
   readonly obliged: Map<GrowingLimb, Hold | null>
 }
 
-/** What floating point may add to a sum of shares. */
-const hair = 1e-9
-
 /** Whether a cut keeps within what is left of the allowance. */
 export function fits({ left }: FirstPass, { dose }: PossibleCut): boolean {
-  return dose <= left + hair
+  return atMost(dose, left)
 }
 
 /** Whether the crown keeps its ratio when a limb is removed. */

@@ -1,4 +1,4 @@
-import { atMost } from '../../formulas/boundary'
+import { atMost, inOrder } from '../../formulas/boundary'
 import { raisedShare } from '../../formulas/crown'
 import { cutDiameter, severalCuts, shareDose } from '../../formulas/cuts'
 import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../../formulas/growth'
@@ -21,7 +21,7 @@ export function clearTheSide(pass: FirstPass): void {
   const hanging = conditions.limbs.filter(
     (limb) => !limb.gone && !limb.surveyed.decay && inClearance(limb, conditions)
   )
-  for (const limb of hanging.sort((a, b) => a.lowest - b.lowest)) {
+  for (const limb of hanging.sort((a, b) => inOrder(a.lowest, b.lowest))) {
     if (limb.gone || isCut(pass, limb)) continue
     const raising = raisingOf(limb, clearance, conditions)
     if (raising === null) {

@@ -1,3 +1,4 @@
+import { inOrder } from '../../formulas/boundary'
 import type { GrowingLimb } from '../growingLimb'
 import type { FirstPass } from './passState'
 import { removeOrShorten } from './shorten'
@@ -12,7 +13,7 @@ export function cutRubbingLimbs(pass: FirstPass): void {
   )
   if (rubbing.length === 0) return
   // Of equally thick ones the later in the inventory is the lesser.
-  const lesser = [...rubbing].reverse().sort((a, b) => a.diameter - b.diameter)
+  const lesser = [...rubbing].reverse().sort((a, b) => inOrder(a.diameter, b.diameter))
   const stays = lesser.length > 1 ? lesser.pop() : undefined
   let open = false
   for (const limb of lesser) if (!isDealtWith(pass, limb)) open = true

@@ -1,3 +1,4 @@
+import { isOver } from '../../formulas/boundary'
 import type { GrowingLimb } from '../growingLimb'
 import type { PossibleCut } from '../possibleCut'
 import { reductionsOf } from '../reductions'
@@ -17,7 +18,7 @@ function reductions(pass: FirstPass, limb: GrowingLimb): readonly PossibleCut[] 
 function largestThatFits(pass: FirstPass, cuts: readonly PossibleCut[]): PossibleCut | null {
   let largest: PossibleCut | null = null
   for (const cut of cuts)
-    if (fits(pass, cut) && (largest === null || cut.share > largest.share)) largest = cut
+    if (fits(pass, cut) && (largest === null || isOver(cut.share, largest.share))) largest = cut
   return largest
 }
 

@@ -1,7 +1,6 @@
-/** Inventories and plans side by side: what differs, apart from where it stood. */
+/** Inventories side by side: what differs, apart from where it stood. */
 import { columnOf } from '../../../shared/columns'
 import { rowPlace, type Inventory, type Limb, type Tree } from '../../../src/inventory/inventory'
-import type { Plan } from '../../../src/plan/plan'
 import type { ShapeSheet } from './shape'
 
 const near = (a: number, b: number): boolean =>
@@ -26,7 +25,7 @@ function differing(
     // The reason names the cell.
     const isSame =
       (key as string) === 'unplannable' ? (mine === null) === (theirs === null) : same(mine, theirs)
-    return isSame ? [] : [`${what} ${key}: ${JSON.stringify(mine)} and not ${JSON.stringify(theirs)}`]
+    return isSame ? [] : [`${key}: ${what} has ${JSON.stringify(mine)} and not ${JSON.stringify(theirs)}`]
   })
 }
 
@@ -48,7 +47,7 @@ export function differentTrees(
   asked: ReadonlySet<string> = new Set()
 ): string[] {
   const ids = (trees: readonly Tree[]): string => trees.map(({ id }) => id).join(', ')
-  if (ids(got) !== ids(wanted)) return [`the trees ${ids(got)} and not ${ids(wanted)}`]
+  if (ids(got) !== ids(wanted)) return [`trees: ${ids(got)} and not ${ids(wanted)}`]
   return wanted.flatMap((tree, at) => {
     const mine = got[at]!
     const limbsOf = (each: Tree): string =>
@@ -57,7 +56,7 @@ export function differentTrees(
         .sort()
         .join(', ')
     if (limbsOf(mine) !== limbsOf(tree))
-      return [`${tree.id} the limbs ${limbsOf(mine)} and not ${limbsOf(tree)}`]
+      return [`limbs: ${tree.id} has ${limbsOf(mine)} and not ${limbsOf(tree)}`]
     return [
       ...differing(tree.id, mine, tree, asked),
       ...tree.limbs.flatMap((limb) =>
@@ -70,26 +69,6 @@ export function differentTrees(
       )
     ]
   })
-}
-
-/** The cuts of a plan in words, in an order of their own. */
-export function cutsOf({ trees }: Plan): string[] {
-  return trees.flatMap(({ tree, visits }) =>
-    visits.flatMap(({ visit, cuts }) =>
-      cuts
-        .map(({ limb, kind, share, cutDiameter }) =>
-          [
-            tree.id,
-            visit,
-            limb.id,
-            kind,
-            share.toPrecision(6),
-            cutDiameter?.toPrecision(6) ?? 'measured then'
-          ].join(' ')
-        )
-        .sort()
-    )
-  )
 }
 
 /** Numbers that are none, wherever they stand in a value. */
