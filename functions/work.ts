@@ -93,16 +93,16 @@ const prices = eachCell(
 
 /**
  * Price from a direct cost, with overhead added and the margin taken as a share of the price.
- * @customfunction PRICE
+ * @customfunction JOBPRICE
  * @param direct_cost Direct cost of the job, 0 or more, in any currency.
  * @param overhead_rate Overhead as a share of the direct cost, 0 to 5.
  * @param margin_rate Margin as a share of the price, 0 to 0.99; a margin of 0.25 is a markup of a third.
  * @param [minimum] Least charge, 0 or more. None unless given.
  * @returns An amount in the same currency, rounded half up to two decimals: cost × (1 + overhead) / (1 − margin), never below the minimum.
- * @example =LIMB.PRICE(600, 0, 0.25) gives 800
+ * @example =LIMB.JOBPRICE(600, 0, 0.25) gives 800
  * @source Margin on price against markup on cost: bookkeeping arithmetic.
  */
-export function PRICE(
+export function JOBPRICE(
   direct_cost: unknown[][],
   overhead_rate: unknown[][],
   margin_rate: unknown[][],

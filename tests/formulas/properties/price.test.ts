@@ -58,7 +58,7 @@ describe('BRUSHWEIGHT and CREWHOURS', () => {
   })
 })
 
-describe('PRICE', () => {
+describe('JOBPRICE', () => {
   const price = (cost: number, overhead: number, margin: number, least = 0) =>
     priceWithMargin(new Money(cost), new Money(overhead), new Money(margin), new Money(least)).toNumber()
   const cost = between(10, 5000)

@@ -1,9 +1,9 @@
-import { PRICE } from '../../functions/work'
+import { JOBPRICE } from '../../functions/work'
 import { specify } from './specification'
 
 specify({
-  id: 'PRICE',
-  call: PRICE as never,
+  id: 'JOBPRICE',
+  call: JOBPRICE as never,
   good: [600, 0.1, 0.25, 100],
   gives: [
     [[600, 0, 0.25], 800],
