@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, readlinkSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer, request, type Server } from 'node:http'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -35,6 +35,15 @@ describe('the options of npm start', () => {
   })
 })
 
+/** What an open file of this process leads to; nothing where it was closed meanwhile. */
+function linkOf(fd: string): string {
+  try {
+    return readlinkSync(`/proc/self/fd/${fd}`)
+  } catch {
+    return ''
+  }
+}
+
 describe('serving folders', () => {
   let home: string
   let server: Server
@@ -46,6 +55,7 @@ describe('serving folders', () => {
     writeFileSync(join(home, 'open', 'index.html'), '<p>first</p>')
     writeFileSync(join(home, 'open', 'a b.json'), '{}')
     writeFileSync(join(home, 'secret.txt'), 'secret')
+    writeFileSync(join(home, 'open', '.hidden'), 'secret')
     const headers = { 'Content-Security-Policy': "default-src 'none'" }
     server = createServer(serveFolders([{ address: '/', folder: join(home, 'open'), headers }]))
     port = await listen(server, 0)
@@ -98,6 +108,39 @@ describe('serving folders', () => {
     expect([400, 404]).toContain(status)
     expect(body).not.toContain('secret\n')
     expect(body).not.toBe('secret')
+  })
+
+  test.each([
+    ['a slash behind a file', '/index.html/'],
+    ['a name that no system has', `/${'a'.repeat(5000)}`],
+    ['a null', '/a%00b'],
+    ['a file that begins with a dot', '/.hidden'],
+    ['an address without a path', 'x']
+  ])('%s is not found, and the next request is answered', async (_what, path) => {
+    expect([400, 404]).toContain((await ask(path)).status)
+    expect(await ask('/')).toMatchObject({ status: 200 })
+  })
+
+  test('a download that is broken off leaves no file open', async () => {
+    writeFileSync(join(home, 'open', 'large.js'), Buffer.alloc(8 << 20))
+    const opened = () =>
+      readdirSync('/proc/self/fd')
+        .map((fd) => linkOf(fd))
+        .filter((to) => to.endsWith('large.js'))
+    for (let index = 0; index < 20; index++)
+      await new Promise<void>((resolve) => {
+        const sent = request({ port, path: '/large.js', headers: { host: 'localhost' } }, (answer) => {
+          answer.once('data', () => {
+            sent.destroy()
+            resolve()
+          })
+        })
+        sent.on('error', () => undefined)
+        sent.end()
+      })
+    for (let tries = 0; opened().length > 0 && tries < 100; tries++)
+      await new Promise((resolve) => setTimeout(resolve, 20))
+    expect(opened()).toEqual([])
   })
 
   test('answers only this machine’s own names, and only reading', async () => {

@@ -1,36 +1,12 @@
 /** Answers requests from folders of this machine: what each address may reach, and with which headers. */
-import { createReadStream, statSync } from 'node:fs'
 import type { IncomingMessage, ServerResponse } from 'node:http'
-import { extname, join, normalize } from 'node:path'
+import serveStatic from 'serve-static'
 
 export interface Folder {
   /** Begins and ends with "/". */
   address: string
   folder: string
   headers?: Record<string, string>
-}
-
-const types: Record<string, string> = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.json': 'application/json; charset=utf-8',
-  '.xml': 'application/xml; charset=utf-8',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.woff2': 'font/woff2',
-  '.txt': 'text/plain; charset=utf-8'
-}
-
-function fileFor(folders: Folder[], path: string): { file: string; folder: Folder } | null {
-  for (const folder of folders) {
-    if (!path.startsWith(folder.address)) continue
-    const rest = normalize(path.slice(folder.address.length) || 'index.html')
-    if (rest.startsWith('..') || rest.includes('\0')) return null
-    const file = join(folder.folder, rest)
-    if (statSync(file, { throwIfNoEntry: false })?.isFile()) return { file, folder }
-  }
-  return null
 }
 
 /** Hosts under which this machine may be asked; anything else is another site reaching in through a name of its own. */
@@ -43,27 +19,55 @@ function refuse(response: ServerResponse, status: number, sentence: string): voi
   response.end(sentence)
 }
 
-/** The folders are tried in order. */
-export function serveFolders(folders: Folder[]) {
-  return (request: IncomingMessage, response: ServerResponse): void => {
-    if (!isLocal(request.headers.host)) return refuse(response, 403, 'Only this machine is answered.\n')
-    if (request.method !== 'GET' && request.method !== 'HEAD')
-      return refuse(response, 405, 'Only reading is answered.\n')
-    let path: string
-    try {
-      path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname)
-    } catch {
-      return refuse(response, 400, 'This address cannot be read.\n')
+type Answer = (request: IncomingMessage, response: ServerResponse, next: (error?: unknown) => void) => void
+
+/** What one folder answers. An address that is none of its files, for whatever reason, goes on to the next folder. */
+function answerFrom({ address, folder, headers = {} }: Folder): Answer {
+  const answer = serveStatic(folder, {
+    dotfiles: 'ignore',
+    redirect: false,
+    cacheControl: false,
+    setHeaders: (response) => {
+      const all = { 'Cache-Control': 'no-cache', 'X-Content-Type-Options': 'nosniff', ...headers }
+      for (const [name, value] of Object.entries(all)) response.setHeader(name, value)
     }
-    const found = fileFor(folders, path)
-    if (found === null) return refuse(response, 404, 'There is no such file.\n')
-    response.writeHead(200, {
-      'Content-Type': types[extname(found.file)] ?? 'application/octet-stream',
-      'Cache-Control': 'no-cache',
-      'X-Content-Type-Options': 'nosniff',
-      ...found.folder.headers
+  })
+  return (request, response, next) => {
+    const asked = request.url ?? '/'
+    if (!asked.startsWith(address)) {
+      next()
+      return
+    }
+    request.url = `/${asked.slice(address.length)}`
+    answer(request, response, (error) => {
+      request.url = asked
+      next(error)
     })
-    if (request.method === 'HEAD') response.end()
-    else createReadStream(found.file).pipe(response)
+  }
+}
+
+/** The folders are tried in order. */
+export function serveFolders(folders: readonly Folder[]) {
+  const answers = folders.map(answerFrom)
+  return (request: IncomingMessage, response: ServerResponse): void => {
+    if (!isLocal(request.headers.host)) {
+      refuse(response, 403, 'Only this machine is answered.\n')
+      return
+    }
+    if (request.method !== 'GET' && request.method !== 'HEAD') {
+      refuse(response, 405, 'Only reading is answered.\n')
+      return
+    }
+    const tryFrom = (index: number): void => {
+      const answer = answers[index]
+      if (answer === undefined) refuse(response, 404, 'There is no such file.\n')
+      else
+        answer(request, response, (error) => {
+          if (error === undefined) tryFrom(index + 1)
+          else if (response.headersSent) response.destroy()
+          else refuse(response, 404, 'There is no such file.\n')
+        })
+    }
+    tryFrom(0)
   }
 }
