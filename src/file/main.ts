@@ -8,6 +8,13 @@ function today(): string {
   return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }
 
+/** A reader that has seen enough closes the pipe; anything else means that the plan was not printed. */
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
+  if (code === 'EPIPE') process.exit()
+  logErrorMessage(`The plan could not be printed (${code ?? 'unknown'}).`)
+  process.exit(2)
+})
+
 void runCommandLine(process.argv.slice(2), {
   out: (text) => {
     process.stdout.write(`${text}\n`)

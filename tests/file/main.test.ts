@@ -34,3 +34,16 @@ test('an inventory without a usable row ends with 3 and still prints the JSON', 
   expect(status).toBe(3)
   expect((JSON.parse(stdout) as { trees: unknown[] }).trees).toEqual([])
 })
+
+test('a reader that closes the pipe early, or a full disk, ends it without a trace of the program', () => {
+  const piped = (to: string) =>
+    spawnSync('bash', ['-c', `"$0" --import tsx src/file/main.ts ${to}`, process.execPath], {
+      cwd: root,
+      encoding: 'utf8'
+    })
+  expect(piped('| head -n 1; exit "${PIPESTATUS[0]}"')).toMatchObject({ status: 0, stderr: '' })
+  const full = piped('> /dev/full')
+  expect(full.status).toBe(2)
+  expect(full.stderr.trimEnd().split('\n')).toHaveLength(1)
+  expect(full.stderr).toContain('could not be printed (ENOSPC)')
+})
