@@ -7,6 +7,7 @@ import type { Plan, TreePlan } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import { priceByRates } from '../price/priceByRates'
 import { isRefusal, type Refusal } from '../../shared/refusal'
+import { forTerminal, jsonForTerminal } from '../../shared/words/terminal'
 import { describeDocuments } from '../sheets/describeDocuments'
 import { documentBook, planDocuments } from '../sheets/documentBook'
 import { aboutReading, readArguments, usage, type Wanted } from './planArguments'
@@ -57,7 +58,7 @@ function anythingPlanned(made: Plan, estimate: Estimate): boolean {
 async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
   const inventory = wanted.inventory === null ? null : resolve(around.folder, wanted.inventory)
   const out = wanted.out === null ? null : resolve(around.folder, wanted.out)
-  const refused = out === null ? null : await whyNotWritable(out, inventory)
+  const refused = out === null ? null : await whyNotWritable(out, inventory, wanted.force)
   if (refused !== null) return refused
   const file = inventory === null ? sample : await readPlannedFile(inventory)
   if (isRefusal(file)) return file
@@ -77,7 +78,11 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     if (failed !== null) return failed
   }
   const told = { ...made, problems: [...unread, ...made.problems, ...problems] }
-  around.out(wanted.json ? JSON.stringify(planJson(told, estimate), null, 2) : planText(told, estimate))
+  around.out(
+    wanted.json
+      ? jsonForTerminal(JSON.stringify(planJson(told, estimate), null, 2))
+      : forTerminal(planText(told, estimate))
+  )
   if (out !== null && !wanted.json)
     around.out(
       planned ? `\nWritten to ${out}` : `\nNot written to ${out}: nothing of the inventory could be judged.`
@@ -102,6 +107,6 @@ export async function runCommandLine(args: readonly string[], around: Surroundin
   }
   const result = isRefusal(wanted) ? wanted : await plan(wanted, around)
   if (!isRefusal(result)) return result
-  around.fail(result.sentence.replace(/\s+/g, ' '))
+  around.fail(forTerminal(result.sentence.replace(/\s+/g, ' ')))
   return 2
 }

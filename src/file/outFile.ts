@@ -1,54 +1,86 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { readFile, stat } from 'node:fs/promises'
 import { resolve } from 'node:path'
+import writeFileAtomic from 'write-file-atomic'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName, usersSheets } from '../sheets/ownSheets'
+import { isAsPacked } from './file-library/savedBy'
 import { unpackValues } from './file-library/unpackValues'
 
-/** True where every sheet of the workbook was written from a plan and none belongs to a user: it may be replaced. */
-async function holdsOnlyOurs(bytes: Uint8Array): Promise<boolean> {
+/** Why a workbook that is there already is not simply replaced, as the end of a sentence, or null where it may be. */
+async function whyKept(bytes: Uint8Array): Promise<string | null> {
   const book = await unpackValues(bytes)
-  if ('unreadable' in book) return false
+  if ('unreadable' in book) return 'is no plan of ours'
   const own = new Set(
     book.names.flatMap(({ name, range }) => {
       const found = readOwnName(name, range)
       return found === null || usersSheets.has(found.kind) ? [] : [found.sheetName]
     })
   )
-  return book.sheets.every((sheet) => own.has(sheet.name))
+  if (own.size === 0 || !book.sheets.every((sheet) => own.has(sheet.name)))
+    return 'holds other sheets than a plan\u2019s'
+  return (await isAsPacked(bytes))
+    ? null
+    : 'was saved by another program since, perhaps with changes of yours'
 }
 
+function unwritable(path: string, error: unknown): Refusal {
+  const { code } = error as NodeJS.ErrnoException
+  if (code === 'ENOENT') return refuse(`${path} cannot be written: its folder does not exist.`)
+  if (code === 'ENOSPC') return refuse(`${path} cannot be written: there is no room left.`)
+  return refuse(`${path} cannot be written (${code ?? String(error)}).`)
+}
+
+/** The bytes of the file at a path, null where there is none, or why nothing can be written there. */
 async function existing(path: string): Promise<Uint8Array | Refusal | null> {
   try {
+    if (!(await stat(path)).isFile())
+      return refuse(`${path} is no file that can be replaced: name another file for the plan.`)
     return await readFile(path)
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException
-    return code === 'ENOENT' ? null : refuse(`${path} cannot be written (${code ?? String(error)}).`)
+    return (error as NodeJS.ErrnoException).code === 'ENOENT' ? null : unwritable(path, error)
   }
 }
 
-/** Why nothing may be written to this path, or null. Nothing but an earlier plan of ours is ever replaced. */
-export async function whyNotWritable(path: string, inventory: string | null): Promise<Refusal | null> {
-  if (inventory !== null && resolve(path) === resolve(inventory))
+/** True where both paths lead to one file, through whatever links. */
+async function isSameFile(path: string, other: string): Promise<boolean> {
+  if (resolve(path) === resolve(other)) return true
+  try {
+    const [one, two] = await Promise.all([stat(path), stat(other)])
+    return one.dev === two.dev && one.ino === two.ino && one.ino !== 0
+  } catch {
+    return false
+  }
+}
+
+/**
+ * Why nothing may be written to this path, or null. Without force nothing is replaced but an earlier plan of ours that no
+ * other program has saved since; the inventory itself never is.
+ */
+export async function whyNotWritable(
+  path: string,
+  inventory: string | null,
+  force: boolean
+): Promise<Refusal | null> {
+  if (inventory !== null && (await isSameFile(path, inventory)))
     return refuse(`--out ${path} is the inventory itself: name another file for the plan.`)
   const found = await existing(path)
   if (found === null) return null
   if (!(found instanceof Uint8Array)) return found
-  return (await holdsOnlyOurs(found))
+  const why = force ? null : await whyKept(found)
+  return why === null
     ? null
-    : refuse(`${path} exists and holds other sheets than a plan's: name another file for the plan.`)
+    : refuse(`${path} ${why}: name another file for the plan, or add --force to replace it.`)
 }
 
-/** Writes the workbook; a refusal where the system does not allow it. */
+/**
+ * Writes the workbook beside the path and puts it there when it is whole, so that a failure leaves what was there; a refusal
+ * where the system does not allow it.
+ */
 export async function writeOut(path: string, bytes: Uint8Array): Promise<Refusal | null> {
   try {
-    await writeFile(path, bytes)
+    await writeFileAtomic(path, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength))
     return null
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException
-    return refuse(
-      code === 'ENOENT'
-        ? `${path} cannot be written: its folder does not exist.`
-        : `${path} cannot be written (${code ?? String(error)}).`
-    )
+    return unwritable(path, error)
   }
 }

@@ -6,7 +6,7 @@ import type { ColumnAnswer } from '../inventory/inventory'
 import { readColumnArguments } from './columnArgument'
 
 export const usage =
-  'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--json] [--date YYYY-MM-DD] [--sheet NAME] [--units in-ft|cm-m] [--column "J=stem above"]'
+  'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--force] [--json] [--date YYYY-MM-DD] [--sheet NAME] [--units in-ft|cm-m] [--column "J=stem above"]'
 
 /** What the arguments about reading mean, one line each. */
 export const aboutReading = [
@@ -23,6 +23,8 @@ export interface Wanted {
   /** Null for the sample inventory. */
   inventory: string | null
   out: string | null
+  /** A file that is there already may be replaced, whatever it holds. */
+  force: boolean
   json: boolean
   /** ISO date, or null for today. */
   date: string | null
@@ -35,6 +37,7 @@ export interface Wanted {
 
 const options = {
   out: { type: 'string' },
+  force: { type: 'boolean' },
   json: { type: 'boolean' },
   date: { type: 'string' },
   sheet: { type: 'string' },
@@ -79,6 +82,7 @@ export function readArguments(args: readonly string[]): Wanted | Refusal {
   return {
     inventory: positionals[0] ?? null,
     out: values.out ?? null,
+    force: values.force === true,
     json: values.json === true,
     date: values.date ?? null,
     sheet: values.sheet ?? null,

@@ -322,6 +322,7 @@ test('arguments are taken apart', () => {
     inventory: 't.csv',
     out: 'p.xlsx',
     json: true,
+    force: false,
     date: '2026-03-02',
     sheet: null,
     system: null,

@@ -4,7 +4,7 @@ import { percentStyles } from './percentStyles'
 import { SheetSlimmer } from './slimSheet'
 import { settingsIn, settingsParts, type FileSettings } from './settingsPart'
 import { attributeOf, tagsOf } from './xmlText'
-import { asPackageFault, UnusablePackage, zipParts, type ZipPart } from './zipParts'
+import { asPackageFault, shortText, UnusablePackage, zipParts, type ZipPart } from './zipParts'
 
 /** Most characters of the parts that are read, once blank cells are gone. */
 const mostCharacters = 256 * 1024 * 1024
@@ -80,15 +80,8 @@ const mostSettings = 1024 * 1024
 async function settingsAmong(parts: readonly ZipPart[]): Promise<FileSettings> {
   const found = new Map<string, string>()
   for (const part of settingsParts(parts)) {
-    const pieces: Uint8Array[] = []
-    let length = 0
-    for await (const piece of part.pieces()) {
-      length += piece.length
-      if (length > mostSettings) break
-      pieces.push(piece)
-    }
-    if (length > mostSettings) continue
-    for (const [key, text] of settingsIn(Buffer.concat(pieces).toString('utf8'))) found.set(key, text)
+    const xml = await shortText(part, mostSettings)
+    if (xml !== null) for (const [key, text] of settingsIn(xml)) found.set(key, text)
   }
   return found
 }

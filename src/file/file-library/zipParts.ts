@@ -96,3 +96,15 @@ export async function zipParts(bytes: Uint8Array): Promise<ZipPart[]> {
     throw asPackageFault(error)
   }
 }
+
+/** A part as text, or null where it has more bytes than that. */
+export async function shortText(part: ZipPart, most: number): Promise<string | null> {
+  const pieces: Uint8Array[] = []
+  let length = 0
+  for await (const piece of part.pieces()) {
+    length += piece.length
+    if (length > most) return null
+    pieces.push(piece)
+  }
+  return Buffer.concat(pieces).toString('utf8')
+}
