@@ -23,6 +23,7 @@ import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
 import { SheetLooks } from '../src/file/workbookStyles'
 import { writeWorkbook } from '../src/file/writeWorkbook'
 import { spoiled, yenRates } from '../tests/sheets/sheetFormulas'
+import { openXmlFaults } from './checkOpenXml'
 import { MissingProgram, OfficeSuite, pagesOf } from './officeSuite'
 
 const folder = join(__dirname, '..', 'build', 'office')
@@ -130,12 +131,52 @@ async function checkPrints(suite: OfficeSuite): Promise<string[]> {
   })
 }
 
+/** Names such as a file may hold: signs that XML forbids or that mean something in it, long ones, any script. */
+const oddNames = [
+  '\ufffe\uffff\u0001',
+  '\ud83c alone',
+  '<T1> & "T2" ]]>',
+  "=1+1'",
+  'Дуб 橡树 🌳',
+  'a'.repeat(3000)
+]
+
+/** The documents of the sample with odd names of trees and limbs in it. */
+function oddDocuments(): SheetDescription[] {
+  const rows = sampleInventory.map((row, at) =>
+    at === 0
+      ? row
+      : row.map((cell, c) =>
+          c < 2 && typeof cell === 'string' ? `${cell} ${oddNames[at % oddNames.length] ?? ''}` : cell
+        )
+  )
+  const plan = planInventory(readInventory({ rows, sheet: oddNames[2] ?? '', top: 0, left: 0 }), {
+    date: '2026-03-02'
+  })
+  return describeDocuments(planDocuments, plan, estimatePlan(plan, inventedRatesIn['in-ft']))
+}
+
+async function checkStandard(): Promise<string[]> {
+  const odd = join(folder, 'odd names.xlsx')
+  writeFileSync(odd, await writeWorkbook(oddDocuments()))
+  const files = [join(folder, 'sample.xlsx'), odd]
+  const faults = files.map(openXmlFaults)
+  console.log(
+    `${String(files.length)} files validated against Open XML: ${String(faults.flat().length)} faults.`
+  )
+  return faults.flat()
+}
+
 async function main(): Promise<number> {
   rmSync(folder, { recursive: true, force: true })
   mkdirSync(folder, { recursive: true })
   const suite = new OfficeSuite(folder)
   console.log(`The sample’s documents in ${suite.version()}:`)
-  const failures = [...(await checkFormulas(suite)), ...(await checkPrints(suite))]
+  const failures = [
+    ...(await checkFormulas(suite)),
+    ...(await checkStandard()),
+    ...(await checkPrints(suite))
+  ]
   for (const failure of failures) console.error(failure)
   return failures.length === 0 ? 0 : 1
 }

@@ -1,5 +1,6 @@
 import { sheetPixelRatio, type DrawingPainter } from '../drawing/paint/painter'
 import type { SheetDescription, SheetPicture } from '../sheets/sheet'
+import { fitAltText } from '../sheets/typedText'
 
 /** What a picture counts for in the progress of a writing, in cells. */
 export const cellsAPicture = 200
@@ -26,7 +27,7 @@ function place(shape: Excel.Shape, { width, height, alt }: SheetPicture, room: C
   shape.height = height * scale
   shape.lockAspectRatio = true
   shape.placement = 'OneCell'
-  shape.altTextDescription = alt
+  shape.altTextDescription = fitAltText(alt)
 }
 
 /**

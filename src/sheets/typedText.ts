@@ -6,9 +6,21 @@ export function startsFormula(text: string): boolean {
   return /^\s*[=+\-@]/.test(text)
 }
 
+/** The most characters of the words for a picture: more than anyone listens to, and no file has room for any length. */
+export const longestAltText = 1500
+
+function fit(text: string, most: number): string {
+  return text.length > most ? `${text.slice(0, most - 1)}…` : text
+}
+
 /** A text cut to what a cell holds, its end marked. */
 export function fitCell(text: string): string {
-  return text.length > longestCellText ? `${text.slice(0, longestCellText - 1)}…` : text
+  return fit(text, longestCellText)
+}
+
+/** The words for a picture or chart, cut where they run on, their end marked. */
+export function fitAltText(text: string): string {
+  return fit(text, longestAltText)
 }
 
 /**

@@ -5,14 +5,16 @@
 import type { SheetChart as LibraryChart } from 'hucre'
 import JSZip from 'jszip'
 import { absoluteRange, chartXml, type FileChart } from './chartXml'
+import { fitAltText } from '../../sheets/typedText'
 import type { BookSheet } from './fileBook'
+import { xmlText } from './storedTexts'
 
 /** A chart as the library takes it: its place, its words and its cells; what it looks like is ours. */
 export function roomFor({ area, title, alt, series, sheet }: FileChart): LibraryChart {
   return {
     type: series.some((each) => each.drawn === 'columns') ? 'column' : 'line',
-    title,
-    altText: alt,
+    title: xmlText(title),
+    altText: xmlText(fitAltText(alt)),
     anchor: {
       from: { row: area.row, col: area.column },
       to: { row: area.row + area.rows, col: area.column + area.columns }
@@ -29,7 +31,7 @@ async function withParts(file: Uint8Array, parts: ReadonlyMap<string, string>): 
   for (const [name, contents] of parts) {
     const before = zip.file(name)
     if (before === null) throw new Error(`The file has no part ${name}.`)
-    zip.file(name, contents, { date: before.date })
+    zip.file(name, contents, { date: before.date, createFolders: false })
   }
   return zip.generateAsync({ type: 'uint8array', compression: 'DEFLATE' })
 }

@@ -2,10 +2,12 @@
 import type { ConditionalRule, NamedRange, SheetImage, TableDefinition, WriteSheet } from 'hucre'
 import { writeXlsx } from 'hucre/xlsx'
 import { areaOf, type Area } from '../../../shared/cells'
+import { fitAltText } from '../../sheets/typedText'
 import { fillRooms, roomFor } from './drawnCharts'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
 import { printNames } from './printNames'
 import { withSettings } from './settingsPart'
+import { xmlText } from './storedTexts'
 
 function tableOf({ name, area, columns, style, filter, banded }: FileTable): TableDefinition {
   return {
@@ -28,7 +30,7 @@ function imageOf({ png, area, width, height, alt }: FilePicture): SheetImage {
     },
     width,
     height,
-    altText: alt
+    altText: xmlText(fitAltText(alt))
   }
 }
 

@@ -2,12 +2,21 @@
 import type { FileCell } from './fileBook'
 import type { FileStyle } from './fileStyle'
 
+/** The two characters of every plane's end that no XML may hold (XML 1.0, 2.2); the others of their kind it may. */
+const forbidden = /[\ufffe\uffff]/g
+
+/** A text with the sign for what cannot be shown where it has a character that no XML may hold. */
+export function xmlText(text: string): string {
+  return text.replace(forbidden, '\ufffd')
+}
+
 /**
  * A file reads _x0041_ as an A: the underscore of a text that looks so is written by its own number (ECMA-376 part 1,
  * ST_Xstring). The library decodes such texts when it reads and does not encode them when it writes.
  */
 export function storedText(text: string): string {
-  return text.includes('_x') ? text.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_') : text
+  const possible = xmlText(text)
+  return possible.includes('_x') ? possible.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_') : possible
 }
 
 /**
