@@ -2,7 +2,7 @@
  * A chart of columns and lines as its part of an .xlsx (DrawingML charts, ECMA-376 part 1, 21.2, whose order of elements
  * a reader insists on). It is our own since the file library writes one kind of chart at a time and no stored values.
  */
-import { xmlText } from './storedTexts'
+import { possibleText } from './xmlText'
 import { absoluteArea, type Area, sheetPrefix } from '../../../shared/cells'
 import { chartSizes, needsLegend, type ChartMark } from '../../sheets/chartMarks'
 import { markup } from '../../drawing/paint/toSvg'
@@ -178,5 +178,5 @@ export function chartXml(chart: FileChart): string {
     element('a:ln', { w: 9525 }, solidFill(palette.rule))
   )
   const space = element('c:chartSpace', spaces, valueElement('c:roundedCorners', 0), body, ground, textLook())
-  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${xmlText(markup(space))}`
+  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${possibleText(markup(space))}`
 }

@@ -7,14 +7,14 @@ import JSZip from 'jszip'
 import { absoluteRange, chartXml, type FileChart } from './chartXml'
 import { fitAltText } from '../../sheets/typedText'
 import type { BookSheet } from './fileBook'
-import { xmlText } from './storedTexts'
+import { possibleText } from './xmlText'
 
 /** A chart as the library takes it: its place, its words and its cells; what it looks like is ours. */
 export function roomFor({ area, title, alt, series, sheet }: FileChart): LibraryChart {
   return {
     type: series.some((each) => each.drawn === 'columns') ? 'column' : 'line',
-    title: xmlText(title),
-    altText: xmlText(fitAltText(alt)),
+    title: possibleText(title),
+    altText: possibleText(fitAltText(alt)),
     anchor: {
       from: { row: area.row, col: area.column },
       to: { row: area.row + area.rows, col: area.column + area.columns }

@@ -7,7 +7,7 @@ import { fillRooms, roomFor } from './drawnCharts'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
 import { printNames } from './printNames'
 import { withSettings } from './settingsPart'
-import { xmlText } from './storedTexts'
+import { possibleText } from './xmlText'
 
 function tableOf({ name, area, columns, style, filter, banded }: FileTable): TableDefinition {
   return {
@@ -30,7 +30,7 @@ function imageOf({ png, area, width, height, alt }: FilePicture): SheetImage {
     },
     width,
     height,
-    altText: xmlText(fitAltText(alt))
+    altText: possibleText(fitAltText(alt))
   }
 }
 

@@ -1,21 +1,14 @@
 /** Texts as they have to be handed to the file library so that the same texts are read from the file. */
 import type { FileCell } from './fileBook'
 import type { FileStyle } from './fileStyle'
-
-/** The two characters of every plane's end that no XML may hold (XML 1.0, 2.2); the others of their kind it may. */
-const forbidden = /[\ufffe\uffff]/g
-
-/** A text with the sign for what cannot be shown where it has a character that no XML may hold. */
-export function xmlText(text: string): string {
-  return text.replace(forbidden, '\ufffd')
-}
+import { possibleText } from './xmlText'
 
 /**
  * A file reads _x0041_ as an A: the underscore of a text that looks so is written by its own number (ECMA-376 part 1,
  * ST_Xstring). The library decodes such texts when it reads and does not encode them when it writes.
  */
 export function storedText(text: string): string {
-  const possible = xmlText(text)
+  const possible = possibleText(text)
   return possible.includes('_x') ? possible.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_') : possible
 }
 

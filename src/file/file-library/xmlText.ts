@@ -1,4 +1,4 @@
-/** What is read of a part's XML before the file library reads it: single tags, found by their names. */
+/** What is read of a part's XML before the file library reads it: single tags, found by their names; and what may be put in. */
 
 /** Every opening tag of this name, whatever prefix its namespace has. */
 export function tagsOf(xml: string, name: string): string[] {
@@ -23,4 +23,12 @@ export function plainText(value: string): string {
 export function attributeOf(tag: string, name: string): string | null {
   const found = new RegExp(`\\s(?:\\w+:)?${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(tag)
   return found === null ? null : plainText(found[1] ?? found[2] ?? '')
+}
+
+/** The two characters of every plane's end that no XML may hold (XML 1.0, 2.2); the others of their kind it may. */
+const forbidden = /[\ufffe\uffff]/g
+
+/** A text with the sign for what cannot be shown where it has a character that no XML may hold. */
+export function possibleText(text: string): string {
+  return text.replace(forbidden, '\ufffd')
 }
