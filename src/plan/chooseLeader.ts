@@ -65,7 +65,7 @@ function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
     const reason = `no row is marked; ${whyBest(ranked, rules)}`
     return { leader: { limb: best, name: best.id, reason, confirm: true, lost: null }, problems }
   }
-  const overtaken = tree.limbs.some((limb) => (ratioAsSurveyed(tree, limb) ?? 0) >= 1)
+  const overtaken = tree.limbs.some((limb) => atLeast(ratioAsSurveyed(tree, limb) ?? 0, 1))
   const reason = 'no row is marked; the trunk goes on above the listed limbs'
   return { leader: { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }, problems }
 }

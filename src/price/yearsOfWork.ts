@@ -1,4 +1,5 @@
 import { Money, roundMoney } from '../../shared/money'
+import { wholeUp } from '../formulas/boundary'
 import type { YearOfWork } from './estimate'
 import { crewHour, noneLeft, type RatesFor } from './rates'
 import { shareOut } from './shareOut'
@@ -8,11 +9,6 @@ export interface Worked {
   year: number
   crewHours: number
   brush: { chipVolume: number }
-}
-
-/** Whole units upward, without a further one for what floating point leaves over. */
-export function wholeUp(value: number): number {
-  return Math.ceil(Math.round(value * 1e6) / 1e6)
 }
 
 /** Hours and volumes are printed to a hundredth, and added in whole ones. */

@@ -39,6 +39,11 @@ test('stems that differ by exactly a tenth are each other’s in either unit', (
   expect(plans[0]!.leader.name).toBe(plans[1]!.leader.name)
 })
 
+test('a limb exactly as thick as its stem asks for the leader in either unit', () => {
+  const plans = plansOf(12, 1.2, ['A', 6, 6, 0.6, 4])
+  expect(plans.map(({ leader }) => leader.confirm)).toEqual([true, true])
+})
+
 test('limbs as thick together as the stem below leave no stem, by a rounding or not', () => {
   expect(stemAbove(13, 5 * 5 + 12 * 12)).toBeNaN()
   expect(stemAbove(0.13, 0.05 * 0.05 + 0.12 * 0.12)).toBeNaN()

@@ -6,7 +6,7 @@ import { thisVisit, wholeProgram, withinBudget } from '../../src/price/offers'
 import { marginOfMarkup, markupOfMargin, priceWithMargin, priceWithMarkup } from '../../src/formulas/price'
 import { rateNames } from '../../src/price/rateBook'
 import { crewHour, inventedRatesIn, type Rates } from '../../src/price/rates'
-import { wholeUp } from '../../src/price/yearsOfWork'
+import { wholeUp } from '../../src/formulas/boundary'
 import { samplePlan } from '../sheets/samplePlan'
 
 const plan = samplePlan()

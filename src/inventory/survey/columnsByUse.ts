@@ -102,12 +102,18 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
     const own = values(limb)
     const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${text}`)).size
     const isWord = new Set(own).size === 1 || own.every((text) => readChoice('role', text) !== null)
-    return pairs < own.length * mostlyTold && isWord ? without(header, limb) : header
+    const isTold = pairs >= own.length * mostlyTold || pairs >= rowsApart(sheet, rows) * mostlyTold
+    return isWord && !isTold ? without(header, limb) : header
   }
   return used(
     'limb',
     free.find((use) => tellsLimbs(use, trees))
   )
+}
+
+/** Rows that are no copy of another. */
+function rowsApart(sheet: SheetCells, rows: readonly number[]): number {
+  return new Set(rows.map((row) => JSON.stringify(sheet.rows[row]))).size
 }
 
 function without(header: HeaderRows, column: number): HeaderRows {

@@ -60,7 +60,7 @@ export function labeledValues(sheet: SheetCells, from: number, to: number): Labe
     for (let column = 0; column < cells.length; column++) {
       const cell = cells[column]
       if (typeof cell !== 'string' || cell.length > longestLabel) continue
-      const within = /^([^:]{2,40}):\s*(\S.*)$/.exec(cell.trim()) ?? namedTree.exec(cell.trim())
+      const within = /^([^:]{2,60}):\s*(\S[\s\S]*)$/.exec(cell.trim()) ?? namedTree.exec(cell.trim())
       const label = (within?.[1] ?? cell).replace(/:\s*$/, '').trim()
       const field = labelField(label)
       if (field === null) continue

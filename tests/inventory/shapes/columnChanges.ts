@@ -11,24 +11,38 @@ export interface ColumnChanges {
   /** Other names for some of the fields, of one language, by the place of each among those that the field has. */
   readonly rename?: {
     readonly language: Language
+    /** Each in a language of its own. */
+    readonly mixed: boolean
     readonly turns: readonly { column: number; phrasing: number }[]
   }
   readonly units?: readonly { readonly column: number; readonly unit: number }[]
   /** Columns are put in the order of these, the tree's and the limb's apart or mixed. */
   readonly shuffle?: { readonly keys: readonly number[]; readonly mixed: boolean }
+  /** Lengths typed with a unit of their own in some cells. */
+  readonly typed?: readonly { readonly column: number; readonly unit: number; readonly every: number }[]
+  /** Names broken into two lines at their first space. */
+  readonly broken?: readonly number[]
   readonly decoys?: readonly { readonly decoy: number; readonly before: number }[]
 }
+
+const languages: readonly Language[] = ['en', 'de', 'fr', 'es']
 
 const place = fc.nat(30)
 
 export const renames: fc.Arbitrary<NonNullable<ColumnChanges['rename']>> = fc.record({
   language: fc.constantFrom<Language>('en', 'en', 'de', 'fr', 'es'),
+  mixed: fc.boolean(),
   turns: fc.array(fc.record({ column: place, phrasing: fc.nat(99) }), { minLength: 1, maxLength: 8 })
 })
 export const unitChanges = fc.array(fc.record({ column: place, unit: fc.nat(3) }), {
   minLength: 1,
   maxLength: 6
 })
+export const typedChanges = fc.array(
+  fc.record({ column: place, unit: fc.nat(3), every: fc.integer({ min: 1, max: 3 }) }),
+  { minLength: 1, maxLength: 3 }
+)
+export const brokenNames = fc.array(place, { minLength: 1, maxLength: 3 })
 export const shuffles = fc.record({
   keys: fc.array(fc.nat(99), { minLength: 2, maxLength: 30 }),
   mixed: fc.boolean()
@@ -61,11 +75,19 @@ function renamed(column: ShapeColumn, { header, unit, measure }: Phrasing): Shap
 
 const unitsFor = { small: ['mm', 'cm', 'in'], tall: ['m', 'ft', 'cm'] } as const
 
+function otherUnit({ field }: ShapeColumn, turn: number): Unit {
+  const small = ['trunk', 'diameter', 'stem'].includes(field ?? '')
+  const choices = small ? unitsFor.small : unitsFor.tall
+  return choices[turn % choices.length]!
+}
+
 function inUnit(column: ShapeColumn, turn: number): ShapeColumn {
   if (column.unit === null || column.unitWithin) return column
-  const small = ['trunk', 'diameter', 'stem'].includes(column.field ?? '')
-  const choices = small ? unitsFor.small : unitsFor.tall
-  return { ...column, unit: choices[turn % choices.length] ?? column.unit }
+  return { ...column, unit: otherUnit(column, turn) }
+}
+
+function typedIn(column: ShapeColumn, turn: number, every: number): ShapeColumn {
+  return column.unit === null ? column : { ...column, typed: { unit: otherUnit(column, turn), every } }
 }
 
 function typed(text: string): Cell {
@@ -103,7 +125,7 @@ function standing(column: ShapeColumn): ShapeColumn {
 }
 
 export function changedColumns(columns: readonly ShapeColumn[], changes: ColumnChanges): ShapeColumn[] {
-  const { rename, units = [], shuffle, decoys: put = [] } = changes
+  const { rename, units = [], typed: written = [], broken = [], shuffle, decoys: put = [] } = changes
   const result = [...columns]
   const inOrder = shuffle === undefined && put.length === 0
   // Bare names are understood by the columns around them.
@@ -111,12 +133,21 @@ export function changedColumns(columns: readonly ShapeColumn[], changes: ColumnC
   if (mixed) result.splice(0, result.length, ...columns.map(standing))
   for (const { column, phrasing } of rename?.turns ?? []) {
     const at = column % columns.length
-    const found = phrasingsOf(columns[at]!, rename!.language, inOrder)
+    const language = rename!.mixed ? languages[phrasing % languages.length]! : rename!.language
+    const found = phrasingsOf(columns[at]!, language, inOrder)
     if (found.length > 0) result[at] = renamed(columns[at]!, found[phrasing % found.length]!)
   }
   for (const { column, unit } of units) {
     const at = column % columns.length
     result[at] = inUnit(result[at]!, unit)
+  }
+  for (const { column, unit, every } of written) {
+    const at = column % columns.length
+    result[at] = typedIn(result[at]!, unit, every)
+  }
+  for (const column of broken) {
+    const at = column % columns.length
+    result[at] = { ...result[at]!, name: result[at]!.name.replace(' ', '\n') }
   }
   const list = decoysIn(rename?.language ?? 'en')
   for (const { decoy, before } of put)

@@ -80,7 +80,9 @@ export function differentPlans(got: Plan, wanted: Plan): string[] {
     const [path, value] = mine[at] ?? ['nothing', null]
     const [wantedPath, wantedValue] = theirs[at] ?? ['nothing', null]
     if (path !== wantedPath || !isSame(value, wantedValue))
-      return [`plan: ${path} ${JSON.stringify(value)} and not ${wantedPath} ${JSON.stringify(wantedValue)}`]
+      return [
+        `plan${path.replaceAll(/ \d+/g, '')}: ${path} ${JSON.stringify(value)} and not ${wantedPath} ${JSON.stringify(wantedValue)}`
+      ]
   }
   return []
 }

@@ -70,7 +70,7 @@ const drawnLimb = fc.record({
   angle: fc.integer({ min: 10, max: 85 }),
   bearing: fc.integer({ min: 0, max: 359 }),
   live: fc.constantFrom('live', 'live', 'live', 'dead'),
-  notes: fc.constantFrom('', 'thin bark', 'old wound, dry', '3 nests')
+  notes: fc.constantFrom('', 'thin bark', 'old wound, dry', '3 nests', 'cracked\nat the union')
 })
 
 const drawnTree = fc.record({
@@ -82,7 +82,7 @@ const drawnTree = fc.record({
   vigor: fc.constantFrom('good', 'good', 'fair', 'poor'),
   growth: fc.constantFrom('slow', 'medium', 'fast'),
   site: fc.constantFrom('North row', 'South row'),
-  treeNotes: fc.constantFrom('', 'near the gate', 'two stakes'),
+  treeNotes: fc.constantFrom('', 'near the gate', 'two stakes', 'staked;\nnorth side'),
   limbs: fc.array(drawnLimb, { minLength: 1, maxLength: 6 })
 })
 

@@ -188,3 +188,45 @@ test('the ids of a single tree may stand under the same unknown header in the ta
   )
   expect(limbsOf(trees, limbs)).toEqual(['1204 13.9 L1 187 216 8.3 13.6', '1204 13.9 L2 98 254 7.3 11.7'])
 })
+
+test('the words of a label in one cell with its value may be many, and the value may stand on two lines', () => {
+  const form = sheet(
+    'Form',
+    'Tree: T1',
+    'Height (ft): 19.7',
+    'Crown base (ft; lowest live branch counts): 3',
+    'Tree notes: staked; north side',
+    '',
+    'Limb | Limb dia (in) | Stem dia (in) | Origin (ft) | Tip (ft)',
+    'A | 1.2 | 5.9 | 3 | 8'
+  )
+  const broken = form.rows.map((row) =>
+    row.map((cell) => (typeof cell === 'string' ? cell.replace('; n', ';\nn') : cell))
+  )
+  const [tree] = readSheets([{ ...form, rows: broken }]).trees
+  expect(tree?.crownBase).toBeCloseTo(0.9144, 12)
+  expect(tree?.notes).toBe('staked;\nnorth side')
+})
+
+test('a row that stands twice is a limb entered twice, also where the survey has no other', () => {
+  const row = 'T1 | 6 | 0.9 | A | 3 | 15 | 0.9 | 2.4'
+  const survey = sheet(
+    'Survey',
+    'Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+    row,
+    row
+  )
+  expect(limbsOf(survey)).toEqual(['T1 6 A 30 150 0.9 2.4'])
+  expect(readSheets([survey]).problems.map(({ code }) => code)).toContain('duplicate-limb')
+})
+
+test('numbers of trees are ids, whatever word stands below them before the sums', () => {
+  const survey = sheet(
+    'Survey',
+    'Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+    '1 | 6 | 0.9 | A | 3 | 15 | 0.9 | 2.4',
+    '1 | 6 | 0.9 | B | 4 | 15 | 1 | 2.6',
+    'Total | 12 | 1.8 | | 7 | 30 | 1.9 | 5'
+  )
+  expect(limbsOf(survey)).toEqual(['1 6 A 30 150 0.9 2.4', '1 6 B 40 150 1 2.6'])
+})

@@ -1,10 +1,10 @@
 /** Where the rows of a survey stand: in one table or several, one row per limb or one row per tree. */
-import type { Cell } from '../../../shared/cells'
 import type { DrawnSurvey, DrawnTree } from './drawnSurvey'
-import { cellOf, headerOf, limbRows, type ShapeColumn, type ShapeRow, type ShapeSheet } from './shape'
+import { cellOf, headerOf, inText, limbRows, type ShapeColumn, type ShapeRow, type ShapeSheet } from './shape'
 
 export const layouts = [
   'tree columns on the first row',
+  'tree columns merged downward',
   'trees and limbs on two sheets',
   'a sheet a zone',
   'numbered groups of columns',
@@ -37,7 +37,11 @@ function twoSheets(
       name: 'Trees',
       rows: [...headerRow(ofTree, unitsRow), ...trees.map((tree, at) => treeRow(ofTree, tree, at))]
     },
-    { name: 'Limbs', rows: [...headerRow(ofLimb, unitsRow), ...limbRows(ofLimb, trees, false)] }
+    {
+      name: 'Limbs',
+      rows: [...headerRow(ofLimb, unitsRow), ...limbRows(ofLimb, trees, false)],
+      columns: ofLimb
+    }
   ]
 }
 
@@ -53,7 +57,8 @@ function aSheetAZone(
       : [
           {
             name: ['Elm Street', 'River park'][at] ?? '',
-            rows: [...headerRow(columns, unitsRow), ...limbRows(columns, zone, false)]
+            rows: [...headerRow(columns, unitsRow), ...limbRows(columns, zone, false)],
+            columns
           }
         ]
   )
@@ -103,11 +108,6 @@ function groups(
   return [{ name: 'Survey', rows: [...above, ...header, ...rows] }]
 }
 
-/** A number in a text, where three decimals could be thousands. */
-export function inText(value: Cell): string {
-  return String(value).replace(/(?<=\.\d{3})$/, '0')
-}
-
 /** A sheet a tree, what is measured of the tree above its table of limbs. */
 function forms(
   columns: readonly ShapeColumn[],
@@ -154,11 +154,13 @@ export function laidOut(
     case 'labels and values in one cell above each tree':
       return forms(columns, trees, unitsRow, layout !== 'a form above each tree')
     case 'tree columns on the first row':
+    case 'tree columns merged downward':
     case undefined:
       return [
         {
           name: 'Survey',
-          rows: [...headerRow(columns, unitsRow), ...limbRows(columns, trees, layout !== undefined)]
+          rows: [...headerRow(columns, unitsRow), ...limbRows(columns, trees, layout !== undefined)],
+          columns
         }
       ]
   }

@@ -19,6 +19,8 @@ export interface ShapeColumn {
   readonly unitWithin: boolean
   readonly girth: boolean
   readonly values: readonly Cell[]
+  /** Every so many cells are a text with a unit of their own: "18 cm" under inches. */
+  readonly typed?: { readonly unit: Unit; readonly every: number }
 }
 
 export type RowKind = 'title' | 'header' | 'data' | 'blank' | 'note'
@@ -26,11 +28,15 @@ export type RowKind = 'title' | 'header' | 'data' | 'blank' | 'note'
 export interface ShapeRow {
   readonly kind: RowKind
   readonly cells: readonly Cell[]
+  /** The place of the tree whose row it is. */
+  readonly treeAt?: number
 }
 
-export interface ShapeSheet {
+export interface ShapeSheet extends Pick<SheetCells, 'merges' | 'hiddenRows' | 'hiddenColumns'> {
   readonly name: string
   readonly rows: readonly ShapeRow[]
+  /** The columns of a table with a limb in each row. */
+  readonly columns?: readonly ShapeColumn[]
 }
 
 const names: Readonly<Partial<Record<Field, string>>> = {
@@ -69,12 +75,25 @@ export function headerOf({ name, unit, unitWithin }: ShapeColumn, withUnit = tru
 }
 
 /** What a column says of a tree or limb. */
-export function cellOf({ field, unit, girth, values }: ShapeColumn, measured: Measured, at: number): Cell {
+export function cellOf(column: ShapeColumn, measured: Measured, at: number): Cell {
+  const { field, unit, girth, values, typed } = column
   if (field === null) return values[at % values.length] ?? null
   const value = measured[field]
   if (value === undefined || value === '') return null
   if (unit === null || typeof value === 'string') return value
-  return Number(((value * (girth ? Math.PI : 1)) / millimeters[unit]).toPrecision(13))
+  const length = value * (girth ? Math.PI : 1)
+  if (typed !== undefined && at % typed.every === 0)
+    return `${inText(inUnit(length, typed.unit))} ${typed.unit}`
+  return inUnit(length, unit)
+}
+
+function inUnit(length: number, unit: Unit): number {
+  return Number((length / millimeters[unit]).toPrecision(13))
+}
+
+/** A number in a text, where three decimals could be thousands. */
+export function inText(value: Cell): string {
+  return String(value).replace(/(?<=\.\d{3})$/, '0')
 }
 
 /** One row per limb, with its tree's columns in every row or in the first one. */
@@ -91,7 +110,7 @@ export function limbRows(
         if (column.of === 'limb') return cellOf(column, limb, at)
         return firstOnly && row > 0 ? null : cellOf(column, tree.values, treeAt)
       })
-      return { kind: 'data', cells }
+      return { kind: 'data', cells, treeAt }
     })
   )
 }
@@ -104,5 +123,10 @@ export function plainShape(survey: DrawnSurvey): ShapeSheet[] {
 }
 
 export function sheetsOf(shape: readonly ShapeSheet[]): SheetCells[] {
-  return shape.map(({ name, rows }) => ({ name, rows: rows.map(({ cells }) => cells), top: 0, left: 0 }))
+  return shape.map(({ name, rows, merges, hiddenRows, hiddenColumns }) => ({
+    ...{ name, rows: rows.map(({ cells }) => cells), top: 0, left: 0 },
+    ...(merges !== undefined && { merges }),
+    ...(hiddenRows !== undefined && { hiddenRows }),
+    ...(hiddenColumns !== undefined && { hiddenColumns })
+  }))
 }

@@ -2,12 +2,13 @@
 import fc from 'fast-check'
 import type { Cell } from '../../../shared/cells'
 import { csvBytes, type Encoding } from '../real/csvFile'
-import { inText } from './layouts'
-import type { ShapeSheet } from './shape'
+import { inText, type ShapeSheet } from './shape'
 
 export interface Writing {
   readonly separator: ',' | ';' | '\t' | '|'
   readonly encoding: Encoding
+  /** UTF-16 without the mark that tells it. */
+  readonly markless: boolean
   readonly newline: '\n' | '\r\n' | '\r'
   readonly decimal: '.' | ','
   readonly quotes: 'needed' | 'all'
@@ -18,6 +19,7 @@ export interface Writing {
 export const writings: fc.Arbitrary<Writing> = fc.record({
   separator: fc.constantFrom<Writing['separator']>(',', ';', '\t', '|'),
   encoding: fc.constantFrom<Encoding>('utf-8', 'utf-8-bom', 'utf-16le', 'utf-16be', 'windows-1252'),
+  markless: fc.boolean(),
   newline: fc.constantFrom<Writing['newline']>('\n', '\r\n', '\r'),
   decimal: fc.constantFrom<Writing['decimal']>('.', ','),
   quotes: fc.constantFrom<Writing['quotes']>('needed', 'needed', 'all'),
@@ -41,5 +43,6 @@ export function fileBytes({ rows }: ShapeSheet, writing: Writing): Uint8Array {
   const text = lines.join(writing.newline)
   const { encoding } = writing
   const lacks = encoding === 'windows-1252' && !/^[\s\u0020-\u007e\u00a0-\u00ff€‚„…‘’“”•–—]*$/u.test(text)
-  return csvBytes({ kind: 'csv', text, encoding: lacks ? 'utf-8' : encoding })
+  const bytes = csvBytes({ kind: 'csv', text, encoding: lacks ? 'utf-8' : encoding })
+  return writing.markless && encoding.startsWith('utf-16') ? bytes.subarray(2) : bytes
 }

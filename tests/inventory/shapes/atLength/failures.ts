@@ -13,10 +13,15 @@ export interface Failure {
   readonly path: string
   readonly fault: string
   readonly shown: string
+  /** What was drawn, as it is written in the program. */
+  readonly drawn: string
 }
 
 /** Longer than this no shape is made smaller, in milliseconds. */
 const patience = 20_000
+
+/** Letters of what was drawn that are told, its end first: the changes stand behind the survey. */
+const longest = 900
 
 /** What does not hold of a drawn value; an exception is a fault of its own. */
 export function faultsOf(property: AnyProperty, drawn: unknown): readonly string[] {
@@ -52,11 +57,12 @@ export function smallest(property: AnyProperty, { seed, at, drawn, fault }: Foun
     seed,
     path: counterexamplePath ?? String(at),
     fault: (found === undefined ? undefined : has(found)) ?? fault,
-    shown: shown(property.sheetsOf(found ?? drawn))
+    shown: shown(property.sheetsOf(found ?? drawn)),
+    drawn: JSON.stringify(found ?? drawn).slice(-longest)
   }
 }
 
-export function told({ property, kind, count, seed, path, fault, shown: sheets }: Failure): string {
+export function told({ property, kind, count, seed, path, fault, shown: sheets, drawn }: Failure): string {
   const again = `drawn again with seed ${String(seed)} and path "${path}"`
-  return `${property}\n  ${kind}, ${String(count)} times; ${again}\n  ${fault}\n${sheets}`
+  return `${property}\n  ${kind}, ${String(count)} times; ${again}\n  ${fault}\n${sheets}\n  … ${drawn}`
 }

@@ -19,7 +19,7 @@ export interface PartDone {
 }
 
 /** Smallest shapes made of one kind of fault; the others of the kind are counted. */
-const mostOfAKind = 3
+const mostOfAKind = 2
 
 /** Runs a part to its end, whatever fails, and adds what fails to the failures. */
 export function runPart({ property, seed, size }: Part, failures: Failure[]): PartDone {
