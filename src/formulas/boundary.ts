@@ -26,7 +26,8 @@ export function inOrder(a: number, b: number): number {
 
 /** The least whole number at the value or above: 3.0000000001 of them are 3. */
 export function wholeUp(value: number): number {
-  return Math.ceil(value - hair)
+  // Without the sign that 0 less a hair would leave.
+  return Math.ceil(value - hair) + 0
 }
 
 /** Short of the boundary, which belongs to what lies above it. */

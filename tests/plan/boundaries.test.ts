@@ -62,5 +62,5 @@ test('stems of one merit keep the order of the rows', () => {
 
 test('two of one size stand in their own order, and a whole number is no more than it is', () => {
   expect([inOrder(1, 1 + 1e-9), inOrder(1, 2), inOrder(2, 1)]).toEqual([0, -1, 1])
-  expect([wholeUp(0.9 / 0.3), wholeUp(3.01)]).toEqual([3, 4])
+  expect([wholeUp(0.9 / 0.3), wholeUp(3.01), wholeUp(0)]).toEqual([3, 4, 0])
 })
