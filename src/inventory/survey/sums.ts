@@ -8,6 +8,14 @@ function isClose(value: number, other: number): boolean {
   return Math.abs(value - other) <= 1e-6 * Math.max(1, Math.abs(other))
 }
 
+/** A number in a text, with a point or a comma; three decimals could be thousands. */
+const typed = /^\d+(?:[.,](?:\d{1,2}|\d{4,}))?$/
+
+function numberOf(cell: Cell): number | null {
+  if (typeof cell === 'number') return cell
+  return typeof cell === 'string' && typed.test(cell) ? Number(cell.replace(',', '.')) : null
+}
+
 /** Sums and counts of the numbers in each column. */
 class ColumnSums {
   private readonly sums: number[] = []
@@ -17,12 +25,12 @@ class ColumnSums {
 
   add(row: readonly Cell[]): void {
     for (let column = 0; column < row.length; column++) {
-      const cell = row[column]
-      if (typeof cell !== 'number') continue
-      this.sums[column] = (this.sums[column] ?? 0) + cell
+      const value = numberOf(row[column] ?? null)
+      if (value === null) continue
+      this.sums[column] = (this.sums[column] ?? 0) + value
       this.counts[column] = (this.counts[column] ?? 0) + 1
-      this.lows[column] = Math.min(this.lows[column] ?? cell, cell)
-      this.highs[column] = Math.max(this.highs[column] ?? cell, cell)
+      this.lows[column] = Math.min(this.lows[column] ?? value, value)
+      this.highs[column] = Math.max(this.highs[column] ?? value, value)
     }
   }
 
@@ -33,12 +41,18 @@ class ColumnSums {
     let numbers = 0
     row.forEach((cell, column) => {
       const count = this.counts[column] ?? 0
+      const value = numberOf(cell)
       // A column of one value only is the mean of itself in every row.
-      if (typeof cell !== 'number' || count < 2 || this.lows[column] === this.highs[column]) return
+      if (
+        value === null ||
+        count < 2 ||
+        (this.lows[column] === this.highs[column] && value === this.lows[column])
+      )
+        return
       const sum = this.sums[column] ?? 0
       numbers++
-      if (isClose(cell, sum)) sums++
-      else if (isClose(cell, sum / count)) means++
+      if (isClose(value, sum)) sums++
+      else if (isClose(value, sum / count)) means++
     })
     return Math.max(sums, means) >= enoughColumns && Math.max(sums, means) * 2 > numbers
   }

@@ -230,3 +230,18 @@ test('numbers of trees are ids, whatever word stands below them before the sums'
   )
   expect(limbsOf(survey)).toEqual(['1 6 A 30 150 0.9 2.4', '1 6 B 40 150 1 2.6'])
 })
+
+test.each(['.', ','])(
+  'sums without a word are none of a limb, of equal limbs too: decimals with %s',
+  (sign) => {
+    const tree = ['T1 | 6 | 1', ' | |', ' | |', ' | |']
+    const rows = tree.map((cells, at) => `${cells} | L${String(at + 1)} | 1.2 | 5.9 | 3 | 8`)
+    const survey = sheet(
+      'Survey',
+      'Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (ft) | Tip (ft)',
+      ...[...rows, ' | | | | 4.8 | 23.6 | 12 | 32'].map((row) => row.replaceAll('.', sign))
+    )
+    const [read] = readSheets([survey]).trees
+    expect(read?.limbs.map(({ id }) => id)).toEqual(['L1', 'L2', 'L3', 'L4'])
+  }
+)
