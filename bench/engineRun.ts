@@ -1,3 +1,3 @@
-import { cellFunction, planning } from './engine'
+import { cellFunction, hardestTree, planning } from './engine'
 
-console.log(JSON.stringify([...planning(), ...cellFunction()]))
+console.log(JSON.stringify([...planning(), ...hardestTree(), ...cellFunction()]))

@@ -27,6 +27,16 @@ export interface Limits {
   readonly leaders: number
 }
 
+/** How much was looked at to find a choice, which a test holds: half-made choices, and ways compared with each other. */
+export interface Effort {
+  choices: number
+  comparisons: number
+}
+
+export function noEffort(): Effort {
+  return { choices: 0, comparisons: 0 }
+}
+
 /** Stands for a group in which no item is chosen. */
 export const leaveAlone = -1
 

@@ -3,14 +3,16 @@ import {
   compareTotals,
   isBefore,
   leaveAlone,
+  noEffort,
   withItem,
+  type Effort,
   type Groups,
   type Item,
   type Limits,
   type Sums,
   type Totals
 } from './choice'
-import { pricedGroups, tightestPrice, type PricedGroup } from './pricedGroups'
+import { pricedGroups, tightestPrices, type PricedGroup, type Prices } from './pricedGroups'
 import { makesNeedless, type Remembered } from './remembered'
 
 /**
@@ -22,12 +24,16 @@ import { makesNeedless, type Remembered } from './remembered'
  * Ties go to the lower dose, then to fewer cuts, then to the limb that comes first in the inventory.
  *
  * Method: depth-first branch and bound. The bound (`reach`) relaxes the allowance with one price per unit of dose
- * (Lagrange) and keeps the number of cuts and of competing leaders.
+ * (Lagrange) and keeps the number of groups cut and of competing leaders. Where items take several cuts, the number of cuts
+ * has a price as well.
  */
 
-/** The index of the item chosen in each group, or `leaveAlone`. The groups stand in the inventory's order. */
-export function choose(groups: Groups, limits: Limits): number[] {
-  return unhindered(groups, limits) ?? search(groups, limits)
+/**
+ * The index of the item chosen in each group, or `leaveAlone`. The groups stand in the inventory's order. What was looked at
+ * is added to the effort.
+ */
+export function choose(groups: Groups, limits: Limits, effort: Effort = noEffort()): number[] {
+  return unhindered(groups, limits) ?? search(groups, limits, effort)
 }
 
 /** Every group's best item, where all of them fit together: nothing can beat that. */
@@ -57,7 +63,7 @@ function bestOf(items: readonly Item[]): Item | null {
 
 /**
  * What rounding may add to a bound or take from it, in units of gain. Whole gains add up exactly; only price × dose does
- * not. At the price in use that product is of the order of the gains, some 2^44 at most, so that each of the hundred or so
+ * not, nor price × cuts. At the prices in use those products are of the order of the gains, some 2^44 at most, so that each of the hundred or so
  * products and sums of a bound is off by less than 2^-8 and all of them by less than half a unit. A bound that lies half a
  * unit below the best gain can therefore not even tie with it, as the next gain below the best is a whole unit away.
  */
@@ -75,7 +81,7 @@ const manyNodes = 5000
  */
 interface Search {
   readonly limits: Limits
-  readonly price: number
+  readonly prices: Prices
   readonly groups: readonly PricedGroup[]
   /** Sum of the worth of the first n groups. */
   readonly worthUpTo: readonly number[]
@@ -86,9 +92,9 @@ interface Search {
   nodes: number
 }
 
-function search(all: Groups, limits: Limits): number[] {
-  const price = tightestPrice(all, limits)
-  const groups = pricedGroups(all, limits, price)
+function search(all: Groups, limits: Limits, effort: Effort): number[] {
+  const prices = tightestPrices(all, limits)
+  const groups = pricedGroups(all, limits, prices)
   const worthUpTo = [0]
   let worth = 0
   for (const group of groups) worthUpTo.push((worth += group.value))
@@ -96,7 +102,7 @@ function search(all: Groups, limits: Limits): number[] {
   const best = { gain: 0, units: 0, cuts: 0, choices: [...current] }
   const run: Search = {
     limits,
-    price,
+    prices,
     groups,
     worthUpTo,
     current,
@@ -107,6 +113,7 @@ function search(all: Groups, limits: Limits): number[] {
   const holders = Math.min(limits.holders, unlimited)
   const leaders = Math.min(limits.leaders, unlimited)
   follow(run, 0, { gain: 0, units: 0, cuts: 0, lower: limits.lower, holders, leaders }, Infinity)
+  effort.choices += run.nodes
   return [...run.best.choices]
 }
 
@@ -148,13 +155,14 @@ type Taken = Pick<Item, 'cuts' | 'leaders'>
 const nothingTaken: Taken = { cuts: 0, leaders: 0 }
 
 /**
- * The bound: no completion gains more than the sums so far, the allowance left at its price, and the priced worth of the
+ * The bound: no completion gains more than the sums so far, the allowance and the cuts left at their prices, and the worth of the
  * best groups from this depth on that the cuts and leaders left allow.
  */
 function reach(run: Search, sums: Sums, depth: number, taken: Taken): number {
-  const { limits, price } = run
+  const { limits, prices } = run
   const worth = worthFrom(run, depth, limits.cuts - sums.cuts - taken.cuts, sums.leaders - taken.leaders)
-  return sums.gain + price * (limits.units - sums.units) + worth
+  const left = prices.dose * (limits.units - sums.units) + prices.cut * (limits.cuts - sums.cuts)
+  return sums.gain + left + worth
 }
 
 function worthFrom(

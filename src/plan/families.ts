@@ -1,6 +1,6 @@
 import { atLeast, atMost } from '../formulas/boundary'
 import { shareBelow } from '../formulas/crown'
-import type { Item, Limits } from './choice'
+import type { Effort, Item, Limits } from './choice'
 import { alongParent, carried, foliageFrom, isLevelTo, type GrowingLimb } from './growingLimb'
 import { isBeyond } from './applyCut'
 import type { AssessedLimb } from './assessLimb'
@@ -89,6 +89,7 @@ export interface Following {
   readonly gap: number
   /** Ways kept at most at a time, to find a good choice quickly; Infinity to miss none. */
   readonly most: number
+  readonly effort: Effort
 }
 
 /** What a family is made from: the assessed limbs, the rule on foliage kept low, and what is worth following. */
@@ -250,12 +251,15 @@ export function goesWith(child: GrowingLimb, parent: GrowingLimb, cut: PossibleC
 }
 
 /** Drops items that another beats or equals in every respect; at most so many are kept, the best at the prices. */
-function undominated(items: readonly FamilyItem[], { most, prices }: Following): FamilyItem[] {
+function undominated(items: readonly FamilyItem[], { most, prices, effort }: Following): FamilyItem[] {
   if (items.length <= 1) return [...items]
   const kept: FamilyItem[] = []
   // The greatest gain first: what beats an item stands before it, and of equals the one that was given first.
-  for (const item of [...items].sort((a, b) => b.gain - a.gain || a.units - b.units || a.cuts - b.cuts))
-    if (!kept.some((other) => beats(other, item))) kept.push(item)
+  for (const item of [...items].sort((a, b) => b.gain - a.gain || a.units - b.units || a.cuts - b.cuts)) {
+    const beatenBy = kept.findIndex((other) => beats(other, item))
+    effort.comparisons += beatenBy < 0 ? kept.length : beatenBy + 1
+    if (beatenBy < 0) kept.push(item)
+  }
   if (kept.length <= most) return kept
   return kept.sort((a, b) => pricedValue(b, prices) - pricedValue(a, prices)).slice(0, most)
 }

@@ -1,5 +1,5 @@
 import type { AssessedLimb } from './assessLimb'
-import { leaveAlone, type Limits } from './choice'
+import { leaveAlone, type Effort, type Limits } from './choice'
 import { choose } from './choose'
 import type { Crown } from './crown'
 import {
@@ -25,9 +25,14 @@ export interface TreeGroups {
 }
 
 /** What may be done with the limbs on the trunk; each by itself, or with the limbs on it. */
-export function groupsOfTree(assessed: readonly AssessedLimb[], crown: Crown, limits: Limits): TreeGroups {
+export function groupsOfTree(
+  assessed: readonly AssessedLimb[],
+  crown: Crown,
+  limits: Limits,
+  effort: Effort
+): TreeGroups {
   const isFlat = assessed.every(({ limb }) => limb.parent === null)
-  return isFlat ? flatGroups(assessed, crown) : familyGroups(assessed, crown, limits)
+  return isFlat ? flatGroups(assessed, crown) : familyGroups(assessed, crown, limits, effort)
 }
 
 function flatGroups(assessed: readonly AssessedLimb[], crown: Crown): TreeGroups {
@@ -44,20 +49,30 @@ function flatGroups(assessed: readonly AssessedLimb[], crown: Crown): TreeGroups
 /** Ways of a family kept at a time while a good choice is looked for. */
 const quickly = 40
 
+/** Part of what the best choice may gain beyond a good one that is looked through first, and how fast it is widened. */
+const firstPart = 1 / 16
+const widened = 4
+
 /** What floating point may add to or take from a bound, in units of gain. */
 const rounding = 1
 
 /**
  * Limbs with the limbs on them: a good choice is found first among few of their ways. Then only ways are followed that may
- * still be part of a better one, or of one as good, so that the best is not missed.
+ * be part of a better one, or of one as good, so that the best is not missed: at first those that fall little short of the
+ * bound, and more of them only while no choice among them comes that close to it.
  */
-function familyGroups(assessed: readonly AssessedLimb[], crown: Crown, limits: Limits): TreeGroups {
+function familyGroups(
+  assessed: readonly AssessedLimb[],
+  crown: Crown,
+  limits: Limits,
+  effort: Effort
+): TreeGroups {
   const all: Assessments = new Map(assessed.map((each) => [each.limb, each]))
   const trunk = assessed.filter(({ limb }) => limb.parent === null)
   const nodes = trunk.map((root) => nodeOf(root, all, crown))
   const prices = tightestFamilyPrices(nodes, limits)
   const make = (gap: number, most: number): TreeGroups => {
-    const following: Following = { limits, prices, gap, most }
+    const following: Following = { limits, prices, gap, most, effort }
     const made = trunk.map((root) => {
       const holds = crown.holders.has(root.limb)
       return { root, items: familyItems(root, { all, rule: crown.lower, following }, holds) }
@@ -65,13 +80,19 @@ function familyGroups(assessed: readonly AssessedLimb[], crown: Crown, limits: L
     const kept = made.filter(({ items }) => items.length > 0)
     return { roots: kept.map(({ root }) => root), groups: kept.map(({ items }) => items) }
   }
-  const few = make(Infinity, quickly)
-  return make(prices.bound - gainOf(few, limits) + rounding, Infinity)
+  let short = prices.bound - gainOf(make(Infinity, quickly), limits, effort) + rounding
+  for (let gap = short * firstPart; ; gap *= widened) {
+    const enough = Math.min(gap, short)
+    const groups = make(enough, Infinity)
+    if (enough === short) return groups
+    short = Math.min(short, prices.bound - gainOf(groups, limits, effort) + rounding)
+    if (short <= enough) return groups
+  }
 }
 
 /** What the best choice among some ways gains. */
-function gainOf({ groups }: TreeGroups, limits: Limits): number {
-  return choose(groups, limits).reduce(
+function gainOf({ groups }: TreeGroups, limits: Limits, effort: Effort): number {
+  return choose(groups, limits, effort).reduce(
     (sum, index, at) => sum + (index === leaveAlone ? 0 : (groups[at]?.[index]?.gain ?? 0)),
     0
   )

@@ -1,6 +1,6 @@
 import { hair, isOver } from '../formulas/boundary'
 import { assessLimb, assessLimbs, type AssessedLimb } from './assessLimb'
-import type { Limits } from './choice'
+import { noEffort, type Effort, type Limits } from './choice'
 import { crownBaseAfter, crownOf, rootsOf, type Crown } from './crown'
 import { doseUnits } from './families'
 import { groupsOfTree, type TreeGroups } from './groupsOfTree'
@@ -26,6 +26,8 @@ export interface VisitProblem extends TreeGroups {
   readonly crownBase: number
   /** Competing leaders before any cut. */
   readonly leaders: number
+  /** What was looked at so far to find the best. */
+  readonly effort: Effort
 }
 
 /** Assesses every limb, meets the obligations and puts the problem of the visit. The limbs have their shares. */
@@ -39,7 +41,8 @@ export function visitProblem(tree: PreparedTree, conditions: VisitConditions): V
   const crown = isTouched ? crownOf(tree, { ...conditions, crownBase }, crownBefore) : crownBefore
   const assessed = candidates(before, pass, conditions)
   const limits = limitsOf(pass, crown, leaders)
-  const { roots, groups } = groupsOfTree(assessed, crown, limits)
+  const effort = noEffort()
+  const { roots, groups } = groupsOfTree(assessed, crown, limits, effort)
   return {
     before,
     pass,
@@ -50,7 +53,8 @@ export function visitProblem(tree: PreparedTree, conditions: VisitConditions): V
     crownBefore,
     crown,
     crownBase,
-    leaders
+    leaders,
+    effort
   }
 }
 

@@ -2,7 +2,7 @@
 import { numbers } from '../../bench/madeInventory'
 import type { Cell } from '../../shared/cells'
 import { readInventory } from '../../src/inventory/readInventory'
-import { leaveAlone } from '../../src/plan/choice'
+import { leaveAlone, noEffort } from '../../src/plan/choice'
 import { choose } from '../../src/plan/choose'
 import { familyItems, weighCuts, type Following } from '../../src/plan/families'
 import { firstVisitProblem } from '../../src/plan/firstVisit'
@@ -34,7 +34,8 @@ const everything: Following = {
   limits: { units: Infinity, cuts: Infinity, leaders: Infinity },
   prices: { price: 0, perCut: 0, values: new Map(), bound: Infinity },
   gap: Infinity,
-  most: Infinity
+  most: Infinity,
+  effort: noEffort()
 }
 
 function gainOf(groups: VisitProblem['groups'], limits: VisitProblem['limits']): number {
