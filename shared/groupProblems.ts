@@ -27,18 +27,20 @@ export function cellsOf(found: Problem): readonly string[] {
 /**
  * One problem for all of the same cause: of one column, with one sentence that is true of all of them. A problem that is alone
  * stays as it is. Where that leaves more than about a screen, causes are drawn together over the columns, then whatever was
- * taken instead. The order is that of the first of each.
+ * taken instead; where even that is too much, the first of each kind is told and the others are counted. The order is that of
+ * the first of each.
  */
 export function groupProblems(problems: readonly Problem[]): readonly Problem[] {
   const single = problems.some(({ of }) => of !== undefined) ? problems.flatMap(membersOf) : problems
   let causes = gathered(single, 'column')
   if (causes.length > mostProblems) causes = gathered(single, 'what was taken')
   if (causes.length > mostProblems) causes = gathered(single, 'fault')
+  if (causes.length > mostProblems) causes = gathered(single, 'code')
   return causes.map(asOne)
 }
 
 /** What parts one cause from another, from the finest to the coarsest. */
-type Parting = 'column' | 'what was taken' | 'fault'
+type Parting = 'column' | 'what was taken' | 'fault' | 'code'
 
 function gathered(problems: readonly Problem[], parting: Parting): Problem[][] {
   const causes = new Map<string, Problem[]>()
@@ -54,6 +56,7 @@ function gathered(problems: readonly Problem[], parting: Parting): Problem[][] {
 function causeOf(found: Problem, parting: Parting): string {
   const { code, level, facts, instead } = found
   const several: Several | null = severalOf[code]
+  if (parting === 'code') return code
   if (several === null) return `${code} ${found.message}`
   let cause = `${code} ${level} ${parting === 'column' ? columnOf(found, several) : ''}`
   if (instead !== undefined && parting !== 'fault') cause += `\n${instead}`
@@ -74,7 +77,8 @@ function asOne(several: readonly Problem[]): Problem {
   const [only] = several
   if (only === undefined) throw new Error('A cause without a problem')
   const words = severalOf[only.code]
-  if (several.length === 1 || words === null) return only
+  if (several.length === 1) return only
+  if (words === null) return withOthers(several)
   const of = inOrder(several)
   const { code, level, facts, cell, place } = of[0] ?? only
   return {
@@ -87,6 +91,19 @@ function asOne(several: readonly Problem[]): Problem {
     place,
     of
   }
+}
+
+/** The first of several that have no sentence for all of them, with the others counted; one said several times is itself. */
+function withOthers(several: readonly Problem[]): Problem {
+  const [only, ...others] = several.filter(
+    ({ message }, at) => several.findIndex((each) => each.message === message) === at
+  )
+  if (only === undefined) throw new Error('A cause without a problem')
+  if (others.length === 0) return only
+  const cells = others.flatMap(({ cell }) => (cell === '' ? [] : [cell]))
+  const where = cells.length === 0 ? '' : `: ${cellsNamed(cells)}`
+  const message = `${only.message} The same was found ${grouped(others.length)} more ${plural(others.length, 'time')}${where}.`
+  return { ...only, message, of: [only, ...others] }
 }
 
 /** The sentence with what was taken instead, where that was told of each. */

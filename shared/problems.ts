@@ -32,6 +32,12 @@ const catalog = {
     remedy:
       'Give the first row headers such as Tree, Limb, Limb dia (in), Stem dia (in), Origin (ft), Tip (ft).'
   },
+  'no-measures': {
+    level: 'stop',
+    message: 'The words at {cell} may head measurements of trees, but hardly a number stands below them.',
+    remedy:
+      'Name the file or the sheet that holds the inventory, or type the measured numbers below the headers.'
+  },
   'missing-column': {
     level: 'stop',
     message: 'No column for {column} was found among the headers at {cell}.',
@@ -125,6 +131,39 @@ const catalog = {
     level: 'note',
     message: '{count} forms were read together, each as a tree with the limbs of the table below it.',
     remedy: 'Nothing to do if each of them is a tree.'
+  },
+  'table-turned': {
+    level: 'note',
+    message: 'The table at {cell} stands on its side: each of its columns was read as a row.',
+    remedy: 'Nothing to do if each column is a tree or a limb.'
+  },
+  'form-alone': {
+    level: 'note',
+    message: 'There is no table, but labels with their values at {cell}: they were read as a form.',
+    remedy: 'Nothing to do if they tell of trees and limbs.'
+  },
+  'one-measurement-a-row': {
+    level: 'note',
+    message:
+      'Each row at {cell} gives one measurement and what was measured: those of a limb were put together.',
+    remedy: 'Nothing to do if they belong together.'
+  },
+  'record-kinds': {
+    level: 'note',
+    message:
+      'Rows of trees and rows of limbs stand under the same headers at {cell}; they were told apart by the column that says so.',
+    remedy: 'Nothing to do if each limb stands below its tree, or names it.'
+  },
+  'column-parted': {
+    level: 'note',
+    message:
+      'The column “{text}” at {cell} holds two numbers in each cell; they were read in the order of its header.',
+    remedy: 'Nothing to do if that is right; otherwise split it into two columns.'
+  },
+  'headers-explained': {
+    level: 'note',
+    message: 'Headers were read by what {cell} says of them: {text}.',
+    remedy: 'Nothing to do if that is right; otherwise choose the meaning of a column.'
   },
   'columns-in-groups': {
     level: 'note',

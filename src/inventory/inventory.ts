@@ -154,9 +154,19 @@ export function rowPlace(
 /** The rows of the inventory that a row of a sheet, counted from 1, holds: one, or one for each group of columns. */
 export function rowsAt({ parts }: Pick<Inventory, 'parts'>, sheet: string, number: number): number[] {
   return parts.flatMap((part) => {
+    if (part.sheet === sheet && part.placeOf !== undefined) return rearrangedRowsAt(part, number)
     const row = number - 1 - part.top
     return part.sheet === sheet && row >= 1 && row < part.count ? [part.first + row] : []
   })
+}
+
+/** Of rows that were rearranged, those of which a cell stands in that row of the sheet. */
+function rearrangedRowsAt(part: InventoryPart, number: number): number[] {
+  const rows = Array.from({ length: part.count - 1 }, (_none, at) => at + 1)
+  const stands = (row: number, column: number): boolean => placeIn(part, row, column).row === number - 1
+  return rows
+    .filter((row) => part.matches.some(({ column }) => stands(row, column)))
+    .map((row) => part.first + row)
 }
 
 /** The address of a field of a row; where its sheet has no such column, the row with the header that is missing. */

@@ -1,4 +1,3 @@
-import { cellAddress } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { listed } from '../../shared/words/lists'
 import type { Inventory, OpenInventory, ReadingChoices } from './inventory'
@@ -14,8 +13,9 @@ import { oneSurvey } from './survey/sameSurvey'
 import { tellApart } from './survey/tellApart'
 import { leaveNoTrees } from './survey/noTrees'
 import { notListed } from './survey/notListed'
-import type { SheetCells } from './survey/sheetCells'
+import { cellIn, type SheetCells } from './survey/sheetCells'
 import { survey, type Survey } from './survey/survey'
+import { haveNoMeasures } from './survey/tableKind'
 import { tableAddress } from './survey/tableAddress'
 
 /**
@@ -128,9 +128,9 @@ function identify(found: Survey, parts: readonly OpenPart[], problems: Problem[]
 /** Rows whose values stand under the wrong headers. */
 function shiftedRows({ tables, parts }: Survey): Identified['refused'] {
   return tables.flatMap(({ sheet, shifted, header }, at) => {
-    const part = parts.find((each) => each.table === at && each.block.placeOf === undefined)
+    const part = parts.find((each) => each.table === at && !each.isForm)
     return [...shifted].flatMap(([row, column]) => {
-      const cell = cellAddress(sheet.top + row, sheet.left + column, sheet.name)
+      const cell = cellIn(sheet, row, column)
       const why = problem('row-shifted', cell)
       return part === undefined ? [] : [{ part, row: row - header.names, why }]
     })
@@ -170,6 +170,7 @@ function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
     return problem('no-headers', corner)
   if (tables.every(({ rows }) => rows.length === 0) && parts.every(({ rows }) => rows.length === 0))
     return problem('headers-only', corner)
+  if (haveNoMeasures(tables)) return problem('no-measures', corner)
   const nameless = tables.filter(({ labeled, header }) =>
     [...header.columns.map(({ meaning }) => meaning.field), ...labeled.map(({ field }) => field)].every(
       (field) => field !== 'tree'

@@ -47,8 +47,8 @@ export function selectedRow(inventory: Inventory, cells: SelectedCells | null): 
 
 /** The first and the last column of a row that was read, in its sheet. */
 function columnsOf(inventory: Inventory, row: number): { first: number; last: number } {
-  const { left, matches } = partOf(inventory, row)
-  const columns = matches.map(({ column }) => left + column)
+  const { left, matches, first, placeOf } = partOf(inventory, row)
+  const columns = matches.map(({ column }) => placeOf?.(row - first, column).column ?? left + column)
   return { first: Math.min(...columns), last: Math.max(...columns) }
 }
 

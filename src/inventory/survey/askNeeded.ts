@@ -1,4 +1,4 @@
-import { cellAddress, isBlank, quoted } from '../../../shared/cells'
+import { isBlank, quoted } from '../../../shared/cells'
 import { columnOf, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { listedChoices } from '../../../shared/words/lists'
@@ -7,6 +7,7 @@ import type { AskedField, ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
 import { candidatesFor, type Needed as NeededField } from './neededCandidates'
 import type { MatchedTable } from './matchTables'
+import { cellIn } from './sheetCells'
 import { kindOfTable } from './tableKind'
 
 /** Sample values that a question names, candidates where none is likely, and rows looked at for them. */
@@ -35,7 +36,7 @@ function valuesOf({ table }: MatchedTable, { column }: ColumnMatch): string {
 }
 
 function addressOf({ table: { sheet, header } }: MatchedTable, { column }: ColumnMatch): string {
-  return cellAddress(sheet.top + header.names, sheet.left + column, sheet.name)
+  return cellIn(sheet, header.names, column)
 }
 
 function missing({ table, matches }: MatchedTable): NeededField[] {

@@ -35,8 +35,12 @@ export function bandsOf({ rows }: SheetCells): Band[] {
 export function bandSheet(sheet: SheetCells, { from, to }: Band): SheetCells {
   const shifted = (columns: ReadonlySet<number> | undefined): ReadonlySet<number> =>
     new Set([...(columns ?? [])].map((column) => column - from))
+  const { placeOf } = sheet
   return {
     ...sheet,
+    ...(placeOf === undefined
+      ? {}
+      : { placeOf: (row: number, column: number) => placeOf(row, column + from) }),
     left: sheet.left + from,
     rows: sheet.rows.map((row): readonly Cell[] => row.slice(from, to)),
     merges: (sheet.merges ?? []).map((merge) => ({

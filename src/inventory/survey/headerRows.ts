@@ -7,10 +7,9 @@ import { columnValues } from '../headers/columnValues'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
 import { columnGroups, type ColumnGroups } from './columnGroups'
-import { columnLetters } from '../../../shared/cells'
 import type { AnswerFor } from './answers'
 import type { Counting } from './counters'
-import { countFilled, type SheetCells } from './sheetCells'
+import { countFilled, lettersOf, ownLetters, type SheetCells } from './sheetCells'
 
 /** Rows that name the columns of a table, and what each column came to. */
 export interface HeaderRows {
@@ -43,7 +42,7 @@ export interface TableColumn {
 /** The best score of a cell's words, remembered, as the same words stand in many rows. */
 const remembered = new Map<string, { field: Field; score: number } | null>()
 
-function bestOf(text: string): { field: Field; score: number } | null {
+export function bestOf(text: string): { field: Field; score: number } | null {
   let known = remembered.get(text)
   if (known === undefined) {
     known = text.length > 60 ? null : (likelyFields(text)[0] ?? null)
@@ -161,6 +160,7 @@ function groupTitles(sheet: SheetCells, row: number, names: readonly Cell[]): st
 
 /** The rows whose values tell what a column holds, and what a person said of columns. */
 interface Below {
+  readonly namesAt: number
   readonly from: number
   readonly to: number
   readonly answerFor: AnswerFor
@@ -171,7 +171,7 @@ function headed(
   names: readonly Cell[],
   titles: readonly string[] | null,
   units: readonly (LengthUnit | null)[] | null,
-  { from, to, answerFor }: Below
+  { namesAt, from, to, answerFor }: Below
 ): { columns: HeadedColumn[]; at: number[] } {
   const at: number[] = []
   const columns: HeadedColumn[] = []
@@ -189,12 +189,13 @@ function headed(
     const below: (Cell | undefined)[] = []
     for (const row of rows) below.push(row[column])
     const header = title === '' ? name : `${title} ${name}`
-    const answer = answerFor(sheet.name, columnLetters(sheet.left + column), name, header)
+    const letters = ownLetters(sheet, lettersOf(sheet, namesAt, column))
+    const answer = answerFor(sheet.name, letters, name, header)
     columns.push({
-      header,
+      header: (name === '' ? null : sheet.says?.(name, column)) ?? header,
       unit: answer?.unit ?? units?.[column] ?? null,
       values: columnValues(below),
-      answered: answer?.field
+      answered: answer?.field === undefined ? sheet.given?.get(column) : answer.field
     })
   })
   return { columns, at }
@@ -307,7 +308,7 @@ export function readHeaderRows(
   const from = below + (units === null ? 0 : 1)
   const titles = names > 0 ? groupTitles(sheet, names - 1, row) : null
   const proposals = proposedTitles(titles).map((each) => {
-    const { columns, at } = headed(sheet, row, each, units, { from, to: end, answerFor })
+    const { columns, at } = headed(sheet, row, each, units, { namesAt: names, from, to: end, answerFor })
     const { meanings, groups } = assigned(columns)
     const total = meanings.reduce((sum, { field, score }) => sum + (field === null ? 0 : score), 0)
     return { titles: each, at, meanings, groups: groups && placed(groups, at), total }

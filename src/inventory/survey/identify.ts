@@ -56,7 +56,7 @@ export function identifier(problems: Problem[]): Identifier {
   const refused: Identified['refused'][number][] = []
 
   function addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
-    const isForm = ({ part }: ReadPart): boolean => part.block.placeOf !== undefined
+    const isForm = ({ part }: ReadPart): boolean => part.isForm
     const [form, site] = parts.filter(isForm)
     const tables = parts.filter((each) => !isForm(each))
     const [first] = tables

@@ -1,4 +1,4 @@
-import { cellAddress, columnLetters, quoted } from '../../../shared/cells'
+import { quoted } from '../../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { systems, unitNames, type UnitSystem } from '../../../shared/units'
@@ -11,6 +11,7 @@ import { lengthOf } from '../lengthOf'
 import { answersOf, type AnswerFor } from './answers'
 import type { TableColumn } from './headerRows'
 import type { LabeledValue } from './formRows'
+import { cellIn, lettersOf, ownLetters } from './sheetCells'
 import type { SheetTable } from './sheetTables'
 import { isMetric, systemOf } from './systemOf'
 import { unusedColumns } from './unusedColumns'
@@ -39,8 +40,7 @@ export function matchTables(
   const asked = new Set<string>()
   const matched = open.map(({ table, matches, labeled }): MatchedTable => {
     const { names } = table.header
-    const address = ({ column }: ColumnMatch): string =>
-      cellAddress(table.sheet.top + names, table.sheet.left + column, table.sheet.name)
+    const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, names, column)
     problems.push(...unusedColumns(table, matches, address))
     const units = matches.map((match) => {
       if (match.field === null) return match
@@ -73,14 +73,14 @@ function columnsOf(table: SheetTable, answerFor: AnswerFor): ColumnMatch[] {
 }
 
 function matchOf(
-  { sheet }: SheetTable,
+  { sheet, header: { names } }: SheetTable,
   { column, name, group, meaning }: TableColumn,
   taken: ReadonlySet<Field | null>,
   answerFor: AnswerFor
 ): ColumnMatch {
-  const letters = columnLetters(sheet.left + column)
+  const letters = lettersOf(sheet, names, column)
   const header = group === '' || name === '' ? group + name : `${group} ${name}`
-  const answer = answerFor(sheet.name, letters, name, header)
+  const answer = answerFor(sheet.name, ownLetters(sheet, letters), name, header)
   const chosen = answer?.field
   const answered = chosen !== undefined
   // Surely nothing: its cells cannot be what its header says.
@@ -118,10 +118,10 @@ function confidenceOf(known: Confidence, meant: Field | null, field: Field | nul
   return meant === field ? known : 'sure'
 }
 
-function labelOf({ sheet }: SheetTable, { field, label, column }: LabeledValue): ColumnMatch {
+function labelOf({ sheet }: SheetTable, { field, label, row, column }: LabeledValue): ColumnMatch {
   const text = readHeaderText(label)
   return {
-    ...{ sheet: sheet.name, letters: columnLetters(sheet.left + column), column },
+    ...{ sheet: sheet.name, letters: lettersOf(sheet, row, column), column },
     ...{ header: label, field, unit: text.unit, unitNamed: text.unit !== null, percent: text.percent },
     ...{ girth: text.notions.has('girth') || text.notions.has('gbh'), confidence: 'sure', runnerUp: null }
   }

@@ -1,3 +1,4 @@
+import type { Field } from '../../../shared/columns'
 import { convertLength, type LengthUnit } from '../../../shared/units'
 import { columnValues, type ColumnValues } from '../headers/columnValues'
 import { mayBeForeign, type Meaning } from '../headers/dictionary'
@@ -31,6 +32,8 @@ interface Column {
   readonly values: ColumnValues
   /** It looked like a second reading of the limb, and is none. */
   readonly secondOfTwo: boolean
+  /** What other columns give. */
+  readonly taken: ReadonlySet<Field | null>
 }
 
 /** How a needed measurement goes with another: at least, and at most, so many times as much. House judgment. */
@@ -74,7 +77,8 @@ function measuresNothing({ numbers, texts, filled, integers }: ColumnValues): bo
   )
 }
 
-function saysElse(text: HeaderText, field: Needed, secondOfTwo: boolean): boolean {
+/** Whether words say that a column is something else that no other column gives. */
+function saysElse(text: HeaderText, field: Needed, { secondOfTwo, taken }: Column): boolean {
   const { words } = text
   if (words.some(mayBeForeign)) return true
   const names = words.filter(
@@ -84,14 +88,16 @@ function saysElse(text: HeaderText, field: Needed, secondOfTwo: boolean): boolea
   if (secondOfTwo) return false
   const best = likelihoods(text)
   const own = best.find((each) => each.field === field)?.score ?? 0
-  return best.some((each) => each.field !== field && each.score >= plainly && each.score > own)
+  return best.some(
+    (each) => each.field !== field && !taken.has(each.field) && each.score >= plainly && each.score > own
+  )
 }
 
 function scoreOf(field: Needed, column: Column, known: ReadonlyMap<Needed, Column>): number {
-  const { match, values, secondOfTwo } = column
+  const { match, values } = column
   const text = readHeaderText(match.header)
   // A header that says plainly what else it is, is no candidate; one that says nothing is.
-  if (saysElse(text, field, secondOfTwo) || measuresNothing(values) || !suits(field, column, known)) return 0
+  if (saysElse(text, field, column) || measuresNothing(values) || !suits(field, column, known)) return 0
   const fit = fitOf(values, field, match.unit) * unitSuits(text, field)
   if (fit < fits) return 0
   const words = likelihoods(text).find((likely) => likely.field === field)?.score ?? 0
@@ -107,8 +113,10 @@ export function candidatesFor(
 ): Map<Needed, readonly ColumnMatch[]> {
   const rows = table.rows.slice(0, looked)
   const second = table.header.columns.find(({ meaning }) => meaning.unused === 'no second reading')
+  const taken = new Set(matches.map(({ field }) => field))
   const read = (match: ColumnMatch): Column => ({
     match,
+    taken,
     secondOfTwo: match.column === second?.column,
     values: columnValues(rows.map((row) => table.sheet.rows[row]?.[match.column]))
   })

@@ -19,6 +19,8 @@ export interface Part {
   readonly group: string | null
   /** Lines of text between the rows, each with the row of the block that it stands in. */
   readonly sections: readonly { readonly row: number; readonly text: string }[]
+  /** A form: labels with their values, in one row. */
+  readonly isForm: boolean
   /** Parts of one table share its number; their rows are the same rows of the sheet. */
   readonly table: number
 }

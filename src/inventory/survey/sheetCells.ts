@@ -1,4 +1,12 @@
-import { isBlank, type Cell } from '../../../shared/cells'
+import {
+  cellAddress,
+  columnLetters,
+  isBlank,
+  type Area,
+  type Cell,
+  type CellBlock
+} from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
 
 /** A rectangle of merged cells, rows and columns from 0 as in `rows`, ends included. */
 export interface Merge {
@@ -24,6 +32,39 @@ export interface SheetCells {
   /** Rows and columns, counted as in `rows`, that a person hid or filtered away. */
   readonly hiddenRows?: ReadonlySet<number>
   readonly hiddenColumns?: ReadonlySet<number>
+  /** Where a cell stands in the workbook's sheet, where rows were put into another arrangement to be read. */
+  readonly placeOf?: CellBlock['placeOf']
+  /** What was rearranged, in the workbook's sheet. */
+  readonly area?: Area
+  /** What columns give that were parted from one that names both. */
+  readonly given?: ReadonlyMap<number, Field>
+  /** What the name of a column says in full, where something beside the name tells it. */
+  readonly says?: (name: string, column: number) => string | null
+}
+
+/** Where a cell stands in the workbook's sheet, rows and columns from 0. */
+export function placeIn(
+  { top, left, placeOf }: Pick<SheetCells, 'top' | 'left' | 'placeOf'>,
+  row: number,
+  column: number
+): { readonly row: number; readonly column: number } {
+  return placeOf?.(row, column) ?? { row: top + row, column: left + column }
+}
+
+/** The address of a cell of the sheet. */
+export function cellIn(sheet: SheetCells, row: number, column: number): string {
+  const place = placeIn(sheet, row, column)
+  return cellAddress(place.row, place.column, sheet.name)
+}
+
+/** A row as a person counts it. */
+export function numberOfRow(sheet: SheetCells, row: number): number {
+  return placeIn(sheet, row, 0).row + 1
+}
+
+/** The letters of the column in which the name of a column stands. */
+export function lettersOf(sheet: SheetCells, names: number, column: number): string {
+  return columnLetters(placeIn(sheet, names, column).column)
 }
 
 /** How many cells of a row have anything in them. */
@@ -31,4 +72,9 @@ export function countFilled(cells: readonly Cell[]): number {
   let filled = 0
   for (const cell of cells) if (!isBlank(cell)) filled++
   return filled
+}
+
+/** Letters by which a person can speak of a column alone: of rearranged rows, several stand in one column. */
+export function ownLetters({ placeOf }: SheetCells, letters: string): string {
+  return placeOf === undefined ? letters : ''
 }

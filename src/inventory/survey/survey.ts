@@ -1,6 +1,7 @@
 import { isBlank } from '../../../shared/cells'
 import type { Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
+import { arrangedTables } from '../arrange/arranged'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { answersOf, type AnswerFor } from './answers'
 import { askNeeded, type Needed } from './askNeeded'
@@ -8,9 +9,9 @@ import { columnHeaded, readHeaderRows } from './headerRows'
 import { matchTables } from './matchTables'
 import type { Part, RowsOf } from './part'
 import type { SheetCells } from './sheetCells'
-import { sheetTables, type SheetTable } from './sheetTables'
+import type { SheetTable } from './sheetTables'
 import type { SurveyTable } from './surveyTable'
-import { isSummary, kindOfTable } from './tableKind'
+import { haveNoMeasures, isSummary, kindOfTable } from './tableKind'
 import { tableParts } from './tableParts'
 import { tellOf } from './tellOf'
 
@@ -25,17 +26,33 @@ export interface Survey {
   readonly needed: Needed
 }
 
-function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
-  const found = sheets.flatMap((sheet) =>
-    sheetTables(sheet, answerFor).flatMap((table) => {
+/** The tables of an inventory, and what is told of the arrangement in which they were read. */
+interface Found {
+  readonly tables: SurveyTable[]
+  readonly told: readonly Problem[]
+}
+
+function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): Found {
+  const arranged = sheets.map((sheet) => arrangedTables(sheet, answerFor))
+  const found = arranged.flatMap(({ tables }) =>
+    tables.flatMap((table) => {
       const of = kindOfTable(table)
       return of === null ? [] : [withKind(table, of)]
     })
   )
-  const data = found.filter((table) => !isSummary(table))
+  const tables = ofInventory(found)
+  const names = new Set(tables.map(({ sheet }) => sheet.name))
+  return { tables, told: arranged.flatMap(({ told }, at) => (names.has(sheets[at]?.name ?? '') ? told : [])) }
+}
+
+function ofInventory(found: SurveyTable[]): SurveyTable[] {
+  const measured = haveNoMeasures(found) ? [] : found.filter((table) => !haveNoMeasures([table]))
+  // Where no table has measurements, they are kept, so that they can be named.
+  if (measured.length === 0) return found
+  const data = measured.filter((table) => !isSummary(table))
   const named = data.filter(({ header, of }) => of !== 'trees' || hasIds(header))
   // A list of species and their sizes is no list of trees where another table has them by number.
-  return named.some(({ header }) => hasIds(header)) ? named : data.length > 0 ? data : found
+  return named.some(({ header }) => hasIds(header)) ? named : data.length > 0 ? data : measured
 }
 
 /** Named one by one, as of a copy, see `tableParts`, the shape would change with each inventory. */
@@ -76,16 +93,10 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) => (only === undefined ? hidden !== true : name === only))
   const found = tablesOf(visible, answerFor)
-  const hidden =
-    found.length > 0
-      ? []
-      : tablesOf(
-          sheets.filter((sheet) => sheet.hidden),
-          answerFor
-        )
-  const known = [...found, ...hidden]
-  const tables = known.length > 0 ? known : firstRowAsTable([...visible, ...sheets], answerFor)
-  problems.push(...tellOf(sheets, tables, choices))
+  const hidden = sheets.filter((sheet) => sheet.hidden)
+  const known = found.tables.length > 0 ? found : tablesOf(hidden, answerFor)
+  const tables = known.tables.length > 0 ? known.tables : firstRowAsTable([...visible, ...sheets], answerFor)
+  problems.push(...known.told, ...tellOf(sheets, tables, choices))
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
   const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))

@@ -3,6 +3,7 @@ import type { SheetTable } from './sheetTables'
 
 /** The address of a table, its headers included. */
 export function tableAddress({ sheet, header, rows }: SheetTable): string {
+  if (sheet.area !== undefined) return sheetPrefix(sheet.name) + areaOf(sheet.area)
   const columns = header.columns.map(({ column }) => column)
   const [left, right] = [Math.min(...columns), Math.max(...columns)]
   const last = rows.at(-1) ?? header.last

@@ -1,4 +1,5 @@
 import type { Field } from '../../../shared/columns'
+import { columnValues } from '../headers/columnValues'
 import type { RowsOf } from './part'
 import type { SheetTable } from './sheetTables'
 
@@ -24,6 +25,35 @@ const summed: ReadonlySet<Field | null> = new Set<Field | null>([
 export function isSummary({ header }: Pick<SheetTable, 'header'>): boolean {
   const of = header.columns.filter(({ name, meaning }) => computed.test(name) && summed.has(meaning.field))
   return of.length >= summaryFrom
+}
+
+/** Columns that have to give measurements in a table of measurements, and the least share of numbers in them. House judgment. */
+const measuredIn = 2
+const leastNumbers = 0.35
+const looked = 200
+
+/** The filled cells of measurements in a table, and those that hold a number; none where too few columns measure anything. */
+function cellsOfMeasures({ sheet, header, rows }: SheetTable): { filled: number; numbers: number } {
+  const first = rows.slice(0, looked)
+  const columns = header.columns.flatMap(({ column, meaning: { field } }) => {
+    if (field === null || (!measured.includes(field) && !ofTrees.includes(field))) return []
+    const { filled, numeric } = columnValues(first.map((row) => sheet.rows[row]?.[column]))
+    return filled === 0 ? [] : [{ filled, numbers: numeric * filled }]
+  })
+  const sum = { filled: 0, numbers: 0 }
+  if (columns.length < measuredIn) return sum
+  for (const { filled, numbers } of columns) {
+    sum.filled += filled
+    sum.numbers += numbers
+  }
+  return sum
+}
+
+/** Whether tables name measurements and hardly any number stands below them: words that happen to be those of a survey. */
+export function haveNoMeasures(tables: readonly SheetTable[]): boolean {
+  const cells = tables.map(cellsOfMeasures)
+  const filled = cells.reduce((sum, each) => sum + each.filled, 0)
+  return cells.reduce((sum, each) => sum + each.numbers, 0) < filled * leastNumbers
 }
 
 /**

@@ -3,12 +3,13 @@ import type { ColumnMatch } from '../inventory'
 import { dataRows } from './dataRows'
 import type { MatchedTable } from './matchTables'
 import type { Part, RowsOf } from './part'
+import { placeIn, type SheetCells } from './sheetCells'
 
 /** The parts in which a table is read: one, or one for each group of columns; and one for the form above it. */
 export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf, at: number): Part[] {
   const { sheet, header } = table
   const rows = dataRows(table)
-  const block = { rows, sheet: sheet.name, top: sheet.top + header.names, left: sheet.left }
+  const block = blockOf(sheet, header.names, rows)
   const own: TableRows = {
     block,
     rows: unshifted(table),
@@ -32,6 +33,13 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
 
 type TableRows = Pick<Part, 'block' | 'rows' | 'sections' | 'table'>
 
+/** The rows from the names on, which know their places where they were rearranged. */
+function blockOf({ name, top, left, placeOf }: SheetCells, names: number, rows: Cell[][]): CellBlock {
+  const block = { rows, sheet: name, top: top + names, left }
+  if (placeOf === undefined) return block
+  return { ...block, placeOf: (row, column) => placeOf(row + names, column) }
+}
+
 /** Named one by one: a copy would be of a shape of its own for each inventory, which costs all that looks at rows its speed. */
 function partOf(
   { block, rows, sections, table }: TableRows,
@@ -39,7 +47,7 @@ function partOf(
   of: RowsOf,
   group: string | null
 ): Part {
-  return { block, matches, rows, of, group, sections, table }
+  return { block, matches, rows, of, group, sections, isForm: false, table }
 }
 
 /** The rows of the block whose values stand under their own headers. */
@@ -79,11 +87,8 @@ function formPart(
     sheet: sheet.name,
     top: sheet.top + (values[0]?.row ?? 0) - 1,
     left: sheet.left,
-    placeOf: (_row, column) => ({
-      row: sheet.top + (values[column]?.row ?? 0),
-      column: sheet.left + (values[column]?.column ?? 0)
-    })
+    placeOf: (_row, column) => placeIn(sheet, values[column]?.row ?? 0, values[column]?.column ?? 0)
   }
   const matches = labeled.map((match, column) => ({ ...match, column }))
-  return { block, matches, rows: [1], of: 'trees', group: null, sections: [], table: at }
+  return { block, matches, rows: [1], of: 'trees', group: null, sections: [], isForm: true, table: at }
 }

@@ -1,15 +1,18 @@
-import { cellAddress, isBlank } from '../../../shared/cells'
+import { isBlank } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
-import { rowsNamed } from '../../../shared/words/some'
+import { firstOf, rowsNamed } from '../../../shared/words/some'
 import type { ReadingChoices } from '../inventory'
 import type { RowKind } from './rowKinds'
-import type { SheetCells } from './sheetCells'
+import { cellIn, numberOfRow, type SheetCells } from './sheetCells'
 import { tableAddress } from './tableAddress'
 import type { SurveyTable } from './surveyTable'
 
 /** Runs of rows that a line about them names: what was left out is to be found again. */
 export const namedRuns = 7
+
+/** Tables and sheets that a line names. */
+const named = 6
 
 /** Everything that was left out, taken in though hidden, or put together: a line each. */
 export function tellOf(
@@ -37,10 +40,14 @@ function sheetsLeftOut(
   const read = new Set(tables.map(({ sheet }) => sheet.name))
   const others = sheets.filter(({ name, rows }) => !read.has(name) && rows.some((row) => !row.every(isBlank)))
   if (asked !== undefined || tables.length === 0) return []
-  const names = (list: readonly SheetCells[]): string => listed(list.map(({ name }) => titled(name)))
+  const names = (list: readonly SheetCells[]): string =>
+    firstOf(
+      list.map(({ name }) => titled(name)),
+      named
+    )
   const plain = others.filter((sheet) => sheet.hidden !== true)
   const hiddenOnes = others.filter((sheet) => sheet.hidden === true)
-  const from = listed([...read].map(titled))
+  const from = firstOf([...read].map(titled), named)
   return [
     ...(plain.length > 0 ? [problem('sheets-left-out', '', { sheets: names(plain), from })] : []),
     ...(hiddenOnes.length > 0 ? [problem('hidden-sheets-left-out', '', { sheets: names(hiddenOnes) })] : [])
@@ -56,11 +63,11 @@ function putTogether(tables: readonly SurveyTable[], several: boolean): Problem[
   const at = tableAddress(first)
   const [trees, limbs] = [of('trees'), of('limbs')]
   if (trees.length > 0 && limbs.length > 0)
-    return [problem('tables-joined', at, { trees: listed(trees), limbs: listed(limbs) })]
+    return [problem('tables-joined', at, { trees: firstOf(trees, named), limbs: firstOf(limbs, named) })]
   if (forms.length === tables.length) return [problem('forms-read', at, { count: tables.length })]
   const places = several
-    ? `the sheets ${listed([...new Set(tables.map(({ sheet }) => titled(sheet.name)))])}`
-    : `the tables ${listed(tables.map(tableAddress))}`
+    ? `the sheets ${firstOf([...new Set(tables.map(({ sheet }) => titled(sheet.name)))], named)}`
+    : `the tables ${firstOf(tables.map(tableAddress), named)}`
   return [problem('tables-stacked', at, { places })]
 }
 
@@ -68,8 +75,7 @@ function inGroups({ header, sheet }: SurveyTable): Problem[] {
   const groups = header.groups?.groups ?? []
   const columns = groups.flatMap((group) => group.columns).filter((column) => column >= 0)
   if (columns.length === 0) return []
-  const at = (column: number): string =>
-    cellAddress(sheet.top + header.names, sheet.left + column, sheet.name)
+  const at = (column: number): string => cellIn(sheet, header.names, column)
   const [from, to] = [Math.min(...columns), Math.max(...columns)]
   return [problem('columns-in-groups', at(from), { count: groups.length, last: at(to) })]
 }
@@ -83,8 +89,8 @@ const kinds = {
 
 function passed({ sheet, passed: rows }: SurveyTable): Problem[] {
   return [...rows].map(([kind, list]) => {
-    const numbers = list.map((row) => sheet.top + row + 1)
-    const cell = cellAddress((numbers[0] ?? 1) - 1, sheet.left, sheet.name)
+    const numbers = list.map((row) => numberOfRow(sheet, row))
+    const cell = cellIn(sheet, list[0] ?? 0, 0)
     return problem(kinds[kind], cell, { rows: rowsNamed(numbers, namedRuns) })
   })
 }
@@ -92,24 +98,24 @@ function passed({ sheet, passed: rows }: SurveyTable): Problem[] {
 /** Rows and columns that are hidden and were read all the same. */
 function hidden({ sheet, rows, header }: SurveyTable): Problem[] {
   const hiddenRows = sheet.hiddenRows
-  const numbers =
-    hiddenRows === undefined
-      ? []
-      : rows.filter((row) => hiddenRows.has(row)).map((row) => sheet.top + row + 1)
+  const inRows = hiddenRows === undefined ? [] : rows.filter((row) => hiddenRows.has(row))
   const columns = header.columns.filter(
     ({ column, meaning }) => meaning.field !== null && sheet.hiddenColumns?.has(column)
   )
   const told: Problem[] = []
-  const first = numbers[0]
+  const first = inRows[0]
   if (first !== undefined)
     told.push(
-      problem('rows-hidden', cellAddress(first - 1, sheet.left, sheet.name), {
-        rows: rowsNamed(numbers, namedRuns)
+      problem('rows-hidden', cellIn(sheet, first, 0), {
+        rows: rowsNamed(
+          inRows.map((row) => numberOfRow(sheet, row)),
+          namedRuns
+        )
       })
     )
   const [column] = columns
   if (column !== undefined) {
-    const at = cellAddress(sheet.top + header.names, sheet.left + column.column, sheet.name)
+    const at = cellIn(sheet, header.names, column.column)
     const names = listed(columns.map(({ name }) => titled(name)))
     told.push(problem('columns-hidden', at, { columns: names }))
   }

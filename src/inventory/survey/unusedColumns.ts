@@ -5,6 +5,7 @@ import { firstOf } from '../../../shared/words/some'
 import type { Unused } from '../headers/assign'
 import type { ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
+import { numberOfRow } from './sheetCells'
 import type { SheetTable } from './sheetTables'
 
 /** Headers named in the line about columns that are not used. */
@@ -118,7 +119,7 @@ function blockBeside({ sheet, rows, header }: SheetTable, matches: readonly Colu
 }
 
 function lastCell({ sheet, rows, header }: SheetTable, letters: string): string {
-  return `${letters}${String(sheet.top + (rows.at(-1) ?? header.names) + 1)}`
+  return `${letters}${String(numberOfRow(sheet, rows.at(-1) ?? header.names))}`
 }
 
 function nameOf(field: Field): string {

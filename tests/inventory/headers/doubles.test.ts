@@ -109,13 +109,30 @@ describe('two diameters of one limb', () => {
 
 describe('two numbers in a cell', () => {
   it.each([
+    ['Limb/stem dia (in),Origin (ft),Tip (ft)', '4.1/5.0,7,28', '2.7/5.4,6.5,24'],
+    ['Stem ø / limb ø (in),Origin (ft),Tip (ft)', '5.0/4.1,7,28', '5.4/2.7,6.5,24'],
+    ['Limb dia (in),Stem dia (in),From-to (ft)', '4.1,5,7-28', '2.7,5.4,6.5-24']
+  ])('are read where the header “%s” names both, and told', (headers, first, second) => {
+    const { trees, codes } = read(`Tree,Limb,${headers}\nT1,A,${first}\nT1,B,${second}`)
+    const limbs = trees[0]?.limbs.map(({ diameter, stem, origin, tip }) => [
+      (diameter ?? 0) / 25.4,
+      (stem ?? 0) / 25.4,
+      (origin ?? 0) / 0.3048,
+      (tip ?? 0) / 0.3048
+    ])
+    const close = (values: readonly number[]): unknown =>
+      values.map((each) => expect.closeTo(each, 6) as unknown)
+    expect(limbs).toEqual([close([4.1, 5, 7, 28]), close([2.7, 5.4, 6.5, 24])])
+    expect(codes).toContain('column-parted')
+  })
+
+  it.each([
     [
-      'Limb/stem dia (in),Origin (ft),Tip (ft)',
+      'Stem/limb dia (in),Origin (ft),Tip (ft)',
       '4.1/5.0,7,28',
       '2.7/5.4,6.5,24',
       /limb diameter and the stem/
     ],
-    ['Limb dia (in),Stem dia (in),From-to (ft)', '4.1,5,7-28', '2.7,5.4,6.5-24', /origin height and the tip/],
     ['Limb dia (in),Stem dia (in),Origin (ft)', '4.1,5,7-28', '2.7,5.4,6.5-24', /origin height and the tip/]
   ])('of “%s” are asked about, not averaged', (headers, first, second, question) => {
     const found = read(`Tree,Limb,${headers}\nT1,A,${first}\nT1,B,${second}`)

@@ -71,6 +71,7 @@ export const ofLimbs: Readings<LimbField> = {
     '.95 limb origin +height union axis base on tall',
     '.92 origin +union on tall',
     '.85 limb base height +on',
+    '.82 limb base tall',
     '.92 limb union +height origin tall on axis',
     '.86 limb height at|on axis|origin|union',
     '.86 limb from tall',

@@ -62,6 +62,7 @@ export const ofTrees: Readings<TreeField> = {
     '.72 trunk height +crown clear to',
     '.7 crown height to',
     '?.62 crown height aboveGround',
+    '.6 tree base tall +height',
     '~.66 lowest|base foliage +height live',
     '~.46 union height',
     '~.46 forkHeight +height tree'

@@ -99,7 +99,7 @@ export const german: Words = {
   vertical: 'lotrecht senkrechte senkrecht vertikale vertikal lot',
   access: 'zugang zuganglichkeit zugaenglichkeit erreichbarkeit zufahrt erreichbar zuganglich anfahrbarkeit',
   included: 'eingewachsen einwuchs eingeschlossen einschluss eingewachsne eingew eingeklemmt eingerollt',
-  includedBark: 'rindeneinschluss rindeneinwuchs eingewachsene.rinde druckzwiesel',
+  includedBark: 'rindeneinschluss rindeneinwuchs eingewachsene einwachsend einwachsende.rinde druckzwiesel',
   parentOn: `
     entspringt.aus entspringt.an sitzt.an wachst.aus waechst.aus kommt.aus wachst.an sitzt.auf
     entspringt.von`,

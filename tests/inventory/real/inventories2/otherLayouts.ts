@@ -36,7 +36,7 @@ T1,B,limb diameter,2.7,in
 T1,B,stem diameter,5.4,in
 T1,B,origin,6.5,ft
 T1,B,tip,24,ft`),
-  expected: { units: 'in-ft', columns: { '': '...' }, trees: [maple('T1', ['A', 'B'], {})] }
+  expected: { units: 'in-ft', columns: { '': '...' }, trees: [maple('T1', ['A', 'B'], {})], ratios: 1 }
 }
 
 /** Invented: a record kind in the first column. */

@@ -1,0 +1,79 @@
+import { problem, type Problem } from '../../../shared/problems'
+import { quoted } from '../../../shared/cells'
+import type { AnswerFor } from '../survey/answers'
+import { cellIn, type SheetCells } from '../survey/sheetCells'
+import { sheetTables, type SheetTable } from '../survey/sheetTables'
+import { kindOfTable } from '../survey/tableKind'
+import { tableAddress } from '../survey/tableAddress'
+import { fromLong } from './long'
+import { withPartedColumns } from './partedColumns'
+import { fromRecordKinds } from './recordKinds'
+import { turned } from './turned'
+
+/** The tables of a sheet, of its rows as they stand or put into another arrangement, and what is told of that. */
+export interface Arranged {
+  readonly tables: readonly SheetTable[]
+  readonly told: readonly Problem[]
+}
+
+/** Every table of a sheet that is read in the arrangement in which it tells of trees or limbs. */
+export function arrangedTables(sheet: SheetCells, answerFor: AnswerFor): Arranged {
+  const upright = sheetTables(sheet, answerFor)
+  const told: Problem[] = []
+  const tables = upright.flatMap((table) => {
+    const kinds = fromRecordKinds(table)
+    const other = kinds === null ? [] : sheetTables(kinds, answerFor).filter(isUsed)
+    if (other.length > 0) told.push(problem('record-kinds', tableAddress(table)))
+    return other.length > 0 ? other : [table]
+  })
+  const said = weightOf(tables)
+  if (said < weak) {
+    const found = otherArrangement(sheet, answerFor)
+    if (found !== null && weightOf(found.tables) > said * clearly) return found
+  }
+  return { tables: tables.flatMap((table) => parted(table, answerFor, told)), told }
+}
+
+/** A table whose headers say so little may be a false one, and another arrangement has to say so many times as much. House judgment. */
+const weak = 3
+const clearly = 1.5
+
+/** How well the names of the best table that tells of trees or limbs are understood. */
+function weightOf(tables: readonly SheetTable[]): number {
+  return Math.max(0, ...tables.filter(isUsed).map(({ header }) => header.total))
+}
+
+const isUsed = (table: SheetTable): boolean => kindOfTable(table) !== null
+
+function otherArrangement(sheet: SheetCells, answerFor: AnswerFor): Arranged | null {
+  const long = fromLong(sheet)
+  const fromRows = long === null ? [] : sheetTables(long, answerFor)
+  const told: Problem[] = []
+  const finished = (tables: readonly SheetTable[], found: Problem): Arranged => ({
+    tables: tables.flatMap((table) => parted(table, answerFor, told)),
+    told: [found, ...told]
+  })
+  if (long !== null && fromRows.some(isUsed))
+    return finished(fromRows, problem('one-measurement-a-row', cellIn(long, 0, 0)))
+  const side = turned(sheet)
+  const fromSide = side === null ? [] : sheetTables(side.sheet, answerFor)
+  if (side === null || !fromSide.some(isUsed)) return null
+  const at = cellIn(side.sheet, 0, 0)
+  return finished(fromSide, problem(side.isForm ? 'form-alone' : 'table-turned', at))
+}
+
+/** The table with columns parted that hold two numbers in a cell. */
+function parted(table: SheetTable, answerFor: AnswerFor, told: Problem[]): readonly SheetTable[] {
+  const found = withPartedColumns(table)
+  if (found === null) return [table]
+  const { sheet, header } = table
+  const again = sheetTables(found.sheet, answerFor).find(
+    (each) => each.header.names === header.names && each.end === table.end
+  )
+  if (again === undefined) return [table]
+  for (const column of found.parted) {
+    const name = header.columns.find((each) => each.column === column)?.name ?? ''
+    told.push(problem('column-parted', cellIn(sheet, header.names, column), { text: quoted(name) }))
+  }
+  return [again]
+}
