@@ -1,3 +1,4 @@
+import { wholeProgram } from '../src/price/offers'
 import { readInventory } from '../src/inventory/readInventory'
 import { planInventory } from '../src/plan/planInventory'
 import { estimatePlan } from '../src/price/estimatePlan'
@@ -79,10 +80,10 @@ export function cellFunction(): Measurement[] {
 export function describing(): Measurement[] {
   const block = madeInventory(17000)
   const plan = planInventory(readInventory(block), { date })
-  const estimate = estimatePlan(plan)
+  const offer = wholeProgram(estimatePlan(plan))
   const all = [...planDocuments]
   const planAgain = () => planInventory(readInventory(block), { date })
-  const describe = (kinds: readonly PlanDocument[]) => () => describeDocuments(kinds, plan, estimate)
+  const describe = (kinds: readonly PlanDocument[]) => () => describeDocuments(kinds, plan, offer)
   const jobs = [planAgain, describe(all), ...all.map((kind) => describe([kind]))]
   const [planned = NaN, whole = NaN, ...each] = leastTimes(jobs, 20, 4, true)
   const [plannedTidied = NaN, wholeTidied = NaN] = leastTimes([planAgain, describe(all)], 12, 2)

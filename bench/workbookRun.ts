@@ -1,3 +1,4 @@
+import { wholeProgram } from '../src/price/offers'
 import { writeXlsx, type WriteSheet } from 'hucre/xlsx'
 import { readInventory } from '../src/inventory/readInventory'
 import { planInventory } from '../src/plan/planInventory'
@@ -37,7 +38,7 @@ function withoutPictures(description: SheetDescription): SheetDescription {
  */
 async function measureWorkbook(): Promise<void> {
   const plan = planInventory(readInventory(madeInventory(limbs)), { date: '2026-11-25' })
-  const documents = describeDocuments(planDocuments, plan, estimatePlan(plan))
+  const documents = describeDocuments(planDocuments, plan, wholeProgram(estimatePlan(plan)))
   const unpainted = documents.map(withoutPictures)
   const [ours = NaN, bare = NaN, painted = NaN] = await leastTimesInTurn(
     [

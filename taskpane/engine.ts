@@ -6,9 +6,9 @@ import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { Plan, TreePlan } from '../src/plan/plan'
 import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
+import type { ChosenOffer } from '../src/price/offers'
 import type { Cover } from '../src/sheets/client-report/clientReport'
 import type { PlanDocument, UsersDocument } from '../src/sheets/documentBook'
-import type { ChosenOffer } from '../src/sheets/offered'
 import type { SheetDescription } from '../src/sheets/sheet'
 import type * as documents from './documents'
 
@@ -42,9 +42,8 @@ export interface Engine {
   describeDocuments(
     wanted: Iterable<PlanDocument>,
     plan: Plan,
-    estimate: Estimate,
-    cover: Cover,
-    offer: ChosenOffer
+    offer: ChosenOffer,
+    cover: Cover
   ): SheetDescription[] | Promise<SheetDescription[]>
   /** The specification of one tree as plain text. */
   specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>

@@ -201,7 +201,7 @@ export class Pane {
     const { kinds, cover } = this.choice
     const dates = { date: plan.date, valid: estimate.validUntil }
     const offer = this.offer.chosenFor(estimate)
-    const sheets = await engine.describeDocuments(kinds, plan, estimate, { ...cover, ...dates }, offer)
+    const sheets = await engine.describeDocuments(kinds, plan, offer, { ...cover, ...dates })
     const used = new Set(plan.inventory.parts.map(({ sheet }) => sheet))
     const source = read.sheets.filter(({ name }) => used.has(name))
     return surface.writeSheets(sheets, { replace, source }, steps)

@@ -10,10 +10,11 @@ import { Money, printMoney } from '../shared/money'
 import { readInventory } from '../src/inventory/readInventory'
 import { planInventory } from '../src/plan/planInventory'
 import { estimatePlan } from '../src/price/estimatePlan'
-import { withinBudget } from '../src/price/offers'
+import { firstVisit, wholeProgram } from '../src/price/offers'
+import { withinBudget } from '../src/price/withinBudget'
 import { inventedRatesIn } from '../src/price/rates'
 import { describeDocuments, planDocuments } from '../src/sheets/describeDocuments'
-import { describeEstimate } from '../src/sheets/estimate/estimateSheet'
+import { describeEstimateSheets } from '../src/sheets/estimate/estimateSheet'
 import { moneyFormat } from '../src/sheets/moneyFormat'
 import { describeRates } from '../src/sheets/rates/ratesSheet'
 import { describeRules } from '../src/sheets/rules/rulesSheet'
@@ -36,13 +37,19 @@ function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[
   const plan = planInventory(inventory, { date: '2026-03-02' })
   const estimate = estimatePlan(plan, { ...inventedRatesIn['in-ft'], taxRate: '0.0825' })
   const other = estimatePlan(plan, otherRates)
-  const sheets = [
-    ...describeDocuments(planDocuments, plan, estimate),
+  const dollars = [
+    ...describeDocuments(planDocuments, plan, firstVisit(estimate)),
     describeRules(),
     describeRates(estimate.rates),
-    describeEstimate(other, plan, withinBudget(other, other.total.div(3)))
+    ...describeEstimateSheets(wholeProgram(estimate), plan)
   ]
-  return { sheets, minorDigits: sheets.map((_sheet, index) => (index === sheets.length - 1 ? 0 : 2)) }
+  const yen = [withinBudget(other, other.total.div(3)), wholeProgram(other)].flatMap((offer) =>
+    describeEstimateSheets(offer, plan)
+  )
+  return {
+    sheets: [...dollars, ...yen],
+    minorDigits: [...dollars.map(() => 2), ...yen.map(() => 0)]
+  }
 }
 
 const wrong = -98765.4321
@@ -107,12 +114,24 @@ async function checkFormulas(suite: OfficeSuite): Promise<string[]> {
 
 const errors = /#NAME\?|#VALUE!|#REF!|#DIV\/0!|#N\/A|#NUM!|Err:\d+/
 
+/** Sheets that are shown, each with the hidden ones that its formulas call. */
+function printed(
+  sheets: readonly SheetDescription[]
+): { sheet: SheetDescription; file: SheetDescription[] }[] {
+  return sheets.flatMap((sheet, index) => {
+    if (sheet.hidden === true) return []
+    const next = sheets[index + 1]
+    return [{ sheet, file: next?.continues === true ? [sheet, next] : [sheet] }]
+  })
+}
+
 async function checkPrints(suite: OfficeSuite): Promise<string[]> {
-  const { sheets } = documentsOfSample()
+  const documents = printed(documentsOfSample().sheets)
+  const sheets = documents.map(({ sheet }) => sheet)
   const files = await Promise.all(
-    sheets.map(async (sheet, index) => {
+    documents.map(async ({ sheet, file }, index) => {
       const path = join(folder, `${String(index + 1)} ${sheet.name}.xlsx`)
-      writeFileSync(path, await writeWorkbook([spoiled(sheet, wrong)]))
+      writeFileSync(path, await writeWorkbook(file.map((each) => spoiled(each, wrong))))
       return path
     })
   )

@@ -1,6 +1,7 @@
 import { problem, type Problem } from '../../shared/problems'
 import type { DrawingPainter } from '../drawing/paint/painter'
 import type { SheetCells } from '../inventory/survey/sheetCells'
+import { withFreeNames } from '../sheets/namedCells'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { addressOf } from './sheetAddresses'
 import { inExcel, isProblem } from './failures'
@@ -14,7 +15,7 @@ import {
 } from './sheetDrafts'
 import { areaRead, changedSheet } from './sheetsUnchanged'
 import { cellsAPicture } from './writePictures'
-import { writeSheet } from './writeSheet'
+import { completeSheet, writeCellsOf } from './writeSheet'
 
 export interface ApplyOptions {
   /** Put the new document in place of the last one of its kind that we wrote; otherwise it is added beside it. */
@@ -51,14 +52,18 @@ async function writeDrafts(
     done += cells
     onProgress?.(done, total)
   }
-  for (const description of descriptions) {
+  const taken = new Set([...around.names, ...around.tables.keys()])
+  for (const description of withFreeNames(descriptions, taken)) {
     signal?.throwIfAborted()
     const draft = beginDraft(context, description, around, replace)
     if (isProblem(draft)) return draft
     begun.push(draft)
     await context.sync()
-    await writeSheet(context, draft.sheet, draft.description, { signal, painter, onStep })
+    await writeCellsOf(context, draft.sheet, draft.description, { signal, painter, onStep })
   }
+  // Formulas call names of other sheets: all names stand before any formula is written.
+  for (const { sheet, description } of begun)
+    await completeSheet(context, sheet, description, { signal, painter, onStep })
   return null
 }
 
@@ -81,7 +86,7 @@ async function write(
 
   const drafts = [...begun]
   for (const draft of drafts) finishDraft(context, draft, around)
-  drafts[0]?.sheet.activate()
+  drafts.find(({ description }) => description.hidden !== true)?.sheet.activate()
   await context.sync()
   begun.length = 0
   return drafts.map(({ description, finalName }) => ({ kind: description.kind, sheetName: finalName }))

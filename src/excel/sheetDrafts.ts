@@ -1,6 +1,6 @@
 import { quotedPrefix } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
-import { isNameOf, withFreeNames } from '../sheets/namedCells'
+import { isNameOf } from '../sheets/namedCells'
 import { freeSheetName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { SheetDescription } from '../sheets/sheet'
 import { inExcel } from './failures'
@@ -82,12 +82,11 @@ export function beginDraft(
   around.sheetNames.push(finalName, setAside)
   const number = (earlier.at(-1)?.number ?? 0) + 1
   const oldNames = namesOn(replaced, description, around)
-  const named = withFreeNames(description, new Set([...around.names, ...around.tables.keys()]))
-  for (const { name } of named.names ?? []) around.names.add(name.toLowerCase())
+  for (const { name } of description.names ?? []) around.names.add(name.toLowerCase())
   const { worksheets } = context.workbook
   if (replaced !== null) worksheets.getItem(finalName).name = setAside
   return {
-    description: named,
+    description,
     sheet: worksheets.add(finalName),
     finalName,
     setAside,
@@ -122,6 +121,7 @@ export function finishDraft(context: Excel.RequestContext, draft: Draft, around:
   if (around.names.has(draft.ownName.toLowerCase())) workbook.names.getItem(draft.ownName).delete()
   const item = workbook.names.add(draft.ownName, draft.sheet.getCell(0, 0))
   item.visible = false
+  if (draft.description.hidden === true) draft.sheet.visibility = 'Hidden'
 }
 
 /**

@@ -116,8 +116,8 @@ function nameCells(
     workbook.names.add(name, sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns))
 }
 
-/** Writes a description onto a new, empty sheet. Its tables get their names later, when these are free. */
-export async function writeSheet(
+/** Writes the looks, the cells and the names of a description onto a new, empty sheet. */
+export async function writeCellsOf(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   description: SheetDescription,
@@ -126,6 +126,15 @@ export async function writeSheet(
   await writeFormats(context, sheet, description, writing)
   await writeCells(context, sheet, description, writing)
   nameCells(context, sheet, description)
+}
+
+/** Writes the formulas and all that goes by cells. Its tables get their names later, when these are free. */
+export async function completeSheet(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  description: SheetDescription,
+  writing: Writing
+): Promise<void> {
   await writeFormulas(sheet, description, () => send(context, writing.signal))
   addTables(sheet, description)
   addCellRules(sheet, description)

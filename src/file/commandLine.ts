@@ -5,6 +5,7 @@ import { planInventory } from '../plan/planInventory'
 import { planByRules } from '../plan/rules/planByRules'
 import type { Plan, TreePlan } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
+import { firstVisit } from '../price/offers'
 import { priceByRates } from '../price/priceByRates'
 import { isRefusal, type Refusal } from '../../shared/refusal'
 import { forTerminal, jsonForTerminal } from '../../shared/words/terminal'
@@ -52,7 +53,7 @@ function isJudged({ tree, leader, visits, liveCrownRatio }: TreePlan): boolean {
 
 /** At least one tree was judged, or has a time budget. */
 function anythingPlanned(made: Plan, estimate: Estimate): boolean {
-  return estimate.lines.length > 0 || made.trees.some(isJudged)
+  return estimate.lines.length > 0 || estimate.budgetFigures.length > 0 || made.trees.some(isJudged)
 }
 
 async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
@@ -72,16 +73,17 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   })
   const { estimate, problems } = priceByRates(made, file.rates)
   const planned = anythingPlanned(made, estimate)
+  const offer = firstVisit(estimate)
   if (out !== null && planned) {
-    const documents = describeDocuments(planDocuments, made, estimate)
+    const documents = describeDocuments(planDocuments, made, offer)
     const failed = await writeOut(out, await writeWorkbook(documents))
     if (failed !== null) return failed
   }
   const told = { ...made, problems: [...unread, ...made.problems, ...problems] }
   around.out(
     wanted.json
-      ? jsonForTerminal(JSON.stringify(planJson(told, estimate), null, 2))
-      : forTerminal(planText(told, estimate))
+      ? jsonForTerminal(JSON.stringify(planJson(told, offer), null, 2))
+      : forTerminal(planText(told, offer))
   )
   if (out !== null && !wanted.json)
     around.out(

@@ -3,7 +3,7 @@ import { countOf } from '../../shared/groupProblems'
 import type { Problem } from '../../shared/problems'
 import { treesNotPlanned } from '../plan/judged'
 import type { Plan, TreePlan, Visit } from '../plan/plan'
-import type { Estimate } from '../price/estimate'
+import type { ChosenOffer } from '../price/offers'
 import { printMoney } from '../../shared/money'
 import { version } from '../../shared/version'
 
@@ -60,20 +60,38 @@ function treeJson(tree: TreePlan) {
   }
 }
 
-function estimateJson(estimate: Estimate) {
-  const money = (amount: Estimate['total']) => printMoney(amount, estimate.minorDigits)
+function offerJson(offer: ChosenOffer) {
+  const money = (amount: ChosenOffer['total']) => printMoney(amount, offer.minorDigits)
+  const lineJson = ({ tree, visit, year, crewHours, price }: ChosenOffer['lines'][number]) => ({
+    tree,
+    visit,
+    year,
+    crewHours,
+    price: money(price)
+  })
+  const { kind, forecast, waiting, budgetFigures } = offer
   return {
-    currency: estimate.currency,
-    lines: estimate.lines.map(({ tree, visit, year, crewHours, price }) => ({
-      tree,
-      visit,
-      year,
-      crewHours,
-      price: money(price)
-    })),
-    subtotal: money(estimate.subtotal),
-    tax: money(estimate.tax),
-    total: money(estimate.total)
+    currency: offer.currency,
+    offer: kind,
+    lines: offer.lines.map(lineJson),
+    subtotal: money(offer.subtotal),
+    tax: money(offer.tax),
+    total: money(offer.total),
+    forecast:
+      forecast === null
+        ? null
+        : {
+            low: money(forecast.low),
+            high: money(forecast.high),
+            years: forecast.by.map(({ year, lines, low, high }) => ({
+              year,
+              visits: lines.map(({ tree, visit }) => ({ tree, visit })),
+              low: money(low),
+              high: money(high)
+            }))
+          },
+    waiting: waiting.map(({ tree, visit, year }) => ({ tree, visit, year })),
+    budgetFigures: budgetFigures.map(({ tree, price }) => ({ tree, price: money(price) }))
   }
 }
 
@@ -118,17 +136,17 @@ function problemJson(found: Problem) {
 }
 
 /**
- * The plan and its estimate as the command line prints them: trees in the inventory's order, fractions as numbers, money
+ * The plan and its offer as the command line prints them: trees in the inventory's order, fractions as numbers, money
  * as text, what is missing as null. A row is counted as the sheet counts it, from 1.
  */
-export function planJson(plan: Plan, estimate: Estimate) {
+export function planJson(plan: Plan, offer: ChosenOffer) {
   return {
     version,
     date: plan.date,
     summary: summaryJson(plan),
     trees: plan.trees.map(treeJson),
     unplanned: plan.unplanned.map(({ tree, row, reason }) => ({ tree, row, reason })),
-    estimate: estimateJson(estimate),
+    estimate: offerJson(offer),
     columns: columnsJson(plan),
     problems: plan.problems.map(problemJson)
   }

@@ -9,7 +9,7 @@ import { outcomeWords } from '../plan/outcomeWords'
 import { priorityText } from '../plan/priorityWords'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
-import type { Estimate } from '../price/estimate'
+import type { ChosenOffer } from '../price/offers'
 import type { UnitSystem } from '../../shared/units'
 import { version } from '../../shared/version'
 import { counted } from '../../shared/words/counts'
@@ -146,8 +146,13 @@ function basisLines(plan: Plan): string[] {
   return [...closed, ...changed].flatMap((sentence) => folded(sentence, 0))
 }
 
+/** There is anything that has a price, offered or not. */
+function isPriced({ all, budgetFigures }: ChosenOffer): boolean {
+  return all.lines.length > 0 || budgetFigures.length > 0
+}
+
 /** The plan as text in columns for a terminal, the cautions at its end. */
-export function planText(plan: Plan, estimate: Estimate): string {
+export function planText(plan: Plan, offer: ChosenOffer): string {
   const { inventory } = plan
   const from = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')} from ${inventory.address}`
   const lines = [
@@ -158,7 +163,7 @@ export function planText(plan: Plan, estimate: Estimate): string {
     ),
     ...basisLines(plan),
     ...byUrgency(plan).flatMap((tree) => treeLines(tree, plan.system)),
-    ...(estimate.lines.length === 0 ? [] : estimateLines(estimate)),
+    ...(isPriced(offer) ? estimateLines(offer) : []),
     ...problemLines(plan),
     '',
     ...[...howToRead, ...cautions].flatMap((sentence) => folded(sentence, 0))

@@ -3,7 +3,7 @@ import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { pageScale, printMargins } from '../sheets/pageBreaks'
-import type { BookSheet, FileName, FilePage, FileTable } from './file-library/fileBook'
+import type { BookSheet, FilePage, FileTable } from './file-library/fileBook'
 import { packBook } from './file-library/packBook'
 import { sheetCells } from './sheetCells'
 import { chartsOf } from './sheetCharts'
@@ -60,7 +60,7 @@ async function sheetOf(
   description: SheetDescription,
   name: string
 ): Promise<Omit<BookSheet, 'tables' | 'mark'>> {
-  const { page, freezeRows, freezeColumns, widths, heights, names = [], pictures = [] } = description
+  const { page, hidden, freezeRows, freezeColumns, widths, heights, names = [], pictures = [] } = description
   const rowSizes = new Map<number, { height: number }>()
   for (const { row, rows, points } of heights)
     for (let index = row; index < row + rows; index++) rowSizes.set(index, { height: points })
@@ -78,6 +78,7 @@ async function sheetOf(
     formulaLooks: formulaLooksOf(description),
     freeze: { rows: freezeRows, columns: freezeColumns },
     gridlines: false,
+    ...(hidden === true ? { hidden } : {}),
     page: pageOf(description),
     breaks: page.breaks,
     footer: `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N`,
@@ -90,10 +91,8 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
   const tableNames = new Set<string>()
   const counts = new Map<DocumentKind, number>()
   const sheets: BookSheet[] = []
-  for (const wanted of descriptions) {
-    const named = sheets.flatMap(({ mark, names = [] }) => [mark, ...names])
-    const taken = [...named.map((each: FileName | undefined) => each?.name ?? ''), ...tableNames]
-    const description = withFreeNames(wanted, new Set(taken.map((each) => each.toLowerCase())))
+  const marks = descriptions.map(({ kind }, index) => ownName(kind, index + 1).toLowerCase())
+  for (const description of withFreeNames(descriptions, new Set(marks))) {
     const name = freeSheetName(
       description.name,
       sheets.map((sheet) => sheet.name)

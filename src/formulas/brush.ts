@@ -1,6 +1,7 @@
 import type { Evidence } from '../../shared/evidence'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { kilogramsPerPound, type UnitSystem } from '../../shared/units'
+import type { Sourced } from '../../shared/sourced'
 import { densityOf, poundsPerCubicFootAsMetric } from './speciesDensities'
 
 /**
@@ -15,7 +16,7 @@ export function taperedVolume(butt: number, tip: number, length: number): number
 
 /**
  * Green weight in kg of the part a cut takes off: a cone on the cut's diameter, at the green density of the species.
- * Diameter in mm, length in m. Leaves and twigs are not counted.
+ * Diameter in mm, length in m. Leaves and twigs are not counted: `cutKilograms` adds them.
  *
  * Source: densities in speciesDensities.ts; the cone for strongly tapered limbs is common practice, no source.
  */
@@ -33,7 +34,55 @@ export function brushKilograms(
   return taperedVolume(cutMillimeters / 1000, 0, lengthMeters) * poundsPerCubicFootAsMetric(density.value)
 }
 
-/** The same in lb from a diameter in inches and a length in feet, or in kg from cm and m. */
+/** Side branches and twigs beside the wood of the limb's own axis, which alone is a cone. */
+export const twigShare: Sourced = {
+  value: 0.5,
+  unit: 'of the axis',
+  source:
+    'house rule: side branches that carry the foliage passed on the way out, half as long as the limb beyond them, add half the cone',
+  certainty: 'house'
+}
+
+/** Leaf area in m² behind a cross-section: exp(−1.786)·cm^1.954. A limb is taken to carry what a trunk as thick does. */
+export const leafAreaBehind = {
+  factor: Math.exp(-1.786),
+  exponent: 1.954,
+  source:
+    'USFS Urban Tree Database RDS-2016-0005, large broadleaf deciduous street and park trees, n = 5,335',
+  certainty: 'data'
+} as const
+
+/** What fresh leaves weigh. */
+export const leafWeight: Sourced = {
+  value: 0.2,
+  unit: 'kg/m²',
+  source: 'broad leaves of 60 to 80 g of dry matter in a square meter, two thirds water (from memory)',
+  certainty: 'memory'
+}
+
+/** Green weight in kg of the leaves behind a cut. Diameter in mm. */
+export function leafKilograms(cutMillimeters: number): number {
+  return leafAreaBehind.factor * (cutMillimeters / 10) ** leafAreaBehind.exponent * leafWeight.value
+}
+
+/**
+ * Green weight in kg of all that a cut takes off: the cone of the limb's axis, its side branches and twigs, and its leaves;
+ * of dead wood the cone alone. Diameter in mm, length in m.
+ *
+ * Source: `brushKilograms`, `twigShare`, `leafAreaBehind`, `leafWeight`. An average; a single limb departs far from it.
+ */
+export function cutKilograms(
+  cutMillimeters: number,
+  lengthMeters: number,
+  species: string,
+  live: boolean
+): number | Refusal {
+  const axis = brushKilograms(cutMillimeters, lengthMeters, species)
+  if (typeof axis !== 'number' || !live) return axis
+  return axis * (1 + twigShare.value) + leafKilograms(cutMillimeters)
+}
+
+/** The wood of the axis in lb from a diameter in inches and a length in feet, or in kg from cm and m. */
 export function brushWeight(
   cut: number,
   length: number,

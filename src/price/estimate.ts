@@ -8,9 +8,16 @@ export interface EstimateLine {
   visit: number
   year: number
   cuts: number
-  /** Minutes by part; crewHours is their sum with the site factor, in hours. */
+  /**
+   * Persons who set up and cut: the whole crew, or one where every cut can be made with a pole from the ground. The
+   * others work elsewhere meanwhile.
+   */
+  persons: number
+  byPole: boolean
+  /** Minutes by part: set-up and cutting of these persons, brush of the whole crew. */
   minutes: { setUp: number; cutting: number; brush: number }
   accessFactor: number
+  /** Hours of the whole crew: minutes by the persons' part of the crew, times the site factor. */
   crewHours: number
   /** Green weight of what comes off, kg. */
   brushKilograms: number
@@ -18,11 +25,8 @@ export interface EstimateLine {
   money: MoneyOfLine
   /** The printed price, rounded. */
   price: Money
-  /**
-   * Priority relieved: priority now less priority at the next visit, summed over the visit's cuts. Null where the tree
-   * has no limbs listed and there is nothing to sum.
-   */
-  relief: number | null
+  /** Priority relieved: priority now less priority at the next visit, summed over the visit's cuts. */
+  relief: number
   /** How the line came about, in one sentence. */
   basis: string
 }
@@ -34,22 +38,24 @@ export interface BrushOfLine {
   /** To a hundredth, as printed, so that the lines add up to what stands below them. */
   looseVolume: number
   chipVolume: number
-  /** The brush minutes follow from this weight; otherwise from the trunk. */
-  byWeight: boolean
 }
 
-/** The printed amounts that make up a line's cost, each rounded. */
+/** The printed amounts that make up a line's price, each rounded. */
 export interface MoneyOfLine {
   /** Crew and equipment for the hours. */
   crew: Money
   disposal: Money
-  /** Its share of the year's mobilization, travel and loads. */
+  /** Its share of the trip's mobilization, travel and loads. */
   shared: Money
   /** The sum of the three. */
   cost: Money
+  /** The cost with contingency, overhead and profit, at least the least charge for a tree. */
+  charged: Money
+  /** Its share of what the trip falls short of the least charge for a trip; the price is both together. */
+  topUp: Money
 }
 
-/** What a year of work costs beside the trees, shared over them by crew-hours. */
+/** A trip: the work of a year. What it costs beside the trees is shared over them by crew-hours. */
 export interface YearOfWork {
   year: number
   crewHours: number
@@ -61,26 +67,56 @@ export interface YearOfWork {
   loadCharges: Money
   /** The sum of the three, and of the shares on the year's lines. */
   shared: Money
+  /** What its lines are charged before the least charge for a trip. */
+  charged: Money
+  /** What lifts that to the least charge for a trip; 0 where it is reached. */
+  topUp: Money
 }
 
-export interface Estimate {
-  currency: string
-  minorDigits: number
-  taxRate: number
-  lines: EstimateLine[]
-  years: YearOfWork[]
-  subtotal: Money
-  tax: Money
-  total: Money
+/** Work that is priced together: its lines, the trips they are made in, and their sums. */
+export interface PricedWork {
+  readonly lines: readonly EstimateLine[]
+  readonly years: readonly YearOfWork[]
+  readonly subtotal: Money
+  readonly tax: Money
+  readonly total: Money
+}
+
+/** By what, in what currency and until when something is priced. */
+export interface PriceBasis {
+  readonly currency: string
+  readonly minorDigits: number
+  readonly taxRate: number
   /** Rates used. */
-  rates: Rates
+  readonly rates: Rates
   /** The last day it holds, ISO. */
-  validUntil: string
+  readonly validUntil: string
   /** True while any rate is still one of the invented defaults. */
-  inventedRates: boolean
+  readonly inventedRates: boolean
   /** How many of the rates are still invented, and how many there are. */
-  inventedCount: number
-  rateCount: number
+  readonly inventedCount: number
+  readonly rateCount: number
   /** What was wrong with the Rates sheet; the rates it is about are the invented ones. */
-  rateProblems?: readonly Problem[]
+  readonly rateProblems?: readonly Problem[]
+}
+
+/**
+ * What a tree without limbs may come to, by its trunk: no cut is planned on it, so it is never part of a sum that is
+ * offered or signed. Before tax and without trips.
+ */
+export interface BudgetFigure {
+  readonly tree: string
+  /** Inches. */
+  readonly trunk: number
+  /** Outside the trunks that the published slopes were found on. */
+  readonly outside: boolean
+  readonly price: Money
+  /** How it came about, as a line that is part of no trip. */
+  readonly work: EstimateLine
+}
+
+/** Every visit of a plan, priced. What of it is offered to a client is an `Offer`. */
+export interface Estimate extends PriceBasis, PricedWork {
+  /** Trees without limbs, in the inventory's order. */
+  readonly budgetFigures: readonly BudgetFigure[]
 }

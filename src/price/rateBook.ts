@@ -14,6 +14,7 @@ const crew = 'Crew'
 const cuts = 'Minutes of one cut at ground level, by its diameter'
 const heights = 'How much longer a cut takes higher up'
 const site = 'Set-up and access'
+const pole = 'One person with a pole, from the ground'
 const brush = 'Brush'
 const trips = 'Trips'
 const charge = 'From cost to price'
@@ -85,6 +86,20 @@ export const rateBook = {
   accessFenced: siteFactor('fenced', 'Site factor, fenced yard', '1.15'),
   accessNoMachine: siteFactor('no machine', 'Site factor, no machine', '1.35'),
 
+  poleHeight: rate(pole, 'Every cut of the visit up to', 'height', height, ['15', '4.5'], [0, 400], {
+    use: 'minutes',
+    cell: null,
+    note: 'Where that holds one person sets up and cuts and the crew works elsewhere. Put 0 to send the crew to every tree.'
+  }),
+  poleCut: rate(pole, 'and no cut thicker than', 'diameter', length, ['2', '5'], [0.1, 200], {
+    use: 'minutes',
+    cell: null
+  }),
+  setUpPole: rate(pole, 'Set-up at a tree, with a pole', 'number', 'minutes', '3', [0, 600], {
+    use: 'minutes',
+    cell: null
+  }),
+
   brushPerMinute: rate(
     brush,
     'Green brush dragged, chipped and loaded',
@@ -94,6 +109,12 @@ export const rateBook = {
     [0.1, 10_000],
     { use: 'minutes', cell: 'Brush_a_minute' }
   ),
+  disposalKind: rate(brush, 'Disposal is paid by', 'choice', 'choice', 'weight', [0, 0], {
+    use: 'disposal',
+    cell: 'Disposal_kind',
+    choices: ['weight', 'load'],
+    note: 'Only the one of the next rates that it names is charged, so that nothing is charged twice.'
+  }),
   disposalPerWeight: rate(
     brush,
     'Disposal by weight',
@@ -101,7 +122,7 @@ export const rateBook = {
     ['a lb', 'a kg'],
     ['0.03', '0.06'],
     [0, 100_000],
-    { use: 'visit', cell: 'Disposal_rate', fine: true, note: 'Put 0 where you pay by the load.' }
+    { use: 'visit', cell: 'Disposal_rate', fine: true }
   ),
   loadVolume: rate(brush, 'Chips in a full load', 'number', ['yd³', 'm³'], ['14', '11'], [0.1, 1000], {
     use: 'year',
@@ -127,6 +148,11 @@ export const rateBook = {
     [0, 12],
     { use: 'year', cell: 'Travel_hours', note: 'Paid as crew time; shared as mobilization is.' }
   ),
+  minimumPerTrip: rate(trips, 'Least charge for a trip', money, 'a year of work', '250.00', any, {
+    use: 'trip',
+    cell: 'Least_trip',
+    note: 'Where the trees of a year come to less, what is missing is shared over them by crew-hours.'
+  }),
 
   contingencyRate: rate(charge, 'Contingency', 'share', 'of the cost', '0.05', [0, 1], {
     use: 'price',
@@ -148,7 +174,7 @@ export const rateBook = {
     cell: 'Profit_rate',
     note: 'A margin stays below 100 %, since that share of the price cannot all be profit.'
   }),
-  minimumPerTree: rate(charge, 'Least charge for a tree at a visit', money, 'a tree', '60.00', any, {
+  minimumPerTree: rate(charge, 'Least charge for a tree at a visit', money, 'a tree', '20.00', any, {
     use: 'price',
     cell: 'Least_charge'
   }),
@@ -158,6 +184,19 @@ export const rateBook = {
     fine: true
   }),
 
+  forecastSpread: rate(
+    paper,
+    'Later visits may cost less or more by',
+    'share',
+    'of the price',
+    '0.30',
+    [0, 1],
+    {
+      use: 'forecast',
+      cell: 'Forecast_spread',
+      note: 'House rule: what a limb carries is known to ±30 %, and the trees are measured again.'
+    }
+  ),
   currency: rate(paper, 'Currency', 'code', 'code', 'USD', [0, 0], {
     use: 'estimate',
     cell: null,

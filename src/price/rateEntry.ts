@@ -15,12 +15,18 @@ export type RateUse =
   | 'year'
   /** What a visit costs beside the crew. */
   | 'visit'
+  /** By what disposal is paid, of a visit and of a year. */
+  | 'disposal'
+  /** What a trip is charged at least. */
+  | 'trip'
   /** From the cost of a visit to its price. */
   | 'price'
   /** Of every printed amount. */
   | 'rounding'
   /** Of the estimate as a whole: tax, currency, how long it holds. */
   | 'estimate'
+  /** The range of what is forecast. */
+  | 'forecast'
 
 /** Where a rate stands in `Rates`, if not under its own name. Steps count from 0. */
 export type RatePlace =

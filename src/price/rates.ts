@@ -53,6 +53,8 @@ export type Rates = {
   readonly heightBands: readonly HeightBand[]
   /** The rates that nobody has put in: they hold an invented value. */
   readonly invented: readonly RateName[]
+  /** What the Rates sheet says of the rates that were changed on the Estimate instead. */
+  readonly changedHere?: Partial<RateValues>
 }
 
 type NameFor<Use extends RateUse> = {

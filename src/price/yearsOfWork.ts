@@ -1,6 +1,6 @@
-import { Money, roundMoney } from '../../shared/money'
+import { Money, roundMoney, sumPrinted } from '../../shared/money'
 import { wholeUp } from '../formulas/boundary'
-import type { YearOfWork } from './estimate'
+import type { EstimateLine, YearOfWork } from './estimate'
 import { crewHour, noneLeft, type RatesFor } from './rates'
 import { shareOut } from './shareOut'
 
@@ -14,20 +14,24 @@ export interface Worked {
 /** Hours and volumes are printed to a hundredth, and added in whole ones. */
 const hundredths = (printed: number): number => Math.round(printed * 100)
 
+/** A trip before it is known what its lines are charged. */
+export type Trip = Omit<YearOfWork, 'charged' | 'topUp'>
+
 /** Mobilization, travel and loads of each year of work. */
 export function yearsOfWork(
   lines: readonly Worked[],
-  rates: RatesFor<'year' | 'crew hour' | 'rounding'>
-): YearOfWork[] {
+  rates: RatesFor<'year' | 'disposal' | 'crew hour' | 'rounding'>
+): Trip[] {
   const {
     dayHours,
     loadVolume,
     loadCharge,
     mobilization,
     travelHours,
+    disposalKind,
     minorDigits,
     ...more
-  }: RatesFor<'year' | 'rounding'> = rates
+  }: RatesFor<'year' | 'disposal' | 'rounding'> = rates
   noneLeft(more)
   const years = [...new Set(lines.map(({ year }) => year))].sort((a, b) => a - b)
   const hour = crewHour(rates)
@@ -40,24 +44,42 @@ export function yearsOfWork(
     const loads = wholeUp(chipVolume / loadVolume)
     const trip = rounded(new Money(mobilization))
     const travel = rounded(hour.times(travelHours).times(crewDays))
-    const loadCharges = rounded(new Money(loadCharge).times(loads))
+    const loadCharges = rounded(new Money(disposalKind === 'load' ? loadCharge : 0).times(loads))
     const shared = trip.plus(travel).plus(loadCharges)
     return { year, crewHours, crewDays, chipVolume, loads, mobilization: trip, travel, loadCharges, shared }
   })
 }
 
-/** What each line bears of its year's shared costs, by crew-hours; the shares of a year add up to them exactly. */
-export function sharesOfYears(
+/** What each trip falls short of its least charge by the charges of its lines. */
+export function tripsToLeast(
+  lines: readonly EstimateLine[],
+  trips: readonly Trip[],
+  rates: RatesFor<'trip' | 'rounding'>
+): YearOfWork[] {
+  const { minimumPerTrip, minorDigits, ...more }: RatesFor<'trip' | 'rounding'> = rates
+  noneLeft(more)
+  const least = roundMoney(new Money(minimumPerTrip), minorDigits)
+  return trips.map((trip) => {
+    const own = lines.filter(({ year }) => year === trip.year)
+    const charged = sumPrinted(own, ({ price }) => price, minorDigits)
+    return { ...trip, charged, topUp: Money.max(0, least.minus(charged)) }
+  })
+}
+
+/** What each line bears of its trip's shared costs, by crew-hours; the shares of a trip add up to them exactly. */
+export function sharesOfYears<Each extends Trip>(
   lines: readonly Worked[],
-  years: readonly YearOfWork[],
-  minorDigits: number
+  years: readonly Each[],
+  minorDigits: number,
+  of: (year: Each) => Money = ({ shared }) => shared
 ): Money[] {
   const unit = new Money(10).pow(-minorDigits)
   const shares = lines.map(() => new Money(0))
-  for (const { year, shared } of years) {
-    const places = lines.flatMap((line, index) => (line.year === year ? [index] : []))
+  for (const each of years) {
+    if (of(each).isZero()) continue
+    const places = lines.flatMap((line, index) => (line.year === each.year ? [index] : []))
     const weights = places.map((index) => hundredths(lines[index]?.crewHours ?? 0))
-    const units = shareOut(shared.div(unit).toNumber(), weights)
+    const units = shareOut(of(each).div(unit).toNumber(), weights)
     places.forEach((index, place) => (shares[index] = unit.times(units[place] ?? 0)))
   }
   return shares

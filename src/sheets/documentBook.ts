@@ -1,11 +1,10 @@
 /** What a document can be made from. */
 export type Need =
   | 'plan'
-  | 'estimate'
+  /** What is offered to the client, with its prices: the same value for every document. */
+  | 'offer'
   /** Whose job it is: the pane asks for it. */
   | 'cover'
-  /** What of the estimate is offered to the client. */
-  | 'offer'
 
 interface DocumentEntry {
   /** Stands in its first cell, which is also how a sheet is known to be ours, on its tab, and wherever it is chosen. */
@@ -18,6 +17,8 @@ interface DocumentEntry {
   needs: readonly Need[]
   /** Written unless the pane is told otherwise. */
   ticked: boolean
+  /** The document that it is written with and never without. */
+  partOf?: string
 }
 
 /**
@@ -36,28 +37,36 @@ export const documentBook = {
     title: 'Estimate',
     usersOwn: false,
     about: 'hours and prices, with formulas',
-    needs: ['plan', 'estimate', 'offer'],
+    needs: ['plan', 'offer'],
     ticked: true
+  },
+  'estimate-working': {
+    title: 'Estimate working',
+    usersOwn: false,
+    about: 'how its prices come about, hidden',
+    needs: ['plan', 'offer'],
+    ticked: false,
+    partOf: 'estimate'
   },
   'client-report': {
     title: 'Client report',
     usersOwn: false,
     about: 'plain words, prices by year, approval',
-    needs: ['plan', 'estimate', 'cover', 'offer'],
+    needs: ['plan', 'offer', 'cover'],
     ticked: false
   },
   'work-order': {
     title: 'Work order',
     usersOwn: false,
     about: 'by crew day, large type, boxes to tick',
-    needs: ['plan', 'estimate', 'cover', 'offer'],
+    needs: ['plan', 'offer', 'cover'],
     ticked: false
   },
   specification: {
     title: 'Specification',
     usersOwn: false,
     about: 'text for a contract, tree by tree',
-    needs: ['plan'],
+    needs: ['plan', 'offer'],
     ticked: false
   },
   rules: {
@@ -83,13 +92,15 @@ type Book = typeof documentBook
 /** Which of our documents it is; also the key by which an earlier one is found again. */
 export type DocumentKind = keyof Book
 
-/** A document that a plan can be written as. */
+/** A document that a plan can be written as, with whatever is part of it. */
 export type PlanDocument = {
-  [Kind in DocumentKind]: Book[Kind]['usersOwn'] extends false ? Kind : never
+  [Kind in DocumentKind]: Book[Kind] extends { usersOwn: true } | { partOf: string } ? never : Kind
 }[DocumentKind]
 
 /** A sheet that is a person's own once it is written. */
-export type UsersDocument = Exclude<DocumentKind, PlanDocument>
+export type UsersDocument = {
+  [Kind in DocumentKind]: Book[Kind] extends { usersOwn: true } ? Kind : never
+}[DocumentKind]
 
 /** What a document is made from. */
 export type NeedsOf<Kind extends DocumentKind> = Book[Kind]['needs'][number]
@@ -98,7 +109,7 @@ export const documentKinds = Object.keys(documentBook) as DocumentKind[]
 
 /** The documents that a plan can be written as, in the order of their sheets. */
 export const planDocuments: readonly PlanDocument[] = documentKinds.filter(
-  (kind): kind is PlanDocument => !documentBook[kind].usersOwn
+  (kind): kind is PlanDocument => !documentBook[kind].usersOwn && !('partOf' in documentBook[kind])
 )
 
 /** True of a document that is made from this. */

@@ -14,18 +14,40 @@ function renamed(formula: string, find: RegExp, suffix: string): string {
     .join('')
 }
 
+/** Descriptions that call each other's names, which each has to follow by itself. */
+function families(descriptions: readonly SheetDescription[]): SheetDescription[][] {
+  const found: SheetDescription[][] = []
+  for (const description of descriptions) {
+    const last = found.at(-1)
+    if (description.continues === true && last !== undefined) last.push(description)
+    else found.push([description])
+  }
+  return found
+}
+
 /**
- * The description with names that the workbook does not have yet: Crew_hour, or Crew_hour_2 where any of its names is
- * taken; its formulas follow. `taken` is in lower case, as names ignore it.
+ * The descriptions with names that the workbook does not have yet: Crew_hour, or Crew_hour_2 where any of the names of
+ * descriptions that belong together is taken; their formulas follow. `taken` is in lower case, as names ignore it.
  */
-export function withFreeNames(description: SheetDescription, taken: ReadonlySet<string>): SheetDescription {
+export function withFreeNames(
+  descriptions: readonly SheetDescription[],
+  taken: ReadonlySet<string>
+): SheetDescription[] {
+  const known = new Set(taken)
+  return families(descriptions).flatMap((family) => {
+    const names = family.flatMap((description) => description.names?.map(({ name }) => name) ?? [])
+    const isTaken = (suffix: string) => names.some((name) => known.has(`${name}${suffix}`.toLowerCase()))
+    let suffix = ''
+    for (let number = 2; isTaken(suffix); number++) suffix = `_${String(number)}`
+    for (const name of names) known.add(`${name}${suffix}`.toLowerCase())
+    if (suffix === '') return family
+    const find = finder(names)
+    return family.map((description) => withSuffix(description, find, suffix))
+  })
+}
+
+function withSuffix(description: SheetDescription, find: RegExp, suffix: string): SheetDescription {
   const { names = [], rows } = description
-  const isTaken = (suffix: string) => names.some(({ name }) => taken.has(`${name}${suffix}`.toLowerCase()))
-  if (names.length === 0 || !isTaken('')) return description
-  let number = 2
-  while (isTaken(`_${String(number)}`)) number += 1
-  const suffix = `_${String(number)}`
-  const find = finder(names.map(({ name }) => name))
   const cell = (content: Content): Content =>
     isFormula(content) ? { value: content.value, formula: renamed(content.formula, find, suffix) } : content
   return {
@@ -35,8 +57,8 @@ export function withFreeNames(description: SheetDescription, taken: ReadonlySet<
   }
 }
 
-/** True for a name that a description of ours could have given: one of its names, or one with a number after it. */
+/** True for a name that a description of ours could have given: one of its names, whatever number follows either. */
 export function isNameOf({ names = [] }: SheetDescription, name: string): boolean {
-  const bare = name.toLowerCase().replace(/_\d+$/, '')
-  return names.some((own) => [name.toLowerCase(), bare].includes(own.name.toLowerCase()))
+  const bare = (text: string): string => text.toLowerCase().replace(/_\d+$/, '')
+  return names.some((own) => bare(own.name) === bare(name))
 }

@@ -141,6 +141,10 @@ export interface SheetDescription {
   kind: DocumentKind
   /** Wanted sheet name, for instance "Cut plan". */
   name: string
+  /** Not shown, and so never printed, until a person asks for it. */
+  hidden?: true
+  /** Belongs to the description before it: their formulas call each other's names. */
+  continues?: true
   /** A row may be shorter than the sheet is wide: the rest of it is blank. */
   rows: Content[][]
   /** In order; later ones win. */

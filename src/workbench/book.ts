@@ -222,6 +222,7 @@ export interface Book {
   setGridlines(sheetId: string, shown: boolean): void
   tabColor(sheetId: string): string
   setTabColor(sheetId: string, color: string): void
+  hideSheet(sheetId: string, hidden?: boolean): void
 
   tables(): TableInfo[]
   addTable(sheetId: string, area: Area, name: string): TableInfo

@@ -48,10 +48,6 @@ export class MemoryBook extends SheetStore implements Book {
     for (let index = column; index < column + columns; index++) this.sheet(sheetId).hiddenColumns.add(index)
   }
 
-  hideSheet(sheetId: string): void {
-    this.sheet(sheetId).visible = false
-  }
-
   selectAreas(sheetId: string, areas: Area[]): void {
     this.active = this.sheet(sheetId).id
     this.chosen = { sheetId, areas }

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../src/price/estimate'
+import { firstVisit } from '../../src/price/offers'
 import { howToRead } from '../../src/sheets/cautions'
 import { el, fill } from '../parts/elements'
 import type { Drawings } from '../engine'
@@ -18,21 +19,18 @@ export function estimateSection(planned: Planned, setting: EstimateSetting): HTM
   const { estimate } = planned
   const { lines } = estimate
   const rates = ratesNote(planned, setting)
-  if (lines.length === 0)
-    return el('div', {}, rates, el('p', {}, 'There is nothing to price: the plan holds no visits.'))
+  if (lines.length === 0) return el('div', {}, rates, ...offerView(firstVisit(estimate)))
   const place = el('div', { class: 'offered' })
   const show = (): void => {
     const offer = setting.offer.offerFor(estimate)
     if (offer === null || typeof offer === 'string')
-      fill(place, el('p', { class: 'aside' }, 'Type a budget to see which trees and visits fit it.'))
-    else fill(place, ...offerView(offer, estimate))
+      fill(place, el('p', { class: 'aside' }, 'Type it, and the visits and their price stand here.'))
+    else fill(place, ...offerView(offer))
   }
   const choose = (): void => {
     show()
     const offer = setting.offer.offerFor(estimate)
-    setting.announce(
-      offer === null || typeof offer === 'string' ? (offer ?? '') : offerWords(offer, estimate)
-    )
+    setting.announce(offer === null || typeof offer === 'string' ? (offer ?? '') : offerWords(offer))
   }
   show()
   const several = lines.some(({ visit }) => visit > 1)

@@ -1,47 +1,49 @@
 import type { Estimate } from '../../src/price/estimate'
-import { thisVisit, wholeProgram, withinBudget, type BudgetOffer, type Offer } from '../../src/price/offers'
+import { firstVisit, firstVisits, someTrees, wholeProgram, type ChosenOffer } from '../../src/price/offers'
 import { readBudget } from '../../src/price/readBudget'
-import type { ChosenOffer } from '../../src/sheets/offered'
+import { withinBudget } from '../../src/price/withinBudget'
+import { readTrees } from '../../src/price/readTrees'
 import { button, el, freshId } from '../parts/elements'
 import { counted } from '../../shared/words/counts'
 
-type Kind = Offer['kind']
+type Kind = ChosenOffer['kind']
 
 const kinds: readonly (readonly [Kind, string, string])[] = [
-  ['whole program', 'Whole program', 'every visit that is planned'],
-  ['this visit', 'First visit only', 'one visit to every tree'],
-  ['within budget', 'Within a budget', 'the visits that relieve most priority']
+  ['first visit', 'First visit', 'to every tree that needs one now; later visits are a forecast'],
+  ['some trees', 'Some trees', 'their first visit, with the trip shared by them alone'],
+  ['within budget', 'Within a budget', 'the first visits that do most for the trees'],
+  ['whole program', 'Whole program', 'every visit that is planned, bought now']
 ]
+
+/** What a person types to choose: a budget, or the ids of trees. */
+type TypedKind = 'within budget' | 'some trees'
 
 /** What the client may order, as buttons to choose from. It keeps the choice while the pane is open. */
 export class OfferChoice {
-  private kind: Kind = 'whole program'
-  private typed = ''
-  /** The budget that was last asked for, as it was typed; null before the first. */
-  private asked: string | null = null
-  private known: { estimate: Estimate; asked: string; offer: BudgetOffer } | null = null
+  private kind: Kind = 'first visit'
+  private readonly typed: Record<TypedKind, string> = { 'within budget': '', 'some trees': '' }
+  /** What was last asked for, as it was typed; null before the first. */
+  private readonly asked: Record<TypedKind, string | null> = { 'within budget': null, 'some trees': null }
+  private known: { estimate: Estimate; kind: Kind; asked: string | null; offer: ChosenOffer } | null = null
 
   /** Tells the line beside the documents that the choice is another. */
   private told: () => void = () => undefined
 
-  /** What is offered, or a sentence that says why a budget cannot be used; null while none was asked for. */
-  offerFor(estimate: Estimate): Offer | BudgetOffer | string | null {
-    if (this.kind === 'this visit') return thisVisit(estimate)
-    if (this.kind === 'whole program') return wholeProgram(estimate)
-    if (this.asked === null) return null
-    const { asked, known } = this
-    if (known?.estimate === estimate && known.asked === asked) return known.offer
-    const budget = readBudget(asked, estimate.minorDigits)
-    if (typeof budget === 'string') return budget
-    const offer = withinBudget(estimate, budget)
-    this.known = { estimate, asked, offer }
+  /** What is offered, or a sentence that says why what was typed cannot be used; null while nothing was asked for. */
+  offerFor(estimate: Estimate): ChosenOffer | string | null {
+    const { kind, known } = this
+    const asked = kind === 'within budget' || kind === 'some trees' ? this.asked[kind] : ''
+    if (asked === null) return null
+    if (known?.estimate === estimate && known.kind === kind && known.asked === asked) return known.offer
+    const offer = offerAsked(kind, asked, estimate)
+    if (typeof offer !== 'string') this.known = { estimate, kind, asked, offer }
     return offer
   }
 
-  /** What the documents offer: the choice, or the whole program as long as no budget is settled. */
+  /** What the documents offer: the choice, or the first visit as long as nothing else is settled. */
   chosenFor(estimate: Estimate): ChosenOffer {
     const offer = this.offerFor(estimate)
-    return offer === null || typeof offer === 'string' ? wholeProgram(estimate) : offer
+    return offer === null || typeof offer === 'string' ? firstVisit(estimate) : offer
   }
 
   /** What the documents offer, as a line for whoever is about to write them; it follows the choice. */
@@ -56,20 +58,37 @@ export class OfferChoice {
 
   private words(estimate: Estimate): string {
     const offer = this.offerFor(estimate)
-    if (offer === null || typeof offer === 'string')
-      return 'No budget is settled under Estimate, so the documents offer the whole program.'
+    if (offer === null || typeof offer === 'string') {
+      const what = this.kind === 'some trees' ? 'No trees are' : 'No budget is'
+      return `${what} settled under Estimate, so the documents offer the first visit.`
+    }
     const name = kinds.find(([kind]) => kind === offer.kind)?.[1] ?? ''
     const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
     return `The documents offer, as chosen under Estimate: ${name.toLowerCase()}, ${visits}.`
   }
 
-  /** The choice as radio buttons with the field of the budget; `changed` is called after each change. */
+  /** The choice as radio buttons with the fields that they need; `changed` is called after each change. */
   element(estimate: Estimate, changed: () => void): HTMLElement {
     const name = freshId('offer')
-    const budget = this.budgetField(estimate, changed)
+    const fields: Record<TypedKind, HTMLElement> = {
+      'some trees': this.field(
+        'some trees',
+        'Trees, with commas between them',
+        'Show these trees',
+        estimate,
+        changed
+      ),
+      'within budget': this.field(
+        'within budget',
+        `Budget (${estimate.currency}, tax included)`,
+        'Show what fits',
+        estimate,
+        changed
+      )
+    }
     const choose = (kind: Kind): void => {
       this.kind = kind
-      budget.hidden = kind !== 'within budget'
+      for (const typed of ['some trees', 'within budget'] as const) fields[typed].hidden = kind !== typed
       this.told()
       changed()
     }
@@ -90,24 +109,31 @@ export class OfferChoice {
       'div',
       {},
       el('fieldset', { class: 'ticks' }, el('legend', {}, 'What to order'), ...radios),
-      budget
+      fields['some trees'],
+      fields['within budget']
     )
   }
 
-  private budgetField(estimate: Estimate, changed: () => void): HTMLElement {
-    const id = freshId('budget')
-    const wrongId = freshId('budget')
+  private field(
+    kind: TypedKind,
+    label: string,
+    action: string,
+    estimate: Estimate,
+    changed: () => void
+  ): HTMLElement {
+    const id = freshId('offered')
+    const wrongId = freshId('offered')
     const input = el('input', {
       id,
       type: 'text',
-      inputmode: 'decimal',
+      ...(kind === 'within budget' ? { inputmode: 'decimal' } : {}),
       autocomplete: 'off',
-      value: this.typed,
+      value: this.typed[kind],
       'aria-describedby': wrongId
     })
     const wrong = el('p', { id: wrongId, class: 'check-remedy' })
     const ask = (): void => {
-      this.asked = input.value
+      this.asked[kind] = input.value
       const offer = this.offerFor(estimate)
       wrong.textContent = typeof offer === 'string' ? offer : ''
       input.setAttribute('aria-invalid', String(typeof offer === 'string'))
@@ -116,22 +142,31 @@ export class OfferChoice {
       if (typeof offer === 'string') input.focus()
     }
     input.addEventListener('input', () => {
-      this.typed = input.value
+      this.typed[kind] = input.value
     })
     input.addEventListener('keydown', ({ key }) => {
       if (key === 'Enter') ask()
     })
     return el(
       'div',
-      { hidden: this.kind !== 'within budget' },
-      el(
-        'div',
-        { class: 'field' },
-        el('label', { for: id }, `Budget (${estimate.currency}, tax included)`),
-        input,
-        wrong
-      ),
-      el('div', { class: 'actions' }, button('Show what fits', ask))
+      { hidden: this.kind !== kind },
+      el('div', { class: 'field' }, el('label', { for: id }, label), input, wrong),
+      el('div', { class: 'actions' }, button(action, ask))
     )
   }
+}
+
+/** The offer of a kind, or a sentence that says what is wrong with what was typed for it. */
+function offerAsked(kind: Kind, asked: string, estimate: Estimate): ChosenOffer | string {
+  if (kind === 'whole program') return wholeProgram(estimate)
+  if (kind === 'first visit') return firstVisit(estimate)
+  if (kind === 'some trees') {
+    const trees = readTrees(
+      asked,
+      firstVisits(estimate).map(({ tree }) => tree)
+    )
+    return typeof trees === 'string' ? trees : someTrees(estimate, trees)
+  }
+  const budget = readBudget(asked, estimate)
+  return typeof budget === 'string' ? budget : withinBudget(estimate, budget)
 }

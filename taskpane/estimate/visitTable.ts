@@ -1,5 +1,5 @@
 import { Money } from '../../shared/money'
-import type { Estimate, EstimateLine } from '../../src/price/estimate'
+import type { EstimateLine, PriceBasis } from '../../src/price/estimate'
 import { lineHeader, lineText, type EstimateColumn } from '../../src/sheets/estimate/estimateColumns'
 import { disclosure } from '../parts/disclosure'
 import { el, type Child } from '../parts/elements'
@@ -10,7 +10,7 @@ import { shownParts } from '../../shared/words/rounding'
 import { showMoney } from '../../shared/words/money'
 
 /** The lines of one visit as a table with their sums, and how they came about. */
-export function visitTable(lines: readonly EstimateLine[], estimate: Estimate): HTMLElement {
+export function visitTable(lines: readonly EstimateLine[], estimate: PriceBasis): HTMLElement {
   const years = [...new Set(lines.map(({ year }) => year))].sort((a, b) => a - b)
   const allHours =
     shownParts(
@@ -75,13 +75,13 @@ function yearsText(years: readonly number[]): string {
 /** The columns of figures beside the tree. */
 const figures = ['cuts', 'hours', 'price'] as const satisfies EstimateColumn[]
 
-function headRow(estimate: Estimate): Child {
+function headRow(estimate: PriceBasis): Child {
   const head = (name: EstimateColumn, look: string | null) =>
     el('th', { scope: 'col', class: look }, lineHeader(name, estimate))
   return el('tr', {}, head('tree', null), ...figures.map((name) => head(name, 'number')))
 }
 
-function lineRow(line: EstimateLine, estimate: Estimate): HTMLElement {
+function lineRow(line: EstimateLine, estimate: PriceBasis): HTMLElement {
   return el(
     'tr',
     {},

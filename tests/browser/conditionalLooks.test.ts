@@ -8,12 +8,9 @@ import type { Browser } from 'playwright-core'
 import { readRules } from '../../src/plan/rules/readRules'
 import { ruleChanges } from '../../src/plan/rules/ruleChanges'
 import { byUrgency } from '../../src/plan/plan'
-import { estimatePlan } from '../../src/price/estimatePlan'
 import { rateEntry, rateNames } from '../../src/price/rateBook'
-import { inventedRatesIn } from '../../src/price/rates'
 import { readRates } from '../../src/price/readRates'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
-import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import { palette } from '../../shared/palette'
 import { describeStartRates } from '../../src/sheets/rates/ratesSheet'
 import { describeRules } from '../../src/sheets/rules/rulesSheet'
@@ -28,9 +25,7 @@ import { openDesk, openFile, read, savedFile, select, write, type Desk } from '.
 jest.setTimeout(90000)
 
 const plan = samplePlan()
-const estimate = estimatePlan(plan)
 const cutPlan = describeCutPlan(plan)
-const priced = describeEstimate(estimate, plan)
 const rules = describeRules()
 const rates = describeStartRates('cm-m')
 
@@ -40,7 +35,7 @@ let desk: Desk
 beforeAll(async () => {
   browser = await connectBrowser()
   desk = await openDesk(browser, workbenchAddress())
-  const buffer = Buffer.from(await writeWorkbook([cutPlan, priced, rules, rates]))
+  const buffer = Buffer.from(await writeWorkbook([cutPlan, rules, rates]))
   await openFile(desk, 'looks.xlsx', buffer)
 })
 afterAll(() => browser.close())
@@ -222,17 +217,6 @@ test('the Cut plan shows large cuts, those that need a reason, and doses that re
   await expectSaid(cutPlan, 0, marked)
   await expectSaid(cutPlan, 1, reasoned)
   await expectSaid(cutPlan, 2, full)
-})
-
-test('the Estimate shows the prices that the least charge set, and follows the least charge', async () => {
-  const bare = estimatePlan(plan, { ...inventedRatesIn[estimate.rates.system], minimumPerTree: '0' })
-  const raisedTo = (least: number) => bare.lines.map(({ price }) => price.lt(least))
-  expect(new Set(raisedTo(60))).toEqual(new Set([true, false]))
-  await expectSaid(priced, 0, raisedTo(Number(estimate.rates.minimumPerTree)))
-  const { area } = priced.names!.find(({ name }) => name === 'Least_charge')!
-  await write(desk, priced.name, cellAddress(area.row, area.column), [[200]])
-  expect(raisedTo(200)).not.toEqual(raisedTo(60))
-  await expectSaid(priced, 0, raisedTo(200))
 })
 
 test('a look that was made through office.js is shown, follows what is typed, and is saved', async () => {

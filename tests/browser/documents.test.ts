@@ -3,7 +3,7 @@ import type { Browser } from 'playwright-core'
 import { cellAddress } from '../../shared/cells'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import { rateBook } from '../../src/price/rateBook'
-import { estimateColumn } from '../../src/sheets/estimate/estimateColumns'
+import { priceColumns } from '../../src/sheets/estimate/priceTable'
 import { connectBrowser, workbenchAddress } from './shared'
 import {
   openDesk,
@@ -39,7 +39,7 @@ describe('the documents in the grid', () => {
       .getByText(/^Written/)
       .first()
       .waitFor()
-    expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate'])
+    expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate', 'Estimate working'])
     expect(await read(desk, 'Cut plan', 'A1')).toEqual([['Cut plan']])
     expect(await read(desk, sampleSheetName, 'A1:V2')).toEqual(
       sampleInventory.slice(0, 2).map((row) => row.map((cell) => cell ?? ''))
@@ -58,14 +58,16 @@ describe('the documents in the grid', () => {
     await desk.pane.getByRole('button', { name: 'Write again' }).click()
     await desk.pane.getByRole('button', { name: 'Replace them' }).click()
     await desk.pane.locator('.done').waitFor()
-    expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate'])
+    expect(await sheetNames(desk)).toEqual([sampleSheetName, 'Cut plan', 'Estimate', 'Estimate working'])
     const cells = await read(desk, 'Estimate', 'A1:T400')
-    const row = cells.findIndex(([label]) => String(label).startsWith('Total ('))
-    const place = cellAddress(row, estimateColumn.price)
+    // The rates stand beside the prices, a column between.
+    const rate = priceColumns.price + 2
+    const row = cells.findIndex(([label]) => String(label).startsWith('Total with tax'))
+    const place = cellAddress(row, priceColumns.price)
     await waitForCell(desk, 'Estimate', place, total)
     // A changed rate has the grid recalculate every price, by names on the sheet that took its place.
-    const wage = cells.findIndex(([label]) => label === rateBook.wage.name)
-    await write(desk, 'Estimate', cellAddress(wage, 5), [[56]])
+    const wage = cells.findIndex((cells) => cells[rate] === rateBook.wage.name)
+    await write(desk, 'Estimate', cellAddress(wage, rate + 1), [[56]])
     const end = Date.now() + 10000
     let now: unknown = total
     while (now === total && Date.now() < end) {
@@ -73,11 +75,11 @@ describe('the documents in the grid', () => {
       now = (await read(desk, 'Estimate', place))[0]![0]
     }
     expect(now).toBeGreaterThan(total)
-    await write(desk, 'Estimate', cellAddress(wage, 5), [[cells[wage]![5]]])
+    await write(desk, 'Estimate', cellAddress(wage, rate + 1), [[cells[wage]![rate + 1]]])
     await waitForCell(desk, 'Estimate', place, total)
   })
 
-  test('a Rates sheet written from the pane prices the next plan, and a budget marks the Estimate', async () => {
+  test('a Rates sheet written from the pane prices the next plan, and a budget fills the Estimate', async () => {
     const estimate = async () => {
       await desk.pane.getByRole('tab', { name: 'Estimate' }).click()
       return Number((await desk.pane.locator('.totals-last dd').innerText()).replaceAll(',', ''))
@@ -104,8 +106,9 @@ describe('the documents in the grid', () => {
     await desk.pane.getByRole('button', { name: 'Write sheets' }).click()
     await desk.pane.locator('.write-place .done').waitFor()
     const cells = await read(desk, 'Estimate', 'A1:U100')
-    const choice = cells.findIndex(([label]) => String(label).startsWith('Most priority relieved within'))
-    await waitForCell(desk, 'Estimate', cellAddress(choice, estimateColumn.price), fits)
+    expect(cells.flat().join(' ')).toContain('The first visits that fit a budget of')
+    const bottom = cells.findIndex(([label]) => String(label).startsWith('Total with tax'))
+    await waitForCell(desk, 'Estimate', cellAddress(bottom, priceColumns.price), fits)
   })
 
   test('a sheet of ours is found again after it was renamed', async () => {

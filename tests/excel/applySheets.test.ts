@@ -1,6 +1,7 @@
+import { wholeProgram } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
-import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
+import { describeEstimateSheets } from '../../src/sheets/estimate/estimateSheet'
 import type { SheetDescription } from '../../src/sheets/sheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
@@ -13,7 +14,7 @@ import { startWith, type InventoryBook } from './inventorySheet'
 
 let office: InventoryBook
 const plan = samplePlan()
-const documents = [describeCutPlan(plan), describeEstimate(estimatePlan(plan), plan)]
+const documents = [describeCutPlan(plan), ...describeEstimateSheets(wholeProgram(estimatePlan(plan)), plan)]
 
 beforeAll(async () => {
   office = await startWith()
@@ -66,9 +67,10 @@ describe('writing the documents', () => {
   test('each on a sheet of its own, found again by a hidden name; the plan is shown', async () => {
     expect(await written()).toEqual([
       { kind: 'cut-plan', sheetName: 'Cut plan' },
-      { kind: 'estimate', sheetName: 'Estimate' }
+      { kind: 'estimate', sheetName: 'Estimate' },
+      { kind: 'estimate-working', sheetName: 'Estimate working' }
     ])
-    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate'])
+    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate', 'Estimate working'])
     expect(office.book.activeSheet()).toBe(sheetId('Cut plan'))
     expect(office.book.names()).toContainEqual({
       name: 'Limbwright_cut_plan',
@@ -77,7 +79,8 @@ describe('writing the documents', () => {
     })
     expect(await findOwnSheets()).toEqual([
       { kind: 'cut-plan', sheetName: 'Cut plan' },
-      { kind: 'estimate', sheetName: 'Estimate' }
+      { kind: 'estimate', sheetName: 'Estimate' },
+      { kind: 'estimate-working', sheetName: 'Estimate working' }
     ])
   })
 
@@ -105,9 +108,19 @@ describe('writing the documents', () => {
   test('without replacing, an earlier plan stays and the new one stands beside it', async () => {
     await written()
     const again = await written()
-    expect(again.map(({ sheetName }) => sheetName)).toEqual(['Cut plan (2)', 'Estimate (2)'])
-    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate', 'Cut plan (2)', 'Estimate (2)'])
-    expect((await findOwnSheets()) as unknown[]).toHaveLength(4)
+    expect(again.map(({ sheetName }) => sheetName)).toEqual([
+      'Cut plan (2)',
+      'Estimate (2)',
+      'Estimate working (2)'
+    ])
+    expect(sheetNames()).toEqual([
+      'Trees',
+      ...['Cut plan', 'Estimate', 'Estimate working'],
+      ...['Cut plan (2)', 'Estimate (2)', 'Estimate working (2)']
+    ])
+    const hidden = office.book.sheets().filter(({ visible }) => !visible)
+    expect(hidden.map(({ name }) => name)).toEqual(['Estimate working', 'Estimate working (2)'])
+    expect((await findOwnSheets()) as unknown[]).toHaveLength(6)
     const tables = office.book.tables().map(({ name }) => name)
     expect(new Set(tables).size).toBe(4)
   })
@@ -115,10 +128,10 @@ describe('writing the documents', () => {
   test('with replacing, the earlier plan makes way and keeps its name, table and place in the book', async () => {
     await written()
     const other = planOf(metricRows(), 'Trees')
-    const next = [describeCutPlan(other), describeEstimate(estimatePlan(other), other)]
+    const next = [describeCutPlan(other), ...describeEstimateSheets(wholeProgram(estimatePlan(other)), other)]
     const again = await written({ replace: true }, next)
-    expect(again.map(({ sheetName }) => sheetName)).toEqual(['Cut plan', 'Estimate'])
-    expect(sheetNames().sort()).toEqual(['Cut plan', 'Estimate', 'Trees'])
+    expect(again.map(({ sheetName }) => sheetName)).toEqual(['Cut plan', 'Estimate', 'Estimate working'])
+    expect(sheetNames().sort()).toEqual(['Cut plan', 'Estimate', 'Estimate working', 'Trees'])
     expect(cells('Cut plan').flat()).toContain('M1')
     expect(cells('Cut plan').flat()).not.toContain('T03')
     expect(
@@ -127,7 +140,7 @@ describe('writing the documents', () => {
         .map(({ name }) => name)
         .sort()
     ).toEqual(['CutPlan', 'EstimateLines'])
-    expect((await findOwnSheets()) as unknown[]).toHaveLength(2)
+    expect((await findOwnSheets()) as unknown[]).toHaveLength(3)
   })
 
   test('a sheet of ours that was renamed is replaced under its new name', async () => {
@@ -190,7 +203,7 @@ describe('nothing is written', () => {
     const problem = await refused({ replace: true })
     expect(problem.code).toBe('sheet-protected')
     expect(problem.message).toContain('Cut plan')
-    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate'])
+    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate', 'Estimate working'])
     expect(cells('Cut plan')).toEqual(before)
   })
 
@@ -211,7 +224,7 @@ describe('nothing is written', () => {
     expect(problem.cell).toMatch(/^Trees!A1:V/)
     expect(sheetNames()).toEqual(['Trees'])
     office.book.setValues(office.sheetId, area, before)
-    expect(await written({ source: sheets })).toHaveLength(2)
+    expect(await written({ source: sheets })).toHaveLength(3)
   })
 
   test('when a co-author changes the inventory while the sheets are being written', async () => {
@@ -243,7 +256,7 @@ describe('a half-written sheet never stays', () => {
       }
     })
     await expect(writing).rejects.toMatchObject({ name: 'AbortError' })
-    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate'])
+    expect(sheetNames()).toEqual(['Trees', 'Cut plan', 'Estimate', 'Estimate working'])
     expect(cells('Cut plan')).toEqual(before)
   })
 

@@ -1,6 +1,7 @@
+import { wholeProgram } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRatesIn } from '../../src/price/rates'
-import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
+import { describeEstimateSheets } from '../../src/sheets/estimate/estimateSheet'
 import { describeRates } from '../../src/sheets/rates/ratesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
@@ -11,7 +12,8 @@ import { startWith, type InventoryBook } from './inventorySheet'
 
 let office: InventoryBook
 const plan = samplePlan()
-const estimate = describeEstimate(estimatePlan(plan), plan)
+const sheets = describeEstimateSheets(wholeProgram(estimatePlan(plan)), plan)
+const ownNames = sheets.flatMap(({ names }) => names!.map(({ name }) => name))
 const rates = describeRates(inventedRatesIn['in-ft'])
 
 const cellNames = () =>
@@ -26,19 +28,19 @@ beforeAll(async () => {
 })
 
 test('the estimate’s cells get their names, and another estimate names of its own', async () => {
-  await applySheets([estimate], { replace: false })
-  const own = estimate.names!.map(({ name }) => name).sort()
+  await applySheets(sheets, { replace: false })
+  const own = [...ownNames].sort()
   expect(cellNames()).toEqual(own)
-  await applySheets([estimate], { replace: false })
+  await applySheets(sheets, { replace: false })
   expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_2`)].sort())
 })
 
 test('the names of a replaced estimate go with it, and those of the other stay', async () => {
-  await applySheets([estimate], { replace: true })
-  const own = estimate.names!.map(({ name }) => name)
+  await applySheets(sheets, { replace: true })
+  const own = ownNames
   expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_3`)].sort())
-  const sheet = office.book.sheets().find(({ name }) => name === 'Estimate (2)')!
-  const formula = formulasOf(estimate).find(({ formula: text }) => text.includes('Crew_hour,'))!
+  const sheet = office.book.sheets().find(({ name }) => name === 'Estimate working (2)')!
+  const formula = formulasOf(sheets[1]!).find(({ formula: text }) => text.includes('Crew_hour,'))!
   const area = { row: formula.row, column: formula.column, rows: 1, columns: 1 }
   expect(String(office.book.formulas(sheet.id, area)[0]![0])).toContain('Crew_hour_3,Money_digits_3')
 })
@@ -46,7 +48,7 @@ test('the names of a replaced estimate go with it, and those of the other stay',
 test('a canceled run leaves no names behind', async () => {
   const before = cellNames()
   const control = new AbortController()
-  const run = applySheets([estimate], {
+  const run = applySheets(sheets, {
     replace: false,
     signal: control.signal,
     onProgress: (done, total) => {
@@ -72,13 +74,13 @@ test('a Rates sheet is written with its rules once, and never replaced', async (
 })
 
 test('blocks of formulas hold every formula once, and nothing else', () => {
-  const cells = formulaBlocks(estimate.rows).flatMap(({ row, column, rows, columns }) =>
+  const cells = formulaBlocks(sheets[1]!.rows).flatMap(({ row, column, rows, columns }) =>
     Array.from({ length: rows * columns }, (_none, index) => [
       row + Math.floor(index / columns),
       column + (index % columns)
     ])
   )
-  const wanted = formulasOf(estimate).map(({ row, column }) => [row, column])
+  const wanted = formulasOf(sheets[1]!).map(({ row, column }) => [row, column])
   const sorted = (list: number[][]) => list.map(([r, c]) => r! * 1000 + c!).sort((a, b) => a - b)
   expect(sorted(cells)).toEqual(sorted(wanted))
 })

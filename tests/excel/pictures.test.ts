@@ -1,4 +1,5 @@
 /** Pictures on their way onto a sheet: in requests of a size that Excel takes, with progress, and with a way back. */
+import { wholeProgram } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeDocuments } from '../../src/sheets/describeDocuments'
 import type { DrawingPainter } from '../../src/drawing/paint/painter'
@@ -9,7 +10,9 @@ import { samplePlan } from '../sheets/samplePlan'
 import { startWith, type InventoryBook } from './inventorySheet'
 
 const plan = samplePlan()
-const [report] = describeDocuments(['client-report'], plan, estimatePlan(plan)) as [SheetDescription]
+const [report] = describeDocuments(['client-report'], plan, wholeProgram(estimatePlan(plan))) as [
+  SheetDescription
+]
 const pictures = report.pictures!
 
 /** A stand-in that paints nothing but weighs as much as it is told. */

@@ -1,4 +1,5 @@
 /** What the add-in writes through the real Office library and what the .xlsx writer writes, cell by cell. */
+import { wholeProgram } from '../../src/price/offers'
 import { readXlsx, type Workbook } from 'hucre/xlsx'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeDocuments, planDocuments } from '../../src/sheets/describeDocuments'
@@ -27,7 +28,7 @@ Object.assign(plan.trees[0]!.tree, { species: '=Red maple' })
 Object.assign(plan.trees[1]!.tree, { site: '#N/A' })
 Object.assign(plan.trees[2]!.tree, { id: '=T03' })
 const documents = [
-  ...describeDocuments(planDocuments, plan, estimatePlan(plan), {
+  ...describeDocuments(planDocuments, plan, wholeProgram(estimatePlan(plan)), {
     client: '=HYPERLINK("x")',
     site: '-1',
     preparedBy: '@them',
@@ -291,10 +292,10 @@ test('the names by which both are found again are the same', () => {
 })
 
 /** The sheets that follow the cells, and those whose cells are checked, are among those compared. */
-test('looks that follow the cells are on four sheets, checks of what is typed on three', () => {
+test('looks that follow the cells are on three sheets, checks of what is typed on three', () => {
   const having = (part: 'conditionalLooks' | 'rules') =>
     documents.filter((description) => (description[part] ?? []).length > 0).map(({ kind }) => kind)
-  expect(having('conditionalLooks')).toEqual(['cut-plan', 'estimate', 'rules', 'rates'])
+  expect(having('conditionalLooks')).toEqual(['cut-plan', 'rules', 'rates'])
   expect(having('rules')).toEqual(['estimate', 'rules', 'rates'])
 })
 

@@ -42,6 +42,7 @@ interface Printed {
     subtotal: string
     tax: string
     total: string
+    budgetFigures: { tree: string; price: string }[]
   }
   problems: Record<string, unknown>[]
 }
@@ -108,7 +109,11 @@ describe('--json', () => {
     for (const outcome of outcomes)
       expect(Object.keys(outcome)).toEqual(['limb', 'outcome', 'visit', 'year', 'heldBy', 'priority'])
     expect(Object.keys(plan.unplanned[0]!)).toEqual(['tree', 'row', 'reason'])
-    expect(Object.keys(plan.estimate)).toEqual(['currency', 'lines', 'subtotal', 'tax', 'total'])
+    expect(Object.keys(plan.estimate)).toEqual([
+      ...['currency', 'offer', 'lines', 'subtotal', 'tax', 'total'],
+      ...['forecast', 'waiting', 'budgetFigures']
+    ])
+    expect(Object.keys(plan.estimate.budgetFigures[0]!)).toEqual(['tree', 'price'])
     expect(Object.keys(plan.estimate.lines[0]!)).toEqual(['tree', 'visit', 'year', 'crewHours', 'price'])
     expect(Object.keys(plan.problems[0]!)).toEqual(['code', 'cell', 'count', 'message', 'remedy'])
   })
@@ -209,6 +214,7 @@ describe('a file of one’s own', () => {
     expect(sheets.map(({ name }) => name)).toEqual([
       'Cut plan',
       'Estimate',
+      'Estimate working',
       'Client report',
       'Work order',
       'Specification'

@@ -3,6 +3,7 @@ import { JSDOM } from 'jsdom'
 import JSZip from 'jszip'
 import { longestAltText } from '../../src/sheets/typedText'
 import { describeDocuments, planDocuments } from '../../src/sheets/describeDocuments'
+import { firstVisit } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { writeWorkbook } from '../../src/file/writeWorkbook'
@@ -19,7 +20,7 @@ beforeAll(async () => {
     )
   )
   const plan = planOf(rows)
-  const file = await writeWorkbook(describeDocuments(planDocuments, plan, estimatePlan(plan)))
+  const file = await writeWorkbook(describeDocuments(planDocuments, plan, firstVisit(estimatePlan(plan))))
   const zip = await JSZip.loadAsync(file)
   const texts = Object.values(zip.files).map(
     async (entry) =>

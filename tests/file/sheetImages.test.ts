@@ -1,3 +1,4 @@
+import { wholeProgram } from '../../src/price/offers'
 import { readXlsx } from 'hucre/xlsx'
 import { byUrgency } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
@@ -9,7 +10,7 @@ import { samplePlan } from '../sheets/samplePlan'
 
 const plan = samplePlan()
 const drawnTrees = byUrgency(plan).filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
-const [report] = describeDocuments(['client-report'], plan, estimatePlan(plan))
+const [report] = describeDocuments(['client-report'], plan, wholeProgram(estimatePlan(plan)))
 const pictures = report!.pictures!
 
 /** Width and height of a PNG (W3C PNG, sections 5.2 and 11.2.1: signature, then IHDR; from memory). */

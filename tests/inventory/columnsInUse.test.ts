@@ -1,4 +1,5 @@
 /** Every column of the dictionary moves what its entry says: none is offered to a surveyor and then ignored. */
+import { wholeProgram } from '../../src/price/offers'
 import type { Cell, CellBlock } from '../../shared/cells'
 import { choices } from '../../shared/choices'
 import { columns, type Column, type ColumnUse, type Field } from '../../shared/columns'
@@ -103,9 +104,9 @@ function outcome(changed: readonly Row[]) {
   const estimate = estimatePlan(plan)
   return {
     // What each column is taken for follows its cells too, and is no part of the plan.
-    plan: JSON.stringify({ ...planJson(plan, estimate), columns: null }),
+    plan: JSON.stringify({ ...planJson(plan, wholeProgram(estimate)), columns: null }),
     document: () => {
-      const sheets = describeDocuments(planDocuments, plan, estimate)
+      const sheets = describeDocuments(planDocuments, plan, wholeProgram(estimate))
       const size = { width: 400, height: 300, when: 'before', system: plan.system, palette: 'color' } as const
       const drawings = plan.trees.map((planned) => toSvg(drawTree(planned, planned.visits[0] ?? null, size)))
       return JSON.stringify(sheets.map(({ rows: content }) => content)) + drawings.join()

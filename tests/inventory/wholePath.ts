@@ -1,3 +1,4 @@
+import { wholeProgram } from '../../src/price/offers'
 import type { Cell } from '../../shared/cells'
 import { toSvg } from '../../src/drawing/paint/toSvg'
 import { planJson } from '../../src/file/planJson'
@@ -35,8 +36,11 @@ export function wholePath(rows: Cell[][]): { plan: Plan; sheets: SheetDescriptio
   const inventory = readInventory({ rows, sheet: 'Survey', top: 0, left: 0 })
   const plan = planInventory(inventory, { date: '2026-03-01', timing: {} })
   const estimate = estimatePlan(plan)
-  const sheets = describeDocuments(planDocuments, plan, estimate)
-  const told = [planText(plan, estimate), JSON.stringify(planJson(plan, estimate))]
+  const sheets = describeDocuments(planDocuments, plan, wholeProgram(estimate))
+  const told = [
+    planText(plan, wholeProgram(estimate)),
+    JSON.stringify(planJson(plan, wholeProgram(estimate)))
+  ]
   const model = inventory.trees.flatMap(({ limbs, ...tree }) => [tree, ...limbs])
   const wrong = model.flatMap((values) =>
     Object.entries(values).flatMap(([key, value]) =>

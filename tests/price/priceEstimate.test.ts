@@ -1,8 +1,9 @@
 import { Money, printMoney } from '../../shared/money'
 import { brushVolumes } from '../../src/formulas/brush'
-import type { Estimate } from '../../src/price/estimate'
-import { estimatePlan, priceOf } from '../../src/price/estimatePlan'
-import { thisVisit, wholeProgram, withinBudget } from '../../src/price/offers'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { firstVisit, firstVisits, someTrees, wholeProgram } from '../../src/price/offers'
+import { priceOf } from '../../src/price/priceLines'
+import { withinBudget } from '../../src/price/withinBudget'
 import { marginOfMarkup, markupOfMargin, priceWithMargin, priceWithMarkup } from '../../src/formulas/price'
 import { rateNames } from '../../src/price/rateBook'
 import { crewHour, inventedRatesIn, type Rates } from '../../src/price/rates'
@@ -15,21 +16,24 @@ const estimate = estimatePlan(plan, rates)
 const sum = (amounts: Money[]) => amounts.reduce((total, amount) => total.plus(amount), new Money(0))
 
 describe('the estimate of the invented sample', () => {
-  test('has lines, later years and trees budgeted by their trunk, so that the checks below mean something', () => {
+  test('has lines, later years and a tree without limbs, so that the checks below mean something', () => {
     expect(estimate.lines.length).toBeGreaterThan(15)
     expect(estimate.years.length).toBeGreaterThan(2)
-    expect(estimate.lines.some(({ relief }) => relief === null)).toBe(true)
+    expect(estimate.budgetFigures.map(({ tree }) => tree)).toEqual(['T15'])
+    expect(estimate.lines.map(({ tree }) => tree)).not.toContain('T15')
   })
 
-  test('a budget by trunk says where the trunk is outside the range of its source', () => {
+  test('a budget figure says where the trunk is outside the range of its source', () => {
     const of = (inches: number) => {
       const sized = samplePlan()
       const tree = sized.trees.find((each) => each.tree.limbs.length === 0)!
       Object.assign(tree.tree, { trunk: inches * 25.4 })
-      return estimatePlan(sized, rates).lines.find((line) => line.tree === tree.tree.id)!.basis
+      return estimatePlan(sized, rates).budgetFigures[0]!
     }
-    for (const inches of [4, 16]) expect(of(inches)).not.toContain('outside')
-    for (const inches of [3.9, 16.1]) expect(of(inches)).toMatch(/4 to 16 in trunks\); .*outside that range$/)
+    for (const inches of [4, 16])
+      expect([of(inches).outside, of(inches).work.basis.includes('outside')]).toEqual([false, false])
+    for (const inches of [3.9, 16.1])
+      expect([of(inches).outside, of(inches).work.basis.includes('outside its range')]).toEqual([true, true])
   })
 
   test('the shares of a year add up to its mobilization, travel and loads, to the cent', () => {
@@ -38,6 +42,41 @@ describe('the estimate of the invented sample', () => {
       expect(sum(own.map(({ money }) => money.shared)).toString()).toBe(year.shared.toString())
       expect(year.shared.toString()).toBe(sum([year.mobilization, year.travel, year.loadCharges]).toString())
     }
+  })
+
+  test('a trip is charged at its least charge at least, shared by its lines to the cent, and no more', () => {
+    const least = new Money('600')
+    const dear = estimatePlan(plan, { ...rates, minimumPerTrip: '600' })
+    const trips = dear.years.map((trip) => ({
+      ...trip,
+      price: sum(dear.lines.filter(({ year }) => year === trip.year).map(({ price }) => price))
+    }))
+    expect(trips.some(({ topUp }) => topUp.greaterThan(0))).toBe(true)
+    expect(trips.some(({ topUp }) => topUp.isZero())).toBe(true)
+    for (const { price, charged, topUp } of trips) {
+      expect(price.toString()).toBe(Money.max(charged, least).toString())
+      expect(price.toString()).toBe(charged.plus(topUp).toString())
+    }
+  })
+
+  test('one person with a pole does what can be reached from the ground, the crew the rest', () => {
+    const [byPole, byCrew] = [true, false].map((is) => estimate.lines.filter((line) => line.byPole === is))
+    expect([byPole!.length > 0, byCrew!.length > 0]).toEqual([true, true])
+    for (const line of byPole!) expect([line.persons, line.minutes.setUp]).toEqual([1, rates.setUpPole])
+    for (const line of byCrew!) expect(line.persons).toBe(rates.crewPersons)
+    const never = estimatePlan(plan, { ...rates, poleHeight: 0 })
+    expect(never.lines.some((line) => line.byPole)).toBe(false)
+    expect(never.subtotal.greaterThan(estimate.subtotal)).toBe(true)
+  })
+
+  test('disposal is charged by weight or by load and never by both', () => {
+    const both = { ...rates, disposalPerWeight: '1', loadCharge: '70' }
+    const byWeight = estimatePlan(plan, { ...both, disposalKind: 'weight' })
+    const byLoad = estimatePlan(plan, { ...both, disposalKind: 'load' })
+    expect(sum(byWeight.years.map(({ loadCharges }) => loadCharges)).isZero()).toBe(true)
+    expect(sum(byWeight.lines.map(({ money }) => money.disposal)).greaterThan(0)).toBe(true)
+    expect(sum(byLoad.lines.map(({ money }) => money.disposal)).isZero()).toBe(true)
+    expect(sum(byLoad.years.map(({ loadCharges }) => loadCharges)).greaterThan(0)).toBe(true)
   })
 
   test('every printed amount is whole in cents and the cost is the sum of what is printed', () => {
@@ -64,7 +103,7 @@ describe('the estimate of the invented sample', () => {
   test('no line is charged less than the least charge', () => {
     const dear = estimatePlan(plan, { ...rates, minimumPerTree: '150.00' })
     for (const { price } of dear.lines) expect(price.toNumber()).toBeGreaterThanOrEqual(150)
-    expect(dear.lines.some(({ price }) => price.equals(150))).toBe(true)
+    expect(dear.lines.some(({ money }) => money.charged.equals(150))).toBe(true)
   })
 
   test('says how many rates are still invented', () => {
@@ -149,44 +188,80 @@ describe('the volume of brush', () => {
 })
 
 describe('what a client can choose', () => {
-  const spent = (budget: number, of: Estimate = estimate) => withinBudget(of, new Money(budget))
+  const spent = (budget: number | string) => withinBudget(estimate, new Money(budget))
 
   test('the first visit, and every visit, are sums of printed lines with tax on them', () => {
-    const now = thisVisit(estimate)
-    expect(now.lines.every(({ visit }) => visit === 1)).toBe(true)
-    expect(now.total.equals(now.subtotal.plus(now.tax))).toBe(true)
+    for (const offer of [firstVisit(estimate), wholeProgram(estimate)]) {
+      expect(offer.total.equals(offer.subtotal.plus(offer.tax))).toBe(true)
+      expect(offer.subtotal.equals(sum(offer.lines.map(({ price }) => price)))).toBe(true)
+    }
+    expect(firstVisit(estimate).lines.every(({ visit }) => visit === 1)).toBe(true)
     expect(wholeProgram(estimate).total.equals(estimate.total)).toBe(true)
-    expect(wholeProgram(estimate).uncovered.isZero()).toBe(true)
+    expect(wholeProgram(estimate).forecast).toBeNull()
   })
 
-  test('a budget is never exceeded, tax included, and visits of a tree are bought in order', () => {
-    for (const budget of [0, 59.99, 250, 1000, 2000, 3333.33]) {
-      const offer = spent(budget)
-      expect(offer.total.toNumber()).toBeLessThanOrEqual(budget)
-      for (const line of offer.lines) {
-        const before = estimate.lines.filter(({ tree, visit }) => tree === line.tree && visit < line.visit)
-        for (const each of before) expect(offer.lines).toContain(each)
-      }
+  test('later visits that are not bought are a range around what they would cost, to two figures', () => {
+    const { forecast } = firstVisit(estimate)
+    const later = estimate.lines.filter(({ visit }) => visit > 1)
+    expect(forecast!.lines.map(({ tree, visit }) => [tree, visit])).toEqual(
+      later.map(({ tree, visit }) => [tree, visit])
+    )
+    expect(later.length).toBeGreaterThan(2)
+    for (const each of [forecast!, ...forecast!.by]) {
+      const { low, high, total } = each
+      expect(low.lessThanOrEqualTo(total.times('0.7'))).toBe(true)
+      expect(high.greaterThanOrEqualTo(total.times('1.3'))).toBe(true)
+      for (const end of [low, high]) expect(end.toSignificantDigits(2).equals(end)).toBe(true)
+      expect(low.greaterThan(total.times('0.63'))).toBe(true)
+      expect(high.lessThan(total.times('1.43'))).toBe(true)
     }
   })
 
-  test('enough money relieves everything that can be relieved', () => {
+  test('some trees bear their own trip: all of its shared costs, and never the prices that assume the others', () => {
+    const [tree] = firstVisits(estimate).filter(({ byPole }) => !byPole)
+    const offer = someTrees(estimate, new Set([tree!.tree]))
+    const [line] = offer.lines
+    expect(offer.lines).toHaveLength(1)
+    expect(line!.money.shared.equals(offer.years[0]!.shared)).toBe(true)
+    expect(line!.price.greaterThan(tree!.price)).toBe(true)
+    expect(offer.waiting).toHaveLength(firstVisits(estimate).length - 1)
+    expect(offer.forecast === null || offer.forecast.lines.every((each) => each.tree === tree!.tree)).toBe(
+      true
+    )
+  })
+
+  test('a budget is never exceeded, tax included, at prices that assume no other tree', () => {
+    for (const budget of [0, 59.99, 250, 400, 1000, 1500, 3333.33]) {
+      const offer = spent(budget)
+      expect(offer.total.toNumber()).toBeLessThanOrEqual(budget)
+      const again = someTrees(estimate, new Set(offer.lines.map(({ tree }) => tree)))
+      expect(again.total.equals(offer.total)).toBe(true)
+      expect(offer.lines.every(({ visit }) => visit === 1)).toBe(true)
+    }
+  })
+
+  test('a budget below the cheapest visit offers nothing and says what that visit costs, trip and tax included', () => {
+    const { cheapest, lines, total } = spent('1')
+    expect([lines.length, total.toString()]).toEqual([0, '0'])
+    const each = firstVisits(estimate).map(({ tree }) => someTrees(estimate, new Set([tree])).total)
+    expect(cheapest!.total.toString()).toBe(each.reduce((a, b) => Money.min(a, b)).toString())
+    expect(spent(cheapest!.total.toString()).lines).toHaveLength(1)
+    expect(spent(cheapest!.total.minus('0.01').toString()).lines).toEqual([])
+  })
+
+  test('enough money buys the first visit to every tree and no more', () => {
     const offer = spent(100_000)
+    expect(offer.total.equals(firstVisit(estimate).total)).toBe(true)
+    expect(offer.waiting).toEqual([])
     expect(offer.relief).toBeCloseTo(offer.reliefOfAll, 6)
     expect(offer.reliefOfAll).toBeGreaterThan(0)
   })
 
-  test('the tax fits to the cent: a cent less buys less', () => {
-    const offer = spent(2000)
-    const exact = withinBudget(estimate, offer.total)
-    expect(exact.lines).toEqual(offer.lines)
-    expect(withinBudget(estimate, offer.total.minus('0.01')).relief).toBeLessThanOrEqual(offer.relief)
-  })
-
-  test('trees without limbs are named, not ranked', () => {
-    const bare = estimate.lines.filter(({ relief }) => relief === null).map(({ tree }) => tree)
-    expect(spent(2000).unranked).toEqual(bare)
-    expect(spent(2000).lines.some(({ relief }) => relief === null)).toBe(false)
+  test('trees without limbs are part of no offer', () => {
+    for (const offer of [firstVisit(estimate), wholeProgram(estimate), spent(2000)]) {
+      expect(offer.lines.map(({ tree }) => tree)).not.toContain('T15')
+      expect(offer.budgetFigures.map(({ tree }) => tree)).toEqual(['T15'])
+    }
   })
 })
 

@@ -69,8 +69,8 @@ describe('a Rates sheet as it was written', () => {
 /** The texts of money as a sheet gives them back: 28.00 is a 28. */
 function normal(rates: Rates): Rates {
   const plain = { ...rates } as Record<string, unknown>
-  for (const key of ['burdenRate', 'equipmentHour', 'loadCharge', 'mobilization', 'minimumPerTree', 'wage'])
-    plain[key] = String(Number(plain[key]))
+  const keys = ['burdenRate', 'equipmentHour', 'forecastSpread', 'loadCharge', 'mobilization', 'wage']
+  for (const key of [...keys, 'minimumPerTree', 'minimumPerTrip']) plain[key] = String(Number(plain[key]))
   return plain as unknown as Rates
 }
 

@@ -43,7 +43,7 @@ const surfaces = {
     return fault?.code ?? Number(rateValues(rates).mobilization)
   },
   budget(cell: Cell): number | string {
-    const budget = readBudget(String(cell ?? ''), 2)
+    const budget = readBudget(String(cell ?? ''), { currency: 'USD', minorDigits: 2 })
     return typeof budget === 'string' ? budget : budget.toNumber()
   },
   function(cell: Cell): number | string {
@@ -139,7 +139,7 @@ describe('one text is one number on every surface', () => {
 
   test('the budget’s currency tells what a comma means: a reading with more decimals than it has is none', () => {
     const budget = (text: string, minorDigits: number) => {
-      const read = readBudget(text, minorDigits)
+      const read = readBudget(text, { currency: 'USD', minorDigits })
       return typeof read === 'string' ? read : read.toNumber()
     }
     for (const text of ['2,000', '$2,000', '2.000', '$ 2 000', '2000.00']) expect(budget(text, 2)).toBe(2000)

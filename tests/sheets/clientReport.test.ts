@@ -1,3 +1,4 @@
+import { wholeProgram } from '../../src/price/offers'
 import { byUrgency } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRates } from '../../src/price/rates'
@@ -17,7 +18,7 @@ const cover: Cover = {
   date: '2026-03-02',
   valid: '2026-05-31'
 }
-const sheet = describeClientReport(plan, estimate, cover)
+const sheet = describeClientReport(plan, wholeProgram(estimate), cover)
 
 /** The rows of headers, one a page of the table of trees. */
 const headerRows = ({ rows }: typeof sheet): number[] =>
@@ -96,7 +97,7 @@ describe('the client report', () => {
 
   test('costs by year, whatever belongs to no tree, tax and total add up', () => {
     const taxed = estimatePlan(plan, { ...inventedRates, taxRate: '0.0825' })
-    const report = describeClientReport(plan, taxed, cover)
+    const report = describeClientReport(plan, wholeProgram(taxed), cover)
     const amountOf = (label: RegExp) =>
       report.rows
         .filter((row) => label.test(String(row[6])))
@@ -129,7 +130,7 @@ describe('the client report', () => {
   })
 
   test('says to the client that it is a draft while rates are invented, where prices and signatures stand', () => {
-    const own = describeClientReport(plan, { ...estimate, inventedRates: false }, cover)
+    const own = describeClientReport(plan, { ...wholeProgram(estimate), inventedRates: false }, cover)
     const said = (report: typeof sheet) =>
       report.rows.flatMap((row, at) => (row[0] === draftNotice ? [at] : []))
     const approval = sheet.rows.findIndex((row) => row[0] === 'Approval')
@@ -148,7 +149,8 @@ describe('the client report', () => {
 
   test('offers boxes to tick and lines to sign', () => {
     const ticks = sheet.rows.filter(([first]) => first === '☐')
-    expect(ticks.length).toBe(3)
+    expect(ticks.length).toBe(2)
+    expect(runningText(sheet)).toContain('Other trees or fewer: they are priced again')
     expect(linesOf(sheet).some((line) => line.includes('Signature and date'))).toBe(true)
   })
 
@@ -171,7 +173,7 @@ describe('the client report', () => {
 
   test('holds drawings where asked, over cells that are empty, and none otherwise', () => {
     expect(sheet.pictures).toBeUndefined()
-    const drawn = describeClientReport(plan, estimate, cover, { drawings: true })
+    const drawn = describeClientReport(plan, wholeProgram(estimate), cover, { drawings: true })
     const pruned = plan.trees.filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
     expect(drawn.pictures!.length).toBe(pruned.length)
     for (const { area, alt } of [...drawn.pictures!, ...drawn.charts!]) {
@@ -190,7 +192,7 @@ describe('the client report', () => {
       ['Bearing', null, 135][at] ?? null
     ])
     const named = planOf(rows)
-    const report = describeClientReport(named, estimatePlan(named), cover, { drawings: true })
+    const report = describeClientReport(named, wholeProgram(estimatePlan(named)), cover, { drawings: true })
     const row = report.rows.findIndex((cells) => cells[1] === 'South scaffold,')
     expect(report.rows[row]![0]).toBe(1)
     expect([report.rows[row + 1]![0], report.rows[row + 1]![1]]).toEqual([null, 'south-east'])
@@ -200,14 +202,14 @@ describe('the client report', () => {
   test('is in meters on A4 for a metric inventory', () => {
     const metric = planOf(metricRows())
     Object.assign(metric.trees[0]!.tree, { clearance: 3 })
-    const report = describeClientReport(metric, estimatePlan(metric), cover)
+    const report = describeClientReport(metric, wholeProgram(estimatePlan(metric)), cover)
     expect(report.page.paper).toBe('a4')
     expect(runningText(report)).not.toMatch(/\d (ft|in)\b/)
   })
 
   test('of a plan without cuts says so and still closes', () => {
     const quiet = planOf(metricRows(['B', null, 3, 14, 2, 5]))
-    const report = describeClientReport(quiet, estimatePlan(quiet), cover)
+    const report = describeClientReport(quiet, wholeProgram(estimatePlan(quiet)), cover)
     const row = report.rows[headerRows(report)[0]! + 1]!
     expect(row).toContain('No cut now.')
     const text = runningText(report)
@@ -225,7 +227,7 @@ describe('the client report', () => {
     const named = weak.map((row) => ['M2', ...row.slice(1)])
     const two = planOf([...rows, ...named])
     expect(byUrgency(two).map(({ tree }) => tree.id)).toEqual(['M2', 'M1'])
-    const text = runningText(describeClientReport(two, estimatePlan(two), cover))
+    const text = runningText(describeClientReport(two, wholeProgram(estimatePlan(two)), cover))
     expect(text).toContain(
       '1 of the trees needs pruning, in 2026. The tree that needs it most is M1, Sycamore.'
     )
@@ -233,7 +235,7 @@ describe('the client report', () => {
 
   test('offers the first year and the program at what is paid, written as the table writes it', () => {
     const taxed = estimatePlan(plan, { ...inventedRates, taxRate: '0.19' })
-    const text = runningText(describeClientReport(plan, taxed, cover))
+    const text = runningText(describeClientReport(plan, wholeProgram(taxed), cover))
     const prices = taxed.lines.filter(({ year }) => year === 2026).map(({ price }) => price.toNumber())
     const before = Math.round(prices.reduce((sum, price) => sum + price, 0) * 100) / 100
     const found =
@@ -255,17 +257,18 @@ describe('the client report', () => {
     )
     const priced = estimatePlan(one)
     expect(new Set(priced.lines.map(({ year }) => year))).toEqual(new Set([2026]))
-    const ticks = describeClientReport(one, priced, cover).rows.filter(([first]) => first === '☐')
+    const ticks = describeClientReport(one, wholeProgram(priced), cover).rows.filter(
+      ([first]) => first === '☐'
+    )
     expect(ticks.map((row) => row[1])).toEqual([
-      expect.stringMatching(/^All the work, in 2026: [\d.,]+ USD with tax\.$/),
-      'Only the trees named here:'
+      expect.stringMatching(/^All the work, in 2026: [\d.,]+ USD with tax\.$/)
     ])
   })
 
   test('tells of a tree without limbs to measure them, also where no price can be given', () => {
     const rows = [metricRows()[0]!.slice(0, 7), ['M9', 'Cherry', null, 6, 1, 'young', 'good']]
     const bare = planOf(rows)
-    const report = describeClientReport(bare, estimatePlan(bare), cover)
+    const report = describeClientReport(bare, wholeProgram(estimatePlan(bare)), cover)
     const row = report.rows[headerRows(report)[0]! + 1]!
     expect(row).toContain('Measure its limbs first.')
     expect(row).not.toContain('No cut now.')
@@ -273,7 +276,7 @@ describe('the client report', () => {
 
   test('of a plan without trees has no table', () => {
     const none = { ...plan, trees: [] }
-    const report = describeClientReport(none, estimatePlan(none), cover)
+    const report = describeClientReport(none, wholeProgram(estimatePlan(none)), cover)
     expect(headerRows(report)).toEqual([])
   })
 })
@@ -291,7 +294,7 @@ describe('the years side by side', () => {
 
   test('warns on its front and where the client signs of a window that is closed', () => {
     const closed = withClosedWindow()
-    const report = linesOf(describeClientReport(closed, estimate, cover))
+    const report = linesOf(describeClientReport(closed, wholeProgram(estimate), cover))
     const at = report.flatMap((line, row) => (line.includes('An invented window is closed.') ? [row] : []))
     const row = (title: string) => report.findIndex((line) => line.startsWith(title))
     expect(at).toHaveLength(3)

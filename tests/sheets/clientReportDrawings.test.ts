@@ -1,3 +1,4 @@
+import { wholeProgram } from '../../src/price/offers'
 import type { Area } from '../../shared/cells'
 import { printedDose } from './printedDose'
 import { byUrgency, type Plan } from '../../src/plan/plan'
@@ -11,7 +12,8 @@ import { planOf, samplePlan } from './samplePlan'
 import { runningText } from './sheetTexts'
 
 const cover = { client: '', site: '', preparedBy: '', date: '2026-03-02', valid: '' }
-const drawnReport = (plan: Plan) => describeClientReport(plan, estimatePlan(plan), cover, { drawings: true })
+const drawnReport = (plan: Plan) =>
+  describeClientReport(plan, wholeProgram(estimatePlan(plan)), cover, { drawings: true })
 const withCuts = (plan: Plan) =>
   byUrgency(plan).filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
 

@@ -1,3 +1,4 @@
+import { wholeProgram } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeDocuments, planDocuments } from '../../src/sheets/describeDocuments'
 import { describeStartRates } from '../../src/sheets/rates/ratesSheet'
@@ -6,7 +7,7 @@ import { samplePlan } from './samplePlan'
 
 const plan = samplePlan()
 const sheets = [
-  ...describeDocuments(planDocuments, plan, estimatePlan(plan)),
+  ...describeDocuments(planDocuments, plan, wholeProgram(estimatePlan(plan))),
   describeRules(),
   describeStartRates('in-ft')
 ]
@@ -46,6 +47,6 @@ describe.each(following.map((sheet) => [sheet.name, sheet] as const))(
 
 test('a plan without cuts has none', () => {
   const bare = { ...plan, trees: [] }
-  for (const sheet of describeDocuments(['cut-plan', 'estimate'], bare, estimatePlan(bare)))
+  for (const sheet of describeDocuments(['cut-plan', 'estimate'], bare, wholeProgram(estimatePlan(bare))))
     expect(sheet.conditionalLooks ?? []).toEqual([])
 })

@@ -1,4 +1,5 @@
 /** Each document as its entry says it: found again by its title, chosen by its words, made from what it needs. */
+import { wholeProgram } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeDocuments, describeUsersSheet } from '../../src/sheets/describeDocuments'
 import { documentBook, documentKinds, planDocuments, type UsersDocument } from '../../src/sheets/documentBook'
@@ -7,7 +8,7 @@ import { samplePlan } from './samplePlan'
 
 const plan = samplePlan()
 const sheets = [
-  ...describeDocuments(planDocuments, plan, estimatePlan(plan)),
+  ...describeDocuments(planDocuments, plan, wholeProgram(estimatePlan(plan))),
   ...documentKinds
     .filter((kind): kind is UsersDocument => documentBook[kind].usersOwn)
     .map((kind) => describeUsersSheet(kind, plan.system))

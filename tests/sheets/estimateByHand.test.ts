@@ -4,18 +4,29 @@ import { join } from 'node:path'
 import { printMoney } from '../../shared/money'
 import { cutMinutes } from '../../src/formulas/time'
 import { estimatePlan } from '../../src/price/estimatePlan'
+import { comparisonOf } from '../../src/price/comparison'
+import { firstVisit } from '../../src/price/offers'
 import { crewHour, inventedRatesIn } from '../../src/price/rates'
-import { planOf } from './samplePlan'
+import { planOf, samplePlan } from './samplePlan'
 
 const page = readFileSync(join(__dirname, '../../docs/estimate.md'), 'utf8')
 const rates = { ...inventedRatesIn['in-ft'], taxRate: '0.0825' }
+const headers =
+  'Tree | Species | Trunk dia (in) | Height (ft) | Crown base (ft) | Life stage | Vigor | Access | Limb | Role | Limb dia (in) | Stem dia (in) | Origin (ft) | Tip (ft) | Status'
+const rest = Array<null>(7).fill(null)
 const plan = planOf([
-  ['Tree', 'Trunk dia (in)', 'Height (ft)', 'Crown base (ft)', 'Life stage', 'Vigor', 'Access'],
-  ['A', 12, 40, 10, 'young', 'good', 'open'],
-  ['B', 8, 30, 8, 'young', 'good', 'fenced']
+  headers.split(' | '),
+  ['A', 'red maple', 12, 40, 10, 'young', 'good', 'open', 'L', 'leader', 12, null, 10, 40, null],
+  ['A', ...rest, 'D1', null, 3, 11, 20, 32, 'dead'],
+  ['A', ...rest, 'D2', null, 1.5, 11, 22, 30, 'dead'],
+  ['B', 'red maple', 3, 16, 5, 'young', 'good', 'fenced', 'L', 'leader', 3, null, 5, 16, null],
+  ['B', ...rest, 'D1', null, 1, 2.8, 8, 12, 'dead'],
+  ['C', 'red maple', 12, 40, 10, 'young', 'good', 'open', ...rest],
+  ['D', 'red maple', 8, 30, 8, 'young', 'good', 'fenced', ...rest]
 ])
 const estimate = estimatePlan(plan, rates)
 const [a, b] = [estimate.lines[0]!, estimate.lines[1]!]
+const [c, d] = [estimate.budgetFigures[0]!, estimate.budgetFigures[1]!]
 const cents = (amount: typeof estimate.total) => printMoney(amount, 2)
 
 /** A figure of the page, which has to say it. */
@@ -25,40 +36,48 @@ function said(text: string): string {
 }
 
 test('hours and brush', () => {
-  expect([a.crewHours, b.crewHours].map((hours) => `${String(hours)} h`)).toEqual([
-    said('1.63 h'),
-    said('1.38 h')
-  ])
-  expect([a, b].map(({ brush }) => `${String(brush.weight)} lb`)).toEqual([said('216 lb'), said('144 lb')])
-  expect([a, b].map(({ brush }) => `${brush.looseVolume.toFixed(2)} yd³ loose`)).toEqual([
-    said('0.86 yd³ loose'),
-    said('0.58 yd³ loose')
-  ])
-  expect([a, b].map(({ brush }) => `${brush.chipVolume.toFixed(2)} yd³ of chips`)).toEqual([
-    said('0.46 yd³ of chips'),
-    said('0.30 yd³ of chips')
-  ])
+  expect([a, b, c.work, d.work].map(({ crewHours }) => `${String(crewHours)} h`)).toEqual(
+    ['0.38 h', '0.03 h', '0.63 h', '0.61 h'].map(said)
+  )
+  expect([a.byPole, b.byPole]).toEqual([false, true])
+  expect([a, b, c.work, d.work].map(({ brush }) => `${String(brush.weight)} lb`)).toEqual(
+    ['11 lb', '0 lb', '216 lb', '144 lb'].map(said)
+  )
+  expect(`${a.brush.looseVolume.toFixed(2)} yd³ loose`).toBe(said('0.04 yd³ loose'))
+  expect(`${a.brush.chipVolume.toFixed(2)} yd³ of chips`).toBe(said('0.02 yd³ of chips'))
 })
 
-test('a cut of 3 in at 15 ft takes 9.1 minutes', () => {
-  expect(`${cutMinutes(76.2, 4.572, rates).toFixed(1)} min`).toBe(said('9.1 min'))
+test('minutes of the cuts', () => {
+  const [, thin] = [cutMinutes(76.2, 6.096, rates), cutMinutes(38.1, 6.7056, rates)]
+  expect(cutMinutes(76.2, 6.096, rates)).toBeCloseTo(9.1, 9)
+  expect(thin).toBeCloseTo(5.1, 9)
+  expect(`${a.minutes.cutting.toFixed(1)} min`).toBe(said('14.2 min'))
 })
 
 test('costs, with the shared costs to the cent', () => {
   expect(cents(crewHour(rates))).toBe(said('151.60'))
   const year = estimate.years[0]!
-  expect([year.crewHours, year.crewDays, year.loads]).toEqual([3.01, 1, 1])
-  expect([year.mobilization, year.travel, year.loadCharges, year.shared].map(cents)).toEqual(
-    ['90.00', '113.70', '40.00', '243.70'].map(said)
+  expect([year.crewHours, year.crewDays]).toEqual([0.41, 1])
+  expect([year.mobilization, year.travel, year.shared].map(cents)).toEqual(
+    ['90.00', '113.70', '203.70'].map(said)
   )
   const parts = ({ money }: typeof a) => [money.crew, money.disposal, money.shared, money.cost].map(cents)
-  expect(parts(a)).toEqual(['247.11', '6.48', '131.97', '385.56'].map(said))
-  expect(parts(b)).toEqual(['209.21', '4.32', '111.73', '325.26'].map(said))
+  expect(parts(a)).toEqual(['57.61', '0.33', '188.80', '246.74'].map(said))
+  expect(parts(b)).toEqual(['4.55', '0.00', '14.90', '19.45'].map(said))
 })
 
-test('prices and totals', () => {
-  expect([a.price, b.price].map(cents)).toEqual(['562.01', '474.11'].map(said))
+test('prices and totals, budget figures apart', () => {
+  expect([a.price, b.price].map(cents)).toEqual(['359.66', '28.35'].map(said))
   expect([estimate.subtotal, estimate.tax, estimate.total].map(cents)).toEqual(
-    ['1036.12', '85.48', '1121.60'].map(said)
+    ['388.01', '32.01', '420.02'].map(said)
   )
+  expect([c.price, d.price].map(cents)).toEqual(['148.67', '141.10'].map(said))
+})
+
+test('the averages of the sample beside published ones', () => {
+  const sample = samplePlan()
+  const found = comparisonOf(sample, firstVisit(estimatePlan(sample)))
+  expect(found.map(({ here }) => here)).toEqual([4.8, 0.5, 0.7, 144.86])
+  said('4.8 and 0.5 minutes of one')
+  said('0.7 lb per minute (3) and 144.86 USD a tree')
 })

@@ -74,11 +74,11 @@ function surfacesOf(plan: Plan): Record<string, string> {
   const tree = plan.trees[0]!
   const cover = { client: 'An invented client', site: '', preparedBy: '', date: plan.date, valid: '' }
   return {
-    specification: read(specificationText(plan)),
-    'work order': shown(describeWorkOrder(plan, estimate)),
-    'client report': shown(describeClientReport(plan, estimate, cover, { drawings: true })),
+    specification: read(specificationText(plan, wholeProgram(estimate))),
+    'work order': shown(describeWorkOrder(plan, wholeProgram(estimate))),
+    'client report': shown(describeClientReport(plan, wholeProgram(estimate), cover, { drawings: true })),
     'cut plan': shown(describeCutPlan(plan)),
-    terminal: read(planText(plan, estimate)),
+    terminal: read(planText(plan, wholeProgram(estimate))),
     pane: cardText(plan, tree),
     drawing: read(altText(tree, tree.visits[0]!, 'after', plan.system, [], true))
   }
@@ -135,15 +135,15 @@ describe('one share, one length, one money, one date, one list, one count', () =
   test('an amount is written alike', () => {
     const dear = estimatePlan(plan)
     const line = { ...dear.lines[0]!, price: new Money('12345.6') }
-    const estimate = { ...dear, lines: [line], subtotal: line.price, total: line.price }
-    const offer = wholeProgram(estimate)
+    const sums = { lines: [line], subtotal: line.price, tax: new Money(0), total: line.price }
+    const offer = { ...wholeProgram(dear), ...sums }
     const pane = document.createElement('div')
-    pane.append(...offerView(offer, estimate).filter((child) => child instanceof Node))
+    pane.append(...offerView(offer).filter((child) => child instanceof Node))
     expect(pane.textContent).toContain('12,345.60')
-    expect(planText(plan, estimate)).toContain('12,345.60')
-    expect(shown(describeEstimate(estimate, plan, offer))).toContain('12,345.60')
+    expect(planText(plan, offer)).toContain('12,345.60')
+    expect(shown(describeEstimate(offer, plan))).toContain('12,345.60')
     const cover = { client: '', site: '', preparedBy: '', date: plan.date, valid: '' }
-    expect(shown(describeClientReport(plan, estimate, cover))).toContain('12,345.60')
+    expect(shown(describeClientReport(plan, offer, cover))).toContain('12,345.60')
   })
 
   test.each(['specification', 'work order', 'client report', 'cut plan', 'terminal'])(
@@ -188,7 +188,7 @@ describe('doses that stand beside their sum', () => {
   test('add up to it in the terminal', () => {
     const visit =
       /Visit \d+, \d+: ([\d.]+) % of the foliage, ([\d.]+) % allowed\n([^]*?)(?=\n {2}Visit|\n {2}Limb |\n\n)/g
-    const found = [...planText(sample, estimatePlan(sample)).matchAll(visit)]
+    const found = [...planText(sample, wholeProgram(estimatePlan(sample))).matchAll(visit)]
     expect(found.length).toBeGreaterThan(15)
     for (const [, dose, allowed, lines] of found) {
       const doses = [...lines!.matchAll(/^ {4}\S.* ([\d.]+) % +(?:[\d.]+(?: > [\d.]+)?)? +\d+ > \d+$/gm)]

@@ -38,26 +38,40 @@ export const yenRates: Rates = {
   wage: '3100',
   equipmentHour: '2800',
   mobilization: '10007',
+  disposalKind: 'load',
   loadCharge: '5000',
+  minimumPerTrip: '60000',
   disposalPerWeight: '7',
   minimumPerTree: '4000'
 }
 
-/** The cells that a formula depends on, whole areas included, names looked up. */
-export function precedents(formula: string, { names = [] }: SheetDescription): string[] {
+/** Where a cell stands among sheets that are written together: "0!A1". */
+export function addressOn(sheet: number, address: string): string {
+  return `${String(sheet)}!${address}`
+}
+
+/** The cells that a formula on one of the sheets depends on, whole areas included, names of all of them looked up. */
+export function precedents(formula: string, sheet: number, sheets: readonly SheetDescription[]): string[] {
   const bare = formula.replace(/"[^"]*"/g, '')
   const cells: string[] = []
   for (const [, from, to] of bare.matchAll(/\$?([A-Z]+\$?\d+)(?::\$?([A-Z]+\$?\d+))?(?![A-Za-z0-9_(])/g)) {
     const [top, left] = placeOf(from!)
     const [bottom, right] = placeOf(to ?? from!)
     for (let row = top; row <= bottom; row++)
-      for (let column = left; column <= right; column++) cells.push(cellAddress(row, column))
+      for (let column = left; column <= right; column++)
+        cells.push(addressOn(sheet, cellAddress(row, column)))
   }
-  for (const { name, area } of names)
-    if (new RegExp(`(?<![A-Za-z0-9_])${name}(?![A-Za-z0-9_])`).test(bare))
-      for (let row = area.row; row < area.row + area.rows; row++)
+  sheets.forEach(({ names = [] }, at) => {
+    for (const { name, area } of names) {
+      if (!new RegExp(`(?<![A-Za-z0-9_])${name}(?![A-Za-z0-9_])`).test(bare)) continue
+      // INDEX takes one cell of a column.
+      const one = new RegExp(`^=INDEX\\(${name},(\\d+)\\)$`).exec(bare)
+      const rows = one === null ? [area.row, area.row + area.rows - 1] : [area.row + Number(one[1]) - 1]
+      for (let row = rows[0]!; row <= (rows[1] ?? rows[0]!); row++)
         for (let column = area.column; column < area.column + area.columns; column++)
-          cells.push(cellAddress(row, column))
+          cells.push(addressOn(at, cellAddress(row, column)))
+    }
+  })
   return cells
 }
 
@@ -67,16 +81,30 @@ function placeOf(reference: string): [row: number, column: number] {
   return [Number(found[2]) - 1, column]
 }
 
-/** A chain of formulas that lead back to themselves, or null: a spreadsheet refuses to calculate such a sheet. */
-export function circle(description: SheetDescription): string[] | null {
-  const formulas = new Map(formulasOf(description).map(({ address, formula }) => [address, formula]))
+/** Every formula of sheets that are written together, by its address among them. */
+export function formulasIn(
+  sheets: readonly SheetDescription[]
+): Map<string, { sheet: number; formula: string }> {
+  return new Map(
+    sheets.flatMap((description, sheet) =>
+      formulasOf(description).map(
+        ({ address, formula }) => [addressOn(sheet, address), { sheet, formula }] as const
+      )
+    )
+  )
+}
+
+/** A chain of formulas that lead back to themselves, or null: a spreadsheet refuses to calculate such sheets. */
+export function circle(sheets: readonly SheetDescription[]): string[] | null {
+  const formulas = formulasIn(sheets)
   const settled = new Set<string>()
   const path: string[] = []
   const visit = (address: string): string[] | null => {
-    if (settled.has(address) || !formulas.has(address)) return null
+    const own = formulas.get(address)
+    if (settled.has(address) || own === undefined) return null
     if (path.includes(address)) return [...path.slice(path.indexOf(address)), address]
     path.push(address)
-    for (const next of precedents(formulas.get(address)!, description)) {
+    for (const next of precedents(own.formula, own.sheet, sheets)) {
       const found = visit(next)
       if (found !== null) return found
     }

@@ -1,7 +1,9 @@
 import { showDiameter } from '../../shared/words/lengths'
 import { rulesWith, type Rules } from '../../shared/rules'
 import { judgedOf } from '../../src/plan/judged'
-import { byUrgency } from '../../src/plan/plan'
+import { byUrgency, type Plan } from '../../src/plan/plan'
+import { estimatePlan } from '../../src/price/estimatePlan'
+import { firstVisit, wholeProgram } from '../../src/price/offers'
 import { cautions } from '../../src/sheets/cautions'
 import {
   describeSpecification,
@@ -12,8 +14,10 @@ import { metricRows, planOf, samplePlan } from './samplePlan'
 import { hasFormula, promises, runningText } from './sheetTexts'
 
 const plan = samplePlan()
-const text = specificationText(plan)
-const { general, trees } = specify(plan)
+const programOf = (of: Plan) => wholeProgram(estimatePlan(of))
+const offer = programOf(plan)
+const text = specificationText(plan, offer)
+const { general, trees, notSpecified } = specify(plan, offer)
 const clause = (tree: string, label: RegExp) =>
   trees
     .find((part) => part.tree === tree)!
@@ -21,21 +25,39 @@ const clause = (tree: string, label: RegExp) =>
     .lines.join('\n')
 
 describe('the specification', () => {
-  test('has a part for every tree, most urgent first', () => {
-    expect(trees.map(({ tree }) => tree)).toEqual(byUrgency(plan).map(({ tree }) => tree.id))
+  test('has a part for every tree that is offered, most urgent first, and names the others with the reason', () => {
+    const offered = new Set(offer.lines.map(({ tree }) => tree))
+    const [those, others] = [true, false].map((is) =>
+      byUrgency(plan).filter(({ tree }) => offered.has(tree.id) === is)
+    )
+    expect(trees.map(({ tree }) => tree)).toEqual(those!.map(({ tree }) => tree.id))
+    expect(others!.length).toBeGreaterThan(0)
+    for (const { tree } of others!) expect(notSpecified.join(' ')).toMatch(new RegExp(`\\b${tree.id}\\b`))
+    expect(notSpecified.join(' ')).toMatch(/T15: no limbs listed\./)
+  })
+
+  test('specifies no visit that is not offered, and names its year', () => {
+    const first = specify(plan, firstVisit(estimatePlan(plan)))
+    const later = plan.trees.find(
+      ({ visits }) => visits.filter(({ cuts }) => cuts.length > 0).length > 1 && visits[0]!.cuts.length > 0
+    )!
+    const part = first.trees.find(({ tree }) => tree === later.tree.id)!
+    const years = later.visits.slice(1).filter(({ cuts }) => cuts.length > 0)
+    const interval = part.clauses.find(({ label }) => label === 'Interval')!.lines.join(' ')
+    for (const { year } of years) expect(interval).toContain(String(year))
+    expect(interval).toMatch(/^Recommended for .*, not part of this work\.$/)
   })
 
   test('states for each tree what a specification states: objective, parts, cuts, amount, interval', () => {
     for (const tree of plan.trees) {
-      const part = trees.find(({ tree: id }) => id === tree.tree.id)!
+      const part = trees.find(({ tree: id }) => id === tree.tree.id)
+      if (part === undefined) continue
       const labels = part.clauses.map(({ label }) => label.replace(/, \d{4}$/, ''))
-      const cut = tree.visits.some(({ cuts }) => cuts.length > 0)
       const judged = judgedOf(tree) === 'some' ? ['Not judged'] : []
-      expect(labels).toEqual(
-        cut
-          ? ['Objective', 'Leader kept', 'Parts treated', 'Cuts', 'Amount', ...judged, 'Interval']
-          : ['Work', ...judged]
-      )
+      expect(labels).toEqual([
+        ...['Objective', 'Leader kept', 'Parts treated', 'Cuts', 'Amount'],
+        ...[...judged, 'Interval']
+      ])
     }
   })
 
@@ -88,7 +110,7 @@ describe('the specification', () => {
       ...row,
       ['Status', null, 'dead'][at] ?? null
     ])
-    const [tree] = specify(planOf(rows)).trees
+    const [tree] = specify(planOf(rows), programOf(planOf(rows))).trees
     expect(tree!.clauses.find(({ label }) => label.startsWith('Cuts'))!.lines).toContain(
       'Limb B: removal cut of dead wood, 6 cm across.'
     )
@@ -119,7 +141,7 @@ describe('the specification', () => {
 
   test('names the sizes of large cuts by the rules in use, and the source only where they are its sizes', () => {
     const large = (rules?: Rules) =>
-      specify({ ...plan, ...(rules === undefined ? {} : { rules }) })
+      specify({ ...plan, ...(rules === undefined ? {} : { rules }) }, offer)
         .general.find(({ label }) => label === 'Large cuts')!
         .lines.join('\n')
     expect(large()).toMatch(/^Cuts over 2 in .* over 4 in .*Colorado State University/)
@@ -133,13 +155,13 @@ describe('the specification', () => {
   })
 
   test('says why a tree has nothing specified', () => {
-    expect(clause('T15', /^Work/)).toMatch(/^None specified: its limbs are not listed/)
     const quiet = planOf(metricRows(['B', null, 3, 14, 2, 5]))
-    expect(specificationText(quiet)).toContain('Work: None at present.')
+    expect(specificationText(quiet, programOf(quiet))).toMatch(/Tree \S+: no cut at present\./)
+    expect(specificationText(quiet, programOf(quiet))).toContain('No work is planned')
   })
 
   test('says the same on the sheet as in the plain text', () => {
-    const sheet = describeSpecification(plan)
+    const sheet = describeSpecification(plan, offer)
     const running = runningText(sheet)
     for (const { clauses, title } of trees) {
       expect(running).toContain(title)
@@ -156,7 +178,7 @@ describe('the specification', () => {
   })
 
   test('is in centimeters and meters for a metric inventory', () => {
-    const metric = specificationText(planOf(metricRows()))
+    const metric = specificationText(planOf(metricRows()), programOf(planOf(metricRows())))
     expect(metric).toMatch(/reduction cut, \d+(\.\d)? cm across at \d+(\.\d)? m above ground/)
     expect(metric.replaceAll(/\d in \(|\d cm/g, '')).not.toMatch(/\d ft\b/)
   })

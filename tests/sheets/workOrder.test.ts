@@ -1,3 +1,4 @@
+import { wholeProgram } from '../../src/price/offers'
 import type { Cut, Visit } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { cautions } from '../../src/sheets/cautions'
@@ -9,7 +10,7 @@ import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTex
 
 const plan = samplePlan()
 const estimate = estimatePlan(plan)
-const sheet = describeWorkOrder(plan, estimate)
+const sheet = describeWorkOrder(plan, wholeProgram(estimate))
 const text = runningText(sheet)
 
 const headers = sheet.rows.find((row) => row[0] === 'Done')!.map(String)
@@ -125,14 +126,14 @@ describe('the work order', () => {
         tree.tree.id === 'T03' ? { ...tree, visits: tree.visits.map(hold) } : tree
       )
     }
-    expect(runningText(describeWorkOrder(held, estimate))).toContain(
+    expect(runningText(describeWorkOrder(held, wholeProgram(estimate)))).toContain(
       'On site Limb D: shortened further it would be a stub. The arborist decides.'
     )
   })
 
   test('says at its head which windows are closed, with the source', () => {
     const closed = withClosedWindow()
-    const order = runningText(describeWorkOrder(closed, estimate))
+    const order = runningText(describeWorkOrder(closed, wholeProgram(estimate)))
     expect(order).toContain('An invented window is closed. Source: invented for this test')
     expect(order.indexOf('An invented window')).toBeLessThan(order.indexOf('Cautions'))
     expect(text).not.toContain('An invented window')
@@ -140,13 +141,13 @@ describe('the work order', () => {
 
   test('has no formula, and a year without a cut orders nothing', () => {
     expect(sheet.rows.flat().some(hasFormula)).toBe(false)
-    const quiet = describeWorkOrder(plan, estimate, { year: 2027 })
+    const quiet = describeWorkOrder(plan, wholeProgram(estimate), { year: 2027 })
     expect(runningText(quiet)).toContain('No cut is planned in 2027, so nothing is ordered.')
     expect(quiet.rows.some((row) => row[0] === 'Done')).toBe(false)
   })
 
   test('orders the visits of a later year by themselves', () => {
-    const later = describeWorkOrder(plan, estimate, { year: 2029 })
+    const later = describeWorkOrder(plan, wholeProgram(estimate), { year: 2029 })
     const trees = linesOf(later).filter((line) => /^Tree T\d+:/.test(line)).length
     expect(trees).toBe(
       plan.trees.filter(({ visits }) => visits.some(({ year, cuts }) => year === 2029 && cuts.length > 0))
@@ -156,20 +157,20 @@ describe('the work order', () => {
   })
 
   test('refuses a day without hours', () => {
-    expect(() => describeWorkOrder(plan, estimate, { productiveHours: 0 })).toThrow(/above 0/)
-    expect(() => describeWorkOrder(plan, estimate, { productiveHours: NaN })).toThrow(/above 0/)
+    expect(() => describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: 0 })).toThrow(/above 0/)
+    expect(() => describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: NaN })).toThrow(/above 0/)
   })
 
   test('is in centimeters and meters for a metric inventory', () => {
     const metric = planOf(metricRows())
-    const order = describeWorkOrder(metric, estimatePlan(metric))
+    const order = describeWorkOrder(metric, wholeProgram(estimatePlan(metric)))
     expect(order.rows.find((row) => row[0] === 'Done')).toContain('Cut size (cm)')
     expect(order.page.paper).toBe('a4')
   })
 
   test('shows the whole name of a limb, in a row as high as its lines', () => {
     const named = planOf(metricRows(['South scaffold', null, 11, 14, 2, 8]))
-    const order = describeWorkOrder(named, estimatePlan(named))
+    const order = describeWorkOrder(named, wholeProgram(estimatePlan(named)))
     const row = order.rows.findIndex((cells) => cells[2] === 'South scaffold')
     expect(formatAt(order, row, 2).wrap).toBe(true)
     const heightOf = ({ heights }: typeof order, of: number) =>
@@ -179,19 +180,20 @@ describe('the work order', () => {
   })
 
   test('begins each later day on a page of its own', () => {
-    const days = sheet.rows.flatMap((row, index) => (/^Day \d+: /.test(String(row[0])) ? [index] : []))
+    const several = describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: 3 })
+    const days = several.rows.flatMap((row, index) => (/^Day \d+: /.test(String(row[0])) ? [index] : []))
     expect(days.length).toBeGreaterThan(1)
-    for (const row of days.slice(1)) expect(sheet.page.breaks).toContain(row)
+    for (const row of days.slice(1)) expect(several.page.breaks).toContain(row)
   })
 })
 
 describe('crew days', () => {
-  const stop = (hours: number | null): Stop => ({
+  const stop = (hours: number): Stop => ({
     tree: plan.trees[0]!,
     visit: plan.trees[0]!.visits[0]!,
     hours
   })
-  const hoursOf = (list: (number | null)[], limit: number) =>
+  const hoursOf = (list: number[], limit: number) =>
     crewDays(list.map(stop), limit).map(({ stops: own }) => own.map(({ hours }) => hours))
 
   test('are filled in order and never beyond the productive hours', () => {
@@ -207,7 +209,7 @@ describe('crew days', () => {
 
   test('a tree longer than a day stands alone, and its day says so', () => {
     expect(hoursOf([2, 9, 2], 7)).toEqual([[2], [9], [2]])
-    const long = runningText(describeWorkOrder(plan, estimate, { productiveHours: 0.5 }))
+    const long = runningText(describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: 0.5 }))
     const split = crewDays(roundOf(plan, estimate, 2026), 0.5)
     const planned = [...long.matchAll(/longer than a day: plan (\d+) days/g)].map(([, days]) => Number(days))
     expect(planned.length).toBeGreaterThan(2)

@@ -27,7 +27,7 @@ const exceptions: Record<string, string> = {
   'src/price/readRate.ts': 'reads a rate: the digits are those of the cell, and its range stands beside it',
   'src/price/yearsOfWork.ts':
     'whole hundredths of an hour to share costs by, as the formulas of the sheet do',
-  'src/sheets/estimate/estimateYears.ts': 'whole hundredths of an hour to share costs by',
+  'src/sheets/estimate/workingLines.ts': 'whole hundredths of an hour to share costs by',
   'src/plan/reasonsForKeeping.ts': 'keys of texts that are kept, not texts',
   'src/plan/refusals.ts': 'keys of texts that are kept, not texts',
   'taskpane/plan/doseBar.ts': 'the length of a bar for the style sheet'

@@ -1,11 +1,12 @@
 import { columnLetters, type CellBlock } from '../../shared/cells'
-import { Money } from '../../shared/money'
 import { problem } from '../../shared/problems'
 import { blankLimb, blankTree } from '../../src/inventory/columnReaders'
 import type { ColumnMatch, Inventory, Limb, Tree } from '../../src/inventory/inventory'
 import type { Cut, LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
-import type { Estimate, EstimateLine } from '../../src/price/estimate'
-import { inventedRates } from '../../src/price/rates'
+import type { Estimate } from '../../src/price/estimate'
+import type { LineWork } from '../../src/price/lineWork'
+import { priceLines } from '../../src/price/priceLines'
+import { inventedRates, type Rates } from '../../src/price/rates'
 
 /**
  * A plan made by hand so that the pane can be tested without the engine. Trees, limbs and every number are invented;
@@ -247,40 +248,43 @@ export function longPlan(count: number): Plan {
   }
 }
 
-function line(tree: string, visitNumber: number, price: string): EstimateLine {
+/** Invented work: so many crew-hours, nothing to haul. */
+function work(tree: string, visitNumber: number, crewHours: number): LineWork {
   return {
     tree,
     visit: visitNumber,
     year: 2029 + visitNumber * 2,
     cuts: 2,
+    persons: 3,
+    byPole: false,
     minutes: { setUp: 15, cutting: 20, brush: 10 },
     accessFactor: 1,
-    crewHours: 0.75,
+    crewHours,
     brushKilograms: 40,
-    brush: { weight: 40, looseVolume: 0.27, chipVolume: 0.14, byWeight: true },
-    money: {
-      crew: new Money(price).times('0.7'),
-      disposal: new Money(0),
-      shared: new Money(0),
-      cost: new Money(price).times('0.7')
-    },
+    brush: { weight: 40, looseVolume: 0.27, chipVolume: 0.14 },
     relief: 30,
-    price: new Money(price),
     basis: 'Invented.'
   }
 }
 
+/** Rates under which a crew-hour costs 100.00 and nothing else costs anything, so that a price can be read. */
+const plainRates: Rates = {
+  ...inventedRates,
+  crewPersons: 1,
+  ...{ currency: 'XTS', wage: '0', equipmentHour: '100', disposalPerWeight: '0', taxRate: '0.07' },
+  ...{ mobilization: '0', travelHours: 0, contingencyRate: '0', overheadRate: '0', profitRate: '0' },
+  ...{ minimumPerTree: '0', minimumPerTrip: '0' }
+}
+
 export function inventedEstimate(): Estimate {
+  const lines = [work('K1', 1, 12.4), work('K1', 2, 3.1), work('K2', 1, 0.95)]
   return {
     currency: 'XTS',
     minorDigits: 2,
     taxRate: 0.07,
-    lines: [line('K1', 1, '1240.50'), line('K1', 2, '310.25'), line('K2', 1, '95.00')],
-    subtotal: new Money('1645.75'),
-    tax: new Money('115.20'),
-    total: new Money('1760.95'),
-    years: [],
-    rates: { ...inventedRates, taxRate: '0.07' },
+    ...priceLines(lines, plainRates),
+    budgetFigures: [],
+    rates: plainRates,
     validUntil: '2031-04-01',
     inventedRates: true,
     inventedCount: inventedRates.invented.length,

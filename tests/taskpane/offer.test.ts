@@ -85,28 +85,56 @@ describe('the rates of an estimate', () => {
 })
 
 describe('what may be ordered', () => {
-  test('is the whole program at first, and the first visit only where that is chosen', async () => {
+  test('is the first visit at first, later visits a forecast, and the whole program only where that is chosen', async () => {
     const { root } = await estimated()
-    expect(readable(root)).toContain('Total, XTS1,760.95')
-    choose(root, 'First visit only')
-    expect(readable(root)).toContain('Subtotal1,335.50')
+    expect(readable(root)).toContain('Total, XTS1,428.45')
+    expect(readable(root)).toContain('Later visits, a forecast and not in the price')
+    choose(root, 'Whole program')
+    expect(readable(root)).toContain('Subtotal1,645.00')
     expect([...root.querySelectorAll('caption')].map(({ textContent }) => textContent)).toEqual([
-      'Visit 12031'
+      'Visit 12031',
+      'Visit 22033'
     ])
-    expect(announced(root)).toBe('2 visits, in all 1,428.99 XTS with tax.')
+    expect(readable(root)).not.toContain('a forecast and not in the price')
+    expect(announced(root)).toBe('3 visits, in all 1,760.15 XTS with tax.')
   })
 
   test('within a budget is the choice that relieves most, tax included, and what is left out is told', async () => {
     const { root } = await estimated()
     choose(root, 'Within a budget')
-    expect(readable(root)).toContain('Type a budget to see which trees and visits fit it.')
-    type(root, '1,450')
+    expect(readable(root)).toContain('Type it, and the visits and their price stand here.')
+    type(root, '$1,400')
     press(root, 'Show what fits')
-    // 1,335.50 and 7 % are 1,428.99; with the third line it would be 1,760.95.
-    expect(readable(root)).toContain('Within 1,450.00 XTS: 2 of 3 visits, to 2 of 2 trees.')
-    expect(readable(root)).toContain('Total, XTS1,428.99')
+    // 1,335.00 and 7 % are 1,428.45; K1 alone is 1,326.80 and K2, which relieves as much, 101.65.
+    expect(readable(root)).toContain('Within 1,400.00 XTS: 1 of 2 first visits')
+    expect(readable(root)).toContain('Total, XTS101.65')
     press(root, '1 visit left out')
-    expect(readable(root)).toContain('K1: visit 2, 2033, 310.25')
+    expect(readable(root)).toContain('K1: visit 1, 2031')
+  })
+
+  test('a budget below the cheapest visit says what that visit costs', async () => {
+    const { root } = await estimated()
+    choose(root, 'Within a budget')
+    type(root, '50')
+    press(root, 'Show what fits')
+    expect(readable(root)).toContain(
+      'No visit fits a budget of 50.00 XTS: the cheapest one, to tree K2, comes to 101.65 XTS with tax'
+    )
+    expect(readable(root)).not.toContain('Total, XTS')
+  })
+
+  test('some trees are priced by themselves, and one that cannot be chosen is named with those that can', async () => {
+    const { root } = await estimated()
+    choose(root, 'Some trees')
+    const ids = field(root, 'Trees')
+    ids.value = 'k2, K9'
+    ids.dispatchEvent(new Event('input'))
+    press(root, 'Show these trees')
+    expect(readable(root)).toContain('“K9”: no tree with work due now is called that. Due now: K1 and K2.')
+    ids.value = 'k2'
+    ids.dispatchEvent(new Event('input'))
+    press(root, 'Show these trees')
+    expect(readable(root)).toContain('Total, XTS101.65')
   })
 
   test.each([
@@ -131,7 +159,7 @@ describe('what may be ordered', () => {
     const describe = engine.describeDocuments
     const offers: ChosenOffer[] = []
     engine.describeDocuments = (...order) => {
-      offers.push(order[4])
+      offers.push(order[2])
       return describe(...order)
     }
     const { root } = await estimated(null, engine)
@@ -149,25 +177,25 @@ describe('what may be ordered', () => {
     }
     choose(root, 'Within a budget')
     await write()
-    type(root, '1450')
+    type(root, '1400')
     press(root, 'Show what fits')
     await write()
-    choose(root, 'First visit only')
+    choose(root, 'First visit')
     await write()
     choose(root, 'Whole program')
     await write()
     expect(offers.map(({ kind, lines: own }) => [kind, own.length])).toEqual([
-      ['whole program', 3],
-      ['within budget', 2],
-      ['this visit', 2],
+      ['first visit', 2],
+      ['within budget', 1],
+      ['first visit', 2],
       ['whole program', 3]
     ])
     const budget = offers[1]!
-    expect(isBudget(budget) && budget.budget.toString()).toBe('1450')
+    expect(isBudget(budget) && budget.budget.toString()).toBe('1400')
     expect(lines).toEqual([
-      'No budget is settled under Estimate, so the documents offer the whole program.',
-      'The documents offer, as chosen under Estimate: within a budget, 2 of 3 visits.',
-      'The documents offer, as chosen under Estimate: first visit only, 2 of 3 visits.',
+      'No budget is settled under Estimate, so the documents offer the first visit.',
+      'The documents offer, as chosen under Estimate: within a budget, 1 of 3 visits.',
+      'The documents offer, as chosen under Estimate: first visit, 2 of 3 visits.',
       'The documents offer, as chosen under Estimate: whole program, 3 of 3 visits.'
     ])
   })

@@ -65,9 +65,9 @@ describe('the sheets to write', () => {
     const engine = fakeEngine()
     const covers: unknown[] = []
     const describe = engine.describeDocuments
-    engine.describeDocuments = (wanted, plan, estimate, cover, budget) => {
+    engine.describeDocuments = (wanted, plan, offer, cover) => {
       covers.push(cover)
-      return describe(wanted, plan, estimate, cover, budget)
+      return describe(wanted, plan, offer, cover)
     }
     const { root, pane } = await openPane(new FakeSurface(), engine)
     await pane.planSelection()

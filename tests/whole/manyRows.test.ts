@@ -2,6 +2,7 @@
  * What is wrong in a thousand rows alike is told once, on every surface that lists it, and leaves the rest to be read. All trees
  * are invented.
  */
+import { wholeProgram } from '../../src/price/offers'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import { planText } from '../../src/file/planText'
 import { planJson } from '../../src/file/planJson'
@@ -75,7 +76,7 @@ describe.each(Object.keys(texts) as (keyof typeof texts)[])('%s', (name) => {
   test('about a screen of problems, in the plan and in what is printed', () => {
     const plan = planned(name)
     expect(plan.problems.length).toBeLessThanOrEqual(mostProblems)
-    const { problems } = planJson(plan, estimatePlan(plan))
+    const { problems } = planJson(plan, wholeProgram(estimatePlan(plan)))
     expect(problems).toHaveLength(plan.problems.length)
     for (const { count, message, remedy } of problems) {
       expect(count).toBeGreaterThan(0)
@@ -85,7 +86,7 @@ describe.each(Object.keys(texts) as (keyof typeof texts)[])('%s', (name) => {
 
   test('the text output needs few lines for them, and the cut plan few rows', () => {
     const plan = planned(name)
-    const text = planText(plan, estimatePlan(plan))
+    const text = planText(plan, wholeProgram(estimatePlan(plan)))
     const listed = text.slice(text.search(/\nNOT PLANNED|\nCHECKS/))
     expect(listed.split('\n').length).toBeLessThanOrEqual(60)
     const { rows } = describeCutPlan(plan)
@@ -102,10 +103,10 @@ test('a missing column is one problem, and the limbs that wait stand beneath it'
   const [missing] = plan.problems.filter(({ code }) => code === 'column-asked')
   expect(missing?.waits).toBe('1,000 limbs wait for it: rows 2 to 1001.')
   expect(plan.unplanned).toHaveLength(1000)
-  const { summary, unplanned } = planJson(plan, estimatePlan(plan))
+  const { summary, unplanned } = planJson(plan, wholeProgram(estimatePlan(plan)))
   expect(unplanned).toHaveLength(1000)
   expect(summary).toMatchObject({ trees: 500, limbs: 1000, cuts: 0, treesNotPlanned: 500 })
-  const text = planText(plan, estimatePlan(plan)).replace(/\s+/g, ' ')
+  const text = planText(plan, wholeProgram(estimatePlan(plan))).replace(/\s+/g, ' ')
   expect(text).toContain(
     '1,000 rows (rows 2 to 1001): No column was found for the stem diameter at the union'
   )
@@ -135,7 +136,7 @@ test.each(['a list of a street', 'trunks alone'] as const)(
   (name) => {
     const plan = planned(name)
     expect(plan.unplanned).toEqual([])
-    expect(planJson(plan, estimatePlan(plan)).summary).toEqual({
+    expect(planJson(plan, wholeProgram(estimatePlan(plan))).summary).toEqual({
       trees: 1000,
       limbs: 0,
       cuts: 0,

@@ -2,6 +2,7 @@
  * A tree whose limbs could not be judged says so on every surface, and is nowhere said to need no cut; a tree without limbs
  * says that. The trees are invented: N1 has limbs without stems, S1 lacks the stems of two of five, B1 has no limbs, G1 is in order.
  */
+import { wholeProgram } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeDocuments } from '../../src/sheets/describeDocuments'
 import { planDocuments } from '../../src/sheets/documentBook'
@@ -172,7 +173,7 @@ test('where nothing could be judged, no surface says that no cut is needed', asy
   expect(text).not.toMatch(/\bNo cut\b/)
   expect(text).toContain('Limbs not judged')
   const plan = planOf(rows.slice(0, 4).map((row) => row.map((cell) => (cell === '' ? null : cell))))
-  const sheets = describeDocuments(planDocuments, plan, estimatePlan(plan))
+  const sheets = describeDocuments(planDocuments, plan, wholeProgram(estimatePlan(plan)))
   expect(sheets.length).toBeGreaterThan(3)
   for (const sheet of sheets.filter(({ kind }) => kind !== 'estimate')) {
     const words = runningText(sheet)

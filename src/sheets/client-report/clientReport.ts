@@ -1,8 +1,7 @@
 import { readSerial } from '../../../shared/dates'
 import { judgedOf } from '../../plan/judged'
 import { byUrgency, type Plan } from '../../plan/plan'
-import type { Estimate } from '../../price/estimate'
-import { wholeProgram } from '../../price/offers'
+import type { ChosenOffer } from '../../price/offers'
 import { addCosts, addCostWords } from './clientReportCosts'
 import { draftNotice } from '../cautions'
 import { aboutDrawings, addDrawings } from './clientReportDrawings'
@@ -10,7 +9,6 @@ import { addApproval, addClosedWindows, addTerms } from './clientReportTerms'
 import { describeTree } from '../../plan/treeTitle'
 import { addTrees, numberColumns, wordWidths } from './clientReportTrees'
 import { pricesAcross, yearSpans } from './clientReportYears'
-import { offeredOf, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
 import { looks } from '../looks'
 import { PrintedDraft } from '../printedDraft'
@@ -32,8 +30,6 @@ export interface Cover {
 export interface ClientReportOptions {
   /** With a drawing of each tree before and after its first visit. */
   drawings?: boolean
-  /** What is priced; the whole program unless given. */
-  offer?: ChosenOffer
 }
 
 function dateOrText(text: string): Content {
@@ -44,7 +40,7 @@ function dateOrText(text: string): Content {
 /** Rows of the cover that name who and when; the costs stand beside them. */
 const coverRows = 5
 
-function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: Estimate): void {
+function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: ChosenOffer): void {
   draft.title(titles['client-report'])
   if (inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
   draft.prose('Structural pruning of shade trees: what they need, why, when, and at what price.')
@@ -108,13 +104,13 @@ function summary(plan: Plan): string[] {
 }
 
 /** As many columns of numbers as there are charts' figures and prices, wide enough for the largest amount. */
-function widthsOf(estimate: Estimate): number[] {
+function widthsOf(offer: ChosenOffer): number[] {
   const largest = Math.max(
     0,
-    ...pricesAcross(estimate.lines, yearSpans(estimate), estimate.minorDigits).map((price) => price ?? 0)
+    ...pricesAcross(offer.lines, yearSpans(offer), offer.minorDigits).map((price) => price ?? 0)
   )
   const digits = Math.floor(largest).toString().length
-  const width = Math.max(8.5, digits + Math.floor((digits - 1) / 3) + estimate.minorDigits + 2)
+  const width = Math.max(8.5, digits + Math.floor((digits - 1) / 3) + offer.minorDigits + 2)
   return [...wordWidths, ...Array<number>(numberColumns).fill(width)]
 }
 
@@ -128,34 +124,32 @@ const sizes = { text: 10.5, tables: 10 } as const
  */
 export function describeClientReport(
   plan: Plan,
-  estimate: Estimate,
+  offer: ChosenOffer,
   cover: Cover,
-  options: ClientReportOptions = {}
+  { drawings = false }: ClientReportOptions = {}
 ): SheetDescription {
-  const { drawings = false, offer = wholeProgram(estimate) } = options
-  const offered = offeredOf(estimate, offer)
-  const draft = new PrintedDraft(widthsOf(offered), sizes.text)
+  const draft = new PrintedDraft(widthsOf(offer), sizes.text)
   const paper = { orientation: 'landscape', paper: plan.system === 'in-ft' ? 'letter' : 'a4' } as const
   draft.measure = wordWidths.length
-  addCover(draft, cover, estimate)
+  addCover(draft, cover, offer)
   const besideCover = draft.next - coverRows
   draft.blank()
   draft.heading('In short')
   for (const text of summary(plan)) draft.prose(text)
   addClosedWindows(draft, plan)
-  addCostWords(draft, plan, estimate, offer)
-  const charts = addCosts(draft, besideCover, offered, offer)
+  addCostWords(draft, plan, offer)
+  const charts = addCosts(draft, besideCover, offer)
   draft.measure = draft.widths.length
   draft.resize(sizes.tables)
   if (plan.trees.length > 0) {
     draft.newPage()
-    addTrees(draft, plan, offered, offer, paper)
+    addTrees(draft, plan, offer, paper)
   }
   const drawn = drawings ? addDrawings(draft, plan, paper, offer) : { pictures: [], charts: [] }
   charts.push(...drawn.charts)
   draft.newPage()
   addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
-  addApproval(draft, plan, offer, estimate)
+  addApproval(draft, plan, offer)
   const about = `Client report, ${cover.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
   return draft.finish({
     kind: 'client-report',
@@ -167,7 +161,7 @@ export function describeClientReport(
     page: draft.page({
       ...paper,
       titleRow: null,
-      footer: estimate.inventedRates ? `Draft, not an offer. ${about}` : about
+      footer: offer.inventedRates ? `Draft, not an offer. ${about}` : about
     })
   })
 }

@@ -1,6 +1,5 @@
 import type { Plan } from '../../plan/plan'
-import type { Estimate } from '../../price/estimate'
-import { taxOn } from '../../price/offers'
+import { taxOn } from '../../price/priceLines'
 import { cautions, draftNotice } from '../cautions'
 import { priceOf } from './clientReportYears'
 import type { ChosenOffer } from '../offered'
@@ -10,6 +9,7 @@ import type { PrintedDraft } from '../printedDraft'
 import { seasonSentences } from '../seasonWords'
 import { counted } from '../../../shared/words/counts'
 import { firstOf } from '../../../shared/words/some'
+import { Money } from '../../../shared/money'
 import { showMoney } from '../../../shared/words/money'
 
 const assumptions: readonly string[] = [
@@ -83,34 +83,42 @@ export function addTerms(draft: PrintedDraft, plan: Plan, pages: readonly string
   for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
 }
 
-/** What may be ordered, each with its price as it is paid: all that is offered, or the first year's part of it. */
-function choices(offer: ChosenOffer, firstYear: string, estimate: Estimate): string[] {
-  const { currency, minorDigits } = estimate
+/** What may be ordered, each with its price as it is paid: all that is offered, or the first year's part of a program. */
+function choices(offer: ChosenOffer, firstYear: string): string[] {
+  const { currency, minorDigits } = offer
   const all = `${showMoney(offer.total, minorDigits)} ${currency} with tax`
-  if (offer.kind === 'this visit') return [`The first visit to each tree: ${all}.`]
-  if (offer.kind === 'within budget') return [`The visits that are offered: ${all}.`]
+  if (offer.kind === 'first visit') return [`The first visit to each tree: ${all}.`]
+  if (offer.kind !== 'whole program') return [`The visits that are offered: ${all}.`]
   const now = offer.lines.filter(({ year }) => String(year) === firstYear)
   if (now.length === offer.lines.length) return [`All the work, in ${firstYear}: ${all}.`]
   const before = priceOf(now, minorDigits)
-  const after = `${showMoney(before.plus(taxOn(before, estimate)), minorDigits)} ${currency} with tax`
+  const after = `${showMoney(before.plus(taxOn(before, offer.rates)), minorDigits)} ${currency} with tax`
   const listed = `as listed tree by tree at ${showMoney(before, minorDigits)} ${currency} before tax`
   return [
     ...(now.length === 0 ? [] : [`The work of ${firstYear} only, ${listed}: ${after}.`]),
-    `All visits of the program: ${all}; each later visit is confirmed with its price before it is made.`
+    `All visits of the program: ${all}; each later visit is confirmed before it is made.`
   ]
 }
 
+/** Trees share a trip, so fewer of them are never signed at prices that assume the others. */
+function otherChoice({ rates, currency, minorDigits }: ChosenOffer): string {
+  const least = new Money(rates.minimumPerTrip)
+  const charge = least.greaterThan(0)
+    ? ` A trip is charged at ${showMoney(least, minorDigits)} ${currency} before tax at least.`
+    : ''
+  return `Other trees or fewer: they are priced again, as these prices share one trip.${charge}`
+}
+
 /** What the client chooses and signs; nothing where nothing is offered. */
-export function addApproval(draft: PrintedDraft, plan: Plan, offer: ChosenOffer, estimate: Estimate): void {
+export function addApproval(draft: PrintedDraft, plan: Plan, offer: ChosenOffer): void {
   if (offer.lines.length === 0) return
   draft.keepTogether()
   draft.air()
   draft.heading('Approval')
-  if (estimate.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
+  if (offer.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
   addClosedWindows(draft, plan)
-  for (const choice of choices(offer, plan.date.slice(0, 4), estimate)) draft.tick(choice)
-  draft.tick('Only the trees named here:')
-  draft.toFill([{ label: '', at: 0, from: 1, columns: 5 }])
+  for (const choice of choices(offer, plan.date.slice(0, 4))) draft.tick(choice)
+  draft.prose(otherChoice(offer))
   const places = (labels: readonly [string, string]) => [
     { label: labels[0], at: 0, from: 3, columns: 1 },
     { label: labels[1], at: 5, from: 6, columns: Math.max(1, draft.widths.length - 6) }

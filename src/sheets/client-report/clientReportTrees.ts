@@ -1,5 +1,5 @@
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
-import type { Estimate, EstimateLine } from '../../price/estimate'
+import type { EstimateLine } from '../../price/estimate'
 import { systems } from '../../../shared/units'
 import { printedDiameter, printedHeight } from '../../../shared/words/lengths'
 import { describeTree } from '../../plan/treeTitle'
@@ -79,7 +79,7 @@ function byTree(lines: readonly EstimateLine[]): Map<string, EstimateLine[]> {
 }
 
 /** The prices of the years and their sum; a single year needs no sum beside it. */
-function priceHeaders(spans: readonly YearSpan[], { minorDigits }: Estimate, sum: string): TableColumn[] {
+function priceHeaders(spans: readonly YearSpan[], { minorDigits }: ChosenOffer, sum: string): TableColumn[] {
   const money = { ...moneyFormat(minorDigits), ...top }
   const strong = { ...money, bold: true }
   if (spans.length < 2) return [{ header: spans[0]?.header ?? 'Price', format: strong }]
@@ -89,7 +89,7 @@ function priceHeaders(spans: readonly YearSpan[], { minorDigits }: Estimate, sum
 function prices(
   lines: readonly EstimateLine[],
   spans: readonly YearSpan[],
-  { minorDigits }: Estimate
+  { minorDigits }: ChosenOffer
 ): (number | null)[] {
   const across = pricesAcross(lines, spans, minorDigits)
   return spans.length < 2 ? across.slice(-1) : across
@@ -99,43 +99,40 @@ function whatAndWhen({ tree, plan, own }: TreeRow): string {
   const offered = (visit: number) => own.some((line) => line.visit === visit)
   const what = `${whatItNeeds(tree, plan.system)} ${whenItIs(tree, offered)}`
   if (tree.tree.limbs.length > 0) return what.trim()
-  if (own.length === 0) return 'Measure its limbs first.'
-  return 'Measure its limbs first. The price is a budget by trunk size for the work that is then chosen.'
+  return 'Measure its limbs first.'
 }
 
 /**
- * One row per tree, most urgent first: what, why, and the price of each year across, the headers on each page. `estimate`
- * holds the lines that are offered.
+ * One row per tree, most urgent first: what, why, and the price of each year across, the headers on each page.
  */
 export function addTrees(
   draft: PrintedDraft,
   plan: Plan,
-  estimate: Estimate,
   offer: ChosenOffer,
   page: Pick<PageSetup, 'paper' | 'orientation'>
 ): void {
   const start = draft.next
-  const spans = yearSpans(estimate)
-  const lines = byTree(estimate.lines)
-  const priced = priceHeaders(spans, estimate, offer.kind === 'whole program' ? 'All visits' : 'All offered')
+  const spans = yearSpans(offer)
+  const lines = byTree(offer.lines)
+  const priced = priceHeaders(spans, offer, offer.kind === 'whole program' ? 'All visits' : 'All offered')
   const told = [...wordColumns, ...factsOf(plan).slice(0, numberColumns - priced.length)]
   const body = byUrgency(plan).map((tree): Content[] => {
     const own = lines.get(tree.tree.id) ?? []
-    return [...cellsOf(told, { plan, tree, own }), ...prices(own, spans, estimate)]
+    return [...cellsOf(told, { plan, tree, own }), ...prices(own, spans, offer)]
   })
   draft.heading('Tree by tree: what, why, when, and the price')
   const without =
     offer.kind === 'whole program'
       ? 'A year without a price is a year without a visit.'
       : 'What has no price is not in this offer.'
-  draft.prose(`Prices in ${estimate.currency} before tax, most urgent trees first. ${without}`)
+  draft.prose(`Prices in ${offer.currency} before tax, most urgent trees first. ${without}`)
   const columns = [...headersOf(told), ...priced]
   draft.gridOverPages(columns, body, 2, page, start)
-  const sums = prices(estimate.lines, spans, estimate)
+  const sums = prices(offer.lines, spans, offer)
   const before = columns.length - sums.length - 1
   const row = draft.line(['All trees', ...Array<null>(before).fill(null), ...sums], {
     ...looks.total,
     size: draft.size
   })
-  draft.format(row, before + 1, 1, sums.length, moneyFormat(estimate.minorDigits))
+  draft.format(row, before + 1, 1, sums.length, moneyFormat(offer.minorDigits))
 }

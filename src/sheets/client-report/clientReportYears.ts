@@ -1,4 +1,4 @@
-import type { Estimate, EstimateLine } from '../../price/estimate'
+import type { EstimateLine, PricedWork } from '../../price/estimate'
 import { asNumber, sumPrinted, type Money } from '../../../shared/money'
 
 /** Year columns that a page has room for, besides the sum. */
@@ -12,13 +12,13 @@ export interface YearSpan {
   to: number
 }
 
-export function yearsOf(estimate: Estimate): number[] {
-  return [...new Set(estimate.lines.map(({ year }) => year))].sort((a, b) => a - b)
+export function yearsOf({ lines }: Pick<PricedWork, 'lines'>): number[] {
+  return [...new Set(lines.map(({ year }) => year))].sort((a, b) => a - b)
 }
 
 /** The years of the program side by side; where they are many, the last column holds all that follow. */
-export function yearSpans(estimate: Estimate): YearSpan[] {
-  const years = yearsOf(estimate)
+export function yearSpans(priced: Pick<PricedWork, 'lines'>): YearSpan[] {
+  const years = yearsOf(priced)
   const single = years.length > mostYears ? years.slice(0, mostYears - 1) : years
   const spans = single.map((year): YearSpan => ({ header: String(year), from: year, to: year }))
   const rest = years.slice(single.length)

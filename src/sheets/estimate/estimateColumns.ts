@@ -1,4 +1,4 @@
-import type { Estimate, EstimateLine } from '../../price/estimate'
+import type { EstimateLine, PriceBasis } from '../../price/estimate'
 import { asNumber } from '../../../shared/money'
 import { palette } from '../../../shared/palette'
 import { systems } from '../../../shared/units'
@@ -11,16 +11,23 @@ import { moneyFormat } from '../moneyFormat'
 import type { Format } from '../sheet'
 
 /** What the headers of an estimate name. */
-type Naming = Pick<Estimate, 'rates' | 'currency' | 'minorDigits'>
+type Naming = Pick<PriceBasis, 'rates' | 'currency' | 'minorDigits'>
 
-/** What the working columns of a line hold. */
+/** Whole units of a sum that is shared out, and the key by which the units left over are given. */
+export interface Part {
+  readonly units: number
+  readonly order: number
+}
+
+/** What the working columns of a line hold: of the shared costs, and of what lifts the trip to its least charge. */
 export interface Working {
-  units: number
-  order: number
+  readonly trip: number
+  readonly shared: Part
+  readonly topUp: Part
 }
 
 /** How the values of a column look in a cell, and how a text writes them. */
-type Kind = 'name' | 'text' | 'ordinal' | 'whole' | 'tenth' | 'hundredth' | 'money' | 'working' | 'mark'
+type Kind = 'name' | 'text' | 'ordinal' | 'whole' | 'tenth' | 'hundredth' | 'money' | 'working'
 
 /** A column of the table of lines: every surface chooses among these by name. */
 interface LineColumn {
@@ -44,6 +51,7 @@ const columns = {
   year: { header: 'Year', width: 7, kind: 'ordinal', of: ({ year }) => year },
   basis: { header: 'How it was calculated', width: 36, kind: 'text', of: ({ basis }) => basis },
   cuts: { header: 'Cuts', width: 6, kind: 'whole', of: ({ cuts }) => cuts },
+  persons: { header: 'Persons', width: 8, kind: 'whole', of: ({ persons }) => persons },
   setUp: { header: 'Set-up (min)', width: 9, kind: 'whole', of: ({ minutes }) => minutes.setUp },
   cutting: { header: 'Cutting (min)', width: 8, kind: 'tenth', of: ({ minutes }) => minutes.cutting },
   brush: { header: 'Brush (min)', width: 9, kind: 'tenth', of: ({ minutes }) => minutes.brush },
@@ -81,6 +89,18 @@ const columns = {
     of: ({ money }) => asNumber(money.shared)
   },
   cost: { header: inMoney('Cost'), width: 11, kind: 'money', of: ({ money }) => asNumber(money.cost) },
+  charged: {
+    header: inMoney('Charged'),
+    width: 11,
+    kind: 'money',
+    of: ({ money }) => asNumber(money.charged)
+  },
+  topUp: {
+    header: inMoney('To least charge for the trip'),
+    width: 11,
+    kind: 'money',
+    of: ({ money }) => asNumber(money.topUp)
+  },
   price: {
     header: inMoney('Price'),
     width: 13,
@@ -88,20 +108,31 @@ const columns = {
     strong: true,
     of: ({ price }) => asNumber(price)
   },
+  trip: { header: 'Trip', width: 6, kind: 'ordinal', of: (_line, { trip }) => trip },
   units: {
     header: 'Working: share in smallest units',
     width: 10,
     kind: 'working',
-    of: (_line, { units }) => units
+    of: (_line, { shared }) => shared.units
   },
   order: {
     header: 'Working: who gets the units left',
     width: 17,
     kind: 'working',
-    of: (_line, { order }) => order
+    of: (_line, { shared }) => shared.order
   },
-  /** Marks what is offered; only where not everything is. */
-  chosen: { header: 'Offered', width: 11, kind: 'mark', strong: true, of: () => null }
+  topUnits: {
+    header: 'Working: least charge in smallest units',
+    width: 10,
+    kind: 'working',
+    of: (_line, { topUp }) => topUp.units
+  },
+  topOrder: {
+    header: 'Working: who gets the units left of it',
+    width: 17,
+    kind: 'working',
+    of: (_line, { topUp }) => topUp.order
+  }
 } as const satisfies Record<string, LineColumn>
 
 export type EstimateColumn = keyof typeof columns
@@ -109,20 +140,13 @@ export type EstimateColumn = keyof typeof columns
 const names = Object.keys(columns) as EstimateColumn[]
 const columnOf = (name: EstimateColumn): LineColumn => columns[name]
 
-/** The columns of the sheet from the left; the last one stands only where visits are marked as offered. */
-function placed(chosen: boolean): EstimateColumn[] {
-  return names.filter((name) => chosen || name !== 'chosen')
-}
-
 /** Where each column of the estimate's table stands, from 0. */
 export const estimateColumn = Object.fromEntries(names.map((name, index) => [name, index])) as Record<
   EstimateColumn,
   number
 >
 
-export function estimateWidths(chosen: boolean): number[] {
-  return placed(chosen).map((name) => columns[name].width)
-}
+export const estimateWidths: readonly number[] = names.map((name) => columns[name].width)
 
 function formatOf({ kind, strong }: LineColumn, minorDigits: number): Format {
   const format: Record<Kind, () => Format> = {
@@ -133,8 +157,7 @@ function formatOf({ kind, strong }: LineColumn, minorDigits: number): Format {
     tenth: () => cellFormats.tenth,
     hundredth: () => cellFormats.hundredth,
     money: () => moneyFormat(minorDigits),
-    working: () => ({ ...cellFormats.whole, color: palette.quiet, size: 8 }),
-    mark: () => ({ align: 'center' })
+    working: () => ({ ...cellFormats.whole, color: palette.quiet, size: 8 })
   }
   return strong === undefined ? format[kind]() : { ...format[kind](), bold: true }
 }
@@ -146,9 +169,9 @@ export function lineHeader(name: EstimateColumn, naming: Naming): string {
 }
 
 /** Headers and looks of the sheet's table. Neighbors of one kind share one look, so that a long sheet stays small. */
-export function estimateColumns(estimate: Estimate, chosen: boolean): TableColumn[] {
+export function estimateColumns(estimate: Naming): TableColumn[] {
   const known = new Map<string, Format>()
-  return placed(chosen).map((name) => {
+  return names.map((name) => {
     const column = columnOf(name)
     const key = `${column.kind} ${String(column.strong ?? false)}`
     const format = known.get(key) ?? formatOf(column, estimate.minorDigits)
@@ -157,12 +180,14 @@ export function estimateColumns(estimate: Estimate, chosen: boolean): TableColum
   })
 }
 
-/** The values of the columns that have one before it is known what is offered, in the order of the sheet. */
-export const lineValues: readonly (readonly [EstimateColumn, LineColumn['of']])[] = placed(false).map(
-  (name) => [name, columnOf(name).of]
-)
+/** The values of the columns, in the order of the sheet. */
+export const lineValues: readonly (readonly [EstimateColumn, LineColumn['of']])[] = names.map((name) => [
+  name,
+  columnOf(name).of
+])
 
-const noWorking: Working = { units: 0, order: 0 }
+const noPart: Part = { units: 0, order: 0 }
+const noWorking: Working = { trip: 0, shared: noPart, topUp: noPart }
 
 /** A cell of a line as a text in a column, as a terminal or the pane shows it. */
 export function lineText(name: EstimateColumn, line: EstimateLine, { minorDigits }: Naming): string {

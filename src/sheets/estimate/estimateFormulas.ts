@@ -3,20 +3,20 @@ import type { EstimateLine } from '../../price/estimate'
 import { estimateColumn, lineValues, type EstimateColumn, type Working } from './estimateColumns'
 import type { Content } from '../sheet'
 
-/** A cell of the sheet by its column; rows count from 0. */
+/** A cell of the sheet of workings by its column; rows count from 0. */
 export function cell(column: EstimateColumn, row: number): string {
   return `${columnLetters(estimateColumn[column])}${String(row + 1)}`
 }
 
-/** A column of the table from its first row to its last, fixed. */
+/** A column of the table of workings from its first row to its last, fixed. */
 export function down(column: EstimateColumn, first: number, count: number): string {
   const letters = columnLetters(estimateColumn[column])
   return `$${letters}$${String(first + 1)}:$${letters}$${String(first + count)}`
 }
 
-/** The key by which the smallest units left over are given out: year, then remainder, then the earlier row. */
-export function orderKey(year: number, rest: number, row: number): number {
-  return (year - 2000) * 1e13 + rest * 1e5 + (1e5 - (row + 1))
+/** The key by which the smallest units left over are given out: trip, then remainder, then the earlier row. */
+export function orderKey(trip: number, rest: number, row: number): number {
+  return trip * 1e13 + rest * 1e5 + (1e5 - (row + 1))
 }
 
 /** Stands in the formulas of a line for its row. */
@@ -27,25 +27,50 @@ type RowFormula = readonly string[]
 
 const onRow = (formula: string): RowFormula => `=${formula}`.split(ownRow)
 
+/** A sum of the trip shared out by crew-hours: the whole part of the quota, the key for what is left, and the amount. */
+function sharedOut(
+  columns: { units: EstimateColumn; order: EstimateColumn },
+  names: { units: string; order: string }
+): { units: RowFormula; order: RowFormula; amount: RowFormula } {
+  const of = (column: EstimateColumn) => `${columnLetters(estimateColumn[column])}${ownRow}`
+  const ofTrip = (column: string) => `SUMIF(Trip_number,${of('trip')},${column})`
+  const hours = `ROUND(${ofTrip('Trip_hours')}*100,0)`
+  const own = `IF(${hours}>0,ROUND(${of('hours')}*100,0),1)`
+  const all = `IF(${hours}>0,${hours},${ofTrip('Trip_lines')})`
+  const quota = `${ofTrip(names.units)}*${own}`
+  const units = of(columns.units)
+  return {
+    units: onRow(`INT(${quota}/${all})`),
+    order: onRow(`${of('trip')}*10^13+(${quota}-${units}*${all})*10^5+10^5-ROW()`),
+    amount: onRow(`(${units}+IF(${of(columns.order)}>=${ofTrip(names.order)},1,0))/10^Money_digits`)
+  }
+}
+
 function rowFormulas() {
   const of = (column: EstimateColumn) => `${columnLetters(estimateColumn[column])}${ownRow}`
-  const ofYear = (column: string) => `SUMIF(Work_years,${of('year')},${column})`
-  const quota = `${ofYear('Year_units')}*ROUND(${of('hours')}*100,0)`
-  const all = `ROUND(${ofYear('Year_hours')}*100,0)`
-  const beforeFactor = `${of('setUp')}+${of('cutting')}+${of('brush')}`
+  const shared = sharedOut({ units: 'units', order: 'order' }, { units: 'Trip_units', order: 'Trip_order' })
+  const topUp = sharedOut(
+    { units: 'topUnits', order: 'topOrder' },
+    { units: 'Trip_top_units', order: 'Trip_top_order' }
+  )
+  const cutting = `(${of('setUp')}+${of('cutting')})*${of('persons')}/Crew_persons`
   const charged = `${of('cost')}*(1+Contingency_rate)*(1+Overhead_rate)*Profit_factor`
   return {
     brush: onRow(`${of('weight')}/Brush_a_minute`),
-    hours: onRow(`ROUND((${beforeFactor})*${of('factor')}/60,2)`),
+    hours: onRow(`ROUND((${cutting}+${of('brush')})*${of('factor')}/60,2)`),
     loose: onRow(`ROUND(${of('weight')}/Loose_density,2)`),
     chips: onRow(`ROUND(${of('weight')}/Chip_density,2)`),
     crew: onRow(`ROUND(${of('hours')}*Crew_hour,Money_digits)`),
-    disposal: onRow(`ROUND(${of('weight')}*Disposal_rate,Money_digits)`),
-    shared: onRow(`(${of('units')}+IF(${of('order')}>=${ofYear('Year_order')},1,0))/10^Money_digits`),
+    disposal: onRow(`IF(Disposal_kind="load",0,ROUND(${of('weight')}*Disposal_rate,Money_digits))`),
+    shared: shared.amount,
     cost: onRow(`ROUND(${of('crew')}+${of('disposal')}+${of('shared')},Money_digits)`),
-    price: onRow(`ROUND(MAX(${charged},Least_charge),Money_digits)`),
-    units: onRow(`INT(${quota}/${all})`),
-    order: onRow(`(${of('year')}-2000)*10^13+(${quota}-${of('units')}*${all})*10^5+10^5-ROW()`)
+    charged: onRow(`ROUND(MAX(${charged},Least_charge),Money_digits)`),
+    topUp: topUp.amount,
+    price: onRow(`ROUND(${of('charged')}+${of('topUp')},Money_digits)`),
+    units: shared.units,
+    order: shared.order,
+    topUnits: topUp.units,
+    topOrder: topUp.order
   } satisfies Partial<Record<EstimateColumn, RowFormula>>
 }
 
@@ -64,16 +89,33 @@ class LineFormula {
   }
 }
 
-/** Minutes of brush follow from its weight only where they were computed from it. */
-const follows = (column: EstimateColumn, { brush }: EstimateLine): boolean =>
-  column !== 'brush' || brush.byWeight
+/**
+ * What a budget figure has instead: minutes of one person by the trunk, over the persons of the crew. They are typed in
+ * as they are published, times the trunk.
+ */
+function byTrunk(line: EstimateLine): Partial<Record<EstimateColumn, Content>> {
+  const { persons, minutes } = line
+  const minutesOf = (of: number): Content => ({
+    formula: `=${String(Number((of * persons).toPrecision(12)))}/Crew_persons`,
+    value: of
+  })
+  return { cutting: minutesOf(minutes.cutting), brush: minutesOf(minutes.brush) }
+}
 
 /** One line of the table at a row of the sheet: inputs as numbers, everything that follows from them as a formula. */
-export function estimateRow(line: EstimateLine, row: number, working: Working): Content[] {
+export function workingRow(
+  line: EstimateLine,
+  row: number,
+  working: Working,
+  crewPersons: number
+): Content[] {
+  const own: Partial<Record<EstimateColumn, Content>> = line.visit === 0 ? byTrunk(line) : {}
+  const wholeCrew: Content = { formula: '=Crew_persons', value: crewPersons }
   return lineValues.map(([column, of]) => {
+    if (own[column] !== undefined) return own[column]
     const value = of(line, working)
+    if (column === 'persons' && !line.byPole) return wholeCrew
     const formula = formulas[column]
-    const computed = formula !== undefined && typeof value === 'number' && follows(column, line)
-    return computed ? new LineFormula(formula, row, value) : value
+    return formula !== undefined && typeof value === 'number' ? new LineFormula(formula, row, value) : value
   })
 }

@@ -1,26 +1,33 @@
 import { brushDensity, brushVolumeSource } from '../../formulas/brush'
-import type { Estimate } from '../../price/estimate'
+import type { PriceBasis } from '../../price/estimate'
+import { rateHeaders } from '../../price/ratesTable'
 import { rateEntry, rateNames, type RateName } from '../../price/rateBook'
 import type { RateEntry } from '../../price/rateEntry'
 import type { RateKind } from '../../price/rateKinds'
 import { crewHour, rateValues } from '../../price/rates'
 import { Money } from '../../../shared/money'
 import { systems } from '../../../shared/units'
-import type { SheetDraft } from '../draft'
 import { cellFormats } from '../cellFormats'
 import { moneyFormat } from '../moneyFormat'
 import { looks } from '../looks'
 import { palette } from '../../../shared/palette'
 import { rateContent, rateRule } from '../rates/rateRule'
+import type { Area } from '../../../shared/cells'
 import type { CellRule, Content, Format, NamedCells } from '../sheet'
 
-/** Label, value, unit and remark; the columns between stay empty so that texts run over them. */
-const columns = { label: 0, value: 5, unit: 6, remark: 9 } as const
+/** Beside the prices, where they are not printed: rate, value, unit, what the Rates sheet says, remark. */
+const columns = { label: 0, value: 1, unit: 2, base: 3, remark: 4 } as const
+
+export const rateWidths = [38, 13, 26, 16, 60] as const
+
+/** Over the values that the Rates sheet had: a yellow cell that differs was changed on the Estimate. */
+export const baseHeader = 'By the Rates sheet'
 
 interface NamedRate {
   name: string
   label: string
   content: Content
+  base?: Content
   unit: string
   remark: Content
   format: Format
@@ -56,8 +63,9 @@ function formatOf({ kind, fine }: RateEntry, minorDigits: number): Format {
 }
 
 /** The cell of every rate of the book that the formulas call by name, in its order. */
-function ownRates({ rates, minorDigits, currency }: Estimate): NamedRate[] {
+function ownRates({ rates, minorDigits, currency }: PriceBasis): NamedRate[] {
   const values = rateValues(rates)
+  const base = { ...values, ...rates.changedHere }
   return rateNames.flatMap((rate) => {
     const entry = rateEntry(rate)
     if (entry.cell === null) return []
@@ -66,8 +74,9 @@ function ownRates({ rates, minorDigits, currency }: Estimate): NamedRate[] {
       name: entry.cell,
       label: entry.name,
       content: rateContent(entry, values[rate]),
+      base: rateContent(entry, base[rate]),
       unit: entry.kind === 'money' ? `${currency}, ${unit}` : unit,
-      remark: rates.invented.includes(rate) ? 'invented' : '',
+      remark: rates.invented.includes(rate) ? 'invented' : (entry.note ?? ''),
       format: formatOf(entry, minorDigits),
       input: true,
       rate
@@ -76,7 +85,7 @@ function ownRates({ rates, minorDigits, currency }: Estimate): NamedRate[] {
 }
 
 /** What the formulas call by name beside the rates: the rows of each stand below the rate that it follows from. */
-function madeRates({ rates, minorDigits, currency }: Estimate): Partial<Record<RateName, NamedRate[]>> {
+function madeRates({ rates, minorDigits, currency }: PriceBasis): Partial<Record<RateName, NamedRate[]>> {
   const density = brushDensity(rates.system)
   const weight = systems[rates.system].weight
   const volume = rates.system === 'in-ft' ? 'yd³' : 'm³'
@@ -125,38 +134,58 @@ function madeRates({ rates, minorDigits, currency }: Estimate): Partial<Record<R
   }
 }
 
-function ratesOf(estimate: Estimate): NamedRate[] {
-  const made = madeRates(estimate)
-  return ownRates(estimate).flatMap((own) => [own, ...((own.rate && made[own.rate]) ?? [])])
+function ratesOf(basis: PriceBasis): NamedRate[] {
+  const made = madeRates(basis)
+  return ownRates(basis).flatMap((own) => [own, ...((own.rate && made[own.rate]) ?? [])])
 }
+
+/** A block that stands beside the prices: rows, and everything that goes with them, counted from its first cell. */
+export interface SideBlock {
+  readonly rows: Content[][]
+  readonly formats: { area: Area; format: Format }[]
+  readonly names: NamedCells[]
+  readonly rules: CellRule[]
+}
+
+const lead = [
+  'Yellow cells may be changed here: the prices follow at once. Minutes of cuts stay as they were written.',
+  'A change goes into the other documents when they are written again; change the Rates sheet to keep it for other jobs.'
+]
 
 /**
  * The rates that the formulas call by name. Changing a yellow cell recalculates the estimate, with or without the add-in; the
  * cell takes what the Rates sheet takes.
  */
-export function addRates(draft: SheetDraft, estimate: Estimate): { names: NamedCells[]; rules: CellRule[] } {
-  draft.section('Rates used')
-  draft.line(
-    [
-      'Yellow cells may be changed here: the sheet recalculates. Minutes of the cuts were taken from the rates when it was written.'
+export function ratesBlock(basis: PriceBasis): SideBlock {
+  const width = rateWidths.length
+  const headers: Content[] = [rateHeaders.name, rateHeaders.value, rateHeaders.unit, baseHeader, 'Remark']
+  const block: SideBlock = {
+    rows: [['Rates used'], ...lead.map((text) => [text]), headers],
+    formats: [
+      { area: { row: 0, column: 0, rows: 1, columns: width }, format: looks.section },
+      { area: { row: 1, column: 0, rows: lead.length, columns: width }, format: looks.lead },
+      { area: { row: lead.length + 1, column: 0, rows: 1, columns: width }, format: looks.header }
     ],
-    looks.lead
+    names: [],
+    rules: []
+  }
+  for (const each of ratesOf(basis)) addRate(block, each)
+  return block
+}
+
+function addRate({ rows, formats, names, rules }: SideBlock, each: NamedRate): void {
+  const { name, label, content, base = null, unit, remark, format, input, rate } = each
+  const row = rows.push([label, content, unit, base, remark === '' ? null : remark]) - 1
+  const at = (column: number, columns = 1): Area => ({ row, column, rows: 1, columns })
+  const area = at(columns.value)
+  formats.push(
+    { area: at(0, rateWidths.length), format: looks.body },
+    { area, format: { ...format, align: 'center' } },
+    { area: at(columns.base), format: { ...format, align: 'center', color: palette.quiet } },
+    { area: at(columns.remark), format: { color: palette.quiet } }
   )
-  const rules: CellRule[] = []
-  const names = ratesOf(estimate).map(({ name, label, content, unit, remark, format, input, rate }) => {
-    const cells = Array.from({ length: draft.widths.length }, (): Content => null)
-    cells[columns.label] = label
-    cells[columns.value] = content
-    cells[columns.unit] = unit
-    cells[columns.remark] = remark === '' ? null : remark
-    const row = draft.line(cells, looks.body)
-    const area = { row, column: columns.value, rows: 1, columns: 1 }
-    draft.format(row, columns.value, 1, 1, { ...format, align: 'center' })
-    if (input) draft.format(row, columns.value, 1, 1, { fill: palette.inputFill })
-    draft.format(row, columns.remark, 1, 1, { color: palette.quiet })
-    const rule = rate === undefined ? null : rateRule(rateEntry(rate), area)
-    if (rule !== null) rules.push(rule)
-    return { name, area }
-  })
-  return { names, rules }
+  if (input) formats.push({ area, format: { fill: palette.inputFill } })
+  const rule = rate === undefined ? null : rateRule(rateEntry(rate), area)
+  if (rule !== null) rules.push(rule)
+  names.push({ name, area })
 }

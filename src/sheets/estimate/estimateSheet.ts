@@ -1,153 +1,158 @@
 import type { Plan } from '../../plan/plan'
-import type { Estimate } from '../../price/estimate'
-import { wholeProgram } from '../../price/offers'
+import type { ChosenOffer } from '../../price/offers'
+import { asNumber, printMoney } from '../../../shared/money'
 import { readSerial } from '../../../shared/dates'
+import { dateFormat } from '../../../shared/words/dates'
+import { fixedTenth } from '../../../shared/words/figures'
+import { firstOf } from '../../../shared/words/some'
+import { showMoney } from '../../../shared/words/money'
 import { cautions, inventedRatesNotice } from '../cautions'
-import { breaksForBlock, breaksForParts } from '../chartRoom'
-import { SheetDraft } from '../draft'
-import { addPriceChart, type ChartBlock } from './estimateChart'
-import { addChoices, chosenMark } from './estimateChoices'
-import { estimateColumn, estimateColumns, estimateWidths } from './estimateColumns'
-import { estimateRow } from './estimateFormulas'
-import { estimateLooks, leastChargeSentence } from './estimateLooks'
-import { addRates } from './estimateRates'
-import { addTotals } from './estimateTotals'
-import { addYears, workingOf } from './estimateYears'
-import { cellFormats } from '../cellFormats'
-import { moneyFormat } from '../moneyFormat'
-import { offerName, type ChosenOffer } from '../offered'
+import { isBudget, nothingOffered, offerName, offerSize } from '../offered'
 import { titles } from '../ownSheets'
+import { palette } from '../../../shared/palette'
 import { looks } from '../looks'
-import { counted } from '../../../shared/words/counts'
-import type { CellRule, Content, NamedCells, PageSetup, SheetDescription } from '../sheet'
+import { moneyFormat } from '../moneyFormat'
+import { PrintedDraft } from '../printedDraft'
+import type { NamedCells, PageSetup, SheetChart, SheetDescription } from '../sheet'
+import { comparisonBlock } from './comparisonBlock'
+import { addPriceChart } from './estimateChart'
+import { rateWidths, ratesBlock } from './estimateRates'
+import { describeEstimateWorking } from './estimateWorking'
+import { addBudgetFigures, addForecast, addTotals } from './priceRows'
+import { addPriceLines, priceColumns, priceWidths } from './priceTable'
+import { withSideBlocks } from './sideBlock'
 
-/** Where the amount offered stands in the head: a column wide enough for any. */
-const amountColumn = estimateColumn.basis
+/** Points of the body text. */
+const textSize = 10
 
-/** Which of the choices is offered and what it comes to, before anything else. */
-function addOffered(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): void {
-  const visits = `${String(offer.lines.length)} of ${counted(estimate.lines.length, 'visit')}`
-  draft.labeled('Offered', `${offerName(offer, estimate)}: ${visits}`, {
-    ...looks.body,
-    size: 12,
-    bold: true
-  })
-  const total: Content = { formula: '=Offer_total', value: offer.total.toNumber() }
-  const label = `${estimate.currency}, with tax`
-  const row = draft.line(['Its price', label, null, total], { ...looks.total, size: 14 })
-  draft.format(row, 0, 1, amountColumn, { size: 12 })
-  draft.format(row, amountColumn, 1, 1, { ...moneyFormat(estimate.minorDigits), align: 'left' })
-  draft.height(row, 1, 24)
-}
+/** Between the prices and the rates, so that neither runs into the other. */
+const gap = 3
 
-function addHead(draft: SheetDraft, estimate: Estimate, plan: Plan, offer: ChosenOffer): void {
+/** Trees named in one sentence; of more, how many there are. */
+const mostNamed = 12
+
+/** Price first, then what it buys, for when, and by which rates. */
+function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan): void {
+  const { currency, minorDigits, total, validUntil } = offer
   draft.title(titles.estimate)
-  if (estimate.lines.length > 0) addOffered(draft, estimate, offer)
-  draft.dated(plan.date)
-  const until = draft.labeled('Holds until', { date: readSerial(estimate.validUntil) ?? 0 })
-  draft.format(until, 1, 1, 1, cellFormats.date)
-  draft.labeled(
-    'Prices',
-    `In ${estimate.currency}. Visits after the first are a forecast at the same rates.${estimate.lines.length > 0 ? ` ${leastChargeSentence}` : ''}`
-  )
-  if (estimate.inventedRates) {
-    const left = `${String(estimate.inventedCount)} of ${String(estimate.rateCount)} rates are still invented.`
-    draft.labeled('Rates', inventedRatesNotice, { ...looks.caution, bold: true })
-    draft.labeled('', left, { ...looks.caution, bold: true })
+  if (offer.lines.length > 0) {
+    draft.prose(`Price in ${currency}, with tax`, { bold: true, size: 11 })
+    const price = { formula: '=Offer_total', value: asNumber(total) }
+    const row = draft.line([price], { ...draft.body, bold: true, size: 18 })
+    draft.format(row, 0, 1, 1, { ...moneyFormat(minorDigits), align: 'left' })
+    draft.height(row, 1, 26)
+    draft.prose(`${offerName(offer)}: ${offerSize(offer)}.`, { bold: true })
+    addAge(draft, offer)
+  } else draft.prose(nothingOffered(offer), { bold: true })
+  for (const [label, day] of [
+    ['Made for', plan.date],
+    ['Holds until', validUntil]
+  ] as const) {
+    draft.entry(label, { date: readSerial(day) ?? 0 }, 1)
+    draft.format(draft.next - 1, 1, 1, 1, { numberFormat: dateFormat })
   }
-  for (const { cell, message, remedy } of estimate.rateProblems ?? [])
-    draft.labeled('Rates', `${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, looks.caution)
-  for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
+  addRateNotes(draft, offer)
 }
 
-/** Lines of text in the headers of the table. */
-const headerLines = 3
-
-function addLines(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): number {
-  const { lines } = estimate
-  const first = draft.next + 1
-  const { ofLines } = workingOf(estimate, first)
-  const marked = isMarked(offer)
-  const offered = new Set(offer.lines)
-  const body = lines.map((line, index): Content[] => {
-    const cells = estimateRow(line, first + index, ofLines[index] ?? { units: 0, order: 0 })
-    return marked ? [...cells, offered.has(line) ? chosenMark : null] : cells
-  })
-  const top = draft.table(estimateColumns(estimate, marked), body, headerLines)
-  draft.tables.push({
-    name: 'EstimateLines',
-    area: { row: top, column: 0, rows: lines.length + 1, columns: draft.widths.length }
-  })
-  return top
+/** Tells as soon as a rate is changed here that the documents written with this sheet are older. */
+function addAge(draft: PrintedDraft, { total, minorDigits, currency }: ChosenOffer): void {
+  const written = printMoney(total, minorDigits)
+  const said = `${showMoney(total, minorDigits)} ${currency}`
+  const older = `Rates were changed here after writing. The other documents are older: they still say ${said}. Write them again.`
+  const same = 'No price was changed here since it was written.'
+  const formula = `=IF(ROUND(Offer_total-${written},Money_digits)=0,"${same}","${older}")`
+  draft.line([{ formula, value: same }], { ...draft.body, color: palette.umber })
 }
 
-const workTitle = 'Work by tree and visit'
-
-/** The row that the first line will have: the choices, whose formulas name it, take as many rows wherever it is. */
-function firstLine(draft: SheetDraft, estimate: Estimate, offer: ChosenOffer): number {
-  const trial = new SheetDraft(draft.widths)
-  addChoices(trial, { ...estimate, lines: [] }, offer, 0)
-  trial.section(workTitle)
-  return draft.next + trial.next + 1
+function addRateNotes(draft: PrintedDraft, offer: ChosenOffer): void {
+  const caution = { ...looks.caution, size: textSize, bold: true }
+  if (offer.inventedRates) {
+    draft.prose(inventedRatesNotice, caution)
+    const left = `${String(offer.inventedCount)} of ${String(offer.rateCount)} rates are still invented.`
+    draft.prose(left, caution)
+  }
+  for (const { cell, message, remedy } of offer.rateProblems ?? [])
+    draft.prose(`${cell === '' ? '' : `${cell}: `}${message} ${remedy}`, { ...caution, bold: false })
 }
 
-/** Where everything is offered, marks would say nothing. */
-function isMarked({ kind }: ChosenOffer): boolean {
-  return kind !== 'whole program'
+/** First visits that are planned and not in the price. */
+function addWaiting(draft: PrintedDraft, offer: ChosenOffer): void {
+  if (offer.waiting.length === 0) return
+  draft.air()
+  draft.heading('Not in this price')
+  const trees = firstOf(
+    offer.waiting.map(({ tree }) => tree),
+    mostNamed
+  )
+  draft.prose(
+    `Planned now and not offered: ${trees}. Another choice of trees is another offer, as they share the trip.`
+  )
+  if (!isBudget(offer)) return
+  const { relief, mostRelief, reliefOfAll } = offer
+  draft.prose(
+    `What is offered relieves ${fixedTenth(relief)} of ${fixedTenth(reliefOfAll)} points of priority; no choice within the budget relieves more than ${fixedTenth(mostRelief)}.`
+  )
 }
 
 /**
- * The estimate as a sheet: which choice is offered and its price, what can be chosen, one row per tree and visit,
- * totals, what the years share, and the rates that the formulas call by name. All formulas are native and older than
- * Excel 2016, so that it calculates without the add-in.
+ * The estimate as a sheet: its price, one row per tree and visit, totals, what is forecast, budget figures apart; beside
+ * them, where they are not printed, the rates, and how the averages compare with what is published. How each price comes about
+ * stands on a hidden sheet that is written with it. All formulas are native and older than Excel 2016, so that both calculate
+ * without the add-in.
  */
-export function describeEstimate(
-  estimate: Estimate,
-  plan: Plan,
-  offer: ChosenOffer = wholeProgram(estimate)
-): SheetDescription {
-  const draft = new SheetDraft(estimateWidths(isMarked(offer)))
-  const names: NamedCells[] = []
-  const rules: CellRule[] = []
-  addHead(draft, estimate, plan, offer)
-  let titleRow: number | null = null
-  let price: ChartBlock | null = null
-  const parts: number[] = []
-  if (estimate.lines.length === 0) {
-    draft.section(workTitle)
-    draft.line(['No work is planned, so there is nothing to price.'], looks.body)
-  } else {
-    const first = firstLine(draft, estimate, offer)
-    names.push(...addChoices(draft, estimate, offer, first))
-    draft.section(workTitle)
-    titleRow = addLines(draft, estimate, offer)
-    draft.blank()
-    addTotals(draft, estimate, first, !isMarked(offer))
-    price = addPriceChart(draft, estimate, first)
-    parts.push(draft.next)
-    names.push(...addYears(draft, estimate, first))
-    parts.push(draft.next)
-    const rates = addRates(draft, estimate)
-    names.push(...rates.names)
-    rules.push(...rates.rules)
-  }
+export function describeEstimate(offer: ChosenOffer, plan: Plan): SheetDescription {
+  const widths = priceWidths(offer)
+  const draft = new PrintedDraft(widths, textSize)
   const page: PageSetup = {
-    orientation: 'landscape',
+    orientation: 'portrait',
     paper: plan.system === 'in-ft' ? 'letter' : 'a4',
-    titleRow,
-    // The working columns are for the spreadsheet; the marks of what is offered stand after them.
-    ...(isMarked(offer) ? {} : { columns: estimateColumn.price + 1 }),
-    footer: `Estimate, ${plan.date}.${estimate.inventedRates ? ' Invented default rates.' : ''}`
+    titleRow: null,
+    columns: widths.length,
+    footer: `Estimate, ${plan.date}.${offer.inventedRates ? ' Invented default rates.' : ''}`
   }
-  const description = draft.finish({
-    kind: 'estimate',
-    name: titles.estimate,
-    freezeRows: 0,
-    freezeColumns: 0,
-    page
+  addHead(draft, offer, plan)
+  const names: NamedCells[] = []
+  const charts: SheetChart[] = []
+  draft.air()
+  if (offer.lines.length > 0) {
+    const lines = addPriceLines(draft, offer, page)
+    names.push(...addTotals(draft, offer, lines))
+    charts.push(...addPriceChart(draft, offer, lines))
+  }
+  addWaiting(draft, offer)
+  addForecast(draft, offer)
+  addBudgetFigures(draft, offer)
+  draft.keepTogether()
+  draft.air()
+  draft.heading('Cautions')
+  for (const sentence of cautions) draft.bullet(sentence, { ...looks.caution, size: textSize })
+  const sheet: SheetDescription = {
+    ...draft.finish({
+      kind: 'estimate',
+      name: titles.estimate,
+      freezeRows: 0,
+      freezeColumns: 0,
+      page: draft.page(page)
+    }),
+    names,
+    ...(charts.length > 0 ? { charts } : {})
+  }
+  if (!isWorked(offer)) return sheet
+  const blocks = [ratesBlock(offer), ...comparisonBlock(plan, offer)]
+  return withSideBlocks(sheet, blocks, {
+    row: 1,
+    column: Object.keys(priceColumns).length + 1,
+    widths: [gap, ...rateWidths]
   })
-  if (titleRow === null || price === null) return description
-  const conditionalLooks = estimateLooks(titleRow + 1, estimate.lines.length, names)
-  const breaks = breaksForParts(draft, page, breaksForBlock(draft, page, price.from, price.to), parts)
-  return { ...description, names, rules, conditionalLooks, charts: [price.chart], page: { ...page, breaks } }
+}
+
+/** There is something whose price follows from rates. */
+function isWorked({ lines, forecast, budgetFigures }: ChosenOffer): boolean {
+  return lines.length > 0 || forecast !== null || budgetFigures.length > 0
+}
+
+/** The Estimate with its hidden sheet of workings. */
+export function describeEstimateSheets(offer: ChosenOffer, plan: Plan): SheetDescription[] {
+  const sheet = describeEstimate(offer, plan)
+  return isWorked(offer) ? [sheet, describeEstimateWorking(offer, plan)] : [sheet]
 }

@@ -95,7 +95,14 @@ function rangeOf(sizes: readonly number[], system: UnitSystem): string {
   return least === most ? `, ${String(most)} across` : `, ${String(least)} to ${String(most)} across`
 }
 
+/** A visit that is recommended and not bought is named by its year alone. */
+function notOffered(visits: readonly Visit[]): string[] {
+  if (visits.length === 0) return []
+  return [`Recommended for ${listed(visits.map(({ year }) => String(year)))}, not part of this work.`]
+}
+
 function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
+  if (visits.length === 0) return []
   const later = visits.map((visit) => {
     let largest = 0
     for (const { work } of visit.cuts) largest = Math.max(largest, work.diameter)
@@ -142,10 +149,19 @@ function amountOf({ allowedBasis }: TreePlan, visit: Visit): string {
   return `Not more than ${percent(allowed)} of the live foliage of the tree (${allowedBasis}); the cuts named take about ${percent(taken)}, known to ±30 % for a single limb.`
 }
 
-/** Objective, parts, cuts, amount and interval of one tree. Lengths in the units of the system. */
-export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecification {
+/**
+ * Objective, parts, cuts, amount and interval of one tree. Lengths in the units of the system. What is specified is what
+ * is offered; all visits unless it is told which.
+ */
+export function specifyTree(
+  plan: TreePlan,
+  system: UnitSystem,
+  isOffered: (visit: number) => boolean = () => true
+): TreeSpecification {
   const title = treeTitle(plan.tree)
-  const [first, ...later] = plan.visits.filter(({ cuts }) => cuts.length > 0)
+  const cut = plan.visits.filter(({ cuts }) => cuts.length > 0)
+  const [first, ...later] = cut.filter(({ visit }) => isOffered(visit))
+  const others = cut.filter(({ visit }) => !isOffered(visit))
   if (first === undefined)
     return {
       tree: plan.tree.id,
@@ -170,9 +186,9 @@ export function specifyTree(plan: TreePlan, system: UnitSystem): TreeSpecificati
   clauses.push({
     label: 'Interval',
     lines:
-      later.length === 0
+      later.length + others.length === 0
         ? [`No later visit is planned. Look at the tree again after ${counted(plan.interval, 'year')}.`]
-        : laterVisits(later, system)
+        : [...laterVisits(later, system), ...notOffered(others)]
   })
   return { tree: plan.tree.id, title, clauses }
 }

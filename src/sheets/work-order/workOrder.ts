@@ -1,9 +1,8 @@
 import { ruleChangeSentences } from '../planBasis'
 import { judgedOf, judgedWords } from '../../plan/judged'
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
-import type { Estimate } from '../../price/estimate'
 import type { Cover } from '../client-report/clientReport'
-import { visitsIn, type ChosenOffer } from '../offered'
+import type { ChosenOffer } from '../offered'
 import { readSerial } from '../../../shared/dates'
 import { titles } from '../ownSheets'
 import { palette } from '../../../shared/palette'
@@ -24,15 +23,15 @@ export interface WorkOrderOptions {
   year?: number
   /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
   productiveHours?: number
-  /** Whose visits the crew is sent to; those of the whole program unless given. */
-  offer?: ChosenOffer
   /** Whose job it is, and where. */
   cover?: Pick<Cover, 'client' | 'site'>
 }
 
 const inOffer: Record<ChosenOffer['kind'], string> = {
   'whole program': '',
-  'this visit': ' Ordered is the first visit to each tree.',
+  'first visit': ' Ordered is the first visit to each tree.',
+  'some trees':
+    ' Ordered is the first visit to the trees that were chosen; trees that wait are named at the end.',
   'within budget': ' Ordered is what a budget buys; trees that wait are named at the end.'
 }
 
@@ -48,7 +47,8 @@ function addHead(
   year: number,
   hours: number,
   days: CrewDay[],
-  { offer, cover }: WorkOrderOptions
+  offer: ChosenOffer,
+  { cover }: WorkOrderOptions
 ): void {
   const trees = days.reduce((sum, { stops }) => sum + stops.length, 0)
   const taken = days.reduce((sum, day) => sum + daysFor(day, hours), 0)
@@ -58,7 +58,7 @@ function addHead(
   draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   draft.entry(
     'Work',
-    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer?.kind ?? 'whole program']}`,
+    `The visits of ${String(year)}: ${counted(trees, 'tree')} in ${counted(taken, 'crew day')}.${inOffer[offer.kind]}`,
     3
   )
   draft.entry(
@@ -165,16 +165,15 @@ function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[
  */
 export function describeWorkOrder(
   plan: Plan,
-  estimate: Estimate,
+  offer: ChosenOffer,
   options: WorkOrderOptions = {}
 ): SheetDescription {
   const year = options.year ?? Number(plan.date.slice(0, 4))
-  const hours = options.productiveHours ?? estimate.rates.dayHours
+  const hours = options.productiveHours ?? offer.rates.dayHours
   if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
   const draft = new PrintedDraft(orderWidths, outdoors, palette.ink)
-  const ordered = options.offer === undefined ? undefined : visitsIn(options.offer)
-  const days = crewDays(roundOf(plan, estimate, year, ordered), hours)
-  addHead(draft, plan, year, hours, days, options)
+  const days = crewDays(roundOf(plan, offer, year), hours)
+  addHead(draft, plan, year, hours, days, offer, options)
   addRules(draft)
   if (days.length === 0) {
     draft.blank()

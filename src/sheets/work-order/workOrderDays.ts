@@ -1,12 +1,12 @@
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
-import type { Estimate } from '../../price/estimate'
+import type { ChosenOffer } from '../../price/offers'
 
 /** A tree on the crew's round. */
 export interface Stop {
   tree: TreePlan
   visit: Visit
-  /** Crew-hours of the estimate; null where it has none for this visit. */
-  hours: number | null
+  /** Crew-hours of its line. */
+  hours: number
 }
 
 export interface CrewDay {
@@ -25,23 +25,16 @@ function byPlace(stops: readonly Stop[]): Stop[] {
   return [...places.values()].flat()
 }
 
-/** Tells whether a visit to a tree belongs to the work. */
-export type Ordered = (tree: string, visit: number) => boolean
-
-/** The trees that are pruned in a year, in the order of the round; `ordered` leaves out visits that nobody ordered. */
-export function roundOf(plan: Plan, estimate: Estimate, year: number, ordered: Ordered = () => true): Stop[] {
+/** The trees whose visits of a year are ordered, in the order of the round. */
+export function roundOf(plan: Plan, offer: Pick<ChosenOffer, 'lines'>, year: number): Stop[] {
   const hours = new Map<string, number>()
-  for (const line of estimate.lines)
+  for (const line of offer.lines)
     if (line.year === year) hours.set(`${String(line.visit)} ${line.tree}`, line.crewHours)
   const stops = byUrgency(plan).flatMap((tree) =>
-    tree.visits
-      .filter((visit) => visit.year === year && visit.cuts.length > 0)
-      .filter(({ visit }) => ordered(tree.tree.id, visit))
-      .map((visit) => ({
-        tree,
-        visit,
-        hours: hours.get(`${String(visit.visit)} ${tree.tree.id}`) ?? null
-      }))
+    tree.visits.flatMap((visit) => {
+      const own = hours.get(`${String(visit.visit)} ${tree.tree.id}`)
+      return own === undefined ? [] : [{ tree, visit, hours: own }]
+    })
   )
   return byPlace(stops)
 }
@@ -54,7 +47,7 @@ export function crewDays(stops: readonly Stop[], productiveHours: number): CrewD
   const days: CrewDay[] = []
   for (const stop of stops) {
     const day = days.at(-1)
-    const hours = stop.hours ?? 0
+    const { hours } = stop
     if (day === undefined || day.hours + hours > productiveHours + 1e-9) days.push({ stops: [stop], hours })
     else {
       day.stops.push(stop)

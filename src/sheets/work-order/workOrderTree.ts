@@ -79,7 +79,7 @@ function about({ tree, visit, hours }: Stop, system: UnitSystem): string {
   const side = clearanceSide === null ? '' : ` on the side ${clearanceSide.text}`
   return [
     `Visit ${String(visit.visit)}`,
-    hours === null ? 'no hours estimated' : `${hoursText(hours)} crew-hours`,
+    `${hoursText(hours)} crew-hours`,
     ...(height === null ? [] : [`${showHeight(height, system)} high`]),
     `access ${access ?? 'open'}`,
     ...(clearance === null ? [] : [`clearance ${showHeight(clearance, system, 'at least')}${side}`])

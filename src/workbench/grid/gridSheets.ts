@@ -6,6 +6,7 @@ import {
   RemoveSheetMutation,
   SetFrozenMutation,
   SetTabColorMutation,
+  SetWorksheetHideMutation,
   SetWorksheetActiveOperation,
   SetWorksheetNameCommand,
   ToggleGridlinesMutation
@@ -31,6 +32,7 @@ type SheetPart = Pick<
   | 'setGridlines'
   | 'tabColor'
   | 'setTabColor'
+  | 'hideSheet'
 >
 
 /** Excel's rules for the name of a sheet. */
@@ -121,6 +123,10 @@ export function sheetsOf(context: GridContext): SheetPart {
         showGridlines: shown ? BooleanNumber.TRUE : BooleanNumber.FALSE
       }),
     tabColor: (id) => context.sheet(id).getConfig().tabColor ?? '',
-    setTabColor: (id, color) => context.mutate(SetTabColorMutation.id, id, { color })
+    setTabColor: (id, color) => context.mutate(SetTabColorMutation.id, id, { color }),
+    hideSheet: (id, hidden = true) =>
+      context.mutate(SetWorksheetHideMutation.id, id, {
+        hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE
+      })
   }
 }

@@ -1,6 +1,6 @@
 /** Worksheet of the Excel API. */
 import { sheetNameFault } from './sheetNames'
-import { numberArgument, booleanValue, textValue } from './memberArguments'
+import { numberArgument, booleanValue, oneOf, textValue } from './memberArguments'
 import { chartsObject } from './chartCollection'
 import { colorValue } from './colors'
 import { eventRegistrations } from './eventRegistrations'
@@ -65,6 +65,14 @@ export const worksheetObject: HostType<SheetTarget> = hostType({
     name: rename,
     tabColor: ({ session, sheetId }, to) => {
       writable(session, sheetId).setTabColor(sheetId, to === '' ? '' : colorValue(to))
+    },
+    visibility: ({ session, sheetId }, to) => {
+      const book = writable(session, sheetId)
+      const hidden = oneOf(to, ['Visible', 'Hidden'], 'The visibility') === 'Hidden'
+      const shown = book.sheets().filter(({ visible }) => visible)
+      if (hidden && shown.length === 1 && shown[0]?.id === sheetId)
+        throw invalidOperation('The last visible sheet cannot be hidden.')
+      book.hideSheet(sheetId, hidden)
     },
     /** The client's wire name of showGridlines. */
     gridlines: ({ session, sheetId }, to) => {

@@ -127,6 +127,10 @@ export abstract class SheetStore {
     this.sheet(sheetId).tabColor = color
   }
 
+  hideSheet(sheetId: string, hidden = true): void {
+    this.sheet(sheetId).visible = !hidden
+  }
+
   validations(sheetId: string) {
     return [...this.sheet(sheetId).validations]
   }

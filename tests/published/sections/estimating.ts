@@ -13,34 +13,40 @@ const ryder = 'Ryder & Moore 2013, AUF 39(1):17-24; quotient ours'
 function budget(inches: number): EstimateLine {
   const headers = 'Tree | Trunk dia (in) | Height (ft) | Crown base (ft) | Life stage | Vigor'
   const plan = planOf(block(headers, ['T1', inches, 40, 10, 'young', 'good']))
-  return estimatePlan(plan).lines[0]!
+  return estimatePlan(plan).budgetFigures[0]!.work
+}
+
+/** Minutes of one person: those of the line are the crew's. */
+function persons(inches: number, part: 'cutting' | 'brush'): number {
+  const { minutes, persons: crew } = budget(inches)
+  return minutes[part] * crew
 }
 
 export const estimating: Check[] = [
   {
     what: 'minutes of pruning that a 14 in trunk takes more than an 8 in one',
-    got: () => budget(14).minutes.cutting - budget(8).minutes.cutting,
+    got: () => persons(14, 'cutting') - persons(8, 'cutting'),
     ...exactly(36),
     source: `${churack}; arithmetic ours`,
     certainty: 'read'
   },
   {
     what: 'minutes of stacking that a 14 in trunk takes more than an 8 in one',
-    got: () => budget(14).minutes.brush - budget(8).minutes.brush,
+    got: () => persons(14, 'brush') - persons(8, 'brush'),
     ...exactly(9),
     source: `${churack}; arithmetic ours`,
     certainty: 'read'
   },
   {
     what: 'minutes of pruning of a 12 in trunk, the slope taken through zero',
-    got: () => budget(12).minutes.cutting,
+    got: () => persons(12, 'cutting'),
     ...exactly(72),
     source: `${churack}; arithmetic ours`,
     certainty: 'read'
   },
   {
     what: 'minutes of stacking of a 12 in trunk, the slope taken through zero',
-    got: () => budget(12).minutes.brush,
+    got: () => persons(12, 'brush'),
     ...exactly(18),
     source: `${churack}; arithmetic ours`,
     certainty: 'read'
