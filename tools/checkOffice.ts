@@ -172,7 +172,7 @@ function oddDocuments(): SheetDescription[] {
   const plan = planInventory(readInventory({ rows, sheet: oddNames[2] ?? '', top: 0, left: 0 }), {
     date: '2026-03-02'
   })
-  return describeDocuments(planDocuments, plan, estimatePlan(plan, inventedRatesIn['in-ft']))
+  return describeDocuments(planDocuments, plan, firstVisit(estimatePlan(plan, inventedRatesIn['in-ft'])))
 }
 
 async function checkStandard(): Promise<string[]> {
