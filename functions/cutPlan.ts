@@ -50,7 +50,7 @@ function planOf(cells: Cell[][]): Plan | Refusal {
   return planInventory(inventory, { date: showDate(new Date()) })
 }
 
-/** The columns of the spilled table. They are public: none is moved, renamed or taken away. */
+/** The columns of the spilled table. They are public once released: none is moved, renamed or taken away then. */
 const columns = [
   'tree',
   'visit',

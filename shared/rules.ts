@@ -438,7 +438,10 @@ const worth = about('worth', {
     house,
     'house'
   ),
-  urgentFrom: rule('A limb must be dealt with from a priority of', 40, 'points', 10, 150, house, 'house'),
+  urgentFrom: rule('A priority is high, and its cut a must, from', 40, 'points', 10, 150, house, 'house'),
+  mediumFrom: rule('A priority is medium from', 20, 'points', 0, 150, house, 'house', {
+    notOver: 'urgentFrom'
+  }),
   smallCutAbove: rule('Cuts are kept to a least size above', 2400, 'mm', 0, 10000, house, 'house'),
   leastHighCut: rule('Least cut at that height', 20, 'mm', 2, 100, house, 'house'),
   smallCutPriority: rule('A smaller cut is made from a priority of', 20, 'points', 0, 100, house, 'house')

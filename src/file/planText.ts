@@ -6,7 +6,7 @@ import { leftOut } from '../plan/leftOut'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
 import { listedFoliage } from '../plan/listedFoliage'
 import { outcomeWords } from '../plan/outcomeWords'
-import { priorityText } from '../plan/priorityWords'
+import { priorityBands, priorityText } from '../plan/priorityWords'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
 import type { ChosenOffer } from '../price/offers'
@@ -87,7 +87,7 @@ function uncutLines(plan: TreePlan): string[] {
   return judged === 'some' ? ['  No cut of the limbs that were judged.'] : []
 }
 
-function treeLines(plan: TreePlan, system: UnitSystem): string[] {
+function treeLines(plan: TreePlan, { system, rules }: Plan): string[] {
   const { tree, leader } = plan
   const crown = plan.liveCrownRatio === null ? 'unknown' : ratio(plan.liveCrownRatio)
   const name = describeTree(tree)
@@ -109,7 +109,9 @@ function treeLines(plan: TreePlan, system: UnitSystem): string[] {
   else lines.push(...uncutLines(plan))
   for (const outcome of plan.outcomes) {
     const { limb, priority } = outcome
-    lines.push(...folded(`Limb ${limb.id}, priority ${priorityText(priority)}: ${outcomeWords(outcome)}`, 2))
+    lines.push(
+      ...folded(`Limb ${limb.id}, priority ${priorityText(priority, rules)}: ${outcomeWords(outcome)}`, 2)
+    )
   }
   return lines
 }
@@ -162,11 +164,11 @@ export function planText(plan: Plan, offer: ChosenOffer): string {
       0
     ),
     ...basisLines(plan),
-    ...byUrgency(plan).flatMap((tree) => treeLines(tree, plan.system)),
+    ...byUrgency(plan).flatMap((tree) => treeLines(tree, plan)),
     ...(isPriced(offer) ? estimateLines(offer) : []),
     ...problemLines(plan),
     '',
-    ...[...howToRead, ...cautions].flatMap((sentence) => folded(sentence, 0))
+    ...[...howToRead, priorityBands(plan.rules), ...cautions].flatMap((sentence) => folded(sentence, 0))
   ]
   return lines.join('\n')
 }

@@ -1,5 +1,5 @@
 import type { AssessedLimb } from './assessLimb'
-import { leaveAlone } from './choice'
+import { leaveAlone, type Limits } from './choice'
 import { choose } from './choose'
 import { crownBaseAfter, rootsOf, type Crown } from './crown'
 import { goesWith } from './families'
@@ -25,6 +25,9 @@ export interface VisitChoice extends CutsChosen {
   /** Every limb that is still there after the first pass, in the inventory's order. */
   readonly assessed: readonly AssessedLimb[]
   readonly crownBefore: Crown
+  /** The crown once the obligations are met, and the limits for what was chosen then. */
+  readonly crown: Crown
+  readonly limits: Limits
   readonly crownBaseAfter: number
   /** Competing leaders before any cut. */
   readonly leaders: number
@@ -48,7 +51,18 @@ export function chooseForVisit(tree: PreparedTree, conditions: VisitConditions):
     const sides = { before: roots.map(lowestOf), after: after.map(lowestOf) }
     base = crownBaseAfter(tree, crownBase, crown.leaderFrom, sides, conditions.rules)
   }
-  return { cuts, goneWithParent, before, pass, assessed, crownBefore, leaders, crownBaseAfter: base }
+  return {
+    cuts,
+    goneWithParent,
+    before,
+    pass,
+    assessed,
+    crownBefore,
+    crown,
+    limits,
+    leaders,
+    crownBaseAfter: base
+  }
 }
 
 function isAnyRemoved(cuts: CutsChosen['cuts']): boolean {

@@ -1,7 +1,9 @@
 import type { Tree } from '../inventory/inventory'
+import type { Rules } from '../../shared/rules'
 import type { Limit } from '../../shared/words/rounding'
 import { heightOfCut, largeCutMark, mustWords, shortInstruction, whatToDo } from './cutWords'
 import type { Cut, Visit } from './plan'
+import { priorityWord } from './priorityWords'
 import { shownDose, shownDoses } from './shownDoses'
 import { describeTree } from './treeTitle'
 
@@ -10,6 +12,8 @@ export interface CutRow {
   readonly tree: Tree
   readonly visit: Visit
   readonly cut: Cut
+  /** The rules of the plan; the defaults where they are left out. */
+  readonly rules?: Rules | undefined
 }
 
 /** What kind of value stands in a column, which decides its unit, its digits and its look. */
@@ -77,15 +81,13 @@ export const cutColumns = {
   },
   dose: {
     header: 'Foliage removed',
-    // The headers of the spilled table are public and stay as they were.
-    shorter: { order: 'Foliage', terminal: 'leaves', formula: 'Dose of this cut' },
+    shorter: { order: 'Foliage', terminal: 'leaves' },
     kind: 'share',
     of: ({ cut }) => cut.dose,
     shown: ({ visit, cut }) => shownDose(visit, cut)
   },
   visitDose: {
     header: 'Foliage removed at the visit',
-    shorter: { formula: 'Dose of the visit' },
     kind: 'share',
     of: ({ visit }) => visit.dose,
     shown: ({ visit }) => shownDoses(visit).visit
@@ -112,6 +114,11 @@ export const cutColumns = {
     shorter: { terminal: 'priority' },
     kind: 'points',
     of: ({ cut }) => cut.priority
+  },
+  urgency: {
+    header: 'Priority in a word',
+    kind: 'text',
+    of: ({ cut, rules }) => priorityWord(cut.priority, rules)
   },
   nextPriority: { header: 'Priority at next visit', kind: 'points', of: ({ cut }) => cut.nextPriority },
   large: { header: 'Large cut', kind: 'mark', of: ({ cut }) => largeCutMark(cut) },

@@ -11,7 +11,6 @@ import type { Cut, CutWork } from './plan'
 import type { PossibleCut } from './possibleCut'
 import type { MeasuredDeadwood } from './prepareTree'
 import { deadWoodSource, reasonForCut, reasonForDeadWood, reasonForLostLeader, sourceOf } from './reasons'
-import { refusedFor } from './refusals'
 import { ratioAsSurveyed } from './unionStem'
 import type { VisitConditions } from './visitConditions'
 
@@ -53,7 +52,6 @@ export function describeCut(
     marked: isOver(place ?? 0, rules.markedCut),
     needsReason: isOver(place ?? 0, rules.reasonedCut),
     reason: reasonForCut(assessed, cut, obligation, conditions),
-    refused: refusedFor(assessed, cut, obligation, conditions),
     source: sourceOf(assessed, cut, obligation, conditions)
   }
 }
@@ -129,7 +127,6 @@ function bareCut(limb: Limb, diameter: number | null, rules: Rules) {
     nextPriority: 0,
     inClearance: false,
     marked: isOver(diameter ?? 0, rules.markedCut),
-    needsReason: isOver(diameter ?? 0, rules.reasonedCut),
-    refused: []
+    needsReason: isOver(diameter ?? 0, rules.reasonedCut)
   }
 }

@@ -1,4 +1,5 @@
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
+import type { UnitSystem } from '../../shared/units'
 import type { Inventory, Tree } from '../inventory/inventory'
 import { setShares } from './crown'
 import { prepareTree, type PreparedTree } from './prepareTree'
@@ -32,9 +33,15 @@ const nowhere: Inventory = {
 }
 
 /** A tree made ready outside a plan; null where its limbs cannot be judged. */
-export function prepareAgain(tree: Tree, rules: Rules, date: string): PreparedTree | null {
+export function prepareAgain(
+  tree: Tree,
+  rules: Rules,
+  date: string,
+  system: UnitSystem = nowhere.system
+): PreparedTree | null {
   const known = basics(tree, rules, date)
-  return prepareTree({ inventory: nowhere, tree }, known, rules, Number(date.slice(0, 4))).prepared
+  const inventory = system === nowhere.system ? nowhere : { ...nowhere, system }
+  return prepareTree({ inventory, tree }, known, rules, Number(date.slice(0, 4))).prepared
 }
 
 /** A tree made ready for its first visit, its limbs with their shares; null where its limbs cannot be judged. */

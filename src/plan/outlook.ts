@@ -1,4 +1,4 @@
-import { percent } from '../../shared/words/percent'
+import { foliagePart } from '../../shared/words/foliageParts'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import type { Limb } from '../inventory/inventory'
 import { assessLimbs } from './assessLimb'
@@ -127,8 +127,8 @@ function firstCuts(plan: TreePlan, rules: Rules, factor: number): PlannedCut[] {
 
 const words = (cut: PlannedCut | undefined): string => {
   if (cut === undefined) return 'kept'
-  if (cut.kind === 'raise') return `raised, ${percent(cut.share)} of its foliage`
-  return cut.kind === 'remove' ? 'removed' : `shortened by ${percent(cut.share)} of its foliage`
+  if (cut.kind === 'raise') return `raised, ${foliagePart(cut.share)} of its foliage`
+  return cut.kind === 'remove' ? 'removed' : `reduced by ${foliagePart(cut.share)} of its foliage`
 }
 
 function changesBetween(low: readonly PlannedCut[], high: readonly PlannedCut[]): string[] {

@@ -65,8 +65,6 @@ export interface Cut {
   readonly needsReason: boolean
   /** Why, in one sentence of the trade's words with the numbers behind it. */
   readonly reason: string
-  /** What was weighed and refused, a sentence each. */
-  readonly refused: readonly string[]
   /** Where the reason comes from: a published source, or "house rule". */
   readonly source: string
 }

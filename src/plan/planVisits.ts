@@ -22,6 +22,8 @@ export interface VisitsWanted {
   readonly year: number
   /** Visits to plan at most. */
   readonly visits: number
+  /** Is shown the choice of every planned visit, before its second pass is applied. */
+  readonly watch?: (choice: VisitChoice, conditions: VisitConditions) => void
 }
 
 /** The visits of a tree, how its limbs end, how far its clearance is reached, and its competing leaders before any cut. */
@@ -57,6 +59,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
     const when = first || isWorthTheTrip(choice, conditions) ? { visit: visits.length + 1, year } : null
     followVisit(tracks, choice, conditions, when)
     if (when !== null) {
+      wanted.watch?.(choice, conditions)
       visits.push(describeVisit(tree, conditions, choice, when))
       makeCuts(choice.assessed, choice)
       crownBase = choice.crownBaseAfter

@@ -66,7 +66,7 @@ export function reasonForCut(
     pieces.push(' of the tree’s foliage and ends its priority, ', priority, '.')
     return pieces.join('')
   }
-  pieces.push('. Shortened by ', foliagePart(cut.share), ' of its foliage')
+  pieces.push('. Reduced by ', foliagePart(cut.share), ' of its foliage')
   if (cut.count > 1)
     pieces.push(' in ', String(cut.count), ' cuts of at most ', showDiameter(rules.smallCuts, system))
   if (cut.lateral !== null) pieces.push(', back to limb ', cut.lateral.surveyed.id)
@@ -117,7 +117,7 @@ export function sourceOf(
   if (assessed.limb.surveyed.role === 'temporary')
     return 'Temporary limbs are removed in time: Gilman, EDIS EP276; when: house rule.'
   if (assessed.limb.shortened)
-    return 'Most shortened limbs will later be removed: Gilman & Black, Circular 853/MG087. Sizes: house rule.'
+    return 'Most limbs that were subordinated will later be removed: Gilman & Black, Circular 853/MG087. Sizes: house rule.'
   return 'Removal of limbs up to half the stem: house choice within Eisner, Gilman & Grabosky 2002. Sizes: common practice, no source.'
 }
 

@@ -20,7 +20,7 @@ export function isHeld(assessed: AssessedLimb, conditions: VisitConditions): boo
 const held: Record<Hold, string> = {
   allowance: 'waits: its cut does not fit into what is left of the allowance',
   'crown ratio': 'waits: its removal would raise the crown too far',
-  size: 'waits: it is too large to remove and cannot be shortened further'
+  size: 'waits: it is too large to remove and cannot be reduced further'
 }
 
 /** Why a limb is kept as it is. */
@@ -40,7 +40,7 @@ export function reasonForKeeping(
 function whyUncut(assessed: AssessedLimb, left: number, conditions: VisitConditions): string {
   const { limb, cuts, possible, barrier, settled } = assessed
   if (limb.surveyed.decay) return 'decay or a crack is noted: inspect first'
-  if (limb.isStem) return 'a stem of a multi-stem tree, not shortened for the others'
+  if (limb.isStem) return 'a stem of a multi-stem tree, not reduced for the others'
   if (settled)
     return limb.surveyed.bark === 'none'
       ? 'settled, at most half its stem'
@@ -51,12 +51,13 @@ function whyUncut(assessed: AssessedLimb, left: number, conditions: VisitConditi
   if (possible > 0) return 'kept, no cut would lower it by enough to be worth its foliage or its wound'
   return barrier === null
     ? 'kept, no cut would lower it enough'
-    : `hold, or decide removal on site; ${barriers[barrier]}`
+    : `hold, or decide removal on site; ${barrierWords[barrier]}`
 }
 
-const barriers: Record<Barrier, string> = {
-  small: 'every shortening cut would be too small to make',
-  bare: 'every shortening cut would be below its foliage',
-  short: 'shortened further it would be a stub',
+/** What stands against reducing a limb. */
+export const barrierWords: Record<Barrier, string> = {
+  small: 'every reduction cut would be too small to make',
+  bare: 'every reduction cut would be below its foliage',
+  short: 'reduced further it would be a stub',
   lateral: 'the lateral at the measured cut is too small to take over'
 }

@@ -80,6 +80,11 @@ function addSteps(cuts: PossibleCut[], prospect: Prospect, conditions: VisitCond
   return possible ? null : barrier
 }
 
+/** What stands against the cut of the table that takes a share of a limb's foliage; null where it can be made. */
+export function whyNoStep(prospect: Prospect, share: number, conditions: VisitConditions): Barrier | null {
+  return addReduction([], prospect, stepOf(prospect.limb, share, conditions), conditions)
+}
+
 /** The cut of the table that takes a share of a limb's foliage; on a limb that is bare inside it lies farther out. */
 function stepOf(limb: GrowingLimb, share: number, { rules }: VisitConditions): Reduction {
   const bare = bareUpTo(limb, rules.bareBelow)

@@ -14,15 +14,28 @@ export function worthyCuts(
   cuts: readonly PossibleCut[],
   conditions: VisitConditions
 ): PossibleCut[] {
-  const { rules } = conditions
   const worthy: PossibleCut[] = []
-  const { priority, nextPriority: kept } = assessed
-  for (const cut of byDose(cuts)) {
-    const needed = pointsNeeded({ dose: cut.dose, cutDiameter: cut.cutDiameter, priority }, rules)
-    if (!atLeast(kept - cut.nextPriority, needed) || isTwig(assessed, cut, conditions)) continue
-    if (isWorthEachStep(cut, worthy, rules)) worthy.push(cut)
-  }
+  for (const cut of byDose(cuts))
+    if (whyUnworthy(assessed, cut, worthy, conditions) === null) worthy.push(cut)
   return worthy
+}
+
+/** Why a cut is not worth making: it lowers the priority too little, is a twig high up, or its step from a smaller one is not. */
+export type Unworthy = 'gain' | 'twig' | 'step'
+
+/** What stands against the worth of a cut, given the smaller ones that are worth making; null where nothing does. */
+export function whyUnworthy(
+  assessed: AssessedLimb,
+  cut: PossibleCut,
+  smaller: readonly PossibleCut[],
+  conditions: VisitConditions
+): Unworthy | null {
+  const { rules } = conditions
+  const { priority, nextPriority: kept } = assessed
+  const needed = pointsNeeded({ dose: cut.dose, cutDiameter: cut.cutDiameter, priority }, rules)
+  if (!atLeast(kept - cut.nextPriority, needed)) return 'gain'
+  if (isTwig(assessed, cut, conditions)) return 'twig'
+  return stepNotWorth(cut, smaller, rules) === null ? null : 'step'
 }
 
 /** Least foliage first, as they mostly stand. */
@@ -35,14 +48,18 @@ function byDose(cuts: readonly PossibleCut[]): readonly PossibleCut[] {
   return cuts
 }
 
-/** Worth the foliage that it takes more than every smaller cut that is offered. */
-function isWorthEachStep(cut: PossibleCut, smaller: readonly PossibleCut[], rules: Rules): boolean {
-  for (const { dose, nextPriority } of smaller) {
-    const isStep = isOver(cut.dose, dose)
-    if (isStep && !atLeast(nextPriority - cut.nextPriority, pointsForFoliage(cut.dose - dose, rules)))
-      return false
+/** The smaller cut that is offered from which this one is not worth the foliage that it takes more; null where none is. */
+export function stepNotWorth(
+  cut: PossibleCut,
+  smaller: readonly PossibleCut[],
+  rules: Rules
+): PossibleCut | null {
+  for (const other of smaller) {
+    const more = cut.dose - other.dose
+    const isStep = isOver(cut.dose, other.dose)
+    if (isStep && !atLeast(other.nextPriority - cut.nextPriority, pointsForFoliage(more, rules))) return other
   }
-  return true
+  return null
 }
 
 /** A cut too small to be worth a climb: more than 2.4 m above ground and under 20 mm, on a limb of little priority. */

@@ -1,6 +1,6 @@
 import { cellPrinter, cutHeader } from '../plan/cutCells'
 import { cutColumns, type CutColumnName, type CutRow } from '../plan/cutColumns'
-import type { TreePlan } from '../plan/plan'
+import type { Plan, TreePlan } from '../plan/plan'
 import type { UnitSystem } from '../../shared/units'
 import { cutFormats } from './cellFormats'
 import { cellsOf, type Column } from './columns'
@@ -34,6 +34,7 @@ const layout = [
   ['year', 6],
   ['limb', 8],
   ['instruction', 34],
+  ['must', 8],
   ['diameter', 10],
   ['lateral', 10],
   ['height', 10],
@@ -44,6 +45,7 @@ const layout = [
   ['ratio', 10],
   ['nextRatio', 11],
   ['priority', 8],
+  ['urgency', 9],
   ['nextPriority', 10],
   ['large', 16],
   ['why', 48]
@@ -73,13 +75,13 @@ export function planColumns(system: UnitSystem): Column<CutRow>[] {
 export function addCutRows(
   rows: Content[][],
   { tree, visits }: TreePlan,
-  system: UnitSystem,
+  { system, rules }: Pick<Plan, 'system' | 'rules'>,
   sources: { add(source: string): void }
 ): number {
   const before = rows.length
   for (const visit of visits)
     for (const cut of visit.cuts) {
-      rows.push(cellsOf(columns[system], { tree, visit, cut }))
+      rows.push(cellsOf(columns[system], { tree, visit, cut, rules }))
       sources.add(cut.source)
     }
   return rows.length - before

@@ -4,7 +4,9 @@ import { counted } from '../../shared/words/counts'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { cutText } from '../../src/plan/cutCells'
 import type { CutRow } from '../../src/plan/cutColumns'
+import type { Limb } from '../../src/inventory/inventory'
 import type { Cut } from '../../src/plan/plan'
+import { priorityText } from '../../src/plan/priorityWords'
 import { disclosure } from '../parts/disclosure'
 import { el, facts, type Child } from '../parts/elements'
 import { capital, sentence } from '../../shared/words/sentences'
@@ -15,6 +17,8 @@ export interface CutSetting {
   system: UnitSystem
   /** The rules of the plan; the defaults where they are left out. */
   rules?: Rules
+  /** Why this cut and not more, a sentence each. */
+  weighed?(visit: number, limb: Limb): readonly string[]
   /** Selects the limb's row in the sheet. */
   goToRow(row: number): void
 }
@@ -58,11 +62,10 @@ function amount(row: CutRow, system: UnitSystem, rules: Rules): string {
   return `${panePercent(cut.share)} of the limb, ${unbroken(cutText('dose', row, system))} of the tree (±${error})`
 }
 
-function priorityChange(row: CutRow, system: UnitSystem): Child {
-  const now = cutText('priority', row, system)
-  return row.cut.kind === 'remove'
-    ? `${now}, then none`
-    : `${now}, then ${cutText('nextPriority', row, system)}`
+function priorityChange(row: CutRow, rules: Rules): Child {
+  const { kind, priority, nextPriority } = row.cut
+  const now = priorityText(priority, rules)
+  return kind === 'remove' ? `${now}, then none` : `${now}, then ${priorityText(nextPriority, rules)}`
 }
 
 function ratioChange(row: CutRow, system: UnitSystem): string {
@@ -90,8 +93,9 @@ function marks(cut: Cut, system: UnitSystem, rules: Rules): Child {
 }
 
 /** One cut of a visit: what to do first, then why, then what was refused. */
-export function cutEntry(row: CutRow, { system, goToRow, rules = defaultRules }: CutSetting): HTMLElement {
-  const { cut } = row
+export function cutEntry(row: CutRow, setting: CutSetting): HTMLElement {
+  const { system, goToRow, rules = defaultRules } = setting
+  const { cut, visit } = row
   const go = el(
     'button',
     {
@@ -118,13 +122,16 @@ export function cutEntry(row: CutRow, { system, goToRow, rules = defaultRules }:
     facts([
       ['Takes', amount(row, system, rules)],
       ['Aspect ratio', ratioChange(row, system)],
-      ['Priority', priorityChange(row, system)]
+      ['Priority', priorityChange(row, rules)]
     ]),
     el('p', { class: 'cut-why' }, sentence(cut.reason)),
-    cut.refused.length > 0 &&
-      disclosure('more', ['What was weighed'], () => [
-        el('ul', {}, ...cut.refused.map((words) => el('li', {}, sentence(words)))),
-        el('p', { class: 'source' }, `Source: ${cut.source}`)
-      ]).element
+    cut.live &&
+      disclosure('more', ['Why this and not more'], () => {
+        const weighed = setting.weighed?.(visit.visit, cut.limb) ?? []
+        return [
+          weighed.length > 0 && el('ul', {}, ...weighed.map((words) => el('li', {}, words))),
+          el('p', { class: 'source' }, `Source: ${cut.source}`)
+        ]
+      }).element
   )
 }

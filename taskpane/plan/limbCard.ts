@@ -2,12 +2,14 @@ import { columnLetters, sheetPrefix } from '../../shared/cells'
 import { partOf, rowPlace, rowsAt, type Inventory } from '../../src/inventory/inventory'
 import { defaultRules } from '../../shared/rules'
 import { judgedWords } from '../../src/plan/judged'
+import { priorityText } from '../../src/plan/priorityWords'
+import { weighedFor } from '../../src/plan/weighed/weighTree'
 import type { LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
 import { instruction } from './cutEntry'
 import { disclosure } from '../parts/disclosure'
 import { button, el, facts, type Child } from '../parts/elements'
 import type { SelectedCells } from '../surface'
-import { points, ratio } from '../../shared/words/figures'
+import { ratio } from '../../shared/words/figures'
 import { capital, sentence } from '../../shared/words/sentences'
 import { panePercent } from '../parts/wording'
 
@@ -94,7 +96,11 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
   const { id } = tree
   if (finding.kind === 'limb') {
     const { state, visit } = finding
-    return { title: `Tree ${id}, limb ${state.limb.id}`, tree: id, body: limbWords(state, visit, plan) }
+    return {
+      title: `Tree ${id}, limb ${state.limb.id}`,
+      tree: id,
+      body: limbWords(finding.treePlan, state, visit, plan)
+    }
   }
   if (finding.kind === 'leader')
     return { title: `Tree ${id}, leader`, tree: id, body: [el('p', {}, `Kept. ${sentence(leader.reason)}`)] }
@@ -107,12 +113,17 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
   }
 }
 
-function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {
+function limbWords(treePlan: TreePlan, state: LimbState, visit: Visit, plan: Plan): Child[] {
+  const { rules, system } = plan
+  const weighed = weighedFor(treePlan, visit.visit, state.limb, { rules, system })
   const cut = visit.cuts.find(({ limb }) => limb === state.limb)
   return [
     facts([
       ['Aspect ratio', `${ratio(state.aspectRatio)}, ${state.standing}`],
-      ['Priority', `${points(state.priority)}, then ${points(state.nextPriority)}`],
+      [
+        'Priority',
+        `${priorityText(state.priority, plan.rules)}, then ${priorityText(state.nextPriority, plan.rules)}`
+      ],
       [
         'Foliage',
         `${panePercent(state.foliageShare)} of the tree (±${panePercent((plan.rules ?? defaultRules).foliageError)})`
@@ -120,7 +131,9 @@ function limbWords(state: LimbState, visit: Visit, plan: Plan): Child[] {
       ['Decision', capital(state.decision)]
     ]),
     cut !== undefined && el('p', { class: 'cut-do' }, instruction(cut, plan.system)),
-    el('p', {}, sentence(cut?.reason ?? state.reason))
+    el('p', {}, sentence(cut?.reason ?? state.reason)),
+    weighed.length > 0 && el('h3', {}, 'Why this and not more'),
+    weighed.length > 0 && el('ul', {}, ...weighed.map((words) => el('li', {}, words)))
   ]
 }
 

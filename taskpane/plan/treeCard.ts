@@ -4,7 +4,9 @@ import { judgedOf, judgedWords, noCutWords, notJudgedLimbs } from '../../src/pla
 import { confidenceOf } from '../../src/plan/outlook'
 import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
+import { priorityText } from '../../src/plan/priorityWords'
 import { shownDoses } from '../../src/plan/shownDoses'
+import { weighedFor } from '../../src/plan/weighed/weighTree'
 import { cutEntry, type CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from '../parts/disclosure'
 import { doseBar, doseWords } from './doseBar'
@@ -56,7 +58,12 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
   )
 }
 
-function cardBody(treePlan: TreePlan, setting: TreeSetting): Child[] {
+function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {
+  const { rules, system } = whole
+  const setting: TreeSetting = {
+    ...whole,
+    weighed: (visit, limb) => weighedFor(treePlan, visit, limb, { rules, system })
+  }
   const [first, ...later] = treePlan.visits
   return [
     treeFacts(treePlan, setting.rules, first),
@@ -122,18 +129,21 @@ function visitBody(treePlan: TreePlan, visit: Visit, setting: CutSetting): Child
       : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry({ tree, visit, cut }, setting))),
     kept.length > 0 &&
       disclosure('more', [`${counted(kept.length, 'limb')} not cut, with reasons`], () => [
-        el('ul', { class: 'kept' }, ...kept.map(keptLimb))
+        el('ul', { class: 'kept' }, ...kept.map((state) => keptLimb(state, visit, setting)))
       ]).element
   ]
 }
 
-function keptLimb(state: LimbState): HTMLElement {
+/** A limb that is left: what was weighed for it where it has a claim, otherwise why it is kept. */
+function keptLimb(state: LimbState, { visit }: Visit, { rules, weighed }: CutSetting): HTMLElement {
   const decided = state.decision === 'hold' ? 'Hold' : 'Retain'
+  const refused = weighed?.(visit, state.limb) ?? []
+  const why = refused.length > 0 ? refused.join(' ') : sentence(state.reason)
   return el(
     'li',
     {},
     el('strong', {}, `${decided} limb ${state.limb.id}.`),
-    ` ${capital(state.standing)}, priority ${points(state.priority)}. ${sentence(state.reason)}`
+    ` ${capital(state.standing)}, priority ${priorityText(state.priority, rules)}. ${why}`
   )
 }
 

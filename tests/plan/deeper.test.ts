@@ -168,7 +168,7 @@ describe('the outlook', () => {
     const dose = (cuts: typeof confidence.low): number => cuts.reduce((sum, { share }) => sum + share, 0)
     expect(dose(confidence.low)).toBeGreaterThanOrEqual(dose(confidence.high))
     expect(confidence.changes.length).toBeGreaterThan(0)
-    expect(confidence.changes[0]).toMatch(/^Limb B: shortened by [\d.]+ % .* if more\.$/)
+    expect(confidence.changes[0]).toMatch(/^Limb B: reduced by five-eighths of its foliage .* if more\.$/)
   })
 
   it('says how a shortened limb is expected to end, and gives every cut its source', () => {

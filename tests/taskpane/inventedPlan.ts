@@ -63,7 +63,6 @@ export function inventedCut(limb: Limb, more: Partial<Cut> = {}): Cut {
     inClearance: false,
     needsReason: false,
     reason: 'Nearly as thick as the leader and reaches its top.',
-    refused: ['Removal: the limb is more than half as thick as its stem.'],
     ...more
   }
 }
@@ -120,8 +119,7 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
             nextPriority: 0,
             standing: 'subordinate',
             marked: false,
-            reason: 'Dead.',
-            refused: []
+            reason: 'Dead.'
           })
         ]),
     ...(cutLimb === undefined ? [] : [inventedCut(cutLimb)])

@@ -21,10 +21,14 @@ test('a selected row shows its limb: ratio, standing, priority, decision, what t
   const text = readable(card)
   expect(text).toContain('Row 5 Tree K1, limb B')
   expect(text).toContain('Aspect ratio0.84, codominant')
-  expect(text).toContain('Priority64, then 7')
+  expect(text).toContain('Priorityhigh (64), then low (7)')
   expect(text).toContain('DecisionReduce')
   expect(text).toContain('Leave a live lateral of at least 3.9 cm.')
   expect(text).toContain('Nearly as thick as the leader')
+  expect(text).toContain(
+    'Why this and not moreNot cut back further: half would take 2.1 % more of the tree’s foliage'
+  )
+  expect(text).toContain('Not removed: 0.73 of its stem; a limb is removed up to 0.50')
 })
 
 test('a limb that is kept says why', async () => {

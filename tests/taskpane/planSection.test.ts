@@ -43,9 +43,9 @@ test('what was weighed and later visits are folded until asked for', async () =>
   await pane.planSelection()
   press(root, 'Tree K1')
   const card = cards(root)[0]!
-  expect(readable(card)).not.toContain('Removal: the limb is more than half')
-  press(card, 'What was weighed')
-  expect(readable(card)).toContain('Removal: the limb is more than half as thick as its stem.')
+  expect(readable(card)).not.toContain('Not removed: 0.73 of its stem')
+  press(card, 'Why this and not more')
+  expect(readable(card)).toContain('Not removed: 0.73 of its stem')
   expect(readable(card)).toContain('Visit 2, 20331 cut, 6 % of 25 %')
   expect(readable(card)).not.toContain('A forecast')
   press(card, 'Visit 2')
@@ -57,7 +57,7 @@ test('limbs that are left alone have their reason, and what remains is stated', 
   await pane.planSelection()
   press(root, 'Tree K1')
   press(root, '1 limb not cut')
-  expect(readable(root)).toContain('Retain limb D. Subordinate, priority 6. Well under half its stem.')
+  expect(readable(root)).toContain('Retain limb D. Subordinate, priority low (6). Not reduced: ')
   expect(readable(root)).toContain('Limb B: Keep and inspect: no cut of this plan settles it (priority 18).')
 })
 

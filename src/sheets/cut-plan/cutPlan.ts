@@ -1,5 +1,6 @@
 import { defaultRules } from '../../../shared/rules'
 import { judgedOf } from '../../plan/judged'
+import { priorityBands } from '../../plan/priorityWords'
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
 import { cautions, howToRead } from '../cautions'
 import { cutPlanLooks, sayCutPlanLooks } from './cutPlanLooks'
@@ -11,6 +12,7 @@ import {
   addSources,
   addUncut,
   addUnplanned,
+  addWeighed,
   SourceTally
 } from './cutPlanRemarks'
 import { breaksForBlock } from '../chartRoom'
@@ -35,7 +37,7 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
   if (cuts > 0) sayCutPlanLooks(draft)
   if (hasCharts(byUrgency(plan)))
     draft.labeled('Charts', 'Of the most urgent trees, below the table of cuts.')
-  for (const sentence of howToRead) draft.labeled('How to read', sentence)
+  for (const sentence of [priorityBands(plan.rules), ...howToRead]) draft.labeled('How to read', sentence)
   for (const sentence of closedSentences(plan)) draft.labeled('Closed window', sentence, looks.caution)
   for (const sentence of cautions) draft.labeled('Caution', sentence, looks.caution)
 }
@@ -61,7 +63,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   // Rows of the table that end a tree, from its first.
   const ends: number[] = []
   const tally = new SourceTally()
-  for (const tree of trees) if (addCutRows(body, tree, plan.system, tally) > 0) ends.push(body.length)
+  for (const tree of trees) if (addCutRows(body, tree, plan, tally) > 0) ends.push(body.length)
   addHead(draft, plan, body.length)
 
   draft.section('Cuts')
@@ -78,6 +80,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   const figures = addCutPlanCharts(draft, trees, plan.rules ?? defaultRules)
   addUncut(draft, trees)
   addOnSite(draft, trees)
+  addWeighed(draft, trees, plan)
   addLeftOver(draft, trees)
   addConfidence(draft, trees, plan.rules ?? defaultRules)
   addSources(draft, tally)

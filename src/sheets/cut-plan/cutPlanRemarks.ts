@@ -4,9 +4,11 @@ import { leftOut } from '../../plan/leftOut'
 import { confidenceOf } from '../../plan/outlook'
 import { outcomeWords } from '../../plan/outcomeWords'
 import type { LimbState, Plan, TreePlan } from '../../plan/plan'
+import { priorityText } from '../../plan/priorityWords'
+import { weighTree } from '../../plan/weighed/weighTree'
 import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
-import type { Rules } from '../../../shared/rules'
+import { defaultRules, type Rules } from '../../../shared/rules'
 import { counted } from '../../../shared/words/counts'
 import { points } from '../../../shared/words/figures'
 import { ceilingPercent, percent } from '../../../shared/words/percent'
@@ -155,6 +157,46 @@ export function addOnSite(draft: SheetDraft, trees: readonly TreePlan[]): void {
     'Priority now, and at the next visit'
   ]
   addRemarks(draft, 'Limbs to hold, or to decide on site', header, remarks)
+}
+
+/** Whether a tree has a limb with a claim at its first visit, so that there is something to weigh. */
+function hasClaims({ visits: [first] }: TreePlan, rules: Rules): boolean {
+  if (first === undefined) return false
+  return (
+    first.cuts.some(({ live }) => live) ||
+    first.limbs.some(({ priority }) => priority >= rules.clearedBelow - 1e-6)
+  )
+}
+
+/** Why this and not more: what was weighed at the first visit for every limb with a claim, cut or left. */
+export function addWeighed(
+  draft: SheetDraft,
+  trees: readonly TreePlan[],
+  { rules = defaultRules, system }: Plan
+): void {
+  const remarks = trees.flatMap((tree): Remark[] => {
+    if (!hasClaims(tree, rules)) return []
+    const [weighed] = weighTree(tree, { rules, system, visits: 1 })
+    const states = tree.visits[0]?.limbs ?? []
+    return states.flatMap(({ limb, priority, decision }): Remark[] => {
+      const sentences = weighed?.get(limb) ?? []
+      if (sentences.length === 0) return []
+      return [
+        {
+          place: [tree.tree.id, limb.id],
+          sentence: sentences.join(' '),
+          remedy: `${capital(decision)}, priority ${priorityText(priority, rules)}`
+        }
+      ]
+    })
+  })
+  const header: [string, string, string, string] = [
+    'Tree',
+    'Limb',
+    'What was weighed and refused, and by which rule',
+    'Decided, and priority now'
+  ]
+  addRemarks(draft, 'Why this and not more', header, remarks)
 }
 
 /** How every limb ends that had a priority over 10 at the survey, or an obligation. */

@@ -1,0 +1,100 @@
+import { defaultRules, type Rules } from '../../../shared/rules'
+import type { UnitSystem } from '../../../shared/units'
+import { atLeast } from '../../formulas/boundary'
+import type { Limb } from '../../inventory/inventory'
+import type { AssessedLimb } from '../assessLimb'
+import type { VisitChoice } from '../chooseForVisit'
+import { prepareAgain } from '../firstVisit'
+import type { TreePlan } from '../plan'
+import { planVisits } from '../planVisits'
+import type { VisitConditions } from '../visitConditions'
+import { obligationWords, waitingWords } from './obligationWords'
+import { structureWords } from './structureWords'
+
+/** Why this and not more, in sentences, for every limb with a claim at a visit: cut, left or waiting. */
+export type Weighed = ReadonlyMap<Limb, readonly string[]>
+
+/** How a tree is weighed again: the rules and units of its plan, and the first visits only where it says so. */
+export interface Weighing {
+  readonly rules?: Rules | undefined
+  readonly system: UnitSystem
+  readonly visits?: number
+}
+
+/**
+ * What was weighed and refused for the limbs of a tree, visit by visit, and by which rule. The visits are planned once more
+ * by the engine itself and looked at while it chooses, so that nothing here judges by rules of its own.
+ */
+export function weighTree(
+  plan: TreePlan,
+  { rules = defaultRules, system, visits }: Weighing
+): readonly Weighed[] {
+  const [first] = plan.visits
+  if (first === undefined) return []
+  const date = `${String(first.year)}-01-01`
+  const prepared = prepareAgain(plan.tree, rules, date, system)
+  if (prepared === null) return []
+  const weighed: Weighed[] = []
+  planVisits(prepared, plan.allowedRemoval, {
+    rules,
+    date,
+    year: first.year,
+    visits: visits ?? rules.horizonVisits,
+    watch: (choice, conditions) => {
+      weighed.push(weighVisit(choice, conditions))
+    }
+  })
+  return weighed
+}
+
+/** A plan is a value, and the pane asks for the same visits limb by limb. */
+const known = new WeakMap<TreePlan, readonly Weighed[]>()
+
+/** What was weighed for a limb at a visit counted from 1; nothing where the limb has no claim. One plan has one set of rules. */
+export function weighedFor(
+  plan: TreePlan,
+  visit: number,
+  limb: Limb,
+  weighing: Omit<Weighing, 'visits'>
+): readonly string[] {
+  let visits = known.get(plan)
+  if (visits === undefined) known.set(plan, (visits = weighTree(plan, weighing)))
+  return visits[visit - 1]?.get(limb) ?? []
+}
+
+function weighVisit(choice: VisitChoice, conditions: VisitConditions): Weighed {
+  const after = new Map(choice.assessed.map((each) => [each.limb, each]))
+  const weighed = new Map<Limb, readonly string[]>()
+  for (const before of choice.before) {
+    const { limb, priority } = before
+    const isClaim =
+      atLeast(priority, conditions.rules.clearedBelow) ||
+      choice.pass.obliged.has(limb) ||
+      choice.cuts.has(limb)
+    if (!isClaim) continue
+    weighed.set(limb.surveyed, weighLimb(before, after.get(limb), choice, conditions))
+  }
+  return weighed
+}
+
+function weighLimb(
+  before: AssessedLimb,
+  after: AssessedLimb | undefined,
+  choice: VisitChoice,
+  conditions: VisitConditions
+): string[] {
+  const { limb, priority } = before
+  const made = choice.pass.made.filter((each) => each.limb === limb)
+  const hold = choice.pass.obliged.get(limb) ?? null
+  const sentences = made.flatMap((obliged) =>
+    obligationWords({ assessed: obliged.assessed ?? before, choice, conditions }, obliged, hold)
+  )
+  if (hold !== null && made.length === 0)
+    sentences.push(waitingWords({ assessed: before, choice, conditions }, hold))
+  const isReduced = made.some(({ cut }) => cut.kind !== 'raise')
+  if (after !== undefined && !isReduced)
+    sentences.push(...structureWords({ assessed: after, choice, conditions }, priority))
+  else if (after === undefined && made.length === 0)
+    sentences.push(`Goes with limb ${limb.parent?.surveyed.id ?? ''}.`)
+  return sentences
+}
