@@ -360,6 +360,11 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
       '{count} rules could not be read as a number ({rules}): {cells}. They read {texts}; their defaults are used.',
     remedy: 'Type a number in the range of each rule, or clear the cells to use the defaults.'
   },
+  'rule-unit': {
+    message:
+      '{count} rules have no unit of length where one belongs ({rules}): {cells}. They read {texts}; their defaults are used.',
+    remedy: 'Type mm, cm, m, in or ft in those cells, or clear them for mm.'
+  },
   'rule-two-ways': {
     message:
       '{count} rules can each be two numbers ({rules}): {cells}. They read {texts}, and no other number on the sheet shows whether the {sign} stands before decimals or parts thousands; their defaults are used.',

@@ -640,6 +640,12 @@ const catalog = {
       'The rule “{rule}” at {cell} reads “{text}”, which is not a number; its default {value} is used.',
     remedy: 'Type a number from {low} to {high} ({unit}), or clear the cell to use the default.'
   },
+  'rule-unit': {
+    level: 'doubt',
+    message:
+      'The rule “{rule}” has “{text}” at {cell} where the unit of a length belongs; its default, {value} mm, is used.',
+    remedy: 'Type mm, cm, m, in or ft there, or clear the cell for mm.'
+  },
   'rule-two-ways': {
     level: 'doubt',
     message:

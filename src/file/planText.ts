@@ -18,7 +18,7 @@ import { percent, wholePercent } from '../../shared/words/percent'
 import { capital } from '../../shared/words/sentences'
 import { rowsNamed } from '../../shared/words/some'
 import { cautions, howToRead } from '../sheets/cautions'
-import { showRule } from '../plan/rules/ruleChanges'
+import { shownChange } from '../plan/rules/ruleUnits'
 import { closedSentences } from '../sheets/planBasis'
 import { estimateLines } from './estimateText'
 import { folded, row } from './textRows'
@@ -140,9 +140,11 @@ function problemLines(plan: Plan): string[] {
 
 /** Rules that are not the defaults, and windows that the first visit falls in: shown before anything else. */
 function basisLines(plan: Plan): string[] {
-  const changed = (plan.ruleChanges ?? []).map(({ name, from, to, reason }) => {
+  const changed = (plan.ruleChanges ?? []).map((change) => {
+    const { name, reason } = change
+    const { unit, from, to } = shownChange(change, plan.system)
     const why = reason === '' ? '' : ` (${reason})`
-    return `Rule changed: ${name}, ${showRule(from)} to ${showRule(to)}${why}.`
+    return `Rule changed: ${name}, ${from} to ${to} ${unit}${why}.`
   })
   const closed = closedSentences(plan).map((sentence) => `Closed window: ${sentence}`)
   return [...closed, ...changed].flatMap((sentence) => folded(sentence, 0))

@@ -34,7 +34,7 @@ const describe: { readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind>
 
 /** How each sheet that a person then owns is described, as it is first written. */
 const describeOwn: Record<UsersDocument, (system: UnitSystem) => SheetDescription> = {
-  rules: () => describeRules(),
+  rules: (system) => describeRules(system),
   rates: (system) => describeStartRates(system)
 }
 

@@ -1,4 +1,4 @@
-import { showRule } from '../plan/rules/ruleChanges'
+import { shownChange } from '../plan/rules/ruleUnits'
 import { nameTrees } from '../season/timingProblems'
 import type { Plan } from '../plan/plan'
 import { addRemarks, type Remark } from './cut-plan/cutPlanRemarks'
@@ -13,20 +13,25 @@ export function closedSentences({ timing = [] }: Pick<Plan, 'timing'>): string[]
 }
 
 /** The rules that a person changed, with the reason that was written down. */
-export function addRuleChanges(draft: SheetDraft, { ruleChanges = [] }: Plan): void {
-  const remarks = ruleChanges.map(({ name, unit, from, to, reason }): Remark => ({
-    place: [showRule(to), `default ${showRule(from)}`],
-    sentence: `${name} (${unit})`,
-    remedy: reason === '' ? 'No reason was written down.' : reason
-  }))
+export function addRuleChanges(draft: SheetDraft, { ruleChanges = [], system }: Plan): void {
+  const remarks = ruleChanges.map((change): Remark => {
+    const { unit, from, to } = shownChange(change, system)
+    return {
+      place: [to, `default ${from}`],
+      sentence: `${change.name} (${unit})`,
+      remedy: change.reason === '' ? 'No reason was written down.' : change.reason
+    }
+  })
   addRemarks(draft, 'Rules changed from their defaults', ['Now', 'Before', 'Rule', 'Reason'], remarks)
 }
 
 /** The changed rules as sentences, for documents that carry no table of them. */
-export function ruleChangeSentences({ ruleChanges = [] }: Plan): string[] {
-  return ruleChanges.map(({ name, unit, from, to, reason }) => {
+export function ruleChangeSentences({ ruleChanges = [], system }: Plan): string[] {
+  return ruleChanges.map((change) => {
+    const { name, reason } = change
+    const { unit, from, to } = shownChange(change, system)
     const why = reason === '' ? 'No reason was written down.' : `Reason: ${reason}`
-    return `Rule changed for this plan: ${name}, ${showRule(to)} ${unit} instead of ${showRule(from)}. ${why}`
+    return `Rule changed for this plan: ${name}, ${to} ${unit} instead of ${from}. ${why}`
   })
 }
 

@@ -1,5 +1,7 @@
 import type { Problem } from '../../shared/problems'
-import { showRule, type RuleChange } from '../../src/plan/rules/ruleChanges'
+import type { UnitSystem } from '../../shared/units'
+import type { RuleChange } from '../../src/plan/rules/ruleChanges'
+import { shownChange } from '../../src/plan/rules/ruleUnits'
 import { disclosure } from '../parts/disclosure'
 import { el } from '../parts/elements'
 import type { Planned } from '../planning'
@@ -24,11 +26,17 @@ export function rulesNote({ plan, rulesSheet }: Planned, setting: RulesSetting):
       rulesSheet === null
         ? sheetOffer('rules', () => setting.writeRules(), setting)
         : el('p', {}, `From the sheet ${rulesSheet.sheet}, which is yours to change.`)
-    return [changes.length > 0 && el('ul', { class: 'rule-changes' }, ...changes.map(changed)), from]
+    return [
+      changes.length > 0 &&
+        el('ul', { class: 'rule-changes' }, ...changes.map((change) => changed(change, plan.system))),
+      from
+    ]
   }).element
 }
 
-function changed({ name, unit, from, to, reason }: RuleChange): HTMLElement {
-  const words = `${name}: ${showRule(to)}, by default ${showRule(from)} (${unit}). `
+function changed(change: RuleChange, system: UnitSystem): HTMLElement {
+  const { name, reason } = change
+  const { unit, from, to } = shownChange(change, system)
+  const words = `${name}: ${to}, by default ${from} (${unit}). `
   return el('li', {}, words, reason === '' ? 'No reason was written down.' : sentence(reason))
 }

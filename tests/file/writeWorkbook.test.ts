@@ -1,3 +1,4 @@
+import { columnLetters } from '../../shared/cells'
 import { wholeProgram } from '../../src/price/offers'
 import { readXlsx } from 'hucre/xlsx'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
@@ -62,7 +63,9 @@ describe('a workbook of our documents', () => {
     const sheet = (await readBack([cutPlan])).sheets[0]!
     const { area } = cutPlan.tables[0]!
     expect(sheet.tables).toHaveLength(1)
-    expect(sheet.tables![0]!.range).toBe(`A${String(area.row + 1)}:S${String(area.row + area.rows)}`)
+    expect(sheet.tables![0]!.range).toBe(
+      `A${String(area.row + 1)}:${columnLetters(area.columns - 1)}${String(area.row + area.rows)}`
+    )
     expect(sheet.tables![0]!.columns.map(({ name }) => name)).toEqual(cutPlan.rows[area.row])
     expect(sheet.columns!.map(({ width }) => width)).toEqual(cutPlan.widths.map(fileWidth))
     expect(sheet.pageSetup).toMatchObject({

@@ -18,12 +18,18 @@ const table = sheet.tables[0]!.area
 const headers = sheet.rows[table.row]!
 
 /** The sheet as it is read back, with these answers typed beside a rule or a question. */
-function typed(values: Record<string, Cell> = {}, reasons: Record<string, Cell> = {}): CellBlock {
+function typed(
+  values: Record<string, Cell> = {},
+  reasons: Record<string, Cell> = {},
+  units: Record<string, Cell> = {},
+  own: SheetDescription = sheet
+): CellBlock {
   const cellOf = (content: Content): Cell => (typeof content === 'object' ? null : content)
-  const rows = sheet.rows.map((row) => {
+  const rows = own.rows.map((row) => {
     const cells = row.map(cellOf)
     const name = String(cells[0])
     if (name in values) cells[1] = values[name] ?? null
+    if (name in units) cells[2] = units[name] ?? null
     if (name in reasons) cells[headers.indexOf('Reason for a change')] = reasons[name] ?? null
     return cells
   })
@@ -140,6 +146,71 @@ describe('the rules as a sheet', () => {
   it('has the cautions, and no row is wider than the sheet', () => {
     for (const caution of cautions) expect(texts(sheet)).toContain(caution)
     expect(Math.max(...sheet.rows.map(({ length }) => length))).toBe(sheet.widths.length)
+  })
+})
+
+describe('the rules in inches', () => {
+  const inches = describeRules('in-ft')
+  const read = (values: Record<string, Cell> = {}, units: Record<string, Cell> = {}) =>
+    readRules(typed(values, {}, units, inches))
+  const rowOf = (name: RuleName) => inches.rows.find((row) => row[0] === ruleBook[name].name)!
+  const lengths = names.filter((name) => ruleBook[name].unit.startsWith('mm'))
+
+  it('have every length in inches, with a range that is not wider, and other rules as they are', () => {
+    expect(lengths.length).toBeGreaterThan(15)
+    for (const name of names) {
+      const { value, unit, low, high } = ruleBook[name]
+      const [, shown, shownUnit, standard, from, to] = rowOf(name)
+      const per = lengths.includes(name) ? 25.4 : 1
+      expect(shownUnit).toBe(unit.replace('mm', 'in'))
+      expect(shown).toBe(standard)
+      expect(Math.abs(Number(shown) * per - value)).toBeLessThanOrEqual(per * 0.0005 + 1e-12)
+      expect(Number(from) * per).toBeGreaterThanOrEqual(low - 1e-9)
+      expect(Number(to) * per).toBeLessThanOrEqual(high + 1e-9)
+    }
+    expect(rowOf('markedCut').slice(1, 3)).toEqual([2, 'in'])
+    expect(rowOf('growthMedium').slice(1, 3)).toEqual([0.4, 'in a year'])
+  })
+
+  it('read back as they were written are the defaults to the last digit', () => {
+    expect(read()).toEqual({ rules: defaultRules, reasons: {}, timing: {}, problems: [] })
+  })
+
+  it('take a number in the unit beside it, a length with a unit of its own, and another unit typed beside it', () => {
+    const marked = ruleBook.markedCut.name
+    expect(read({ [marked]: 3 }).rules.markedCut).toBeCloseTo(76.2, 9)
+    expect(read({ [marked]: '7 cm' }).rules.markedCut).toBeCloseTo(70, 9)
+    expect(read({ [marked]: 6 }, { [marked]: 'cm' }).rules.markedCut).toBeCloseTo(60, 9)
+    expect(read({ [marked]: 60 }, { [marked]: null }).rules.markedCut).toBe(60)
+    const { rules, problems } = read({ [ruleBook.growthFast.name]: 0.7 })
+    expect([rules.growthFast, problems]).toEqual([expect.closeTo(17.78, 9), []])
+  })
+
+  it('say what is wrong in inches, with the cell', () => {
+    const marked = ruleBook.markedCut.name
+    const far = read({ [marked]: 50 })
+    expect(far.rules).toEqual(defaultRules)
+    expect(far.problems[0]!.message).toMatch(
+      /at Rules!B\d+ is 50, outside its range of 0\.985 to 5\.905 \(in\); its default 2 is used/
+    )
+    expect(read({ [marked]: 'two' }).problems[0]!.remedy).toContain('from 0.985 to 5.905 (in)')
+    const odd = read({ [marked]: 3 }, { [marked]: 'hands' })
+    expect(odd.rules).toEqual(defaultRules)
+    expect(odd.problems.map(({ code, cell }) => [code, /^Rules!C\d+$/.test(cell)])).toEqual([
+      ['rule-unit', true]
+    ])
+    const order = read({ [marked]: 5, [ruleBook.reasonedCut.name]: 3 })
+    expect(order.problems[0]!.message).toContain('is 5, more than')
+  })
+
+  it('and a change is printed in the units of the inventory', () => {
+    const inventory = readInventory({ rows: sampleInventory, sheet: sampleSheetName, top: 0, left: 0 })
+    const marked = typed({ [ruleBook.markedCut.name]: 3 }, {}, {}, inches)
+    const plan = planInventory(inventory, { date: '2030-05-02', ...planByRules(marked) })
+    expect(plan.system).toBe('in-ft')
+    const printed = texts(describeCutPlan(plan))
+    expect(printed).toContain(`${ruleBook.markedCut.name} (in)`)
+    expect(printed).toContain('default 2')
   })
 })
 

@@ -5,6 +5,7 @@ import { styleOf, type NumberStyle } from '../../../shared/numbers'
 import { questions, readAnswer, type QuestionKey } from '../../season/questions'
 import { readRule } from './readRule'
 import { showRule, type RuleReasons } from './ruleChanges'
+import { showRuleIn, unitInCell } from './ruleUnits'
 import { checkTogether, type PlacedRules } from './rulesTogether'
 import type { TimingAnswers } from '../../season/timing'
 
@@ -17,11 +18,18 @@ export interface RulesRead {
 }
 
 /** Headers by which the columns are found, in lower case. */
-export const rulesHeaders = { rule: 'rule', value: 'value', reason: 'reason for a change' } as const
+export const rulesHeaders = {
+  rule: 'rule',
+  value: 'value',
+  unit: 'unit',
+  reason: 'reason for a change'
+} as const
 
 interface Columns {
   rule: number
   value: number
+  /** -1 where there is none. */
+  unit: number
   reason: number
 }
 
@@ -66,7 +74,8 @@ function headersOf(block: CellBlock): { row: number; columns: Columns } | null {
     const rule = cells.indexOf(rulesHeaders.rule)
     const value = cells.indexOf(rulesHeaders.value)
     if (rule < 0 || value < 0) continue
-    return { row, columns: { rule, value, reason: cells.indexOf(rulesHeaders.reason) } }
+    const columns = { unit: cells.indexOf(rulesHeaders.unit), reason: cells.indexOf(rulesHeaders.reason) }
+    return { row, columns: { rule, value, ...columns } }
   }
   return null
 }
@@ -130,7 +139,16 @@ class RulesReading {
       return
     }
     this.seen.set(rule, cell)
-    const value = readRule(entry, this.at(row, this.columns.value), cell, this.style)
+    const typed = this.at(row, this.columns.value)
+    const named = this.columns.unit < 0 ? null : this.at(row, this.columns.unit)
+    const unit = unitInCell(entry, named)
+    if (unit === null) {
+      const at = this.address(row, this.columns.unit)
+      const facts = { rule: entry.name, text: quoted(named), value: showRuleIn(entry, entry.value, 'mm') }
+      this.problems.push(problem('rule-unit', at, facts))
+      return
+    }
+    const value = readRule(entry, typed, cell, this.style, unit)
     if (value === null) return
     if (typeof value !== 'number') {
       this.problems.push(value)
@@ -142,7 +160,7 @@ class RulesReading {
       this.problems.push(problem('rule-reason', cell, facts))
       return
     }
-    this.placed.set(rule, { value, cell })
+    this.placed.set(rule, { value, cell, unit })
     if (reason !== '') this.reasons[rule] = reason
   }
 

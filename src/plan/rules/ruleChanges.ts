@@ -1,5 +1,5 @@
 import { tenThousandth } from '../../../shared/words/figures'
-import { ruleBook, ruleNames, type RuleName, type Rules } from '../../../shared/rules'
+import { ruleBook, ruleNames, type RuleName, type RuleUnit, type Rules } from '../../../shared/rules'
 
 /** Why a rule was changed, in a person's own words. */
 export type RuleReasons = Readonly<Partial<Record<RuleName, string>>>
@@ -9,7 +9,7 @@ export interface RuleChange {
   /** As the Rules sheet names it. */
   name: string
   rule: RuleName
-  unit: string
+  unit: RuleUnit
   from: number
   to: number
   /** Empty where none was written. */

@@ -1,9 +1,11 @@
 import { problem, type Problem } from '../../../shared/problems'
 import { orderedRules, ruleBook, weightsOf, type RuleName } from '../../../shared/rules'
+import type { LengthUnit } from '../../../shared/units'
 import { showRule } from './ruleChanges'
+import { showRuleIn } from './ruleUnits'
 
 /** Values of one's own with the cells they stand in. */
-export type PlacedRules = Map<RuleName, { value: number; cell: string }>
+export type PlacedRules = Map<RuleName, { value: number; cell: string; unit: LengthUnit }>
 
 const priorityWeights = weightsOf('priority')
 const leaderWeights = weightsOf('leader')
@@ -13,6 +15,8 @@ export function checkTogether(placed: PlacedRules, problems: Problem[]): Partial
   const valueOf = (rule: RuleName): number => placed.get(rule)?.value ?? ruleBook[rule].value
   const cellOf = (...rules: readonly RuleName[]): string =>
     rules.map((rule) => placed.get(rule)?.cell).find((cell) => cell !== undefined) ?? ''
+  const unitOf = (...rules: readonly RuleName[]): LengthUnit =>
+    rules.map((rule) => placed.get(rule)?.unit).find((unit) => unit !== undefined) ?? 'mm'
   const takeBack = (rules: readonly RuleName[]): void => {
     for (const rule of rules) placed.delete(rule)
   }
@@ -23,7 +27,7 @@ export function checkTogether(placed: PlacedRules, problems: Problem[]): Partial
       if (valueOf(low) <= valueOf(high)) continue
       const facts = {
         rule: ruleBook[low].name,
-        text: showRule(valueOf(low)),
+        text: showRuleIn(ruleBook[low], valueOf(low), unitOf(low, high)),
         next: ruleBook[high].name,
         other: cellOf(high, low)
       }

@@ -1,7 +1,10 @@
 import { rulesHeaders } from '../../plan/rules/readRules'
-import { isCounted, isLength, whatToType } from '../../plan/rules/ruleRange'
+import { whatToType } from '../../plan/rules/ruleFacts'
+import { isCounted, isLength } from '../../plan/rules/ruleRange'
+import { inUnit, lengthUnitOf, unitText } from '../../plan/rules/ruleUnits'
 import { questions, type QuestionKey } from '../../season/questions'
 import { ruleBook, ruleNames, type Rule } from '../../../shared/rules'
+import type { LengthUnit, UnitSystem } from '../../../shared/units'
 import { cautions } from '../cautions'
 import { certaintyWords } from '../certaintyWords'
 import { SheetDraft, type TableColumn } from '../draft'
@@ -37,7 +40,7 @@ const lead: readonly (readonly [string, string])[] = [
   ],
   [
     'To change a rule',
-    'Type in the column Value. A share may be typed as 0.25 or 25 %, a length with its unit, such as 2 in. A blank takes the default. A value that differs from its default is in bold on a tint.'
+    'Type in the column Value. A share may be typed as 0.25 or 25 %, a length in the unit beside it or with one of its own, such as 2 in. A blank takes the default. A value that differs from its default is in bold on a tint.'
   ],
   [
     'A higher allowance',
@@ -46,21 +49,28 @@ const lead: readonly (readonly [string, string])[] = [
   ['Not for change', 'Names in the first column are how a rule is found: leave them as they are.']
 ]
 
-function ruleRow(rule: Rule): Content[] {
-  const { name, value, unit, low, high, certainty, source } = rule
-  return [name, value, unit, value, low, high, null, certaintyWords[certainty], source]
+function ruleRow(rule: Rule, unit: LengthUnit): Content[] {
+  const { name, certainty, source } = rule
+  const value = inUnit(rule, rule.value, unit)
+  const { low, high } = rangeOf(rule, unit)
+  return [name, value, unitText(rule, unit), value, low, high, null, certaintyWords[certainty], source]
+}
+
+/** The range of a rule in the unit of the sheet, never wider than it is. */
+function rangeOf(rule: Rule, unit: LengthUnit): Pick<Rule, 'low' | 'high'> {
+  return { low: inUnit(rule, rule.low, unit, 'at least'), high: inUnit(rule, rule.high, unit, 'at most') }
 }
 
 /** The columns that a rule's range and look are about. */
 const columns = { value: 1, standard: 3 } as const
 
 /** What the cell of a rule takes. A length may also be typed with its unit, which is read when the plan is made. */
-function ruleOf(rule: Rule, row: number): CellRule {
-  const { low, high } = rule
+function ruleOf(rule: Rule, row: number, unit: LengthUnit): CellRule {
+  const { low, high } = rangeOf(rule, unit)
   return {
     area: { row, column: columns.value, rows: 1, columns: 1 },
     takes: { from: low, to: high, whole: isCounted(rule), ...(isLength(rule) ? { texts: true } : {}) },
-    sentence: whatToType(rule)
+    sentence: whatToType(rule, unit)
   }
 }
 
@@ -91,9 +101,11 @@ function addQuestions(draft: SheetDraft): CellRule[] {
 
 /**
  * The rules as a sheet that a person then owns: what is asked about the season, then every rule with its value, unit,
- * default, allowed range, certainty and source, and room for the reason of a change.
+ * default, allowed range, certainty and source, and room for the reason of a change. Lengths are in inches where the
+ * inventory is, otherwise in millimeters; the column Unit is read with the values.
  */
-export function describeRules(): SheetDescription {
+export function describeRules(system: UnitSystem = 'cm-m'): SheetDescription {
+  const unit = lengthUnitOf(system)
   const draft = new SheetDraft(widths)
   draft.title(titles.rules)
   for (const [label, sentence] of lead) draft.labeled(label, sentence)
@@ -102,7 +114,7 @@ export function describeRules(): SheetDescription {
   draft.section('Rules of the plan')
   const top = draft.table(
     ruleColumns,
-    ruleNames.map((name) => ruleRow(ruleBook[name]))
+    ruleNames.map((name) => ruleRow(ruleBook[name], unit))
   )
   // A line stands above the first rule of each topic but the first.
   ruleNames.forEach((name, index) => {
@@ -121,14 +133,14 @@ export function describeRules(): SheetDescription {
     freezeColumns: 1,
     page: {
       orientation: 'landscape',
-      paper: 'a4',
+      paper: system === 'in-ft' ? 'letter' : 'a4',
       titleRow: top,
       footer: 'Rules of the plan. A qualified arborist on site decides.'
     }
   })
   return {
     ...description,
-    rules: [...answers, ...ruleNames.map((name, index) => ruleOf(ruleBook[name], top + 1 + index))],
+    rules: [...answers, ...ruleNames.map((name, index) => ruleOf(ruleBook[name], top + 1 + index, unit))],
     conditionalLooks: rulesLooks(top + 1, ruleNames.length, columns)
   }
 }
