@@ -1,5 +1,5 @@
 /** What obliges to a cut, in the order in which it is seen to. */
 export type Obligation = 'dead' | 'broken' | 'rubbing' | 'clearance' | 'temporary'
 
-/** What holds a cut that waits: the allowance, the crown ratio, or a limb too large or too short to be cut. */
-export type Hold = 'allowance' | 'crown ratio' | 'size'
+/** What holds a cut that waits: the allowance, the crown ratio, a limb too large or too short to be cut, or one to be inspected. */
+export type Hold = 'allowance' | 'crown ratio' | 'size' | 'inspect first'

@@ -8,7 +8,10 @@ const waiting: Record<WaitsFor, string> = {
 }
 
 /** What becomes of a limb, in one sentence. */
-export function outcomeWords({ limb, outcome, visit, year, heldBy, priorityAfter }: Outcome): string {
+export function outcomeWords(end: Outcome): string {
+  const { limb, outcome, visit, year, heldBy, priorityAfter } = end
+  if (end.isStem && outcome === 'keep')
+    return `Kept: a stem of a multi-stem tree, not reduced for the others.${unionNote(limb)}`
   switch (outcome) {
     case 'removed':
       return `Removed at visit ${String(visit)}, ${String(year)}.`

@@ -33,7 +33,8 @@ export function outcomesOf(
   return told.map((track) => {
     const { limb, priority, priorityAfter } = track
     const { outcome, visit, year, heldBy } = endOf(track, surveyYear, last)
-    return { limb: limb.surveyed, outcome, visit, year, heldBy, priority, priorityAfter }
+    const { surveyed, isStem } = limb
+    return { limb: surveyed, outcome, visit, year, heldBy, priority, priorityAfter, isStem }
   })
 }
 

@@ -138,6 +138,8 @@ export interface Outcome {
   readonly priority: number
   /** After the last visit; 0 for a limb that is gone. */
   readonly priorityAfter: number
+  /** A stem of a multi-stem tree, which is not reduced for the others. */
+  readonly isStem: boolean
 }
 
 /** How far a clearance that is asked for is reached. Heights in m. */
@@ -148,7 +150,7 @@ export interface ClearanceReached {
   /** The year in which the required height is reached, or null. */
   readonly reachedYear: number | null
   /** What holds it where it is not reached at the first visit. */
-  readonly heldBy: Hold | 'inspect first' | null
+  readonly heldBy: Hold | null
 }
 
 /** Which stem is kept as the leader. `limb` is null where it is the trunk itself, not listed as a row. */

@@ -4,9 +4,9 @@ import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
 import type { Limb } from '../inventory/inventory'
 import { isOut, treeProblem, type Findings, type Refusal, type SurveyedTree } from './checkTree'
-import type { LeaderChoice, TreePlan } from './plan'
+import type { LeaderChoice, TreePlan, Visit } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
-import { prepareTree } from './prepareTree'
+import { prepareTree, type PreparedTree } from './prepareTree'
 import { allowedFirst, basics, basicsProblems, type TreeBasics } from './treeBasics'
 import { firstVisitNotes, treeNotes } from './treeNotes'
 import { planWithoutLimbs } from './treeWithoutLimbs'
@@ -47,9 +47,17 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
     outcomes,
     clearance,
     notJudged: notJudged(tree.limbs, refused, prepared.leader),
-    urgency: first?.limbs.reduce((most, { priority }) => Math.max(most, priority), 0) ?? 0
+    urgency: first === undefined ? 0 : urgencyOf(first, prepared)
   }
   return { plan, problems: [...assumed, ...problems, ...notes, ...left], refused }
+}
+
+/** The highest priority of a limb that may be cut for it; the stems of a multi-stem tree are not reduced for each other. */
+function urgencyOf({ limbs }: Visit, { limbs: grown }: PreparedTree): number {
+  const stems = new Set(grown.flatMap(({ isStem, surveyed }) => (isStem ? [surveyed] : [])))
+  let most = 0
+  for (const { limb, priority } of limbs) if (priority > most && !stems.has(limb)) most = priority
+  return most
 }
 
 /** A palm is refused with a sentence, all of its rows with it. */

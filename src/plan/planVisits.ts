@@ -43,6 +43,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
   let clearance: ClearanceReached | null = null
   let last: AfterLastVisit | null = null
   let leaders = 0
+  let lost: readonly Outcome[] = []
   let { crownBase, stage } = tree
   let year = surveyYear
   for (let slot = 1; slot <= wanted.visits; slot++) {
@@ -55,6 +56,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
     if (first) {
       tracks = followLimbs(choice)
       leaders = choice.leaders
+      lost = lostLeaders(choice)
     }
     const when = first || isWorthTheTrip(choice, conditions) ? { visit: visits.length + 1, year } : null
     followVisit(tracks, choice, conditions, when)
@@ -74,7 +76,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
   if (last === null) return { visits, outcomes: [], clearance, leaders }
   return {
     visits,
-    outcomes: outcomesOf(tracks, surveyYear, last),
+    outcomes: [...lost, ...outcomesOf(tracks, surveyYear, last)],
     clearance: clearanceForecast(clearance, tree, last.conditions, surveyYear),
     leaders
   }
@@ -95,6 +97,26 @@ function isWorthTheTrip(choice: VisitChoice, { rules }: VisitConditions): boolea
     lowered += each.nextPriority - priorityAfter(each, choice)
   }
   return atLeast(lowered, rules.visitGain)
+}
+
+/** A broken leader that was cut back: what took over is told beside the leader, and nothing else is wanted of it. */
+function lostLeaders({ pass }: VisitChoice): Outcome[] {
+  return pass.made.flatMap(({ surveyed, limb }): Outcome[] =>
+    limb === null
+      ? [
+          {
+            limb: surveyed,
+            outcome: 'done',
+            visit: null,
+            year: null,
+            heldBy: null,
+            priority: 0,
+            priorityAfter: 0,
+            isStem: false
+          }
+        ]
+      : []
+  )
 }
 
 /** The shortened limbs as they are now, before they grow on. */

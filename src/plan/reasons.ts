@@ -63,7 +63,9 @@ export function reasonForCut(
   if (cut.kind === 'remove') {
     const why = obligation ?? removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? ''
     pieces.push('. Removed (', why, '): takes ', ofTree)
-    pieces.push(' of the tree’s foliage and ends its priority, ', priority, '.')
+    pieces.push(' of the tree’s foliage')
+    if (assessed.priority >= 0.5) pieces.push(' and ends its priority, ', priority)
+    pieces.push('.')
     return pieces.join('')
   }
   pieces.push('. Reduced by ', foliagePart(cut.share), ' of its foliage')

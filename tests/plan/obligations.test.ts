@@ -223,3 +223,17 @@ describe('decay', () => {
     expect(plan.problems.map(({ code }) => code)).toContain('leader-decayed')
   })
 })
+
+describe('a limb with an obligation and decay', () => {
+  it.each<[string, Partial<Row>, Partial<Whole>]>([
+    ['in the clearance', { lowest: 2 }, { clearance: 4 }],
+    ['broken', { broken: true }, {}],
+    ['rubbing', { rubbing: true }, {}]
+  ])('%s waits to be inspected, and says so', (_what, row, whole) => {
+    const plan = planned(whole, { id: 'B', d: 30, stem: 150, origin: 3, tip: 5, decay: true, ...row })
+    expect(plan.visits.flatMap(({ cuts }) => cuts)).toEqual([])
+    expect(plan.outcomes.map(({ limb, outcome, heldBy }) => [limb.id, outcome, heldBy])).toEqual([
+      ['B', 'wait', 'inspect first']
+    ])
+  })
+})

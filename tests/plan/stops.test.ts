@@ -1,6 +1,7 @@
 /** What stops a cut or a whole plan: dieback, a recent pruning, the form of the tree. */
 import type { Cell } from '../../shared/cells'
 import { block, planOf } from './trees'
+import { outcomeWords } from '../../src/plan/outcomeWords'
 import { isPalm } from '../../src/plan/treeForm'
 
 const headers =
@@ -110,5 +111,13 @@ describe('the form of a tree', () => {
     // A leader that is marked wins, and a form that is given is not asked about.
     expect(clump(null, 'leader').trees[0]!.form).toBe('decurrent')
     expect(clump('multi-stem').problems.map(({ code }) => code)).not.toContain('multi-stem-proposed')
+  })
+
+  it('keeps the stems of a multi-stem tree as what they are, and does not rank the tree by them', () => {
+    const [tree] = clump('multi-stem').trees
+    expect(tree!.urgency).toBe(0)
+    expect(tree!.outcomes.length).toBeGreaterThan(0)
+    for (const outcome of tree!.outcomes)
+      expect(outcomeWords(outcome)).toBe('Kept: a stem of a multi-stem tree, not reduced for the others.')
   })
 })

@@ -160,7 +160,8 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
               year: null,
               heldBy: null,
               priority: 64.4,
-              priorityAfter: 18
+              priorityAfter: 18,
+              isStem: false
             }
           ],
     clearance: null,

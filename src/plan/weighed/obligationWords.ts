@@ -73,6 +73,9 @@ function notFurther({ assessed, conditions }: SeenLimb, share: number): string {
   return isHeavier ? 'Not cut back further: more does not fit into what is left of the allowance.' : ''
 }
 
+/** No live cut is planned on a limb with decay or a crack. */
+export const inspectFirst = 'Inspect first: decay or a crack is noted, and no live cut is planned on it.'
+
 /** Why an obligation waits. */
 export function waitingWords(seen: SeenLimb, hold: Hold): string {
   const { assessed, choice, conditions } = seen
@@ -81,6 +84,8 @@ export function waitingWords(seen: SeenLimb, hold: Hold): string {
       return `Waits: its cut does not fit, as ${allowanceWords({ ...choice, cuts: noCuts.cuts }, assessed.limb, conditions)}.`
     case 'crown ratio':
       return `Waits: the crown would be too short, and a live-crown ratio of ${ratioText(conditions.rules.crownRatioGoal)} is kept.`
+    case 'inspect first':
+      return inspectFirst
     case 'size':
       return `Waits: it may not be removed (${removalRefused(seen) ?? 'too large'}) and cannot be reduced further.`
   }

@@ -8,6 +8,7 @@ import { barrierWords } from '../reasonsForKeeping'
 import { reductionsOf, whyNoStep } from '../reductions'
 import { isGrown, stepsFor } from '../visitConditions'
 import { allowanceWords, limitWords } from './limitWords'
+import { inspectFirst } from './obligationWords'
 import { notRemoved } from './removalWords'
 import { cutWords, type SeenLimb } from './seenLimb'
 import { unworthyWords } from './unworthyWords'
@@ -22,11 +23,11 @@ function possibleReductions({ assessed, conditions }: SeenLimb): readonly Possib
 
 /** Why this and not more, of a limb in the pass for structure: what was refused and by which rule. */
 export function structureWords(seen: SeenLimb, priorityBefore: number): string[] {
+  const hold = seen.choice.pass.obliged.get(seen.assessed.limb) ?? null
   const { assessed, choice, conditions } = seen
   const { limb } = assessed
   const { rules } = conditions
-  if (limb.surveyed.decay)
-    return ['Inspect first: decay or a crack is noted, and no live cut is planned on it.']
+  if (limb.surveyed.decay) return hold === 'inspect first' ? [] : [inspectFirst]
   if (!atLeast(priorityBefore, rules.clearedBelow)) return []
   if (limb.isStem) return ['Not reduced: a stem of a multi-stem tree is not reduced for the others.']
   if (choice.goneWithParent.has(limb)) return [`Goes with limb ${limb.parent?.surveyed.id ?? ''}.`]

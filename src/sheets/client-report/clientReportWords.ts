@@ -99,7 +99,7 @@ function because({ purpose, cuts }: PurposeGroup): string {
 
 function later({ outcomes }: TreePlan): string {
   const limbs = outcomes
-    .filter(({ outcome }) => outcome === 'wait' || outcome === 'keep')
+    .filter(({ outcome, isStem }) => outcome === 'wait' || (outcome === 'keep' && !isStem))
     .map(({ limb }) => limb)
   if (limbs.length === 0) return ''
   const [stays, needs] = limbs.length === 1 ? ['is', 'needs'] : ['are', 'need']

@@ -4,8 +4,8 @@ import { palette } from '../../../shared/palette'
 
 /** What no cut on the sheet allows. The sources stand below the list. */
 const never: readonly string[] = [
-  'The leader named for each tree is not cut and not shortened.',
-  'Inner and lower foliage stays on every limb: shorten from the end, never strip from the inside.',
+  'The leader named for each tree is not cut and not reduced.',
+  'Inner and lower foliage stays on every limb: reduce from the end, never strip from the inside.',
   'Nothing beyond the foliage that may be removed from the tree. It is a ceiling; what is left of it is not used up.',
   'No topping: no cut between side branches, and none to a lateral smaller than the one given.',
   'No cut into the branch collar, and no stub beyond it.',
@@ -20,7 +20,7 @@ const howToCut: readonly string[] = [
   'Remove at collar: cut just outside the branch collar; dead limbs at the edge of the live collar.',
   '3 cuts, for these and for any limb too heavy to hold in one hand: an undercut away from the final cut, a cut further out that lets the limb go, then the final cut of what is left (ANSI A300-1995).',
   'Where the lateral, the limb or the leader is not as described: stop at that limb, note it, and ask the arborist.',
-  'Order on the tree: dead and broken wood first, then from the top down (common practice, no source).'
+  'Order on the tree: dead and broken wood first, then what must be done, then the rest if time allows; each from the top down (common practice, no source).'
 ]
 
 /** What is checked each day before the first cut. */
