@@ -144,7 +144,7 @@ function basisLines(plan: Plan): string[] {
     const { name, reason } = change
     const { unit, from, to } = shownChange(change, plan.system)
     const why = reason === '' ? '' : ` (${reason})`
-    return `Rule changed: ${name}, ${from} to ${to} ${unit}${why}.`
+    return `Rule changed: ${name}, ${from} to ${to} (${unit})${why}.`
   })
   const closed = closedSentences(plan).map((sentence) => `Closed window: ${sentence}`)
   return [...closed, ...changed].flatMap((sentence) => folded(sentence, 0))

@@ -28,7 +28,9 @@ test('the plan of a workbook goes by its sheet of rules, and says so', async () 
   const { out } = await run(path, '--json')
   const printed = JSON.parse(out) as Printed
   expect(printed.trees.find(({ tree }) => tree === 'T01')?.allowedRemoval).toBeCloseTo(0.15, 12)
-  expect((await run(path)).out).toContain(`Rule changed: ${ruleBook.allowedYoung.name}, 0.25 to 0.15.`)
+  expect((await run(path)).out).toContain(
+    `Rule changed: ${ruleBook.allowedYoung.name}, 0.25 to 0.15 (share).`
+  )
 })
 
 test('a rule that cannot be used is a problem with its cell, and the default is used', async () => {
