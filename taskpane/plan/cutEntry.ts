@@ -1,6 +1,7 @@
 import { defaultRules, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
 import { counted } from '../../shared/words/counts'
+import { foliagePart } from '../../shared/words/foliageParts'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { cutText } from '../../src/plan/cutCells'
 import type { CutRow } from '../../src/plan/cutColumns'
@@ -59,7 +60,8 @@ function amount(row: CutRow, system: UnitSystem, rules: Rules): string {
   const { cut } = row
   if (!cut.live) return 'dead wood, no live foliage'
   const error = panePercent(rules.foliageError)
-  return `${panePercent(cut.share)} of the limb, ${unbroken(cutText('dose', row, system))} of the tree (±${error})`
+  const part = cut.kind === 'remove' ? 'all' : foliagePart(cut.share)
+  return `${part} of the limb, ${unbroken(cutText('dose', row, system))} of the tree (±${error})`
 }
 
 function priorityChange(row: CutRow, rules: Rules): Child {

@@ -4,7 +4,7 @@ import { judgedOf, judgedWords, noCutWords, notJudgedLimbs } from '../../src/pla
 import { confidenceOf } from '../../src/plan/outlook'
 import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
-import { priorityText } from '../../src/plan/priorityWords'
+import { priorityText, priorityWord } from '../../src/plan/priorityWords'
 import { shownDoses } from '../../src/plan/shownDoses'
 import { weighedFor } from '../../src/plan/weighed/weighTree'
 import { cutEntry, type CutSetting } from './cutEntry'
@@ -47,7 +47,7 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
       el(
         'span',
         { class: 'card-urgency' },
-        el('span', { class: 'card-urgency-word' }, 'priority '),
+        el('span', { class: 'card-urgency-word' }, `${urgencyWord(treePlan, setting.rules)}priority `),
         points(treePlan.urgency)
       ),
       el('span', { class: 'card-line' }, line),
@@ -56,6 +56,12 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
     () => cardBody(treePlan, setting),
     'h3'
   )
+}
+
+/** High, medium or low; nothing where no limb could be judged. */
+function urgencyWord(plan: TreePlan, rules: Rules): string {
+  const judged = judgedOf(plan)
+  return judged === 'no limbs' || judged === 'none' ? '' : `${priorityWord(plan.urgency, rules)} `
 }
 
 function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {

@@ -11,7 +11,7 @@ test('a closed card tells urgency, life stage, vigor, cuts, and the dose against
   const { root, pane } = await openPane()
   await pane.planSelection()
   const card = cards(root)[0]!
-  expect(readable(card)).toContain('Tree K1Hornbeampriority 64')
+  expect(readable(card)).toContain('Tree K1Hornbeamhigh priority 64')
   expect(readable(card)).toContain('Young, good vigor, 2 cuts')
   expect(card.querySelector('.dose-words')?.textContent).toBe('Foliage taken: 15\u00a0% of 25\u00a0%')
   expect(card.querySelector<HTMLElement>('.dose-fill')?.style.getPropertyValue('inline-size')).toBe('60.0%')
@@ -31,7 +31,7 @@ test('an open card tells what to do before why, in the order of the plan', async
       'Keep all other ends of this limb below 6.7 m.'
   )
   expect(text).toContain('Cut over 5.1 cm: precut so that the bark does not tear.')
-  expect(text).toContain('50 % of the limb, 15 % of the tree (±30 %)')
+  expect(text).toContain('half of the limb, 15 % of the tree (±30 %)')
   expect(text).toContain('Remove at the collar (dead wood); 7.8 cm at the base.')
   expect(text).toContain('A ceiling, not a target.')
   expect(text).toContain('0.80, 0.78 after visit 1 (goal 0.60)')
