@@ -47,7 +47,7 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
       el(
         'span',
         { class: 'card-urgency' },
-        el('span', { class: 'card-urgency-word' }, `${urgencyWord(treePlan, setting.rules)}priority `),
+        el('span', { class: 'card-urgency-word' }, ...urgencyWords(treePlan, setting.rules)),
         points(treePlan.urgency)
       ),
       el('span', { class: 'card-line' }, line),
@@ -58,10 +58,11 @@ export function treeCard(treePlan: TreePlan, setting: TreeSetting): Disclosure {
   )
 }
 
-/** High, medium or low; nothing where no limb could be judged. */
-function urgencyWord(plan: TreePlan, rules: Rules): string {
+/** “High” before the points, as the list says of what; “priority” where no limb could be judged. */
+function urgencyWords(plan: TreePlan, rules: Rules): Child[] {
   const judged = judgedOf(plan)
-  return judged === 'no limbs' || judged === 'none' ? '' : `${priorityWord(plan.urgency, rules)} `
+  if (judged === 'no limbs' || judged === 'none') return ['priority ']
+  return [el('span', { class: 'unseen' }, 'priority '), `${priorityWord(plan.urgency, rules)} `]
 }
 
 function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {

@@ -11,7 +11,7 @@ test('a closed card tells urgency, life stage, vigor, cuts, and the dose against
   const { root, pane } = await openPane()
   await pane.planSelection()
   const card = cards(root)[0]!
-  expect(readable(card)).toContain('Tree K1Hornbeamhigh priority 64')
+  expect(readable(card)).toContain('Tree K1Hornbeampriority high 64')
   expect(readable(card)).toContain('Young, good vigor, 2 cuts')
   expect(card.querySelector('.dose-words')?.textContent).toBe('Foliage taken: 15\u00a0% of 25\u00a0%')
   expect(card.querySelector<HTMLElement>('.dose-fill')?.style.getPropertyValue('inline-size')).toBe('60.0%')
