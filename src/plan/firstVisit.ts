@@ -16,6 +16,8 @@ export interface FirstVisit {
   readonly allowed?: number
   /** Factor on the computed foliage shares, 1 unless given. */
   readonly factor?: number
+  /** The units in which it is told. */
+  readonly system?: UnitSystem
 }
 
 /** An inventory without cells: what is found again of a tree was told when it was planned. */
@@ -47,9 +49,9 @@ export function prepareAgain(
 /** A tree made ready for its first visit, its limbs with their shares; null where its limbs cannot be judged. */
 export function firstVisit(
   tree: Tree,
-  { rules = defaultRules, date = '0000-01-01', allowed, factor = 1 }: FirstVisit = {}
+  { rules = defaultRules, date = '0000-01-01', allowed, factor = 1, system }: FirstVisit = {}
 ): { tree: PreparedTree; conditions: VisitConditions } | null {
-  const prepared = prepareAgain(tree, rules, date)
+  const prepared = prepareAgain(tree, rules, date, system)
   if (prepared === null) return null
   const { stage, crownBase } = prepared
   const conditions = conditionsOf(prepared, {

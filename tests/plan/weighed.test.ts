@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import type { Cell } from '../../shared/cells'
 import { rulesWith } from '../../shared/rules'
 import type { Plan, TreePlan } from '../../src/plan/plan'
-import { weighTree } from '../../src/plan/weighed/weighTree'
+import { weighFirstVisit, weighTree } from '../../src/plan/weighed/weighTree'
 import { block, planOf, runs } from './trees'
 
 const headers =
@@ -105,7 +105,7 @@ describe('why this and not more', () => {
         ['D', 4.4, 9, 10, 20, 'none', 7]
       ],
       'B',
-      /goes to the clearance, which comes first/
+      /goes first to the clearance/
     ]
   ])('%s', (_what, whole, limbs, limb, expected) => {
     expect(said(planned(whole, ...limbs), limb).join(' ')).toMatch(expected)
@@ -211,4 +211,16 @@ describe('every limb with a claim', () => {
       runs(80)
     )
   })
+})
+
+it('of the first visit alone is what is weighed at it with the others', () => {
+  fc.assert(
+    fc.property(tree, (drawn) => {
+      const plan = planOfRandom(drawn)
+      const [planned] = plan.trees
+      const how = { rules: plan.rules, system: plan.system }
+      expect([...weighFirstVisit(planned!, how)]).toEqual([...weighTree(planned!, how)[0]!])
+    }),
+    runs(60)
+  )
 })

@@ -49,7 +49,7 @@ const first: Record<Exclude<Obligation, 'dead'>, string> = {
   temporary: 'temporary limbs'
 }
 
-/** Where the allowance goes: "12 % goes to the clearance and 6 % to limbs B and C, where it lowers the priorities more". */
+/** Where the allowance goes: "12 % goes first to the clearance", "6 % goes to limbs B and C, where it lowers the priorities more". */
 function whereItGoes({ pass, cuts }: Pick<VisitChoice, 'cuts' | 'pass'>, limb: GrowingLimb): string[] {
   const goes: string[] = []
   let obliged = 0
@@ -59,7 +59,7 @@ function whereItGoes({ pass, cuts }: Pick<VisitChoice, 'cuts' | 'pass'>, limb: G
     obliged += cut.dose
     kinds.add(first[obligation])
   }
-  if (obliged > 0) goes.push(`${percent(obliged)} goes to ${listed([...kinds])}, which comes first`)
+  if (obliged > 0) goes.push(`${percent(obliged)} goes first to ${listed([...kinds])}`)
   let chosen = 0
   const others: { readonly id: string }[] = []
   for (const [other, cut] of cuts) {

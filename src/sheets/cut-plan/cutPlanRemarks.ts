@@ -5,7 +5,7 @@ import { confidenceOf } from '../../plan/outlook'
 import { outcomeWords } from '../../plan/outcomeWords'
 import type { LimbState, Plan, TreePlan } from '../../plan/plan'
 import { priorityText } from '../../plan/priorityWords'
-import { weighTree } from '../../plan/weighed/weighTree'
+import { weighFirstVisit } from '../../plan/weighed/weighTree'
 import { sheetPrefix } from '../../../shared/cells'
 import type { ProblemLevel } from '../../../shared/problems'
 import { defaultRules, type Rules } from '../../../shared/rules'
@@ -176,10 +176,10 @@ export function addWeighed(
 ): void {
   const remarks = trees.flatMap((tree): Remark[] => {
     if (!hasClaims(tree, rules)) return []
-    const [weighed] = weighTree(tree, { rules, system, visits: 1 })
+    const weighed = weighFirstVisit(tree, { rules, system })
     const states = tree.visits[0]?.limbs ?? []
     return states.flatMap(({ limb, priority, decision }): Remark[] => {
-      const sentences = weighed?.get(limb) ?? []
+      const sentences = weighed.get(limb) ?? []
       if (sentences.length === 0) return []
       return [
         {
