@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import type { Cell } from '../../shared/cells'
 import { planText } from '../../src/file/planText'
 import type { Plan } from '../../src/plan/plan'
+import { wholeProgram } from '../../src/price/offers'
 import { priceByRates } from '../../src/price/priceByRates'
 import { inSequence } from '../../src/sheets/work-order/workOrderTree'
 import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
@@ -215,7 +216,9 @@ describe('on any tree', () => {
             row[13] === 'dead' ? row.map((cell, at) => (at === 8 ? null : cell)) : row
           )
         )
-        expect(planText(plan, priceByRates(plan, null).estimate)).not.toMatch(/NaN|undefined|Infinity/)
+        expect(planText(plan, wholeProgram(priceByRates(plan, null).estimate))).not.toMatch(
+          /NaN|undefined|Infinity/
+        )
       }),
       runs(40)
     )
@@ -224,7 +227,7 @@ describe('on any tree', () => {
 
 it('the order of the cuts is stated to the crew', () => {
   const plan = planned([['T', 40, 8, 'medium', null, 'B', null, 5, 7, 10, 38]])
-  const texts = describeWorkOrder(plan, priceByRates(plan, null).estimate).rows.flat()
+  const texts = describeWorkOrder(plan, wholeProgram(priceByRates(plan, null).estimate)).rows.flat()
   expect(texts.join(' ').replace(/\s+/g, ' ')).toContain(
     'dead and broken wood first, then what must be done, then the rest if time allows'
   )

@@ -29,7 +29,6 @@ const exceptions: Record<string, string> = {
     'whole hundredths of an hour to share costs by, as the formulas of the sheet do',
   'src/sheets/estimate/workingLines.ts': 'whole hundredths of an hour to share costs by',
   'src/plan/reasonsForKeeping.ts': 'keys of texts that are kept, not texts',
-  'src/plan/refusals.ts': 'keys of texts that are kept, not texts',
   'taskpane/plan/doseBar.ts': 'the length of a bar for the style sheet'
 }
 
