@@ -187,7 +187,10 @@ describe('one text is one number on every surface', () => {
     expect(numberIn('25,5 %', null, { percent: true })).toBe(0.255)
     expect(numberIn('25,5 %', null)).toEqual({ why: 'no-number' })
     expect(surfaces.rates('$ 1,250.00')).toBe(1250)
-    expect(surfaces.budget('2500 €')).toBe(2500)
+    for (const text of ['2500 $', '$2,500', 'USD 2,500', '2 500 usd'])
+      expect(surfaces.budget(text)).toBe(2500)
+    for (const text of ['2500 €', 'EUR 2500', '£2,500'])
+      expect(surfaces.budget(text)).toMatch(/ the estimate in USD: type the amount in USD\.$/)
     expect(surfaces.inventory('$12')).toBe('not-a-number')
   })
 
