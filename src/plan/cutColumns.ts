@@ -116,7 +116,7 @@ export const cutColumns = {
     of: ({ cut }) => cut.priority
   },
   urgency: {
-    header: 'Priority in a word',
+    header: 'Urgency',
     kind: 'text',
     of: ({ cut, rules }) => priorityWord(cut.priority, rules)
   },
