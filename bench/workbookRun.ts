@@ -53,7 +53,7 @@ async function measureWorkbook(): Promise<void> {
   const against = 'the bare cells by the same library'
   console.log(
     JSON.stringify([
-      ratio(what, 2, ours, bare, against),
+      ratio(what, 1.5, ours, bare, against),
       ratio('the same with 60 pictures painted', null, painted, bare, against)
     ])
   )

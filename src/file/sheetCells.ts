@@ -1,18 +1,16 @@
 import { isErrorText, type Cell } from '../../shared/cells'
-import { isFormula, type Content, type Formula, type SheetDescription } from '../sheets/sheet'
+import type { Content, Formula, SheetDescription } from '../sheets/sheet'
 import { fitCell, startsFormula } from '../sheets/typedText'
 import type { FileCell, FileCells } from './file-library/fileBook'
 import type { FileStyle } from './file-library/fileStyle'
-import { plainLook, storedText, textAsItIs } from './file-library/storedTexts'
-import { SheetLooks, type CellLook, type RowLook } from './workbookStyles'
+import { storedText, textAsItIs } from './file-library/storedTexts'
+import { SheetLooks, type CellLook } from './workbookStyles'
 
-/**
- * The cells of a sheet as a file takes them fastest: plain values by row, which take the look of their column,
- * and by address the cells that need more than that.
- */
+/** The cells of a sheet as a file takes them fastest: plain values by row, and by address those that need more than that. */
 export interface SheetCells {
   rows: Cell[][]
-  columnStyles: (FileStyle | undefined)[]
+  /** How the values of each row look; rows that look alike share one list. */
+  looks: (readonly CellLook[])[]
   cells: FileCells
 }
 
@@ -31,8 +29,6 @@ function plainValue(content: Content): Cell | undefined {
  * that it stays text when somebody edits it.
  */
 function ownCell(content: Content, style: FileStyle | undefined): Partial<FileCell> {
-  const value = plainValue(content)
-  if (value !== undefined) return { value, style }
   if (typeof content === 'string') {
     const text = fittedText(content)
     if (startsFormula(text)) return { value: text, style: { ...style, numFmt: '@' } }
@@ -42,50 +38,21 @@ function ownCell(content: Content, style: FileStyle | undefined): Partial<FileCe
   return { value: result, style, formula: formula.slice(1), formulaResult: result }
 }
 
-/** The look that most of the plain values of each column have. */
-function usualLooks({ rows, widths }: SheetDescription, looks: SheetLooks): (CellLook | undefined)[] {
-  const values = new Map<RowLook, number[]>()
-  rows.forEach((row, r) => {
-    const look = looks.row(r)
-    let counts = values.get(look)
-    if (counts === undefined) values.set(look, (counts = widths.map(() => 0)))
-    for (let c = 0; c < row.length; c++) {
-      const content = row[c]
-      if (content !== null && !isFormula(content)) counts[c] = (counts[c] ?? 0) + 1
-    }
-  })
-  return widths.map((_, c) => {
-    const counts = new Map<CellLook | undefined, number>()
-    for (const [{ looks }, ofRow] of values)
-      counts.set(looks[c], (counts.get(looks[c]) ?? 0) + (ofRow[c] ?? 0))
-    return [...counts].reduce((most, each) => (each[1] > most[1] ? each : most), [undefined, 0])[0]
-  })
-}
-
-/** Says of a cell without a style that it does not take that of its column. */
-const unlike = (column: CellLook | undefined) => (column?.style === undefined ? undefined : plainLook)
-
-/** Sorts the cells of a description: blank ones are left out unless their look shows. */
+/** The cells of a description: values by row, and those that need words about them by address. */
 export function sheetCells(description: SheetDescription): SheetCells {
   const sheetLooks = new SheetLooks(description)
-  const usual = usualLooks(description, sheetLooks)
   const cells = new Map<string, Partial<FileCell>>()
+  const looks: (readonly CellLook[])[] = []
   const rows = description.rows.map((row, r) => {
-    const { looks } = sheetLooks.row(r)
-    const values: Cell[] = []
-    // From here on values by row would show the look of their column on a cell that has none.
-    let closed = false
-    for (let c = 0; c < looks.length; c++) {
+    const { looks: ofRow } = sheetLooks.row(r)
+    looks.push(ofRow)
+    return ofRow.map((look, c) => {
       const content = row[c] ?? null
-      const look = looks[c]
       const value = plainValue(content)
-      if (value === null && look?.shows !== true) closed ||= usual[c]?.shows === true
-      else if (!closed && value !== undefined && look === usual[c]) {
-        while (values.length < c) values.push(null)
-        values.push(value)
-      } else cells.set(`${String(r)},${String(c)}`, ownCell(content, look?.style ?? unlike(usual[c])))
-    }
-    return values
+      if (value !== undefined) return value
+      cells.set(`${String(r)},${String(c)}`, ownCell(content, look.style))
+      return null
+    })
   })
-  return { rows, columnStyles: usual.map((look) => look?.style), cells }
+  return { rows, looks, cells }
 }

@@ -64,13 +64,14 @@ async function sheetOf(
   const rowSizes = new Map<number, { height: number }>()
   for (const { row, rows, points } of heights)
     for (let index = row; index < row + rows; index++) rowSizes.set(index, { height: points })
-  const { rows, columnStyles, cells } = sheetCells(description)
+  const { rows, looks, cells } = sheetCells(description)
   const named = (area: Area) => quotedPrefix(name) + absoluteArea(area)
   return {
     name,
     rows,
+    looks,
     cells,
-    columns: widths.map((width, column) => ({ width: fileWidth(width), style: columnStyles[column] })),
+    columns: widths.map((width) => ({ width: fileWidth(width) })),
     rowSizes,
     pictures: await imagesOf(pictures),
     charts: chartsOf(description, name),

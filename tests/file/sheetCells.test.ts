@@ -1,9 +1,10 @@
-/** The two ways cells take into the file must come out as the description says, whichever of them a cell takes. */
+/** The two ways cells take into a file must come out as the description says, whichever of them a cell takes. */
 import fc from 'fast-check'
-import { readXlsx, writeXlsx } from 'hucre/xlsx'
+import { readXlsx } from 'hucre/xlsx'
 import type { Area } from '../../shared/cells'
 import type { Content, Format, SheetDescription } from '../../src/sheets/sheet'
 import { sheetCells } from '../../src/file/sheetCells'
+import { writeWorkbook } from '../../src/file/writeWorkbook'
 
 const columns = 4
 const rows = 6
@@ -73,12 +74,7 @@ function lookOf({ formats }: SheetDescription, row: number, column: number): For
 }
 
 async function written(description: SheetDescription) {
-  const { rows: values, columnStyles, cells } = sheetCells(description)
-  const file = await writeXlsx({
-    sheets: [
-      { name: 'Sheet', rows: values, cells, columns: columnStyles.map((style) => ({ style, width: 10 })) }
-    ]
-  })
+  const file = await writeWorkbook([description])
   return (await readXlsx(file, { readStyles: true })).sheets[0]!
 }
 
@@ -118,19 +114,28 @@ describe('the cells of a file', () => {
     )
   })
 
-  it('go by row where they look as most of their column do', () => {
-    const looks = [{ area: { row: 0, column: 0, rows: 3, columns: 2 }, format: { bold: true } }]
-    const { rows: values, cells } = sheetCells(
+  it('go by row unless they need words about them', () => {
+    const bold = [{ area: { row: 0, column: 0, rows: 3, columns: 2 }, format: { bold: true } }]
+    const {
+      rows: values,
+      looks,
+      cells
+    } = sheetCells(
       described(
         [
           ['a', 1],
           ['b', 2],
           ['c', { formula: '=1', value: 1 }]
         ],
-        looks
+        bold
       )
     )
-    expect(values).toEqual([['a', 1], ['b', 2], ['c']])
+    expect(values.map((row) => row.slice(0, 2))).toEqual([
+      ['a', 1],
+      ['b', 2],
+      ['c', null]
+    ])
+    expect(looks[2]).toBe(looks[0])
     expect([...cells.keys()]).toEqual(['2,1'])
   })
 })

@@ -3,10 +3,10 @@
  * the room for a chart, which places and names it, and the room is filled after the file is packed.
  */
 import type { SheetChart as LibraryChart } from 'hucre'
-import JSZip from 'jszip'
 import { absoluteRange, chartXml, type FileChart } from './chartXml'
 import { fitAltText } from '../../sheets/typedText'
 import type { BookSheet } from './fileBook'
+import type { Parts } from './packedParts'
 import { possibleText } from './xmlText'
 
 /** A chart as the library takes it: its place, its words and its cells; what it looks like is ours. */
@@ -23,21 +23,8 @@ export function roomFor({ area, title, alt, series, sheet }: FileChart): Library
   }
 }
 
-/** The file with these parts in place of its own of the same names; the others stay packed as they are. */
-async function withParts(file: Uint8Array, parts: ReadonlyMap<string, string>): Promise<Uint8Array> {
-  const zip = await JSZip.loadAsync(file)
-  // Pictures are packed already, and are stored in the file as they are.
-  for (const picture of zip.file(/\.png$/)) picture.options.compression = 'STORE'
-  for (const [name, contents] of parts) {
-    const before = zip.file(name)
-    if (before === null) throw new Error(`The file has no part ${name}.`)
-    zip.file(name, contents, { date: before.date, createFolders: false })
-  }
-  return zip.generateAsync({ type: 'uint8array', compression: 'DEFLATE' })
-}
-
-/** The packed file with every room filled. */
-export async function fillRooms(file: Uint8Array, sheets: readonly BookSheet[]): Promise<Uint8Array> {
+/** What fills the rooms for charts of a packed file. */
+export function chartParts(sheets: readonly BookSheet[]): Parts {
   // The library numbers the charts of a workbook from 1, sheet by sheet; those kept of a sheet come before ours.
   const charts = sheets.flatMap(({ kept, charts = [] }) => [
     ...(kept?.charts ?? []).map(() => null),
@@ -47,5 +34,5 @@ export async function fillRooms(file: Uint8Array, sheets: readonly BookSheet[]):
   charts.forEach((chart, index) => {
     if (chart !== null) parts.set(`xl/charts/chart${String(index + 1)}.xml`, chartXml(chart))
   })
-  return parts.size === 0 ? file : withParts(file, parts)
+  return parts
 }

@@ -40,6 +40,12 @@ export interface FileCell {
   comment?: { text: string }
 }
 
+/** How a value by row looks, and whether that can be seen on a blank cell. */
+export interface FileLook {
+  readonly style: FileStyle | undefined
+  readonly shows: boolean
+}
+
 /** Cells by "row,column". */
 export type FileCells = Map<string, Partial<FileCell>>
 
@@ -142,8 +148,10 @@ export interface FilePage {
 export interface BookSheet {
   name: string
   hidden?: boolean
-  /** Plain values, which take the look of their column; this is by far the fastest way into a file. */
+  /** Plain values; this is by far the fastest way into a file. */
   rows?: Cell[][]
+  /** How the values of each row look; rows that look alike share one list. Left out, they take the look of their column. */
+  looks?: readonly (readonly FileLook[])[]
   /** The cells that need more words than a value. */
   cells?: FileCells
   columns?: FileColumn[]

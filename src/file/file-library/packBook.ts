@@ -3,9 +3,11 @@ import type { ConditionalRule, NamedRange, SheetImage, TableDefinition, WriteShe
 import { writeXlsx } from 'hucre/xlsx'
 import { areaOf, type Area } from '../../../shared/cells'
 import { fitAltText } from '../../sheets/typedText'
-import { fillRooms, roomFor } from './drawnCharts'
+import { chartParts, roomFor } from './drawnCharts'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
+import { withParts } from './packedParts'
 import { printNames } from './printNames'
+import { cellParts, hasPlainCells, withoutCells } from './quickCells'
 import { withSettings } from './settingsPart'
 import { possibleText } from './xmlText'
 
@@ -134,12 +136,17 @@ function namesOf({ sheets, names = [] }: FileBook): NamedRange[] {
 
 export async function packBook(book: FileBook): Promise<Uint8Array> {
   const { sheets, activeSheet, properties, settings = new Map() } = book
+  const quick = hasPlainCells(sheets) ? withoutCells(sheets) : null
   const file = await writeXlsx({
-    sheets: sheets.map(sheetOf),
+    sheets: (quick?.bare ?? sheets).map(sheetOf),
     namedRanges: namesOf(book),
     defaultFont: { name: 'Calibri', size: 11 },
     ...(activeSheet === undefined ? {} : { activeSheet }),
     ...(properties ? { properties } : {})
   })
-  return withSettings(await fillRooms(file, sheets), settings)
+  const filled = await withParts(file, async (zip) => {
+    const cells = quick === null ? [] : await cellParts(zip, sheets, quick.looks)
+    return new Map([...chartParts(sheets), ...cells])
+  })
+  return withSettings(filled, settings)
 }

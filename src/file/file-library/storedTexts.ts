@@ -19,9 +19,3 @@ export function storedText(text: string): string {
 export function textAsItIs(text: string, style: FileStyle | undefined): Partial<FileCell> {
   return { value: text, style, richText: [{ text }] }
 }
-
-/**
- * The look of a cell that has none though its column has one: the library gives a cell without a look that of its
- * column, but only to the left of the last value of its row.
- */
-export const plainLook: FileStyle = {}

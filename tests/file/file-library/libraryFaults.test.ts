@@ -8,7 +8,7 @@ import type { NamedRange, SheetChart } from 'hucre'
 import { addedStyle } from '../../../src/file/file-library/addedStyle'
 import type { BookSheet } from '../../../src/file/file-library/fileBook'
 import { packBook } from '../../../src/file/file-library/packBook'
-import { plainLook, storedText, textAsItIs } from '../../../src/file/file-library/storedTexts'
+import { storedText, textAsItIs } from '../../../src/file/file-library/storedTexts'
 import { bookOf, unpackBook } from '../../../src/file/file-library/unpackBook'
 import { unpackValues } from '../../../src/file/file-library/unpackValues'
 import { oddWorkbook, sheetPart as sheetPartOf, stylesPart } from '../oddWorkbooks'
@@ -114,10 +114,6 @@ describe('values by row', () => {
 
   test('the library gives a cell without a look that of its column', async () => {
     expect(await lookOf({ value: 'a' })).toMatchObject(bold)
-  })
-
-  test('plainLook keeps it plain', async () => {
-    expect((await lookOf({ value: 'a', style: plainLook })) ?? {}).not.toMatchObject(bold)
   })
 
   test('the library gives dates as moments; a workbook keeps serials, and a plan reads texts', async () => {
