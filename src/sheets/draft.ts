@@ -1,3 +1,4 @@
+import { keepCompiled } from '../../shared/keepCompiled'
 import type { Area } from '../../shared/cells'
 import { readSerial } from '../../shared/dates'
 import { cellFormats } from './cellFormats'
@@ -166,3 +167,5 @@ export class SheetDraft {
     return { ...rest, rows, formats, tables, heights, widths }
   }
 }
+
+keepCompiled(new SheetDraft([]))

@@ -1,3 +1,4 @@
+import { keepCompiled } from '../../shared/keepCompiled'
 import { SheetDraft, type TableColumn } from './draft'
 import { pageBreaks, pageRoom, pointsBetween, type PageMarks } from './pageBreaks'
 import { looks } from './looks'
@@ -268,3 +269,5 @@ export class PrintedDraft extends SheetDraft {
     this.grid(columns, onPage, headerLines)
   }
 }
+
+keepCompiled(new PrintedDraft([], 10))

@@ -1,3 +1,4 @@
+import { keepCompiled } from '../../shared/keepCompiled'
 import { countLines } from '../../shared/folding'
 import type { Content } from './sheet'
 
@@ -31,6 +32,8 @@ export class ColumnLines {
     return this.lines
   }
 }
+
+keepCompiled(new ColumnLines(0))
 
 /** Height in points of a row with so many lines of a font size. */
 export function pointsForLines(lines: number, size: number): number {

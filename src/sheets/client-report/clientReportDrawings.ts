@@ -1,3 +1,4 @@
+import { keepCompiled } from '../../../shared/keepCompiled'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
 import { chartsOf, courseCells, courseCharts, courseOf } from './clientReportCourse'
 import { cutCells } from './clientReportCuts'
@@ -90,6 +91,8 @@ class PageCells {
     })
   }
 }
+
+keepCompiled(new PageCells(1, 1))
 
 /** Where the parts of a tree's page stand: the cuts at its foot, the figures below as many charts as there are. */
 function layOut(count: number, cuts: number, charts: number, figures: number) {

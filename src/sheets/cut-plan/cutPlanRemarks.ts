@@ -1,3 +1,4 @@
+import { keepCompiled } from '../../../shared/keepCompiled'
 import type { Inventory } from '../../inventory/inventory'
 import { judgedOf, judgedWords, notJudgedLimbs, type Judged } from '../../plan/judged'
 import { leftOut } from '../../plan/leftOut'
@@ -253,6 +254,8 @@ export class SourceTally {
     }))
   }
 }
+
+keepCompiled(new SourceTally())
 
 /** Where the reasons for the cuts come from, each once. */
 export function addSources(draft: SheetDraft, tally: SourceTally): void {

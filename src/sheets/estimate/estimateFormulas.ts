@@ -1,3 +1,4 @@
+import { keepCompiled } from '../../../shared/keepCompiled'
 import { columnLetters } from '../../../shared/cells'
 import type { EstimateLine } from '../../price/estimate'
 import { estimateColumn, lineValues, type EstimateColumn, type Working } from './estimateColumns'
@@ -119,3 +120,5 @@ export function workingRow(
     return formula !== undefined && typeof value === 'number' ? new LineFormula(formula, row, value) : value
   })
 }
+
+keepCompiled(new LineFormula([], 0, 0.5))
