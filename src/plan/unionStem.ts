@@ -19,16 +19,17 @@ export function ratioAsSurveyed(tree: Tree, limb: Limb): number | null {
   return limb.diameter === null || stem === null ? null : aspectRatio(limb.diameter, stem)
 }
 
-/** Σd² of the limbs whose unions are within one stem diameter of this one: they count as one union. */
+/**
+ * Σd² of the limbs whose unions are within one stem diameter of this one: they count as one union, wherever the stems of
+ * the others were measured.
+ */
 function unionSquares(tree: Tree, limb: Limb, stem: number): number {
   let squares = 0
   for (const other of tree.limbs) {
     if (other.role === 'leader' || other.diameter === null || other.parent !== limb.parent) continue
     const together =
       other === limb ||
-      (other.measured === 'below' &&
-        other.origin !== null &&
-        atMost(Math.abs(other.origin - (limb.origin ?? 0)) * 1000, stem))
+      (other.origin !== null && atMost(Math.abs(other.origin - (limb.origin ?? 0)) * 1000, stem))
     if (together) squares += other.diameter * other.diameter
   }
   return squares
