@@ -27,8 +27,8 @@ export function outcomesOf(
   last: AfterLastVisit
 ): Outcome[] {
   const { rules } = last.conditions
-  const told = tracks.filter(({ priority, obliged, limb }) => {
-    return isOver(priority, rules.clearedBelow) || obliged || (limb.surveyed.broken && limb.surveyed.decay)
+  const told = tracks.filter(({ priority, obliged }) => {
+    return isOver(priority, rules.clearedBelow) || obliged
   })
   return told.map((track) => {
     const { limb, priority, priorityAfter } = track

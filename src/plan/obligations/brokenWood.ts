@@ -1,13 +1,15 @@
 import { isOver, isUnder } from '../../formulas/boundary'
-import { cutShare, diameterAlong } from '../../formulas/cuts'
+import { cutShare, diameterAlong, lateralFraction, tipAfterCut } from '../../formulas/cuts'
+import { aspectRatio } from '../../formulas/diameters'
 import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../../formulas/growth'
 import type { Limb } from '../../inventory/inventory'
 import { carried, type GrowingLimb } from '../growingLimb'
 import { growthRate } from '../growthRate'
 import type { PossibleCut } from '../possibleCut'
 import { removalOf } from '../removal'
-import { priorityOf } from '../visitConditions'
+import { priorityOf, type VisitConditions } from '../visitConditions'
 import { make, type FirstPass } from './passState'
+import { wait } from './shorten'
 
 /**
  * Broken wood: cut to the nearest lateral or union below the break. What lies beyond it counts as lost already, so it takes
@@ -17,7 +19,11 @@ export function cutBrokenWood(pass: FirstPass): void {
   if (pass.conditions.first) cutBrokenLeader(pass)
   for (const limb of pass.conditions.limbs) {
     const { surveyed } = limb
-    if (limb.gone || !surveyed.broken || limb.corrected || surveyed.decay) continue
+    if (limb.gone || !surveyed.broken || limb.corrected) continue
+    if (surveyed.decay) {
+      wait(pass, limb, 'inspect first')
+      continue
+    }
     const lateral = soundLateral(limb)
     const cut = lateral === null ? { ...removalOf(limb), dose: 0 } : backTo(limb, lateral, pass)
     make(pass, limb, cut, 'broken')
@@ -43,11 +49,20 @@ function soundLateral({ surveyed, children, origin, tip }: GrowingLimb): SoundLa
       ? { origin: lateralHeight, limb: null }
       : null
   for (const child of children) {
-    const isSound = !child.gone && !child.surveyed.broken && isBetween(child.origin, origin, tip)
+    const { broken, decay } = child.surveyed
+    const isSound = !child.gone && !broken && !decay && isBetween(child.origin, origin, tip)
     if (isSound && (highest === null || isOver(child.origin, highest.origin)))
       highest = { origin: child.origin, limb: child }
   }
   return highest
+}
+
+/** The first live lateral by the cut; where its diameter was not measured, the least that a cut is left with. */
+function lateralRatio({ surveyed }: GrowingLimb, diameter: number, { rules }: VisitConditions): number {
+  const { lateral, cut } = surveyed
+  return lateral === null || cut !== null
+    ? lateralFraction(diameter, rules)
+    : Math.min(1, aspectRatio(lateral, diameter))
 }
 
 function backTo(limb: GrowingLimb, { origin, limb: lateral }: SoundLateral, pass: FirstPass): PossibleCut {
@@ -55,7 +70,10 @@ function backTo(limb: GrowingLimb, { origin, limb: lateral }: SoundLateral, pass
   const along = (origin - limb.origin) / (limb.tip - limb.origin)
   const diameter = diameterAlong(limb.diameter, along)
   const share = cutShare(diameter, limb.diameter)
-  const tipAfter = lateral === null ? origin : Math.min(limb.tip, Math.max(lateral.tip, origin))
+  const tipAfter =
+    lateral === null
+      ? tipAfterCut(limb, share, lateralRatio(limb, diameter, conditions))
+      : Math.min(limb.tip, Math.max(lateral.tip, origin))
   const ratio = limb.diameter / limb.stem
   const rate = growthRate(limb, ratio, tipAfter, true, conditions)
   const loss = lossAfterCut(carried(limb), share)

@@ -18,11 +18,13 @@ export function clearTheSide(pass: FirstPass): void {
   const { conditions } = pass
   const { clearance } = conditions
   if (clearance === null) return
-  const hanging = conditions.limbs.filter(
-    (limb) => !limb.gone && !limb.surveyed.decay && inClearance(limb, conditions)
-  )
+  const hanging = conditions.limbs.filter((limb) => !limb.gone && inClearance(limb, conditions))
   for (const limb of hanging.sort((a, b) => inOrder(a.lowest, b.lowest))) {
     if (limb.gone || isCut(pass, limb)) continue
+    if (limb.surveyed.decay) {
+      wait(pass, limb, 'inspect first')
+      continue
+    }
     const raising = raisingOf(limb, clearance, conditions)
     if (raising === null) {
       const hold = removeOrShorten(pass, limb, 'clearance')

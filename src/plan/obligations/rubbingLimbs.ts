@@ -1,17 +1,23 @@
 import { inOrder } from '../../formulas/boundary'
 import type { GrowingLimb } from '../growingLimb'
 import type { FirstPass } from './passState'
-import { removeOrShorten } from './shorten'
+import { removeOrShorten, wait } from './shorten'
 
 /**
  * Rubbing limbs: the lesser of two is removed; where it may not be removed, it is shortened clear of the other. Where two
- * or more are marked, the thickest of them stays; a limb that is marked alone rubs on one that is not.
+ * or more are marked, the thickest of them stays, and the last that is left rubs on nothing any more; a limb that is marked
+ * alone rubs on one that is not.
  */
 export function cutRubbingLimbs(pass: FirstPass): void {
-  const rubbing = pass.conditions.limbs.filter(
-    ({ gone, surveyed, corrected }) => !gone && surveyed.rubbing && !corrected
-  )
-  if (rubbing.length === 0) return
+  const marked = pass.conditions.limbs.filter(({ surveyed }) => surveyed.rubbing)
+  const rubbing = marked.filter(({ gone, corrected }) => !gone && !corrected)
+  const [last] = rubbing
+  if (last === undefined) return
+  const hadPartner = marked.length > 1 || pass.tree.dead.some((limb) => limb.rubbing)
+  if (rubbing.length === 1 && hadPartner) {
+    last.corrected = true
+    return
+  }
   // Of equally thick ones the later in the inventory is the lesser.
   const lesser = [...rubbing].reverse().sort((a, b) => inOrder(a.diameter, b.diameter))
   const stays = lesser.length > 1 ? lesser.pop() : undefined
@@ -22,7 +28,10 @@ export function cutRubbingLimbs(pass: FirstPass): void {
 
 function isDealtWith(pass: FirstPass, limb: GrowingLimb): boolean {
   if (limb.gone) return true
-  if (limb.surveyed.decay) return false
+  if (limb.surveyed.decay) {
+    wait(pass, limb, 'inspect first')
+    return false
+  }
   const before = pass.made.length
   removeOrShorten(pass, limb, 'rubbing')
   if (pass.made.length === before) return false

@@ -13,10 +13,11 @@ export function removeTemporaryLimbs(pass: FirstPass): void {
   const { conditions } = pass
   for (const limb of conditions.limbs) {
     const { surveyed } = limb
-    if (limb.gone || surveyed.role !== 'temporary' || surveyed.decay || pass.obliged.has(limb)) continue
+    if (limb.gone || surveyed.role !== 'temporary' || pass.obliged.has(limb)) continue
     if (!isDue(limb, conditions)) continue
     const cut = removalOf(limb)
-    if (!keepsCrown(pass, limb)) wait(pass, limb, 'crown ratio')
+    if (surveyed.decay) wait(pass, limb, 'inspect first')
+    else if (!keepsCrown(pass, limb)) wait(pass, limb, 'crown ratio')
     else if (fits(pass, cut)) make(pass, limb, cut, 'temporary')
     else wait(pass, limb, 'allowance')
   }
