@@ -35,9 +35,17 @@ export function setShares(tree: PreparedTree, factor = 1): void {
     ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
   ])
   for (const root of roots) {
-    root.share = root.surveyed.foliageShare ?? Math.min(1, factor * foliageShare(root.diameter, section))
+    root.share = observedShare(root) ?? Math.min(1, factor * foliageShare(root.diameter, section))
     if (root.children.length > 0) shareOut(root)
   }
+}
+
+/**
+ * The share that was observed, as that of a limb with all its foliage: what was missing at the survey is in what was seen.
+ */
+function observedShare({ surveyed, hadAtSurvey }: GrowingLimb): number | null {
+  const { foliageShare: observed } = surveyed
+  return observed === null || hadAtSurvey <= 0 ? observed : Math.min(1, observed / hadAtSurvey)
 }
 
 function shareOut(parent: GrowingLimb): void {
@@ -45,7 +53,7 @@ function shareOut(parent: GrowingLimb): void {
   if (children.length === 0) return
   const section = crownSection(children)
   for (const child of children) {
-    const own = child.surveyed.foliageShare ?? parent.share * foliageShare(child.diameter, section)
+    const own = observedShare(child) ?? parent.share * foliageShare(child.diameter, section)
     child.share = Math.min(own, parent.share)
     shareOut(child)
   }

@@ -30,6 +30,8 @@ export interface GrowingLimb {
   foliageStart: number | null
   /** Share of the tree's foliage the limb has when nothing was cut. */
   share: number
+  /** Part of its foliage that it had when it was surveyed. */
+  readonly hadAtSurvey: number
   /** Share of its foliage lost at its last cut, and whole years since. */
   loss: number
   lossAge: number

@@ -7,6 +7,7 @@ import type { UnitSystem } from '../../shared/units'
 import { showHeight } from '../../shared/words/lengths'
 import { isOver, isUnder } from '../formulas/boundary'
 import { aspectRatio } from '../formulas/diameters'
+import { foliageKept } from '../formulas/growth'
 import type { Limb } from '../inventory/inventory'
 import { chooseLeader, type LeaderFound } from './chooseLeader'
 import {
@@ -218,6 +219,8 @@ function growingLimb(
   { crownBase, year, rules, form }: Beginning
 ): GrowingLimb {
   const { diameter, origin, tip } = limb
+  const loss = limb.lastCutShare ?? 0
+  const lossAge = limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear)
   return {
     surveyed: limb,
     diameter,
@@ -229,13 +232,14 @@ function growingLimb(
     lowest: limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip)),
     foliageStart: limb.lowestFoliage,
     share: 0,
-    loss: limb.lastCutShare ?? 0,
-    lossAge: limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear),
+    hadAtSurvey: foliageKept(loss, lossAge, rules.effectYears),
+    loss,
+    lossAge,
     fade: rules.effectYears,
     parent: null,
     children: [],
     corrected: false,
-    shortened: (limb.lastCutShare ?? 0) > 0 || limb.lastCutYear !== null,
+    shortened: loss > 0 || limb.lastCutYear !== null,
     earlier: null,
     isStem: form === 'multi-stem' && risesFromGround(limb, rules),
     gone: false
