@@ -58,7 +58,10 @@ export function largeCutMark(cut: Cut): string {
   return cut.marked ? '✓ large' : ''
 }
 
-/** Where the cut is made, in meters; a removal is made where the limb starts. Null where it is measured then. */
-export function heightOfCut({ kind, cutHeight, limb }: Cut): number | null {
-  return kind === 'remove' ? limb.origin : cutHeight
+/**
+ * Where the cut is made, in meters; a removal is made where the limb starts. Null where it is measured then, as on every limb
+ * that was shortened before in the plan.
+ */
+export function heightOfCut({ kind, cutHeight, cutDiameter, limb }: Cut): number | null {
+  return kind === 'remove' && cutDiameter !== null ? limb.origin : cutHeight
 }
