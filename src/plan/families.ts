@@ -143,13 +143,15 @@ const untouched: FamilyItem = {
   inner: 0
 }
 
-/** Every way to treat the limbs on a limb, given its own cut; none that strips its inside. */
+/**
+ * Every way to treat the limbs on a limb, given its own cut; none that strips its inside, or takes away the limb to which it
+ * is cut back.
+ */
 function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): FamilyItem[] {
   const { all, rule, following } = rules
   const { values } = following.prices
   const inside = innerRule(limb, item.own, rule.inner)
   const best = values.get(limb) ?? 0
-  const most = Math.round(limb.share * doseUnits)
   const staying: AssessedLimb[] = []
   let relief = 0
   let rest = 0
@@ -170,7 +172,8 @@ function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): 
     const joint: FamilyItem[] = []
     for (const left of combined)
       for (const right of items) {
-        const way = joined(left, right, most, weight)
+        if (item.own?.lateral === child.limb && right.own?.kind === 'remove') continue
+        const way = joined(left, right, weight)
         if (isFollowed(way, rest, best, following)) joint.push(way)
       }
     combined = undominated(joint, following)
@@ -178,10 +181,10 @@ function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): 
   return combined.filter(({ inner }) => atLeast(inner, 0))
 }
 
-function joined(left: FamilyItem, right: FamilyItem, most: number, weight: number): FamilyItem {
+function joined(left: FamilyItem, right: FamilyItem, weight: number): FamilyItem {
   return {
     gain: left.gain + right.gain,
-    units: Math.min(left.units + right.units, most),
+    units: left.units + right.units,
     cuts: left.cuts + right.cuts,
     lower: left.lower + right.lower,
     raises: left.raises,

@@ -11,13 +11,11 @@ export interface FamilyNode {
   readonly goes: readonly (readonly boolean[])[]
   /** What vanishes with the limb when it goes with its parent's cut. */
   readonly relief: number
-  /** Most units that the family may take: what the limb carries. */
-  readonly most: number
 }
 
 type Limited = Pick<Limits, 'units' | 'cuts'>
 
-/** What the best way to treat a family is worth at prices, its foliage counted as often as it is cut. */
+/** What the best way to treat a family is worth at prices. */
 function valueOf(
   { own, children, goes }: FamilyNode,
   price: number,
@@ -36,19 +34,16 @@ function valueOf(
   return best
 }
 
-/** The values of all families at prices: a family never takes more than its limb carries. */
+/** The values of all families at prices. */
 function valuesAt(
   roots: readonly FamilyNode[],
   price: number,
   perCut: number
 ): { sum: number; values: Map<FamilyNode, number> } {
   const values = new Map<FamilyNode, number>()
-  const free = new Map<FamilyNode, number>()
   const visit = (node: FamilyNode): number => {
     node.children.forEach(visit)
-    const unpriced = valueOf(node, 0, perCut, free)
-    free.set(node, unpriced)
-    const value = Math.max(valueOf(node, price, perCut, values), unpriced - price * node.most)
+    const value = valueOf(node, price, perCut, values)
     values.set(node, value)
     return value
   }

@@ -3,7 +3,6 @@ import { leaveAlone, type Effort, type Limits } from './choice'
 import { choose } from './choose'
 import type { Crown } from './crown'
 import {
-  doseUnits,
   familyItems,
   goesWith,
   reliefOf,
@@ -107,7 +106,6 @@ function nodeOf(assessed: AssessedLimb, all: Assessments, crown: Crown): FamilyN
     own,
     children: children.map((child) => nodeOf(child, all, crown)),
     goes: own.map(({ cut }) => children.map((child) => goesWith(child.limb, limb, cut))),
-    relief: reliefOf(assessed, all),
-    most: Math.round(limb.share * doseUnits)
+    relief: reliefOf(assessed, all)
   }
 }

@@ -120,6 +120,8 @@ function addCutToLateral(
   if (lateral.gone || !(isOver(along, 0) && isUnder(along, 1)) || bareUpTo(limb, rules.bareBelow) !== null)
     return false
   const diameter = diameterAlong(limb.diameter, along)
+  // Several small cuts over the outer part are not made back to one limb.
+  if (isGrown(conditions.stage) && severalCuts(diameter, rules.smallCuts).count > 1) return false
   const share = cutShare(diameter, limb.diameter)
   const steps = stepsFor(limb, conditions)
   if (isUnder(share, steps[0] ?? 0) || isOver(share, steps.at(-1) ?? 0)) return false

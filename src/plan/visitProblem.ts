@@ -66,16 +66,26 @@ function candidates(
 ): AssessedLimb[] {
   const isOpen = isOver(pass.left, 0) && !conditions.waitsForLeader
   const kinds = new Map<GrowingLimb, string>()
-  for (const { limb, cut } of pass.made) if (limb !== null) kinds.set(limb, cut.kind)
+  const laterals = new Set<GrowingLimb>()
+  for (const { limb, cut } of pass.made) {
+    if (limb !== null) kinds.set(limb, cut.kind)
+    if (cut.lateral !== null) laterals.add(cut.lateral)
+  }
   const left: AssessedLimb[] = []
   for (const each of before) {
     if (each.limb.gone) continue
     const kind = kinds.size === 0 ? undefined : kinds.get(each.limb)
     const assessed = kind === undefined ? each : assessLimb(each.limb, conditions)
     const isWanted = isOpen && kind !== 'reduce' && isCandidate(each, conditions)
-    left.push(isWanted ? withCuts(assessed, conditions) : assessed)
+    const offered = isWanted ? withCuts(assessed, conditions) : assessed
+    left.push(laterals.has(each.limb) ? staying(offered) : offered)
   }
   return left
+}
+
+/** The limb to which a broken one is cut back stays. */
+function staying(assessed: AssessedLimb): AssessedLimb {
+  return { ...assessed, cuts: assessed.cuts.filter(({ kind }) => kind !== 'remove') }
 }
 
 function baseAfter({ tree, conditions, leader, lowestBefore }: FirstPass): number {
