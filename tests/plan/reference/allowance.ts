@@ -36,7 +36,7 @@ export function allowance({
   slot,
   vigor,
   prunedLately
-}: Omit<TreeNow, 'limbs' | 'shares' | 'base' | 'interval'>): number {
+}: Pick<TreeNow, 'tree' | 'rules' | 'now' | 'slot' | 'vigor' | 'prunedLately'>): number {
   if (slot === 0 && prunedLately) return 0
   const allowed = Math.min(baseAllowance(rules, now) * vigorFactor(rules, vigor), tree.localLimit ?? 1)
   return Math.max(0, allowed - (slot === 0 ? (tree.removed ?? 0) : 0))

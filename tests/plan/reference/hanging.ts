@@ -2,15 +2,14 @@
 import { over, under } from './near'
 import type { LimbNow, TreeModel } from './model'
 
-/** The lowest foliage of a limb; where it was not measured, the lower of its ends, and not below the crown base. */
-export function lowestFoliage({ crownBase }: TreeModel, { limb, origin, tip, raisedTo }: LimbNow): number {
-  const now = limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin, tip))
-  return raisedTo === null ? now : Math.max(now, raisedTo)
-}
-
-/** Its foliage was observed to start above the lower third of the limb. */
-export function isBare({ rules }: TreeModel, { limb, origin, tip }: LimbNow): boolean {
-  return limb.lowestFoliage !== null && over(limb.lowestFoliage, origin + (tip - origin) * rules.bareBelow)
+/** Its foliage was observed to start above the lower third of the limb, or was raised above it. */
+export function isBare({ rules }: TreeModel, { observedFrom, origin, tip }: LimbNow): boolean {
+  return (
+    observedFrom !== null &&
+    tip > origin &&
+    observedFrom < tip &&
+    over(observedFrom, origin + (tip - origin) * rules.bareBelow)
+  )
 }
 
 /** The height to clear: what is asked for, and not above the crown base that keeps the crown ratio. */
@@ -29,5 +28,5 @@ export function isOnSide({ tree, rules }: TreeModel, { limb }: Pick<LimbNow, 'li
 
 export function isInClearance(tree: TreeModel, limb: LimbNow): boolean {
   const height = heightToClear(tree)
-  return height !== null && isOnSide(tree, limb) && under(lowestFoliage(tree, limb), height)
+  return height !== null && isOnSide(tree, limb) && under(limb.lowest, height)
 }

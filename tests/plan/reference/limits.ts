@@ -1,11 +1,9 @@
 /** The limits of the tree that the second pass keeps (design, section 3). */
-import { lowestFoliage } from './hanging'
-import { firstOrder, type LimbNow, type Taken, type TreeNow } from './model'
-import { atLeast, atMost, sum } from './near'
-import { isBeyond } from './options'
-import { leaderShare } from './shares'
+import { childrenOf, firstOrder, type LimbNow, type Taken, type TreeNow } from './model'
+import { atMost, sum } from './near'
+import { isBeyond, placeOn } from './reductions'
 
-/** What was taken from a limb, and from those that carry it, leaves nothing of it. */
+/** What was taken from a limb, or from those that carry it, leaves nothing of it. */
 export function isTakenAway(limbs: readonly LimbNow[], taken: readonly Taken[], limb: LimbNow): boolean {
   if (taken.some(({ at, kind }) => at === limb.at && kind === 'remove')) return true
   if (limb.parent === null) return false
@@ -21,63 +19,127 @@ function endsBefore(taken: readonly Taken[], parent: LimbNow, child: LimbNow): b
   )
 }
 
-/** Foliage listed this near the crown base holds it; otherwise limbs that are not listed do. */
-export function crownBaseAfter(tree: TreeNow, taken: readonly Taken[]): number {
-  const { rules, base } = tree
-  const live = tree.limbs.filter(({ gone, limb }) => !gone && !limb.dead)
-  const holds = live.some((limb) => atMost((lowestFoliage(tree, limb) - base) * 1000, rules.crownHolding))
-  if (!holds) return base
-  const left = live.filter((limb) => !isTakenAway(tree.limbs, taken, limb))
-  const starts = left.map((limb) => {
-    const raise = taken.find(({ at, kind }) => at === limb.at && kind === 'raise')
-    return Math.max(lowestFoliage(tree, limb), raise?.height ?? 0)
-  })
-  const highest = Math.max(...firstOrder(tree.limbs).map(({ origin }) => origin))
-  return Math.max(base, Math.min(highest, ...starts))
+/** Where the foliage of a limb starts when cuts are made. */
+function lowestAfter(taken: readonly Taken[], limb: LimbNow): number {
+  const raise = taken.find(({ at, kind }) => at === limb.at && kind === 'raise')
+  return Math.max(limb.lowest, raise?.height ?? 0)
 }
 
-function partBelow(height: number, from: number, to: number): number {
+/** Listed foliage within 152 mm of the crown base holds it; where none is there, limbs that are not listed do. */
+export function crownBaseAfter(tree: TreeNow, taken: readonly Taken[]): number {
+  const near = tree.crownBase + tree.rules.crownHolding / 1000
+  const trunk = firstOrder(tree.limbs)
+  if (!trunk.some(({ lowest }) => atMost(lowest, near))) return tree.crownBase
+  const left = trunk.filter((limb) => !isTakenAway(tree.limbs, taken, limb))
+  const lowest = Math.min(tree.leaderFrom, ...left.map((limb) => lowestAfter(taken, limb)))
+  return atMost(lowest, near) ? tree.crownBase : lowest
+}
+
+/** The highest crown base that a tree may come to: the one that keeps its ratio, or its own where that is broken. */
+export function keepsCrownRatio(tree: TreeNow, before: readonly Taken[], after: readonly Taken[]): boolean {
+  const goal = tree.height * (1 - tree.rules.crownRatioGoal)
+  const own = crownBaseAfter(tree, before)
+  const base = crownBaseAfter(tree, after)
+  return atMost(base, Math.max(goal, own)) || atMost(base, own + tree.rules.crownHolding / 1000)
+}
+
+/** The part of what lies evenly between two heights that is below a line. */
+function partBelow(line: number, from: number, to: number): number {
   const [low, high] = [Math.min(from, to), Math.max(from, to)]
-  if (high - low < 1e-9) return low <= height ? 1 : 0
-  return Math.min(1, Math.max(0, (height - low) / (high - low)))
+  if (line >= high) return 1
+  return line <= low ? 0 : (line - low) / (high - low)
+}
+
+/** A limb that is not measured along its length carries its foliage evenly from origin to tip. */
+function low(line: number, limb: LimbNow, from: number | null, tip: number): number {
+  return partBelow(line, from !== null && from < tip ? from : limb.origin, tip)
+}
+
+interface Foliage {
+  readonly all: number
+  readonly below: number
+}
+
+/** What a limb has, of which so much hangs in the lower two-thirds of the crown, less what is taken from it. */
+function foliageOf(tree: TreeNow, taken: readonly Taken[], limb: LimbNow, line: number): Foliage {
+  const cuts = taken.filter(({ at }) => at === limb.at)
+  if (cuts.some(({ kind }) => kind === 'remove')) return { all: 0, below: 0 }
+  const all = tree.shares[limb.at]! - sum(cuts.map(({ dose }) => dose))
+  const tip = cuts[0]?.tipAfter ?? limb.tip
+  return { all, below: all * low(line, limb, limb.observedFrom, tip) }
 }
 
 /** The part of the foliage that hangs in the lower two-thirds of the crown. */
 export function lowerFoliage(tree: TreeNow, taken: readonly Taken[]): number {
-  const { height, base, limbs } = tree
-  const line = base + ((height - base) * 2) / 3
-  const trunk = firstOrder(limbs)
-  const top = Math.max(0, ...trunk.map(({ origin }) => origin))
-  const leader = leaderShare(tree)
-  const parts = trunk.map((limb) => {
-    const own = taken.filter(({ at }) => at === limb.at)
-    const below = taken.filter(({ at }) => at !== limb.at && isCarriedBy(limbs, at, limb))
-    const dose = sum([...own, ...below].map((cut) => cut.dose))
-    const tip = own.find(({ kind }) => kind === 'reduce')?.tipAfter ?? limb.tip
-    const start = limb.limb.lowestFoliage ?? Math.max(base, limb.origin)
-    const raised = own.find(({ kind }) => kind === 'raise')?.height ?? limb.raisedTo ?? start
-    const has = Math.max(0, tree.shares[limb.at]! - dose)
-    return { has, low: has * partBelow(line, Math.max(start, raised), tip) }
-  })
-  const all = leader + sum(parts.map(({ has }) => has))
-  return (leader * partBelow(line, top, height) + sum(parts.map(({ low }) => low))) / all
+  const line = tree.height - (tree.height - tree.crownBase) / 3
+  let all = tree.leaderShare
+  let below = all * partBelow(line, tree.leaderFrom, tree.height)
+  for (const limb of tree.limbs.filter(({ gone, limb: { dead } }) => !gone && !dead)) {
+    const now = foliageOf(tree, taken, limb, line)
+    // What a limb on a limb has is counted with the one that carries it, until it is cut by itself.
+    const before = limb.parent === null ? { all: 0, below: 0 } : foliageOf(tree, [], limb, line)
+    if (limb.parent !== null && isGoneWithCarrier(tree, taken, limb)) continue
+    all += now.all - before.all
+    below += now.below - before.below
+  }
+  return all > 0 ? below / all : 0
 }
 
-function isCarriedBy(limbs: readonly LimbNow[], at: number, carrier: LimbNow): boolean {
-  const limb = limbs.find((each) => each.at === at)
-  if (limb === undefined || limb.parent === null) return false
-  return limb.parent === carrier.at || isCarriedBy(limbs, limb.parent, carrier)
-}
-
-/** The crown ratio and the foliage below are kept; where they are broken before cutting, they are not made worse. */
-export function keepsLimits(tree: TreeNow, obliged: readonly Taken[], taken: readonly Taken[]): boolean {
-  const { rules, height } = tree
-  const base = crownBaseAfter(tree, taken)
-  const before = crownBaseAfter(tree, obliged)
-  const highest = height * (1 - rules.crownRatioGoal)
-  const low = lowerFoliage(tree, taken)
-  return (
-    (atMost(base, highest) || atMost(base, before)) &&
-    (atLeast(low, rules.lowerFoliageGoal) || atLeast(low, lowerFoliage(tree, obliged)))
+function isGoneWithCarrier(tree: TreeNow, taken: readonly Taken[], limb: LimbNow): boolean {
+  return isTakenAway(
+    tree.limbs,
+    taken.filter(({ at }) => at !== limb.at),
+    limb
   )
+}
+
+/** What all cuts take of a limb and the limbs on it. */
+export function doseOf(tree: TreeNow, taken: readonly Taken[], limb: LimbNow): number {
+  const own = taken.filter(({ at }) => at === limb.at).map(({ dose }) => dose)
+  const on = childrenOf(tree.limbs, limb.at).map((child) => doseOf(tree, taken, child))
+  return sum([...own, ...on])
+}
+
+/**
+ * Half of the foliage of a limb that carries listed limbs stays in its inner two-thirds, or as much as was there (ANSI
+ * A300-1995, 5.3.1, of each limb). What no listed limb carries lies evenly along it.
+ */
+export function keepsInside(tree: TreeNow, taken: readonly Taken[], limb: LimbNow): boolean {
+  const children = childrenOf(tree.limbs, limb.at)
+  const own = taken.find(({ at }) => at === limb.at)
+  if (children.length === 0 || own?.kind === 'remove' || limb.tip === limb.origin) return true
+  const before = inside(tree, limb, children, 0, 1)
+  const keep = Math.min(tree.rules.lowerFoliageGoal, before.below / before.all)
+  const end = typeof own?.tipAfter !== 'number' ? 1 : placeOn(limb, own.tipAfter)
+  const staying = children.filter((child) => own === undefined || !isBeyond(limb, child, own.endsAt))
+  const after = inside(tree, limb, staying, own?.dose ?? 0, end)
+  let { all, below } = after
+  for (const child of staying) {
+    const dose = doseOf(tree, taken, child)
+    all -= dose
+    if (isInner(limb, child, end)) below -= dose
+  }
+  return below >= keep * all - 1e-9
+}
+
+function isInner(limb: LimbNow, child: LimbNow, end: number): boolean {
+  return placeOn(limb, child.origin) <= (2 / 3) * end
+}
+
+function inside(
+  tree: TreeNow,
+  limb: LimbNow,
+  children: readonly LimbNow[],
+  dose: number,
+  end: number
+): Foliage {
+  let rest = tree.shares[limb.at]! - dose
+  let [all, below] = [0, 0]
+  for (const child of children) {
+    const share = Math.min(tree.shares[child.at]!, rest)
+    rest -= share
+    all += share
+    if (isInner(limb, child, end)) below += share
+  }
+  return { all: all + rest, below: below + (2 / 3) * rest }
 }

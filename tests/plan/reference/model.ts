@@ -1,12 +1,7 @@
 import type { Form, LifeStage, Vigor } from '../../../shared/choices'
 import type { Rules } from '../../../shared/rules'
 import type { Limb, Tree } from '../../../src/inventory/inventory'
-
-/** Foliage that a limb lost: the share of what it had, and the years since. */
-export interface Loss {
-  readonly share: number
-  readonly years: number
-}
+import type { Leaders } from './leader'
 
 /** A limb as it stands at a visit. Diameters in mm, heights in m. */
 export interface LimbNow {
@@ -23,16 +18,20 @@ export interface LimbNow {
   /** Its diameter and its tip at the survey. */
   readonly firstDiameter: number
   readonly firstTip: number
-  readonly losses: readonly Loss[]
-  /** Of them, those of this plan. */
-  readonly lossesOfPlan: readonly Loss[]
+  /** The share of its foliage that it lacked when it was cut last, and the years since. */
+  readonly lost: number
+  readonly since: number
+  /** The part of its foliage that it had at the survey, when its share was observed. */
+  readonly hadAtSurvey: number
   /** Shortened in this plan, or with a last cut on record. */
   readonly shortened: boolean
   readonly shortenedInPlan: boolean
-  /** Cut in this plan in whatever way. */
-  readonly cutBefore: boolean
-  /** The height it was raised to. */
-  readonly raisedTo: number | null
+  /** Where its foliage starts: observed, raised, or else the lower of its ends and not below the crown base. */
+  readonly lowest: number
+  /** The same where it was observed or raised; null elsewhere. */
+  readonly observedFrom: number | null
+  /** What broke off it, or rubbed on it, was seen to. */
+  readonly corrected: boolean
   readonly gone: boolean
 }
 
@@ -45,9 +44,9 @@ export interface TreeModel {
   readonly stage: LifeStage
   readonly vigor: Vigor
   readonly height: number
+  /** At the survey; of a tree at a visit, what it is then. */
   readonly crownBase: number
-  /** The row of the leader, or null where it is the stem above the highest union. */
-  readonly leader: Limb | null
+  readonly leaders: Leaders
   /** The leader is dead, broken or decayed. */
   readonly inDoubt: boolean
   readonly year: number
@@ -61,10 +60,14 @@ export interface TreeNow extends TreeModel {
   readonly now: LifeStage
   /** Every row but the leader's, in the inventory's order; dead wood is among them until it is cut. */
   readonly limbs: readonly LimbNow[]
-  /** The share of the tree's foliage that each row has as the visit begins, less what was taken from it since. */
+  /** The share of the tree's foliage that each row has now, and that it would have if nothing of it were cut. */
   readonly shares: readonly number[]
-  /** Where the foliage starts now, of limbs listed or not. */
-  readonly base: number
+  readonly full: readonly number[]
+  /** What the leader carries as the visit begins, and from where on: from the highest union to the top. */
+  readonly leaderShare: number
+  readonly leaderFrom: number
+  /** Where the crown starts once the obligations of the visit are met. */
+  readonly crownBaseNow: number
   /** Years until the next visit. */
   readonly interval: number
 }
@@ -84,8 +87,12 @@ export interface Option {
   readonly lateralMin: number | null
   readonly tipAfter: number | null
   readonly dose: number
-  /** The part of the way from union to tip at which the limb ends; limbs on it that start beyond are gone. */
+  /** The part of the way from union to tip at which it is cut. */
+  readonly cutAt: number
+  /** The same where limbs on it that start beyond are gone; several small cuts leave them. */
   readonly endsAt: number
+  /** The row of the listed limb that is left as the lateral. */
+  readonly lateralAt: number | null
   readonly nextRatio: number | null
   readonly nextPriority: number
 }

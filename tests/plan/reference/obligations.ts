@@ -1,13 +1,15 @@
 /** The first pass of a visit: what has to be done, each under the allowance that is left (design, section 3). */
-import { next, leastLateral, mayBeRemoved, reductions, removal } from './options'
-import { heightToClear, isInClearance, lowestFoliage } from './hanging'
-import { isTakenAway } from './limits'
+import { mayBeRemoved, removal } from './options'
+import { heightToClear, isInClearance } from './hanging'
+import { isTakenAway, keepsCrownRatio } from './limits'
 import type { Duty, LimbNow, Option, Taken, TreeNow } from './model'
 import { atMost, over } from './near'
 import { grown, projectedRatio } from './growth'
+import { lateralPart, next, placeOn, reductions } from './reductions'
 
-export type Hold = 'allowance' | 'size' | 'inspect first'
+export type Hold = 'allowance' | 'crown ratio' | 'size' | 'inspect first'
 
+/** An obligation that is not met, or not wholly, and what holds it. */
 export interface Waiting {
   readonly at: number
   readonly obligation: Duty
@@ -18,165 +20,226 @@ export interface Obliged {
   readonly taken: readonly Taken[]
   readonly waiting: readonly Waiting[]
   readonly left: number
+  /** Limbs whose break, or what they rubbed on, was seen to. */
+  readonly corrected: readonly number[]
 }
 
-/** What a duty asks for of a limb: what would meet it, the best first, of which the first that fits is done. */
-interface Asked {
-  readonly limb: LimbNow
-  readonly obligation: Duty
-  readonly choices: readonly Option[]
-}
+type Duties = (tree: TreeNow, so: Obliged) => Obliged
 
 export function obligations(tree: TreeNow, allowed: number): Obliged {
-  const duties = [dead, broken, rubbing, clearance, temporary]
-  return duties.reduce<Obliged>(
-    (before, duty) => duty(tree).reduce((so, asked) => meet(tree, so, asked), before),
-    { taken: [], waiting: [], left: allowed }
-  )
+  const duties: Duties[] = [dead, broken, rubbing, clearance, temporary]
+  const nothing: Obliged = { taken: [], waiting: [], left: allowed, corrected: [] }
+  return duties.reduce((so, duty) => duty(tree, so), nothing)
 }
 
-/** A limb that does not fit waits, and the next is tried. */
-function meet(tree: TreeNow, so: Obliged, { limb, obligation, choices }: Asked): Obliged {
+function isStanding(tree: TreeNow, so: Obliged, limb: LimbNow): boolean {
+  return !limb.gone && !isTakenAway(tree.limbs, so.taken, limb)
+}
+
+function live(tree: TreeNow, so: Obliged): LimbNow[] {
+  return tree.limbs.filter((limb) => !limb.limb.dead && isStanding(tree, so, limb))
+}
+
+function isCut({ taken }: Obliged, limb: LimbNow): boolean {
+  return taken.some(({ at }) => at === limb.at)
+}
+
+function make(so: Obliged, limb: LimbNow, option: Option, obligation: Duty): Obliged {
   const { at } = limb
-  if (so.taken.some((cut) => cut.at === at) || isTakenAway(tree.limbs, so.taken, limb)) return so
-  const wait = (heldBy: Hold): Obliged => ({ ...so, waiting: [...so.waiting, { at, obligation, heldBy }] })
-  if (limb.limb.decay && !limb.limb.dead) return wait('inspect first')
-  if (choices.length === 0) return wait('size')
-  const fits = choices.find(({ dose }) => atMost(dose, so.left))
-  if (fits === undefined) return wait('allowance')
-  const taken: Taken = { ...fits, at, obligation, dose: doseBeside(tree, so.taken, limb, fits) }
-  return { ...so, taken: [...so.taken, taken], left: so.left - taken.dose }
-}
-
-/** What limbs on it lost before at this visit is not counted twice. */
-function doseBeside(tree: TreeNow, taken: readonly Taken[], limb: LimbNow, option: Option): number {
-  if (option.kind !== 'remove') return option.dose
-  const on = (at: number): boolean => {
-    const parent = tree.limbs.find((each) => each.at === at)?.parent ?? null
-    return parent !== null && (parent === limb.at || on(parent))
+  return {
+    ...so,
+    taken: [...so.taken, { ...option, at, obligation }],
+    waiting: so.waiting.filter((waiting) => waiting.at !== at),
+    left: so.left - option.dose
   }
-  return taken.filter(({ at }) => on(at)).reduce((dose, cut) => dose - cut.dose, option.dose)
 }
 
-function standing(tree: TreeNow): LimbNow[] {
-  return tree.limbs.filter(({ gone }) => !gone)
-}
-
-function live(tree: TreeNow): LimbNow[] {
-  return standing(tree).filter(({ limb }) => !limb.dead)
+function wait(so: Obliged, { at }: LimbNow, obligation: Duty, heldBy: Hold): Obliged {
+  return {
+    ...so,
+    waiting: [...so.waiting.filter((waiting) => waiting.at !== at), { at, obligation, heldBy }]
+  }
 }
 
 /** Dead wood: no dose. */
-function dead(tree: TreeNow): Asked[] {
-  return standing(tree)
-    .filter(({ limb }) => limb.dead)
-    .map((limb) => ({ limb, obligation: 'dead', choices: [{ ...removal(tree, limb), dose: 0 }] }))
+function dead(tree: TreeNow, so: Obliged): Obliged {
+  return tree.limbs
+    .filter(({ gone, limb }) => limb.dead && !gone)
+    .reduce((done, limb) => make(done, limb, { ...removal(tree, limb), dose: 0 }, 'dead'), so)
 }
 
 /** Broken wood: to the highest lateral or sound limb below the break, or off where there is none. */
-function broken(tree: TreeNow): Asked[] {
-  return live(tree)
-    .filter(({ limb, cutBefore }) => limb.broken && !cutBefore)
-    .map((limb) => ({ limb, obligation: 'broken', choices: [toSoundWood(tree, limb)] }))
+function broken(tree: TreeNow, so: Obliged): Obliged {
+  return live(tree, so)
+    .filter(({ limb, corrected }) => limb.broken && !corrected)
+    .reduce((done, limb) => {
+      if (!isStanding(tree, done, limb)) return done
+      if (limb.limb.decay) return wait(done, limb, 'broken', 'inspect first')
+      const made = make(done, limb, toSoundWood(tree, limb), 'broken')
+      return { ...made, corrected: [...made.corrected, limb.at] }
+    }, so)
 }
 
 function toSoundWood(tree: TreeNow, limb: LimbNow): Option {
   const { origin, tip } = limb
-  const children = live(tree)
-    .filter(({ parent, limb: child }) => parent === limb.at && !child.broken && !child.decay)
-    .map((child) => ({ height: child.origin, diameter: child.diameter as number | null }))
-  const lateral = limb.limb.lateralHeight
-  const below = [...children, ...(lateral === null ? [] : [{ height: lateral, diameter: limb.limb.lateral }])]
-    .map((each) => ({ ...each, place: tip === origin ? -1 : (each.height - origin) / (tip - origin) }))
-    .filter(({ place }) => place > 0 && place < 1)
-    .sort((a, b) => b.place - a.place)[0]
-  if (below === undefined) return { ...removal(tree, limb), dose: 0 }
-  const cut = limb.diameter * (1 - below.place)
-  const least = leastLateral(tree.rules, cut)
-  const left = Math.min(1, (below.diameter ?? least) / cut)
-  const tipAfter = origin + (tip - origin) * (1 - (1 - left) * (1 - below.place))
-  const share = (1 - below.place) ** 2
+  const { lateralHeight, lateral, cut: measuredCut } = limb.limb
+  const children = tree.limbs
+    .filter(({ parent, gone, limb: { dead } }) => parent === limb.at && !gone && !dead)
+    .filter(({ limb: child }) => !child.broken && !child.decay)
+    .map(({ at, origin: height, diameter, tip: top }) => ({
+      at: at as number | null,
+      height,
+      diameter: diameter as number | null,
+      tip: top as number | null
+    }))
+  const own = {
+    at: null,
+    height: lateralHeight ?? 0,
+    diameter: measuredCut === null ? lateral : null,
+    tip: null
+  }
+  const [highest] = [...(lateralHeight === null ? [] : [own]), ...children]
+    .filter(({ height }) => height > origin && height < tip)
+    .sort((a, b) => b.height - a.height)
+  if (highest === undefined) return { ...removal(tree, limb), dose: 0 }
+  const place = placeOn(limb, highest.height)
+  const cut = limb.diameter * (1 - place)
+  const part = lateralPart(tree.rules, cut)
+  const lambda = Math.min(1, highest.diameter === null ? part : highest.diameter / cut)
+  const tipAfter =
+    highest.tip === null
+      ? tip - (1 - lambda) * (tip - highest.height)
+      : Math.min(tip, Math.max(highest.tip, highest.height))
+  const share = (1 - place) ** 2
   return {
     kind: 'reduce',
     share,
     count: 1,
     cutDiameter: cut,
-    height: tip > origin ? below.height : null,
+    height: highest.height,
     distance: null,
-    lateralMin: least,
+    lateralMin: cut * part,
     tipAfter,
     dose: 0,
-    endsAt: below.place,
+    cutAt: place,
+    endsAt: place,
+    lateralAt: highest.at,
     ...next(tree, limb, share, tipAfter, true)
   }
 }
 
-/** Of rubbing limbs the thickest stays; one alone rubs on what is not listed. */
-function rubbing(tree: TreeNow): Asked[] {
-  const flagged = tree.limbs.filter(({ limb }) => limb.rubbing && !limb.dead)
-  const thickest = flagged.reduce<LimbNow | null>(
-    (top, limb) => (top === null || over(limb.firstDiameter, top.firstDiameter) ? limb : top),
+/** Of rubbing limbs the thickest stays, and of equals the first; one that was marked alone rubs on what is not listed. */
+function rubbing(tree: TreeNow, so: Obliged): Obliged {
+  const marked = tree.limbs.filter(({ limb }) => limb.rubbing)
+  const open = marked.filter(
+    (limb) => isStanding(tree, so, limb) && !limb.corrected && !so.corrected.includes(limb.at)
+  )
+  const thickest = open.reduce<LimbNow | null>(
+    (top, limb) => (top === null || limb.diameter > top.diameter ? limb : top),
     null
   )
-  return flagged
-    .filter((limb) => !limb.gone && !limb.cutBefore && (flagged.length === 1 || limb !== thickest))
-    .map((limb) => ({
-      limb,
-      obligation: 'rubbing',
-      choices: mayBeRemoved(tree, limb) ? [removal(tree, limb)] : largestFirst(tree, limb)
-    }))
+  const lesser = marked.length === 1 ? open : open.filter((limb) => limb !== thickest && open.length > 1)
+  const done = [...lesser]
+    .reverse()
+    .sort((a, b) => a.diameter - b.diameter)
+    .reduce((before, limb) => {
+      if (!isStanding(tree, before, limb) || isCut(before, limb)) return before
+      if (limb.limb.decay) return wait(before, limb, 'rubbing', 'inspect first')
+      const after = removeOrShorten(tree, before, limb, 'rubbing')
+      if (!isCut(after, limb)) return after
+      const waiting = after.waiting.filter(({ at }) => at !== limb.at)
+      return { ...after, waiting, corrected: [...after.corrected, limb.at] }
+    }, so)
+  const settled = lesser.every((limb) => !isStanding(tree, done, limb) || done.corrected.includes(limb.at))
+  return settled && thickest !== null && marked.length > 1
+    ? { ...done, corrected: [...done.corrected, thickest.at] }
+    : done
 }
 
-function largestFirst(tree: TreeNow, limb: LimbNow): Option[] {
-  return [...reductions(tree, limb)].reverse()
+/** Removed where it may be and the crown ratio is kept; otherwise the largest reduction that fits; otherwise it waits. */
+function removeOrShorten(tree: TreeNow, so: Obliged, limb: LimbNow, obligation: Duty): Obliged {
+  const mayGo = mayBeRemoved(standingNow(tree, so), limb)
+  const off = removal(tree, limb)
+  if (mayGo && keepsRatioWithout(tree, so, limb))
+    return atMost(off.dose, so.left)
+      ? make(so, limb, off, obligation)
+      : wait(so, limb, obligation, 'allowance')
+  const hold: Hold = mayGo ? 'crown ratio' : 'size'
+  const all = reductions(tree, limb)
+  const fitting = all.filter(({ dose }) => atMost(dose, so.left)).at(-1)
+  if (fitting === undefined) return wait(so, limb, obligation, all.length > 0 ? 'allowance' : hold)
+  return wait(make(so, limb, fitting, obligation), limb, obligation, hold)
+}
+
+/** The tree with what was taken away gone. */
+function standingNow(tree: TreeNow, so: Obliged): TreeNow {
+  return {
+    ...tree,
+    limbs: tree.limbs.map((limb) => ({ ...limb, gone: !isStanding(tree, so, limb) }))
+  }
+}
+
+function keepsRatioWithout(tree: TreeNow, so: Obliged, limb: LimbNow): boolean {
+  if (limb.parent !== null) return true
+  return keepsCrownRatio(tree, [], [...so.taken, { ...removal(tree, limb), at: limb.at, obligation: null }])
 }
 
 /** Clearance, the lowest foliage first: raise, or remove, or reduce as the first step of a removal. */
-function clearance(tree: TreeNow): Asked[] {
-  return live(tree)
+function clearance(tree: TreeNow, so: Obliged): Obliged {
+  return live(tree, so)
     .filter((limb) => isInClearance(tree, limb))
-    .sort((a, b) => lowestFoliage(tree, a) - lowestFoliage(tree, b) || a.at - b.at)
-    .map((limb) => ({ limb, obligation: 'clearance', choices: clearing(tree, limb) }))
-}
-
-function clearing(tree: TreeNow, limb: LimbNow): Option[] {
-  const raise = raising(tree, limb)
-  if (raise !== null) return [raise]
-  return mayBeRemoved(tree, limb) ? [removal(tree, limb)] : largestFirst(tree, limb)
+    .sort((a, b) => a.lowest - b.lowest || a.at - b.at)
+    .reduce((done, limb) => {
+      if (!isStanding(tree, done, limb) || isCut(done, limb)) return done
+      if (limb.limb.decay) return wait(done, limb, 'clearance', 'inspect first')
+      const raise = raising(tree, limb)
+      if (raise === null) return removeOrShorten(tree, done, limb, 'clearance')
+      return atMost(raise.dose, done.left)
+        ? make(done, limb, raise, 'clearance')
+        : wait(done, limb, 'clearance', 'allowance')
+    }, so)
 }
 
 function raising(tree: TreeNow, limb: LimbNow): Option | null {
-  const from = lowestFoliage(tree, limb)
   const to = heightToClear(tree) ?? 0
-  const share = limb.tip > from ? (to - from) / (limb.tip - from) : Infinity
+  const share = limb.tip > limb.lowest ? (to - limb.lowest) / (limb.tip - limb.lowest) : Infinity
   if (over(share, tree.rules.raiseUpTo)) return null
   return {
     kind: 'raise',
     share,
-    count: 1,
+    // Its side branches are as thick together as a cut that takes as much, and each at most 2 in (silent in the design).
+    count: Math.max(1, Math.ceil((limb.diameter * Math.sqrt(share)) ** 2 / tree.rules.smallCuts ** 2 - 1e-6)),
     cutDiameter: null,
     height: to,
     distance: null,
     lateralMin: null,
     tipAfter: null,
     dose: share * tree.shares[limb.at]!,
+    cutAt: 1,
     endsAt: 1,
+    lateralAt: null,
     ...next(tree, limb, share)
   }
 }
 
 /** Temporary limbs that would pass 50.8 mm or a ratio of 0.5 by the next visit. */
-function temporary(tree: TreeNow): Asked[] {
+function temporary(tree: TreeNow, so: Obliged): Obliged {
   const { rules } = tree
-  return live(tree)
+  return live(tree, so)
     .filter(({ limb }) => limb.role === 'temporary')
-    .filter((limb) => {
-      const ratio = projectedRatio(tree, limb)
-      return over(ratio, rules.temporaryRatio) || over(projectedDiameter(tree, limb), rules.temporaryCut)
-    })
-    .map((limb) => ({ limb, obligation: 'temporary', choices: [removal(tree, limb)] }))
-}
-
-function projectedDiameter(tree: TreeNow, limb: LimbNow): number {
-  return grown(tree, limb, tree.interval).diameter
+    .filter(
+      (limb) =>
+        over(projectedRatio(tree, limb), rules.temporaryRatio) ||
+        over(grown(tree, limb, tree.interval).diameter, rules.temporaryCut)
+    )
+    .reduce((done, limb) => {
+      const isSeenTo = isCut(done, limb) || done.waiting.some(({ at }) => at === limb.at)
+      if (!isStanding(tree, done, limb) || isSeenTo) return done
+      if (limb.limb.decay) return wait(done, limb, 'temporary', 'inspect first')
+      const off = removal(tree, limb)
+      if (!keepsRatioWithout(tree, done, limb)) return wait(done, limb, 'temporary', 'crown ratio')
+      return atMost(off.dose, done.left)
+        ? make(done, limb, off, 'temporary')
+        : wait(done, limb, 'temporary', 'allowance')
+    }, so)
 }

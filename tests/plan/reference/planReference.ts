@@ -2,7 +2,8 @@
 import { defaultRules, type Rules } from '../../../shared/rules'
 import type { Tree } from '../../../src/inventory/inventory'
 import { clearanceReached } from './clearanceReached'
-import type { LimbNow, Taken, TreeNow } from './model'
+import { brokenLeaderCut } from './leader'
+import type { Taken, TreeNow } from './model'
 import { atLeast } from './near'
 import { priorityNow, ratioNow } from './options'
 import { outcomes } from './outcomes'
@@ -21,26 +22,30 @@ export function planReference(
   const model = surveyed(tree, rules, date)
   if (model === null) return null
   const visits = visitsOf(model, solve)
+  const { leaders } = model
+  const lost = brokenLeaderCut(leaders.lost === null ? -1 : tree.limbs.indexOf(leaders.lost), leaders, rules)
   return {
     tree: tree.id,
     form: model.form,
     allowedRemoval: visits[0]!.allowed,
     liveCrownRatio: (model.height - model.crownBase) / model.height,
     clearance: clearanceReached(visits),
-    visits: visits.filter(({ held }) => held).map((visit, index) => printed(visit, index + 1)),
+    visits: visits
+      .filter(({ held }) => held)
+      .map((visit, index) => printed(visit, index + 1, index === 0 ? lost : null)),
     outcomes: outcomes(visits)
   }
 }
 
 export type ReferencePlan = NonNullable<ReturnType<typeof planReference>>
 
-function printed(visit: VisitHeld, number: number) {
+function printed(visit: VisitHeld, number: number, lost: Taken | null) {
   const { tree, asked, taken } = visit
   return {
     visit: number,
     year: visit.year,
     dose: taken.reduce((total, { dose }) => total + dose, 0),
-    cuts: [...taken]
+    cuts: [...(lost === null ? [] : [lost]), ...taken]
       .sort((a, b) => a.at - b.at || (a.kind === 'raise' ? -1 : 1))
       .map((cut) => printedCut(tree, cut)),
     objective: visit.objective,
@@ -50,11 +55,13 @@ function printed(visit: VisitHeld, number: number) {
 }
 
 function printedCut(tree: TreeNow, cut: Taken) {
-  const limb = tree.limbs.find(({ at }) => at === cut.at) as LimbNow
-  const priority = priorityNow(tree, limb)
-  const later = limb.cutBefore
+  const limb = tree.limbs.find(({ at }) => at === cut.at)
+  // Dead wood and a lost leader have no priority.
+  const isLive = limb !== undefined && !limb.limb.dead
+  const priority = isLive ? priorityNow(tree, limb) : 0
+  const later = limb?.shortenedInPlan === true
   return {
-    limb: limb.limb.id,
+    limb: tree.tree.limbs[cut.at]!.id,
     kind: cut.kind,
     obligation: cut.obligation,
     must: cut.obligation !== null || atLeast(priority, tree.rules.urgentFrom),
@@ -65,7 +72,7 @@ function printedCut(tree: TreeNow, cut: Taken) {
     distanceM: later ? null : cut.distance,
     lateralMinMm: later ? null : cut.lateralMin,
     dose: cut.dose,
-    aspectRatio: ratioNow(limb),
+    aspectRatio: limb === undefined || limb.limb.stem === null ? null : ratioNow(limb),
     projectedAspectRatio: cut.nextRatio,
     priority,
     nextPriority: cut.nextPriority

@@ -1,13 +1,16 @@
 /** The second pass of a visit, by trying every choice there is (design, section 3). */
 import { firstOrder, type LimbNow, type Option, type Taken, type TreeNow } from './model'
-import { isTakenAway, keepsLimits } from './limits'
-import { next, ratioNow } from './options'
+import { crownBaseAfter, isTakenAway, keepsCrownRatio, keepsInside, lowerFoliage } from './limits'
+import { losing, partLeft } from './growth'
+import { atLeast, atMost } from './near'
+import { ratioNow } from './options'
 import type { Obliged } from './obligations'
-import { atMost } from './near'
-import { competes } from './priority'
+import { standing } from './priority'
+import { next } from './reductions'
 import { isCandidate, offered } from './worth'
 
 export interface Question {
+  /** The tree with its obligations met. */
   readonly tree: TreeNow
   readonly obliged: Obliged
   /** The limbs with what is offered for each; retaining it is offered always. */
@@ -31,11 +34,14 @@ export function isStem({ form, rules }: TreeNow, { parent, origin }: LimbNow): b
   return form === 'multi-stem' && parent === null && origin * 1000 < rules.multiStemBelow - 1e-6
 }
 
+export function isLive({ gone, limb }: LimbNow): boolean {
+  return !gone && !limb.dead
+}
+
 /** The limbs of the second pass: those with a claim that nothing stands against. */
 function isOpen(tree: TreeNow, { taken }: Obliged, limb: LimbNow): boolean {
   return (
-    !limb.gone &&
-    !limb.limb.dead &&
+    isLive(limb) &&
     !limb.limb.decay &&
     !tree.inDoubt &&
     !isStem(tree, limb) &&
@@ -45,49 +51,79 @@ function isOpen(tree: TreeNow, { taken }: Obliged, limb: LimbNow): boolean {
   )
 }
 
+/** Competing or codominant, and in the top quarter of the tree. */
+function isCompetingLeader(tree: TreeNow, limb: LimbNow): boolean {
+  const place = standing(tree, ratioNow(limb), limb.limb.bark)
+  return (
+    !isStem(tree, limb) &&
+    (place === 'competing' || place === 'codominant') &&
+    atLeast(limb.tip, tree.height * tree.rules.leaderReach)
+  )
+}
+
 /** Of more than three competing leaders half are cut at the first visit. */
 function competingLeaders(tree: TreeNow): Question['leaders'] {
   const at = firstOrder(tree.limbs)
-    .filter((limb) => !isStem(tree, limb) && competes(tree, ratioNow(limb)))
+    .filter((limb) => isCompetingLeader(tree, limb))
     .map((limb) => limb.at)
   if (tree.slot > 0 || at.length <= tree.rules.leadersAtOnce) return null
   return { at, most: Math.ceil(at.length / 2) }
 }
 
-export function question(tree: TreeNow, obliged: Obliged): Question {
-  const raised = afterRaising(tree, obliged)
+export function question(before: TreeNow, obliged: Obliged): Question {
+  const tree = withCuts(before, obliged)
   const without: number[] = []
-  for (const limb of raised.limbs) without[limb.at] = next(raised, limb).nextPriority
+  for (const limb of tree.limbs) without[limb.at] = next(tree, limb).nextPriority
   return {
-    tree: raised,
+    tree,
     obliged,
-    limbs: raised.limbs
-      .filter((limb) => isOpen(tree, obliged, limb))
-      .map((limb) => ({ limb, options: offered(raised, limb) })),
-    leaders: competingLeaders(tree),
+    limbs: tree.limbs
+      .filter(({ at }) =>
+        isOpen(
+          before,
+          obliged,
+          before.limbs.find((each) => each.at === at)!
+        )
+      )
+      .map((limb) => ({
+        limb,
+        // The limb to which a broken one is cut back stays.
+        options: offered(tree, limb).filter(
+          ({ kind }) => kind !== 'remove' || obliged.taken.every(({ lateralAt }) => lateralAt !== limb.at)
+        )
+      })),
+    leaders: competingLeaders(before),
     without
   }
 }
 
-/** A raised limb has lost some of its foliage when the second pass looks at it. */
-function afterRaising(tree: TreeNow, { taken }: Obliged): TreeNow {
-  const raised = new Map(taken.flatMap((cut) => (cut.kind === 'raise' ? [[cut.at, cut]] : [])))
-  return {
-    ...tree,
-    shares: tree.shares.map((share, at) => share * (1 - (raised.get(at)?.share ?? 0))),
-    limbs: tree.limbs.map((limb) => {
-      const cut = raised.get(limb.at)
-      if (cut === undefined) return limb
-      return { ...limb, losses: [...limb.losses, { share: cut.share, years: 0 }], raisedTo: cut.height }
-    })
-  }
+/** The tree once its obligations are met, on the day of the visit. */
+function withCuts(tree: TreeNow, { taken, corrected }: Obliged): TreeNow {
+  const limbs = tree.limbs.map((limb) => {
+    const gone = limb.gone || isTakenAway(tree.limbs, taken, limb)
+    const cuts = taken.filter(({ at, kind }) => at === limb.at && kind !== 'remove')
+    const cut = cuts.reduce((now, each) => withCut(tree, now, each), limb)
+    return { ...cut, gone, corrected: limb.corrected || corrected.includes(limb.at) }
+  })
+  const shares: number[] = []
+  for (const limb of limbs)
+    shares[limb.at] = isLive(limb) ? tree.full[limb.at]! * partLeft(tree.rules, limb) : 0
+  return { ...tree, limbs, shares, crownBaseNow: crownBaseAfter(tree, taken) }
+}
+
+/** What a cut leaves of a limb that stays. */
+export function withCut({ rules }: TreeNow, limb: LimbNow, cut: Taken): LimbNow {
+  const after = { ...limb, ...losing(rules, limb, cut.share) }
+  if (cut.kind === 'raise')
+    return { ...after, lowest: cut.height ?? limb.lowest, observedFrom: cut.height ?? limb.lowest }
+  return { ...after, tip: cut.tipAfter ?? limb.tip, shortened: true, shortenedInPlan: true }
 }
 
 /** What is to be least: the sum of the squares of the next priorities of the limbs that live. */
-export function objective({ tree, without }: Question, taken: readonly Taken[]): number {
+export function objective({ tree, without }: Question, chosen: readonly Taken[]): number {
   return tree.limbs
-    .filter(({ gone, limb }) => !gone && !limb.dead)
-    .map((limb) => nextPriorityOf(tree, without, taken, limb) ** 2)
+    .filter(isLive)
+    .map((limb) => nextPriorityOf(tree, without, chosen, limb) ** 2)
     .reduce((total, each) => total + each, 0)
 }
 
@@ -95,12 +131,11 @@ export function objective({ tree, without }: Question, taken: readonly Taken[]):
 export function nextPriorityOf(
   tree: TreeNow,
   without: readonly number[],
-  taken: readonly Taken[],
+  chosen: readonly Taken[],
   limb: LimbNow
 ): number {
-  if (isTakenAway(tree.limbs, taken, limb)) return 0
-  const cut = taken.find(({ at, kind }) => at === limb.at && kind === 'reduce')
-  return cut?.nextPriority ?? without[limb.at]!
+  if (isTakenAway(tree.limbs, chosen, limb)) return 0
+  return chosen.find(({ at }) => at === limb.at)?.nextPriority ?? without[limb.at]!
 }
 
 /** Live cuts, several small ones counting once, dead wood not at all. */
@@ -109,16 +144,32 @@ function countsAsCut({ obligation }: Taken): boolean {
 }
 
 /** The choice is allowed: dose, number of cuts, competing leaders, and what the tree has to keep. */
-export function isAllowed({ tree, obliged, leaders }: Question, chosen: readonly Taken[]): boolean {
-  const dose = chosen.reduce((total, cut) => total + cut.dose, 0)
+export function isAllowed(asked: Question, chosen: readonly Taken[]): boolean {
+  const { tree, obliged, leaders } = asked
   const all = [...obliged.taken, ...chosen]
   if (chosen.length === 0) return true
   return (
-    atMost(dose, obliged.left) &&
+    atMost(doseOfChoice(chosen), obliged.left) &&
     all.filter(countsAsCut).length <= tree.rules.cutsPerVisit &&
     (leaders === null || all.filter(({ at }) => leaders.at.includes(at)).length <= leaders.most) &&
-    keepsLimits(tree, obliged.taken, all)
+    all.every(({ lateralAt }) => chosen.every(({ at, kind }) => at !== lateralAt || kind !== 'remove')) &&
+    keepsCrownRatio({ ...tree, crownBase: tree.crownBaseNow }, [], chosen) &&
+    keepsLowerFoliage(asked, chosen) &&
+    tree.limbs
+      .filter((limb) => isLive(limb) && !isTakenAway(tree.limbs, chosen, limb))
+      .every((limb) => keepsInside(tree, chosen, limb))
   )
+}
+
+/** What a choice takes of the tree. */
+function doseOfChoice(chosen: readonly Taken[]): number {
+  return chosen.reduce((total, { dose }) => total + dose, 0)
+}
+
+/** Half of the foliage stays in the lower two-thirds of the crown, or as much as was there. */
+function keepsLowerFoliage({ tree }: Question, chosen: readonly Taken[]): boolean {
+  const before = lowerFoliage(tree, [])
+  return lowerFoliage(tree, chosen) >= Math.min(tree.rules.lowerFoliageGoal, before) - 1e-9
 }
 
 /** How many choices there are to try. */
@@ -127,12 +178,12 @@ export function choicesOf({ limbs }: Question): number {
 }
 
 /** Every choice: an option a limb or none, and none on a limb that goes with the one that carries it. */
-export function everyChoice({ tree, limbs, obliged }: Question): Taken[][] {
+export function everyChoice({ tree, limbs }: Question): Taken[][] {
   const carriersFirst = [...limbs].sort((a, b) => depth(tree, a.limb) - depth(tree, b.limb))
   return carriersFirst.reduce<Taken[][]>(
     (choices, { limb, options }) =>
       choices.flatMap((chosen) =>
-        isTakenAway(tree.limbs, [...obliged.taken, ...chosen], limb)
+        isTakenAway(tree.limbs, chosen, limb)
           ? [chosen]
           : [chosen, ...options.map((option) => [...chosen, { ...option, at: limb.at, obligation: null }])]
       ),
@@ -149,20 +200,14 @@ function depth(tree: TreeNow, limb: LimbNow): number {
 export function bestChoice(asked: Question): Answer {
   const answers = everyChoice(asked)
     .filter((chosen) => isAllowed(asked, chosen))
-    .map((taken) => ({
-      taken,
-      objective: objective(asked, [...asked.obliged.taken, ...taken]),
-      dose: taken.reduce((total, cut) => total + cut.dose, 0)
-    }))
+    .map((taken) => ({ taken, objective: objective(asked, taken), dose: doseOfChoice(taken) }))
+  const places = (taken: readonly Taken[]) => taken.reduce((total, { at }) => total + at, 0)
   answers.sort(
     (a, b) =>
       differ(a.objective, b.objective) ||
       differ(a.dose, b.dose) ||
       a.taken.length - b.taken.length ||
-      differ(
-        a.taken.reduce((total, cut) => total + cut.at, 0),
-        b.taken.reduce((total, cut) => total + cut.at, 0)
-      )
+      places(a.taken) - places(b.taken)
   )
   const best = answers[0]!
   return {

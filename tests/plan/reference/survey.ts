@@ -3,14 +3,18 @@ import type { Rules } from '../../../shared/rules'
 import { visitInterval } from '../../../shared/rules'
 import type { Limb, Tree } from '../../../src/inventory/inventory'
 import { isPrunedLately, stageAt, vigorOf } from './allowance'
-import type { LimbNow, TreeModel, TreeNow } from './model'
+import { partLeft } from './growth'
+import { leadersOf } from './leader'
+import { firstOrder, type LimbNow, type TreeModel, type TreeNow } from './model'
 import { stemAbove } from './ratio'
-import { foliageShare } from './shares'
+import { sum } from './near'
+import { fullShare } from './shares'
 
 /** The model of a tree for a date; palms are out of scope. */
 export function surveyed(tree: Tree, rules: Rules, date: string): TreeModel | null {
   if (tree.height === null || tree.crownBase === null || formOf(tree, rules) === 'palm') return null
-  const leader = tree.limbs.find(({ role }) => role === 'leader') ?? null
+  const leaders = leadersOf(tree, rules)
+  const { leader, lost } = leaders
   return {
     tree,
     rules,
@@ -19,8 +23,8 @@ export function surveyed(tree: Tree, rules: Rules, date: string): TreeModel | nu
     vigor: vigorOf(tree, rules),
     height: tree.height,
     crownBase: tree.crownBase,
-    leader,
-    inDoubt: leader !== null && (leader.dead || leader.broken || leader.decay),
+    leaders,
+    inDoubt: lost !== null || leader?.decay === true,
     year: Number(date.slice(0, 4)),
     prunedLately: isPrunedLately(tree, rules, date)
   }
@@ -45,21 +49,29 @@ function formOf({ form, limbs }: Tree, rules: Rules): TreeModel['form'] {
 export function limbsAtSurvey(model: TreeModel): LimbNow[] {
   const { tree } = model
   return tree.limbs.flatMap((limb, at) => {
-    if (limb === model.leader) return []
+    const { leader, lost } = model.leaders
+    if (limb === leader || (limb === lost && !limb.dead)) return []
     const parent = tree.limbs.findIndex(({ id }) => id === limb.parent)
-    return limbNow(model, limb, at, parent < 0 ? null : parent) ?? []
+    const carrier = tree.limbs[parent]
+    const isOnTrunk = carrier === undefined || carrier === leader || carrier === lost
+    return limbNow(model, limb, at, isOnTrunk ? null : parent) ?? []
   })
 }
 
-function limbNow({ tree, year }: TreeModel, limb: Limb, at: number, parent: number | null): LimbNow | null {
-  const beside = tree.limbs.filter(
-    (other) => other.role !== 'leader' && other.parent === limb.parent && !other.dead
-  )
+function limbNow(
+  { tree, year, crownBase, rules }: TreeModel,
+  limb: Limb,
+  at: number,
+  parent: number | null
+): LimbNow | null {
+  const beside = tree.limbs.filter((other) => other.role !== 'leader' && other.parent === limb.parent)
   const stem = stemAbove(limb, beside)
   const { diameter, origin, tip, lastCutShare, lastCutYear } = limb
   if (diameter === null || (!limb.dead && (stem === null || origin === null || tip === null))) return null
-  const lost =
-    lastCutShare === null || lastCutYear === null ? [] : [{ share: lastCutShare, years: year - lastCutYear }]
+  const record = {
+    lost: lastCutShare ?? 0,
+    since: lastCutYear === null ? 0 : Math.max(0, year - lastCutYear)
+  }
   return {
     limb,
     at,
@@ -70,12 +82,13 @@ function limbNow({ tree, year }: TreeModel, limb: Limb, at: number, parent: numb
     tip: tip ?? 0,
     firstDiameter: diameter,
     firstTip: tip ?? 0,
-    losses: lost,
-    lossesOfPlan: [],
-    shortened: lastCutShare !== null,
+    ...record,
+    hadAtSurvey: partLeft(rules, record),
+    shortened: (lastCutShare ?? 0) > 0 || lastCutYear !== null,
     shortenedInPlan: false,
-    cutBefore: false,
-    raisedTo: null,
+    lowest: limb.lowestFoliage ?? Math.max(crownBase, Math.min(origin ?? 0, tip ?? 0)),
+    observedFrom: limb.lowestFoliage,
+    corrected: false,
     gone: false
   }
 }
@@ -85,11 +98,29 @@ export function atVisit(
   model: TreeModel,
   limbs: readonly LimbNow[],
   slot: number,
-  base = model.crownBase
+  crownBase = model.crownBase
 ): TreeNow {
   const now = stageAt(model.stage, slot)
-  const tree = { ...model, slot, now, limbs, shares: [], base, interval: visitInterval(model.rules, now) }
-  const shares: number[] = []
-  for (const limb of limbs) shares[limb.at] = limb.gone || limb.limb.dead ? 0 : foliageShare(tree, limb)
-  return { ...tree, shares }
+  const tree = {
+    ...model,
+    crownBase,
+    slot,
+    now,
+    limbs,
+    interval: visitInterval(model.rules, now)
+  }
+  const [full, shares]: [number[], number[]] = [[], []]
+  for (const limb of limbs) {
+    full[limb.at] = limb.gone || limb.limb.dead ? 0 : fullShare(tree, limb)
+    shares[limb.at] = full[limb.at]! * partLeft(model.rules, limb)
+  }
+  const trunk = firstOrder(limbs)
+  return {
+    ...tree,
+    full,
+    shares,
+    crownBaseNow: crownBase,
+    leaderShare: Math.max(0, 1 - sum(trunk.map(({ at }) => full[at]!))),
+    leaderFrom: Math.max(crownBase, ...trunk.map(({ origin }) => origin))
+  }
 }

@@ -9,11 +9,13 @@ import { priorityNow } from './options'
 import {
   bestChoice,
   choicesOf,
+  isLive,
   nextPriorityOf,
   objective,
   question,
   type Answer,
-  type Question
+  type Question,
+  withCut
 } from './structure'
 import { atVisit, limbsAtSurvey } from './survey'
 
@@ -30,6 +32,8 @@ export interface VisitHeld {
   readonly objective: number
   /** The trip is worth it. */
   readonly held: boolean
+  /** Where the crown starts after it. */
+  readonly baseAfter: number
 }
 
 /** More choices than can be tried one by one. */
@@ -53,8 +57,9 @@ export function visitsOf(model: TreeModel, solve: Solve): VisitHeld[] {
     const visit = visitTo(atVisit(model, limbs, slot, base), year, solve)
     visits.push(visit)
     const done = visit.held ? visit.taken : []
-    base = crownBaseAfter(visit.tree, done)
-    limbs = limbsAfter(visit.tree, done, visit.tree.interval)
+    const { tree, obliged } = visit
+    base = visit.baseAfter
+    limbs = limbsAfter(tree, done, tree.interval, visit.held ? obliged.corrected : [])
     year += visit.tree.interval
   }
   return visits
@@ -66,6 +71,7 @@ function visitTo(tree: TreeNow, year: number, solve: Solve): VisitHeld {
   const asked = question(tree, obliged)
   const answer = solve(asked)
   const taken = [...obliged.taken, ...answer.taken]
+  const held = tree.slot === 0 || isWorthTheTrip(tree, asked, obliged, answer.taken)
   return {
     tree,
     year,
@@ -74,20 +80,22 @@ function visitTo(tree: TreeNow, year: number, solve: Solve): VisitHeld {
     asked,
     answer,
     taken,
-    objective: objective(asked, taken),
-    held: tree.slot === 0 || isWorthTheTrip(tree, asked, obliged, taken)
+    objective: objective(asked, answer.taken),
+    held,
+    // The obligations are met first, and then the structure.
+    baseAfter: held
+      ? crownBaseAfter({ ...asked.tree, crownBase: asked.tree.crownBaseNow }, answer.taken)
+      : tree.crownBase
   }
 }
 
 /** An obligation, priorities lowered by 10 points together, or one of 40 or more lowered. */
 function isWorthTheTrip(tree: TreeNow, asked: Question, obliged: Obliged, taken: readonly Taken[]): boolean {
   if (obliged.taken.length > 0) return true
-  const lowered = tree.limbs
-    .filter(({ gone, limb }) => !gone && !limb.dead)
-    .map((limb) => ({
-      by: asked.without[limb.at]! - nextPriorityOf(tree, asked.without, taken, limb),
-      today: priorityNow(tree, limb)
-    }))
+  const lowered = asked.tree.limbs.filter(isLive).map((limb) => ({
+    by: asked.without[limb.at]! - nextPriorityOf(asked.tree, asked.without, taken, limb),
+    today: priorityNow(tree, limb)
+  }))
   const together = lowered.reduce((total, { by }) => total + by, 0)
   return (
     atLeast(together, tree.rules.visitGain) ||
@@ -96,32 +104,18 @@ function isWorthTheTrip(tree: TreeNow, asked: Question, obliged: Obliged, taken:
 }
 
 /** The limbs with what was cut, years later. */
-export function limbsAfter(tree: TreeNow, taken: readonly Taken[], years: number): LimbNow[] {
+export function limbsAfter(
+  tree: TreeNow,
+  taken: readonly Taken[],
+  years: number,
+  corrected: readonly number[] = []
+): LimbNow[] {
   return tree.limbs.map((limb) => {
     const cuts = taken.filter(({ at }) => at === limb.at)
     const gone = limb.gone || isTakenAway(tree.limbs, taken, limb)
-    const cut = cuts.reduce(afterCut, limb)
+    const seenTo = { ...limb, corrected: limb.corrected || corrected.includes(limb.at) }
+    const cut = cuts.reduce((now, each) => (each.kind === 'remove' ? now : withCut(tree, now, each)), seenTo)
     if (gone || limb.limb.dead) return { ...cut, gone }
-    const older = (losses: LimbNow['losses']) =>
-      losses.map((loss) => ({ ...loss, years: loss.years + years }))
-    return {
-      ...cut,
-      ...grown(tree, cut, years),
-      losses: older(cut.losses),
-      lossesOfPlan: older(cut.lossesOfPlan)
-    }
+    return { ...cut, ...grown(tree, cut, years), since: cut.since + years }
   })
-}
-
-function afterCut(limb: LimbNow, { kind, share, tipAfter, height }: Taken): LimbNow {
-  const loss = { share, years: 0 }
-  const after = {
-    ...limb,
-    losses: [...limb.losses, loss],
-    lossesOfPlan: [...limb.lossesOfPlan, loss],
-    cutBefore: true
-  }
-  if (kind === 'raise') return { ...after, raisedTo: height }
-  if (kind === 'remove') return after
-  return { ...after, tip: tipAfter ?? limb.tip, shortened: true, shortenedInPlan: true }
 }

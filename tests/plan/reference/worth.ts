@@ -1,5 +1,6 @@
 /** Which options of the second pass are offered (design, section 3, "Worth"). */
-import { mayBeRemoved, next, priorityNow, reductions, removal } from './options'
+import { mayBeRemoved, priorityNow, removal } from './options'
+import { next, reductions } from './reductions'
 import type { LimbNow, Option, TreeNow } from './model'
 import { atLeast, atMost, over, under } from './near'
 import { structuralPart } from './priority'
@@ -38,8 +39,7 @@ function leastGain(tree: TreeNow, limb: LimbNow, option: Option): number {
 /** Cuts more than 2.4 m above ground are at least 20 mm, unless the limb's priority is 20 or more. */
 function isTooSmallUpThere(tree: TreeNow, limb: LimbNow, option: Option): boolean {
   const { rules } = tree
-  const height =
-    option.kind === 'remove' ? limb.origin : limb.origin + (limb.tip - limb.origin) * option.endsAt
+  const height = limb.origin + (limb.tip - limb.origin) * option.cutAt
   return (
     over(height * 1000, rules.smallCutAbove) &&
     under(option.cutDiameter ?? 0, rules.leastHighCut) &&
