@@ -1,12 +1,25 @@
 import fc from 'fast-check'
 import type { Cell } from '../../shared/cells'
-import { handOptimum, type HandLimb, type HandTree } from './byHand'
 import { block, limbHeaders, limbRow, planOf, runs } from './trees'
+
+/** A limb by its six numbers, and a tree of 10 m. Diameters in mm, heights in m. */
+interface DrawnLimb {
+  d: number
+  D: number
+  origin: number
+  tip: number
+  bark: 'none' | 'partial' | 'full'
+}
+
+interface DrawnTree {
+  stage: 'young' | 'medium' | 'mature'
+  limbs: DrawnLimb[]
+}
 
 const tenths = (low: number, high: number): fc.Arbitrary<number> =>
   fc.integer({ min: Math.round(low * 10), max: Math.round(high * 10) }).map((value) => value / 10)
 
-const handLimb: fc.Arbitrary<HandLimb> = fc
+const drawnLimb: fc.Arbitrary<DrawnLimb> = fc
   .record({
     D: fc.integer({ min: 40, max: 260 }),
     part: tenths(0.1, 1.1),
@@ -22,22 +35,12 @@ const handLimb: fc.Arbitrary<HandLimb> = fc
     bark
   }))
 
-const handTree: fc.Arbitrary<HandTree> = fc
-  .record({
-    stage: fc.constantFrom('young' as const, 'medium' as const, 'mature' as const),
-    limbs: fc.array(handLimb, { minLength: 1, maxLength: 5 })
-  })
-  .map(({ stage, limbs }) => ({
-    H: 10,
-    base: 2,
-    stage,
-    allowed: { young: 0.25, medium: 0.2, mature: 0.1 }[stage],
-    g: stage === 'mature' ? 5.08 : 10.16,
-    years: { young: 2, medium: 3, mature: 5 }[stage],
-    limbs
-  }))
+const drawnTree: fc.Arbitrary<DrawnTree> = fc.record({
+  stage: fc.constantFrom('young' as const, 'medium' as const, 'mature' as const),
+  limbs: fc.array(drawnLimb, { minLength: 1, maxLength: 5 })
+})
 
-function rowsOf(tree: HandTree): Cell[][] {
+function rowsOf(tree: DrawnTree): Cell[][] {
   const leader = limbRow('A', null, null, null, null, { role: 'leader', stage: tree.stage })
   return [
     leader,
@@ -48,44 +51,9 @@ function rowsOf(tree: HandTree): Cell[][] {
 }
 
 describe('one visit', () => {
-  it('reaches the optimum that full enumeration of the rules finds by hand', () => {
-    fc.assert(
-      fc.property(handTree, (tree) => {
-        const plan = planOf(block(limbHeaders, ...rowsOf(tree)), { visits: 1 })
-        const visit = plan.trees[0]!.visits[0]!
-        const best = handOptimum(tree)
-        expect(Math.abs(visit.objective - best)).toBeLessThanOrEqual(1e-3 + best * 1e-9)
-        expect(visit.dose).toBeLessThanOrEqual(tree.allowed + 1e-9)
-      }),
-      runs(400)
-    )
-  })
-
-  it('gives the same plan in inches and feet as in millimeters and meters', () => {
-    const imperial = limbHeaders.replaceAll('(mm)', '(in)').replaceAll('(m)', '(ft)')
-    fc.assert(
-      fc.property(handTree, (tree) => {
-        const metric = rowsOf(tree)
-        const converted = metric.map((row) =>
-          row.map((cell, at) =>
-            typeof cell !== 'number' ? cell : at === 8 || at === 9 ? cell / 25.4 : cell / 0.3048
-          )
-        )
-        const one = planOf(block(limbHeaders, ...metric)).trees[0]!
-        const other = planOf(block(imperial, ...converted)).trees[0]!
-        const shape = (plan: typeof one): unknown =>
-          plan.visits.map(({ cuts }) =>
-            cuts.map(({ limb, kind, share }) => [limb.id, kind, share.toFixed(9)])
-          )
-        expect(shape(other)).toEqual(shape(one))
-      }),
-      runs(150)
-    )
-  })
-
   it('never cuts the leader, never takes more than allowed, never takes more than a limb has', () => {
     fc.assert(
-      fc.property(handTree, (tree) => {
+      fc.property(drawnTree, (tree) => {
         const plan = planOf(block(limbHeaders, ...rowsOf(tree))).trees[0]!
         for (const visit of plan.visits) {
           expect(visit.dose).toBeLessThanOrEqual(visit.allowedRemoval + 1e-9)
@@ -103,21 +71,6 @@ describe('one visit', () => {
         }
       }),
       runs(200)
-    )
-  })
-
-  it('plans the same for any order of the rows, where nothing ties', () => {
-    fc.assert(
-      fc.property(handTree, fc.nat(), (tree, turn) => {
-        const rows = rowsOf(tree)
-        const turned = [...rows.slice(turn % rows.length), ...rows.slice(0, turn % rows.length)]
-        const objective = (inventory: Cell[][]): number[] =>
-          planOf(block(limbHeaders, ...inventory), { visits: 1 }).trees[0]!.visits.map(
-            (visit) => visit.objective
-          )
-        expect(objective(turned)[0]).toBeCloseTo(objective(rows)[0]!, 6)
-      }),
-      runs(150)
     )
   })
 

@@ -36,11 +36,13 @@ export function crownBaseAfter(tree: TreeNow, taken: readonly Taken[]): number {
 }
 
 /** The highest crown base that a tree may come to: the one that keeps its ratio, or its own where that is broken. */
-export function keepsCrownRatio(tree: TreeNow, before: readonly Taken[], after: readonly Taken[]): boolean {
-  const goal = tree.height * (1 - tree.rules.crownRatioGoal)
-  const own = crownBaseAfter(tree, before)
-  const base = crownBaseAfter(tree, after)
-  return atMost(base, Math.max(goal, own)) || atMost(base, own + tree.rules.crownHolding / 1000)
+export function mayCome({ height, rules, crownBase }: TreeNow, base: number): boolean {
+  const goal = height * (1 - rules.crownRatioGoal)
+  return atMost(base, Math.max(goal, crownBase + rules.crownHolding / 1000))
+}
+
+export function keepsCrownRatio(tree: TreeNow, taken: readonly Taken[]): boolean {
+  return mayCome(tree, crownBaseAfter(tree, taken))
 }
 
 /** The part of what lies evenly between two heights that is below a line. */
@@ -69,8 +71,8 @@ function foliageOf(tree: TreeNow, taken: readonly Taken[], limb: LimbNow, line: 
   return { all, below: all * low(line, limb, limb.observedFrom, tip) }
 }
 
-/** The part of the foliage that hangs in the lower two-thirds of the crown. */
-export function lowerFoliage(tree: TreeNow, taken: readonly Taken[]): number {
+/** The foliage of the tree once cuts are made, and what of it hangs in the lower two-thirds of the crown. */
+export function crownFoliage(tree: TreeNow, taken: readonly Taken[]): Foliage {
   const line = tree.height - (tree.height - tree.crownBase) / 3
   let all = tree.leaderShare
   let below = all * partBelow(line, tree.leaderFrom, tree.height)
@@ -82,6 +84,12 @@ export function lowerFoliage(tree: TreeNow, taken: readonly Taken[]): number {
     all += now.all - before.all
     below += now.below - before.below
   }
+  return { all, below }
+}
+
+/** The part of the foliage that hangs in the lower two-thirds of the crown. */
+export function lowerFoliage(tree: TreeNow, taken: readonly Taken[]): number {
+  const { all, below } = crownFoliage(tree, taken)
   return all > 0 ? below / all : 0
 }
 

@@ -181,7 +181,7 @@ function standingNow(tree: TreeNow, so: Obliged): TreeNow {
 
 function keepsRatioWithout(tree: TreeNow, so: Obliged, limb: LimbNow): boolean {
   if (limb.parent !== null) return true
-  return keepsCrownRatio(tree, [], [...so.taken, { ...removal(tree, limb), at: limb.at, obligation: null }])
+  return keepsCrownRatio(tree, [...so.taken, { ...removal(tree, limb), at: limb.at, obligation: null }])
 }
 
 /** Clearance, the lowest foliage first: raise, or remove, or reduce as the first step of a removal. */

@@ -151,14 +151,29 @@ export function isAllowed(asked: Question, chosen: readonly Taken[]): boolean {
   return (
     atMost(doseOfChoice(chosen), obliged.left) &&
     all.filter(countsAsCut).length <= tree.rules.cutsPerVisit &&
-    (leaders === null || all.filter(({ at }) => leaders.at.includes(at)).length <= leaders.most) &&
-    all.every(({ lateralAt }) => chosen.every(({ at, kind }) => at !== lateralAt || kind !== 'remove')) &&
-    keepsCrownRatio({ ...tree, crownBase: tree.crownBaseNow }, [], chosen) &&
+    leadersAmong(leaders, chosen) <= leadersLeft(asked) &&
+    keepsLaterals(asked, chosen) &&
+    keepsCrownRatio({ ...tree, crownBase: tree.crownBaseNow }, chosen) &&
     keepsLowerFoliage(asked, chosen) &&
     tree.limbs
       .filter((limb) => isLive(limb) && !isTakenAway(tree.limbs, chosen, limb))
       .every((limb) => keepsInside(tree, chosen, limb))
   )
+}
+
+function leadersAmong(leaders: Question['leaders'], taken: readonly Taken[]): number {
+  return taken.filter(({ at }) => leaders?.at.includes(at)).length
+}
+
+/** How many competing leaders structure may cut: what the obligations leave of the half. */
+export function leadersLeft({ leaders, obliged }: Question): number {
+  return leaders === null ? Infinity : Math.max(0, leaders.most - leadersAmong(leaders, obliged.taken))
+}
+
+/** A limb to which another one is cut back stays. */
+export function keepsLaterals({ obliged }: Question, chosen: readonly Taken[]): boolean {
+  const laterals = [...obliged.taken, ...chosen].map(({ lateralAt }) => lateralAt)
+  return chosen.every(({ at, kind }) => kind !== 'remove' || !laterals.includes(at))
 }
 
 /** What a choice takes of the tree. */
