@@ -4,6 +4,7 @@ import type { Inventory } from '../../../src/inventory/inventory'
 import { readSheets } from '../../../src/inventory/readSheets'
 import type { Plan } from '../../../src/plan/plan'
 import { planInventory } from '../../../src/plan/planInventory'
+import { firstVisit } from '../../../src/price/offers'
 import { priceByRates } from '../../../src/price/priceByRates'
 import type { Cell } from '../../../shared/cells'
 import { inventoryRows, type DrawnTree, type Units } from './draw'
@@ -22,7 +23,7 @@ export interface EnginePlan {
 export function planRows(rows: Cell[][]): EnginePlan {
   const inventory = readSheets([{ name: 'Trees', rows, top: 0, left: 0 }])
   const plan = planInventory(inventory, { date: day })
-  return { inventory, plan, printed: planJson(plan, priceByRates(plan, null).estimate) }
+  return { inventory, plan, printed: planJson(plan, firstVisit(priceByRates(plan, null).estimate)) }
 }
 
 export function enginePlan(trees: readonly DrawnTree[], units: Units): EnginePlan {
