@@ -1,5 +1,6 @@
 /** The first pass of a visit: what has to be done, each under the allowance that is left (design, section 3). */
 import { mayBeRemoved, removal } from './options'
+import { withCut } from './cutLimb'
 import { heightToClear, isInClearance } from './hanging'
 import { isTakenAway, keepsCrownRatio } from './limits'
 import type { Duty, LimbNow, Option, Taken, TreeNow } from './model'
@@ -158,25 +159,28 @@ function rubbing(tree: TreeNow, so: Obliged): Obliged {
 
 /** Removed where it may be and the crown ratio is kept; otherwise the largest reduction that fits; otherwise it waits. */
 function removeOrShorten(tree: TreeNow, so: Obliged, limb: LimbNow, obligation: Duty): Obliged {
-  const mayGo = mayBeRemoved(standingNow(tree, so), limb)
+  const now = standingNow(tree, so)
+  const mayGo = mayBeRemoved(now, limb)
   const off = removal(tree, limb)
   if (mayGo && keepsRatioWithout(tree, so, limb))
     return atMost(off.dose, so.left)
       ? make(so, limb, off, obligation)
       : wait(so, limb, obligation, 'allowance')
   const hold: Hold = mayGo ? 'crown ratio' : 'size'
-  const all = reductions(tree, limb)
+  const all = reductions(now, limb)
   const fitting = all.filter(({ dose }) => atMost(dose, so.left)).at(-1)
   if (fitting === undefined) return wait(so, limb, obligation, all.length > 0 ? 'allowance' : hold)
   return wait(make(so, limb, fitting, obligation), limb, obligation, hold)
 }
 
-/** The tree with what was taken away gone. */
+/** The tree as the cuts made so far leave it. */
 function standingNow(tree: TreeNow, so: Obliged): TreeNow {
-  return {
-    ...tree,
-    limbs: tree.limbs.map((limb) => ({ ...limb, gone: !isStanding(tree, so, limb) }))
-  }
+  const limbs = tree.limbs.map((limb) => {
+    const cuts = so.taken.filter(({ at, kind }) => at === limb.at && kind !== 'remove')
+    const now = cuts.reduce((cut, each) => withCut(tree, cut, each), limb)
+    return { ...now, gone: !isStanding(tree, so, limb) }
+  })
+  return { ...tree, limbs }
 }
 
 function keepsRatioWithout(tree: TreeNow, so: Obliged, limb: LimbNow): boolean {

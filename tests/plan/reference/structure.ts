@@ -1,7 +1,8 @@
 /** The second pass of a visit, by trying every choice there is (design, section 3). */
 import { firstOrder, type LimbNow, type Option, type Taken, type TreeNow } from './model'
 import { crownBaseAfter, isTakenAway, keepsCrownRatio, keepsInside, lowerFoliage } from './limits'
-import { losing, partLeft } from './growth'
+import { partLeft } from './growth'
+import { withCut } from './cutLimb'
 import { atLeast, atMost } from './near'
 import { ratioNow } from './options'
 import type { Obliged } from './obligations'
@@ -109,14 +110,6 @@ function withCuts(tree: TreeNow, { taken, corrected }: Obliged): TreeNow {
   for (const limb of limbs)
     shares[limb.at] = isLive(limb) ? tree.full[limb.at]! * partLeft(tree.rules, limb) : 0
   return { ...tree, limbs, shares, crownBaseNow: crownBaseAfter(tree, taken) }
-}
-
-/** What a cut leaves of a limb that stays. */
-export function withCut({ rules }: TreeNow, limb: LimbNow, cut: Taken): LimbNow {
-  const after = { ...limb, ...losing(rules, limb, cut.share) }
-  if (cut.kind === 'raise')
-    return { ...after, lowest: cut.height ?? limb.lowest, observedFrom: cut.height ?? limb.lowest }
-  return { ...after, tip: cut.tipAfter ?? limb.tip, shortened: true, shortenedInPlan: true }
 }
 
 /** What is to be least: the sum of the squares of the next priorities of the limbs that live. */

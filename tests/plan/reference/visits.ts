@@ -1,5 +1,6 @@
 /** The visits of a tree, one after the other (design, section 3, "Later visits"). */
 import { allowance } from './allowance'
+import { withCut } from './cutLimb'
 import { grown } from './growth'
 import { crownBaseAfter, isTakenAway } from './limits'
 import type { LimbNow, Taken, TreeModel, TreeNow } from './model'
@@ -14,8 +15,7 @@ import {
   objective,
   question,
   type Answer,
-  type Question,
-  withCut
+  type Question
 } from './structure'
 import { atVisit, limbsAtSurvey } from './survey'
 
