@@ -1,5 +1,4 @@
 import type { AssessedLimb } from '../assessLimb'
-import { inClearance } from '../clearance'
 import { rootsOf, type LeaderFoliage } from '../crown'
 import type { PreparedTree } from '../prepareTree'
 import type { VisitConditions } from '../visitConditions'
@@ -7,7 +6,6 @@ import { cutBrokenWood } from './brokenWood'
 import type { FirstPass } from './passState'
 import { clearTheSide } from './raiseLimbs'
 import { cutRubbingLimbs } from './rubbingLimbs'
-import { wait } from './shorten'
 import { removeTemporaryLimbs } from './temporaryLimbs'
 
 /**
@@ -36,18 +34,7 @@ export function meetObligations(
   cutRubbingLimbs(pass)
   clearTheSide(pass)
   removeTemporaryLimbs(pass)
-  inspectFirst(pass)
   return pass
-}
-
-/** A limb with decay or a crack that has an obligation waits for its inspection. */
-function inspectFirst(pass: FirstPass): void {
-  const { conditions } = pass
-  for (const limb of conditions.limbs) {
-    const { decay, broken, rubbing } = limb.surveyed
-    if (limb.gone || !decay) continue
-    if (broken || rubbing || inClearance(limb, conditions)) wait(pass, limb, 'inspect first')
-  }
 }
 
 const noLimbs: FirstPass['assessed'] = new Map()

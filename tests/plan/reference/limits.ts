@@ -1,6 +1,6 @@
 /** The limits of the tree that the second pass keeps (design, section 3). */
 import { childrenOf, firstOrder, type LimbNow, type Taken, type TreeNow } from './model'
-import { atMost, sum } from './near'
+import { atLeast, atMost, sum } from './near'
 import { isBeyond, placeOn } from './reductions'
 
 /** What was taken from a limb, or from those that carry it, leaves nothing of it. */
@@ -127,11 +127,11 @@ export function keepsInside(tree: TreeNow, taken: readonly Taken[], limb: LimbNo
     all -= dose
     if (isInner(limb, child, end)) below -= dose
   }
-  return below >= keep * all - 1e-9
+  return atLeast(below, keep * all)
 }
 
 function isInner(limb: LimbNow, child: LimbNow, end: number): boolean {
-  return placeOn(limb, child.origin) <= (2 / 3) * end
+  return atMost(placeOn(limb, child.origin), (2 / 3) * end)
 }
 
 function inside(

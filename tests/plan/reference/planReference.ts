@@ -33,11 +33,17 @@ export function planReference(
     visits: visits
       .filter(({ held }) => held)
       .map((visit, index) => printed(visit, index + 1, index === 0 ? lost : null)),
-    outcomes: outcomes(visits)
+    outcomes: [
+      ...(lost === null ? [] : [{ ...done, limb: tree.limbs[lost.at]!.id, priority: 0 }]),
+      ...outcomes(visits)
+    ]
   }
 }
 
 export type ReferencePlan = NonNullable<ReturnType<typeof planReference>>
+
+/** A broken leader that is cut back has met its obligation. */
+const done = { outcome: 'done', visit: null, year: null, heldBy: null } as const
 
 function printed(visit: VisitHeld, number: number, lost: Taken | null) {
   const { tree, asked, taken } = visit
