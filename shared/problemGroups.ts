@@ -529,6 +529,12 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
       '{count} limits are not above the ones before them ({names}): {cells}; the start values are used.',
     remedy: 'Give the limits in rising order.'
   },
+  'rate-decimals': null,
+  'rate-changed-twice': {
+    message:
+      '{count} rates were changed on the Estimate, and since then on the Rates sheet too ({names}): {cells}; those of the Rates sheet are used.',
+    remedy: 'Type the values that hold into the Rates sheet, then write the Estimate again.'
+  },
   'rate-missing': {
     message: 'The rates at {cells} give no value for {count} of them ({names}); their start values are used.',
     remedy:

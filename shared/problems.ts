@@ -896,6 +896,18 @@ const catalog = {
       'The limit “{name}” at {cell} is {text}, not above the one before it; the limits {value} are used.',
     remedy: 'Give the limits in rising order.'
   },
+  'rate-decimals': {
+    level: 'doubt',
+    message:
+      'The currency {text} has {value} decimals and {cell} still says {digits}; prices are rounded to what the currency has.',
+    remedy: 'Type the decimals that your prices have, or yes beside it to keep what stands there.'
+  },
+  'rate-changed-twice': {
+    level: 'doubt',
+    message:
+      '“{name}” was changed to {text} at {cell}, and since then on the Rates sheet too; {value} of the Rates sheet is used.',
+    remedy: 'Type the value that holds into the Rates sheet, then write the Estimate again.'
+  },
   'rate-missing': {
     level: 'doubt',
     message: 'The rates at {cell} give no value for “{name}”; {value} is used.',

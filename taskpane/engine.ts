@@ -35,8 +35,11 @@ export interface Engine {
   ): Generator<TreePlan, Plan> | Promise<Generator<TreePlan, Plan>>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): PlanBasis | Promise<PlanBasis>
-  /** What the plan costs by the workbook's Rates sheet, or by invented rates, and what is wrong with that sheet. */
-  priceByRates(plan: Plan, sheet: CellBlock | null): Priced | Promise<Priced>
+  /**
+   * What the plan costs by the workbook's Rates sheet, or by invented rates, with what was changed on the Estimate that was
+   * written last, and what is wrong with either.
+   */
+  priceByRates(plan: Plan, sheet: CellBlock | null, estimate?: CellBlock | null): Priced | Promise<Priced>
   /** A sheet that the person then owns, as it is first written. */
   describeUsersSheet(kind: UsersDocument, system: UnitSystem): SheetDescription | Promise<SheetDescription>
   describeDocuments(

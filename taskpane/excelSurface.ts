@@ -7,7 +7,7 @@ import type { Judge } from '../src/excel/judgeSheets'
 import { keepSetting, readSetting } from '../src/excel/keptSettings'
 import { findOwnSheets } from '../src/excel/ownSheetsInBook'
 import { readInventorySheets } from '../src/excel/readInventorySheets'
-import { readUsersSheet, writeUsersSheet } from '../src/excel/usersSheet'
+import { readLatest, readUsersSheet, writeUsersSheet } from '../src/excel/usersSheet'
 import { describeSelection, watchSelection } from '../src/excel/selection'
 import type { Reading, Selected, Steps, Surface, Wanted } from './surface'
 
@@ -49,6 +49,7 @@ export const excelSurface: Surface = {
   writeRules: writeUsersSheet,
   readRates: () => readUsersSheet('rates'),
   writeRates: writeUsersSheet,
+  readEstimate: () => readLatest('estimate'),
   findOwnSheets,
   writeSheets: async (descriptions, options, steps) => {
     const drawn = descriptions.some(({ pictures = [] }) => pictures.length > 0)

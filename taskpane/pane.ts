@@ -1,3 +1,4 @@
+import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import { keptText, readKept, type KeptChoices } from '../src/inventory/keptAnswers'
 import type { ReadingChoices } from '../src/inventory/inventory'
@@ -115,20 +116,32 @@ export class Pane {
   ): Promise<void> {
     const { engine, surface, today } = this.options
     const rulesSheet = await surface.readRules()
-    const ratesSheet = await surface.readRates()
+    const rates = await this.readRates()
     if (rulesSheet !== null && 'code' in rulesSheet) {
       this.refuse([rulesSheet])
       return
     }
-    if (ratesSheet !== null && 'code' in ratesSheet) {
-      this.refuse([ratesSheet])
+    if ('code' in rates) {
+      this.refuse([rates])
       return
     }
-    const options = { date: today(), rulesSheet, ratesSheet, signal, onProgress: line.show }
+    const options = { date: today(), rulesSheet, ...rates, signal, onProgress: line.show }
     const { choices, problems } = this.answers()
     const planned = await planSheets(engine, read, choices, options)
     if (planned === null) this.canceled()
     else this.show({ ...planned, problems: [...found, ...problems, ...planned.problems] })
+  }
+
+  /** What prices go by as it stands now, or why it cannot be read. */
+  private async readRates(): Promise<
+    { ratesSheet: CellBlock | null; estimateSheet: CellBlock | null } | Problem
+  > {
+    const { surface } = this.options
+    const ratesSheet = await surface.readRates()
+    if (ratesSheet !== null && 'code' in ratesSheet) return ratesSheet
+    const estimateSheet = await surface.readEstimate()
+    if (estimateSheet !== null && 'code' in estimateSheet) return estimateSheet
+    return { ratesSheet, estimateSheet }
   }
 
   private showProgress(control: AbortController): Steps & { line: ProgressLine } {
@@ -196,9 +209,13 @@ export class Pane {
     view.head.focus()
   }
 
-  private async write({ plan, estimate, read }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
+  /** Writes what is ticked, priced by the rates as they stand now, those changed on the Estimate among them. */
+  private async write({ plan, read }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
     const { surface, engine } = this.options
     const { kinds, cover } = this.choice
+    const rates = await this.readRates()
+    if ('code' in rates) return { written: [], problems: [rates] }
+    const { estimate } = await engine.priceByRates(plan, rates.ratesSheet, rates.estimateSheet)
     const dates = { date: plan.date, valid: estimate.validUntil }
     const offer = this.offer.chosenFor(estimate)
     const sheets = await engine.describeDocuments(kinds, plan, offer, { ...cover, ...dates })

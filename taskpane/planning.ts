@@ -33,6 +33,8 @@ export interface PlanningOptions {
   rulesSheet?: CellBlock | null
   /** The workbook's Rates sheet. */
   ratesSheet?: CellBlock | null
+  /** The Estimate that was written last. */
+  estimateSheet?: CellBlock | null
   signal: AbortSignal
   onProgress(progress: Progress): void
 }
@@ -49,7 +51,7 @@ export async function planSheets(
   choices: ReadingChoices,
   options: PlanningOptions
 ): Promise<Planned | null> {
-  const { date, signal, onProgress, rulesSheet = null, ratesSheet = null } = options
+  const { date, signal, onProgress, rulesSheet = null, ratesSheet = null, estimateSheet = null } = options
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
@@ -61,7 +63,7 @@ export async function planSheets(
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
-  const { estimate, problems } = await engine.priceByRates(plan, ratesSheet)
+  const { estimate, problems } = await engine.priceByRates(plan, ratesSheet, estimateSheet)
   return {
     read,
     choices,

@@ -93,6 +93,8 @@ export interface Surface {
   readRates(): Promise<CellBlock | Problem | null>
   /** Writes a Rates sheet where there is none and gives its name. */
   writeRates(description: SheetDescription): Promise<string | Problem>
+  /** The Estimate that was written last, in which rates may have been changed, or null. */
+  readEstimate(): Promise<CellBlock | Problem | null>
   findOwnSheets(): Promise<OwnSheet[] | Problem>
   writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing>
   /** A problem where the cell is not there any more. */

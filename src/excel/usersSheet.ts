@@ -17,8 +17,13 @@ async function namedSheets(context: Excel.RequestContext, kind: DocumentKind): P
     .sort((a, b) => a.number - b.number)
 }
 
-async function read(context: Excel.RequestContext, kind: DocumentKind): Promise<CellBlock | null> {
-  for (const { sheetName } of await namedSheets(context, kind)) {
+async function read(
+  context: Excel.RequestContext,
+  kind: DocumentKind,
+  which: 'first' | 'latest'
+): Promise<CellBlock | null> {
+  const named = await namedSheets(context, kind)
+  for (const { sheetName } of which === 'first' ? named : named.reverse()) {
     const sheet = context.workbook.worksheets.getItemOrNullObject(sheetName)
     const used = sheet.getUsedRangeOrNullObject(true)
     used.load('rowIndex,columnIndex,rowCount,columnCount')
@@ -40,7 +45,12 @@ async function read(context: Excel.RequestContext, kind: DocumentKind): Promise<
  * none. It is found by its hidden name, whatever it is called and whatever its cells say by now.
  */
 export async function readUsersSheet(kind: DocumentKind): Promise<CellBlock | Problem | null> {
-  return inExcel((context) => read(context, kind), { wait: true })
+  return inExcel((context) => read(context, kind, 'first'), { wait: true })
+}
+
+/** The document of a kind that was written last, from its first cell on; null where the workbook has none. */
+export async function readLatest(kind: DocumentKind): Promise<CellBlock | Problem | null> {
+  return inExcel((context) => read(context, kind, 'latest'), { wait: true })
 }
 
 /** Writes such a sheet where there is none; one that stands there is never replaced. Gives its name. */

@@ -38,6 +38,7 @@ const sample: PlannedFile = {
   sheets: [{ name: sampleSheetName, rows: sampleInventory, top: 0, left: 0 }],
   rules: null,
   rates: null,
+  estimate: null,
   kept: readKept(null)
 }
 
@@ -71,7 +72,7 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     date: wanted.date ?? around.today,
     ...planByRules(file.rules)
   })
-  const { estimate, problems } = priceByRates(made, file.rates)
+  const { estimate, problems } = priceByRates(made, file.rates, file.estimate)
   const planned = anythingPlanned(made, estimate)
   const offer = firstVisit(estimate)
   if (out !== null && planned) {

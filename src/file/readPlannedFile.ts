@@ -34,12 +34,16 @@ function unreadable(name: string, why: string): Refusal {
   )
 }
 
-/** The sheet of a kind that a person owns, from its first cell on, or null. */
-function usersSheet({ sheets, names }: BookValues, wanted: DocumentKind): CellBlock | null {
+/** The sheet of a kind that was written first, as a person's own is, or last, from its first cell on, or null. */
+function usersSheet(
+  { sheets, names }: BookValues,
+  wanted: DocumentKind,
+  which: 'first' | 'latest' = 'first'
+): CellBlock | null {
   const own = names
     .flatMap(({ name, range }) => readOwnName(name, range) ?? [])
     .filter(({ kind }) => kind === wanted)
-    .sort((a, b) => a.number - b.number)
+    .sort((a, b) => (which === 'first' ? a.number - b.number : b.number - a.number))
   for (const { sheetName } of own) {
     const sheet = sheets.find(({ name }) => name === sheetName)
     if (sheet !== undefined) return { rows: sheet.rows, sheet: sheetName, top: 0, left: 0 }
@@ -51,7 +55,7 @@ function readText(name: string, kind: string, bytes: Uint8Array): PlannedFile | 
   const file = readCsvFile(name, bytes)
   if (isRefusal(file)) return file
   const sheet = { name: basename(name, kind), rows: file.rows, top: file.top, left: 0 }
-  return { sheets: [sheet], rules: null, rates: null, kept: readKept(null) }
+  return { sheets: [sheet], rules: null, rates: null, estimate: null, kept: readKept(null) }
 }
 
 async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Refusal> {
@@ -71,6 +75,7 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
     sheets,
     rules: usersSheet(book, 'rules'),
     rates: usersSheet(book, 'rates'),
+    estimate: usersSheet(book, 'estimate', 'latest'),
     kept: readKept(book.settings.get(answersKey))
   }
 }
@@ -105,6 +110,8 @@ export interface PlannedFile {
   /** Its sheets of rules and of rates, or null. */
   rules: CellBlock | null
   rates: CellBlock | null
+  /** The Estimate that was written last, whose rates may have been changed, or null. */
+  estimate: CellBlock | null
   /** What a person answered about the inventory before, as the workbook keeps it. */
   kept: ReadAnswers
 }

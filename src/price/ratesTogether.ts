@@ -38,13 +38,42 @@ function checkMargin(table: RatesTable, values: RateValues, start: RateValues, p
   values.profitRate = start.profitRate
 }
 
-/** Puts back to the start values those that contradict each other, each with a problem. */
+/** Decimals that a currency has by ISO 4217, as the engine's tables know it; null for a code that is no currency. */
+function decimalsOf(currency: string): number | null {
+  // A code that is no currency gets two decimals: only one with a name of its own is known.
+  const name = new Intl.DisplayNames('en', { type: 'currency', fallback: 'none' }).of(currency)
+  if (name === undefined) return null
+  const format = new Intl.NumberFormat('en', { style: 'currency', currency })
+  return format.resolvedOptions().maximumFractionDigits ?? null
+}
+
+/** A yen has no decimals and a Kuwaiti dinar three: the start value of two is not kept by mistake. */
+function checkDecimals(
+  table: RatesTable,
+  values: RateValues,
+  start: RateValues,
+  confirmed: ReadonlySet<RateName>,
+  problems: Problem[]
+): void {
+  const typed = Number(values.minorDigits)
+  if (typed !== Number(start.minorDigits) || confirmed.has('minorDigits')) return
+  const decimals = decimalsOf(values.currency)
+  if (decimals === null || decimals === typed || decimals > rateEntry('minorDigits').high) return
+  const [, cell] = valueCell(table, 'minorDigits')
+  const facts = { text: values.currency, value: decimals === 0 ? 'none' : String(decimals), digits: typed }
+  problems.push(problem('rate-decimals', cell, facts))
+  values.minorDigits = String(decimals)
+}
+
+/** Puts right those that contradict each other, each with a problem: to the start values, or to what the currency has. */
 export function checkTogether(
   table: RatesTable,
   values: RateValues,
   start: RateValues,
+  confirmed: ReadonlySet<RateName>,
   problems: Problem[]
 ): void {
   checkOrder(table, values, start, problems)
   checkMargin(table, values, start, problems)
+  checkDecimals(table, values, start, confirmed, problems)
 }

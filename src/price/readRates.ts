@@ -40,7 +40,7 @@ export function readRates(
     }
   }
   const typed = { ...values }
-  checkTogether(table, values, start, problems)
+  checkTogether(table, values, start, confirmed, problems)
   const own = (name: RateName) => confirmed.has(name) && values[name] === typed[name]
   const invented = rateNames.filter((name) => isStart(name, values, start) && !own(name))
   return { rates: ratesFrom(values, system, invented), problems: [...groupProblems(problems)] }

@@ -1,5 +1,6 @@
 import type { Problem } from '../../shared/problems'
-import { rateEntry } from '../../src/price/rateBook'
+import { listed } from '../../shared/words/lists'
+import { rateEntry, type RateName } from '../../src/price/rateBook'
 import { inventedRatesNotice } from '../../src/sheets/cautions'
 import { disclosure } from '../parts/disclosure'
 import { el } from '../parts/elements'
@@ -17,6 +18,7 @@ export function ratesNote({ estimate, ratesSheet }: Planned, setting: RatesSetti
   const line = inventedRates
     ? `Rates: ${inventedCount} of ${rateCount} still invented`
     : `Rates: all ${rateCount} are yours`
+  const changed = Object.keys(rates.changedHere ?? {}) as RateName[]
   const note = disclosure('more', [line], () => {
     if (ratesSheet === null) return [sheetOffer('rates', () => setting.writeRates(), setting)]
     const from = `From the sheet ${ratesSheet.sheet}, which is yours to change. A value that is right as it stands counts as yours once it says yes beside it.`
@@ -26,5 +28,18 @@ export function ratesNote({ estimate, ratesSheet }: Planned, setting: RatesSetti
       inventedRates && el('ul', {}, ...rates.invented.map((name) => el('li', {}, rateEntry(name).name)))
     ]
   })
-  return el('div', {}, inventedRates && el('p', { class: 'notice' }, inventedRatesNotice), note.element)
+  const changedLine =
+    changed.length > 0 &&
+    el(
+      'p',
+      { class: 'aside' },
+      `As changed on the Estimate: ${listed(changed.map((name) => rateEntry(name).name))}. Type them into the Rates sheet to keep them for other jobs.`
+    )
+  return el(
+    'div',
+    {},
+    inventedRates && el('p', { class: 'notice' }, inventedRatesNotice),
+    changedLine,
+    note.element
+  )
 }

@@ -74,6 +74,28 @@ function normal(rates: Rates): Rates {
   return plain as unknown as Rates
 }
 
+describe('the decimals of a currency', () => {
+  const priced = (currency: Cell, minorDigits: Cell = 2, mine: RateName[] = []) => {
+    const { rates, problems } = readRates(typedOver({ currency, minorDigits }, 'in-ft', mine))
+    return [rates.minorDigits, problems.map(({ code }) => code)]
+  }
+
+  // ISO 4217 (from memory): JPY has none, KWD has three.
+  test('follow it where nobody put them in, with a sentence', () => {
+    expect(priced('JPY')).toEqual([0, ['rate-decimals']])
+    expect(priced('KWD')).toEqual([3, ['rate-decimals']])
+    expect(priced('EUR')).toEqual([2, []])
+    expect(priced('XTS')).toEqual([2, []])
+  })
+
+  test('are kept where somebody did', () => {
+    expect(priced('JPY', 0)).toEqual([0, []])
+    expect(priced('KWD', 3)).toEqual([3, []])
+    expect(priced('JPY', 2, ['minorDigits'])).toEqual([2, []])
+    expect(priced('USD', 0)).toEqual([0, []])
+  })
+})
+
 describe('a rate of one’s own', () => {
   test('is used, and only the others stay invented', () => {
     const { rates, problems } = one('wage', 31.5)
@@ -122,7 +144,7 @@ describe('a rate of one’s own', () => {
   ] as [string, Partial<Record<RateName, Cell>>][])(
     'may be of a currency of large numbers: %s',
     (currency, typed) => {
-      const { rates, problems } = readRates(typedOver({ ...typed, currency }))
+      const { rates, problems } = readRates(typedOver({ ...typed, currency }, 'in-ft', ['minorDigits']))
       expect(problems).toEqual([])
       expect([rates.currency, Number(rates.wage)]).toEqual([currency, typed.wage])
     }

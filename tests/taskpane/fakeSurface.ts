@@ -51,6 +51,8 @@ export class FakeSurface implements Surface {
   rules: CellBlock | Problem | null = null
   /** The workbook's Rates sheet, or null. */
   rates: CellBlock | Problem | null = null
+  /** The Estimate that an earlier plan wrote. */
+  estimate: CellBlock | Problem | null = null
   readonly asked: string[] = []
   written: SheetDescription[][] = []
   /** Thrown by the next call that reads or writes. */
@@ -132,6 +134,10 @@ export class FakeSurface implements Surface {
 
   readRates(): Promise<CellBlock | Problem | null> {
     return Promise.resolve(this.rates)
+  }
+
+  readEstimate(): Promise<CellBlock | Problem | null> {
+    return Promise.resolve(this.estimate)
   }
 
   writeRates({ name }: SheetDescription): Promise<string | Problem> {

@@ -119,7 +119,7 @@ describe('a tree of which no limb could be judged', () => {
 
   test('has nothing specified', async () => {
     const words = textOf((await all).file.sheet('Specification'))
-    expect(words).toContain('None specified: its limbs were not judged. Measure them again, then specify.')
+    expect(words).toContain('limbs not judged. Measure them again, then specify.')
     expect(words).not.toContain('None at present')
   })
 })

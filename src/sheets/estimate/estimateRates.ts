@@ -1,5 +1,6 @@
 import { brushDensity, brushVolumeSource } from '../../formulas/brush'
 import type { PriceBasis } from '../../price/estimate'
+import { baseHeader } from '../../price/changedRates'
 import { rateHeaders } from '../../price/ratesTable'
 import { rateEntry, rateNames, type RateName } from '../../price/rateBook'
 import type { RateEntry } from '../../price/rateEntry'
@@ -19,9 +20,6 @@ import type { CellRule, Content, Format, NamedCells } from '../sheet'
 const columns = { label: 0, value: 1, unit: 2, base: 3, remark: 4 } as const
 
 export const rateWidths = [38, 13, 26, 16, 60] as const
-
-/** Over the values that the Rates sheet had: a yellow cell that differs was changed on the Estimate. */
-export const baseHeader = 'By the Rates sheet'
 
 interface NamedRate {
   name: string
