@@ -61,7 +61,7 @@ function atLeast({ lines: prices, once }: LeastPrices, { worths }: Choosing, uni
 }
 
 /** Choices that are priced on the way down to one that fits. */
-const mostTries = 40
+const mostTries = 12
 
 /** The best choice at the least prices with ever less to spend, until it fits at its real price. */
 function firstThatFits(prices: LeastPrices, choosing: Choosing): Choice {
@@ -71,23 +71,34 @@ function firstThatFits(prices: LeastPrices, choosing: Choosing): Choice {
     const choice = atLeast(prices, choosing, units)
     const excess = over(choice, choosing)
     if (choice.length === 0 || !excess.greaterThan(0)) return choice
-    units -= Math.max(1, Math.ceil(excess.div(unit).toNumber() / 2))
+    // What a whole day or load costs beyond its part is soon cut off; after some tries in longer steps.
+    units -= Math.max(1, Math.ceil(excess.div(unit).toNumber())) * (tries < 6 ? 1 : tries)
   }
   return []
 }
 
-/** Trees that are tried one after the other beside a choice; each try prices all of it again. */
-const mostTried = 200
+/** Lines that are priced again in all, at most, to try what still fits: each try prices the whole choice. */
+const mostPriced = 4000
 
-/** Adds whatever still fits, the most worth first. */
-function filledUp(choice: Choice, choosing: Choosing): Choice {
-  const { lines, worths } = choosing
-  let bought = choice
-  const others = lines.map((_line, at) => at).filter((at) => !choice.includes(at))
+/** Adds whatever still fits, the most worth first; what costs more than is left at the very least is not tried. */
+function filledUp(choice: Choice, prices: LeastPrices, choosing: Choosing): Choice {
+  const { lines, worths, rates } = choosing
+  const unit = new Money(10).pow(-rates.minorDigits)
+  const chosen = new Set(choice)
+  const others = lines.map((_line, at) => at).filter((at) => !chosen.has(at))
   others.sort((a, b) => (worths[b] ?? 0) - (worths[a] ?? 0) || a - b)
-  for (const other of others.slice(0, mostTried)) {
+  let bought = choice
+  let left = over(bought, choosing).negated().div(unit).toNumber()
+  let priced = 0
+  for (const other of others) {
+    if ((prices.lines[other] ?? 0) > left) continue
     const more = [...bought, other].sort((a, b) => a - b)
-    if (!over(more, choosing).greaterThan(0)) bought = more
+    priced += more.length
+    if (priced > mostPriced) break
+    const excess = over(more, choosing)
+    if (excess.greaterThan(0)) continue
+    bought = more
+    left = excess.negated().div(unit).toNumber()
   }
   return bought
 }
@@ -114,7 +125,7 @@ export function withinBudget(estimate: Estimate, budget: Money): BudgetOffer {
   const everything = lines.map((_line, at) => at)
   const prices = leastPrices(lines, rates)
   const choices = over(everything, choosing).greaterThan(0)
-    ? prices.map((each) => filledUp(firstThatFits(each, choosing), choosing))
+    ? prices.map((each) => filledUp(firstThatFits(each, choosing), each, choosing))
     : [everything]
   const worth = (choice: Choice) => worthIn(choice, choosing)
   const best = choices.reduce((a, b) => (worth(b) > worth(a) ? b : a), [] as Choice)

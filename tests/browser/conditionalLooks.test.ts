@@ -128,10 +128,15 @@ describe('the Rates sheet', () => {
     await select(desk, rates.name, 'A1')
     const before = await untilPoints(palette.noticeFill, (points) => points > 5000)
     for (const name of rateNames) {
-      const { kind, start, low, high } = rateEntry(name)
+      const { kind, start, low, high, choices } = rateEntry(name)
       const number = Number(start['cm-m'])
       const other = number + 1 <= high ? number + 1 : low
-      const typed = kind === 'choice' ? 'markup' : kind === 'code' ? 'NZD' : other
+      const typed =
+        kind === 'choice'
+          ? choices.find((choice) => choice !== start['cm-m'])!
+          : kind === 'code'
+            ? 'NZD'
+            : other
       // The last one is left alone, and one is marked as right as it is.
       if (name === 'taxRate') await write(desk, rates.name, cellAddress(rowOf(name), 4), [['yes']])
       else if (name !== 'validityDays') await write(desk, rates.name, cellAddress(rowOf(name), 1), [[typed]])

@@ -113,9 +113,13 @@ describe('the estimate, opened in a spreadsheet', () => {
     }
     const estimate = estimatePlan(plan, changed)
     expect(estimate.total.equals(estimatePlan(plan, dollars).total)).toBe(false)
-    const bought = new Set(aThird(estimatePlan(plan, dollars)).lines.map(({ tree }) => tree))
+    const budget = aThird(estimatePlan(plan, dollars))
+    const bought = new Set(budget.lines.map(({ tree }) => tree))
     const lines = estimate.lines.filter(({ tree, visit }) => visit === 1 && bought.has(tree))
-    const [sheet, follows] = describeEstimateSheets(offerOf('some trees', lines, estimate), plan)
+    const [sheet, follows] = describeEstimateSheets(
+      { ...budget, ...offerOf('within budget', lines, estimate) },
+      plan
+    )
     expect((await compared('Estimate working', follows!)).differing).toEqual([])
     // The head tells that the other documents are older now; everything else is what the engine says.
     const { differing } = await compared('Estimate', sheet!, [ageOf(sheet!)])
