@@ -33,7 +33,7 @@ function numberOf(cell: Cell): number | null {
   const value = Number(
     found[1]
       .replace(/[\s'’]/g, '')
-      .replace(/,(\d{1,2})$/, '.$1')
+      .replace(/,(\d{1,2}|\d{4,})$/, '.$1')
       .replaceAll(',', '')
   )
   return Number.isFinite(value) ? value : null

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../../shared/units'
-import { tokensOf } from './headerTokens'
+import { longestHeader, tokensOf } from './headerTokens'
 import { wordsOf, type HeaderWord } from './headerWords'
 import { foreignMeanings, type Meaning } from './dictionary'
 import type { Notion } from './words/notion'
@@ -42,11 +42,26 @@ const sizes: Readonly<Record<LengthUnit, readonly Meaning[]>> = {
   yd: ['tall']
 }
 
+/** Headers that were taken apart: the same few stand on every sheet. The store is emptied before it grows large. */
+const known = new Map<string, HeaderText>()
+const mostKnown = 5000
+
+/** Takes a header apart; one that was is remembered. */
+export function readHeaderText(header: string): HeaderText {
+  const before = known.get(header)
+  if (before !== undefined) return before
+  const text = takenApart(header)
+  if (known.size >= mostKnown) known.clear()
+  // What is longer is cut off, and no header that comes again.
+  if (header.length <= longestHeader) known.set(header, text)
+  return text
+}
+
 /**
- * Takes a header apart. A word may stand for more than one notion ("top", "base"); the reading of a field takes the one
+ * A word may stand for more than one notion ("top", "base"); the reading of a field takes the one
  * it needs, so all are given.
  */
-export function readHeaderText(header: string): HeaderText {
+function takenApart(header: string): HeaderText {
   const { tokens, unit, percent, degrees, tick } = tokensOf(header)
   const words = wordsOf(tokens)
   if (percent) words.push(said('%', 'share'))

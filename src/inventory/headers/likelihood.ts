@@ -101,8 +101,20 @@ function scoreOf(
   return score * (unknownWord[Math.min(explained, unknownWord.length - 1)] ?? 0) ** unknown
 }
 
+/** What headers may mean, as long as they are remembered. */
+const known = new WeakMap<HeaderText, readonly Likely[]>()
+
 /** The best reading of each standing of each field that a header may mean, likeliest first. */
-export function likelihoods(header: HeaderText): Likely[] {
+export function likelihoods(header: HeaderText): readonly Likely[] {
+  let found = known.get(header)
+  if (found === undefined) {
+    found = compared(header)
+    known.set(header, found)
+  }
+  return found
+}
+
+function compared(header: HeaderText): Likely[] {
   const first = firstNamed(header.words)
   const found: Likely[] = []
   for (const { field, readings: each } of readings) {

@@ -186,7 +186,7 @@ function named(known: Known, typed: string, ids: CellReader, row: number): Ident
 function fromColumn(known: Known, part: Part, ids: CellReader): IdentityOrWhy[] {
   const read: Reading<string>[] = []
   for (const row of part.rows) read.push(ids.read(row) as Reading<string>)
-  const inherits = standOnce(read)
+  const inherits = standOnce(read, part)
   const found: IdentityOrWhy[] = []
   let last: Identity | null = null
   let lastRead: string | null = null
@@ -243,19 +243,28 @@ function withoutTreeAt(place: string): Problem {
   return problem('limb-without-tree', place, { row: Number(/\d+$/.exec(place)?.[0] ?? 0) })
 }
 
-/** Ids stand on the first row of a tree where they are blank more often than repeated on the row below. */
-function standOnce(read: readonly Reading<string>[]): boolean {
+/**
+ * Ids stand on the first row of a tree where they are blank more often than repeated on the row below; a row that was
+ * entered twice says nothing of it.
+ */
+function standOnce(read: readonly Reading<string>[], part: Part): boolean {
   let blanks = 0
+  for (const reading of read) if (reading === null) blanks++
+  if (blanks === 0) return false
   let repeats = 0
   let last: Reading<string> = null
-  for (const reading of read) {
-    if (reading === null) blanks++
-    else {
-      if (reading === last) repeats++
-      last = reading
-    }
-  }
-  return blanks > 0 && (repeats === 0 || blanks > repeats)
+  read.forEach((reading, at) => {
+    if (reading === null) return
+    if (reading === last && !isCopy(part, at)) repeats++
+    last = reading
+  })
+  return repeats === 0 || blanks > repeats
+}
+
+/** Whether a row of a part says in every cell what the row above it says. */
+function isCopy({ block, rows }: Part, at: number): boolean {
+  const [above = [], own = []] = [block.rows[rows[at - 1] ?? -1], block.rows[rows[at] ?? -1]]
+  return own.length === above.length && own.every((cell, column) => cell === above[column])
 }
 
 /** Whether a row without an id says nothing else of a tree than the row above it. */

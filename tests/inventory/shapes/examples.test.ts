@@ -245,3 +245,26 @@ test.each(['.', ','])(
     expect(read?.limbs.map(({ id }) => id)).toEqual(['L1', 'L2', 'L3', 'L4'])
   }
 )
+
+test('a row entered twice does not say that ids stand on every row', () => {
+  const survey = sheet(
+    'Survey',
+    'Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m)',
+    'T1 | 6 | 0.9 | A | 3 | 15 | 0.9 | 2.4',
+    ' | | | B | 4 | 15 | 1 | 2.6',
+    'T2 | 7 | 0.9 | A | 3 | 15 | 0.9 | 2.4',
+    'T2 | 7 | 0.9 | A | 3 | 15 | 0.9 | 2.4'
+  )
+  expect(limbsOf(survey)).toEqual(['T1 6 A 30 150 0.9 2.4', 'T1 6 B 40 150 1 2.6', 'T2 7 A 30 150 0.9 2.4'])
+})
+
+test('a lone number with many decimals behind a comma is a length like others', () => {
+  const survey = sheet(
+    'Survey',
+    ' | | | Limb 1',
+    'Tree | Height | Crown base | ID | diameter | stem | origin | tip',
+    ' | m | m | | cm | in | m | m',
+    'T1 | 6 | 0,9 | A | 3 | 5,905511811024 | 0,9 | 2.4 m'
+  )
+  expect(limbsOf(survey).map((limb) => Math.round(Number(limb.split(' ')[4])))).toEqual([150])
+})
