@@ -74,7 +74,7 @@ export function cellFunction(): Measurement[] {
 }
 
 /**
- * Describing the five documents of some 2,000 trees, against reading and planning the same trees: once as in the add-in,
+ * Describing the documents of some 2,000 trees, against reading and planning the same trees: once as in the add-in,
  * where nothing tidies up the memory between a plan and its documents, and once with a full tidying up before each.
  */
 export function describing(): Measurement[] {

@@ -49,7 +49,7 @@ async function measureWorkbook(): Promise<void> {
     3,
     0
   )
-  const what = `write the five documents of ${plan.trees.length} trees as an .xlsx, looks and charts included`
+  const what = `write all documents of ${plan.trees.length} trees as an .xlsx, looks and charts included`
   const against = 'the bare cells by the same library'
   console.log(
     JSON.stringify([

@@ -30,3 +30,10 @@ const withO = /^[NSEW]{0,2}O[NSEW]?$/
 export function hasLetterO(text: string): boolean {
   return withO.test(text.trim())
 }
+
+const eight = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const
+
+/** The nearest of eight compass points: 100 degrees from north give "E". */
+export function compassPoint(degrees: number): string {
+  return eight[((Math.round(degrees / 45) % 8) + 8) % 8] ?? 'N'
+}

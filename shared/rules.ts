@@ -40,6 +40,7 @@ export type RuleTopic =
   | 'leader'
   | 'growth'
   | 'foliage'
+  | 'reach'
 
 /** What ties a rule to others; the reader of the Rules sheet goes by it. */
 export interface RuleTies {
@@ -582,6 +583,11 @@ const foliage = about('foliage', {
   )
 })
 
+/** How the round sheet tells what is done from the ground; the plan does not go by it. How far a pole goes is a rate. */
+const reach = about('reach', {
+  handReach: rule('Cuts are reached by hand up to', 2133.6, 'mm', 1000, 4000, practice, 'practice')
+})
+
 /** Every threshold, weight, table and interval of the model, with its default, source and allowed range. */
 export const ruleBook = {
   ...standing,
@@ -596,7 +602,8 @@ export const ruleBook = {
   ...room,
   ...leader,
   ...growth,
-  ...foliage
+  ...foliage,
+  ...reach
 } satisfies Record<string, Rule>
 
 export type RuleName = keyof typeof ruleBook

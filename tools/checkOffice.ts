@@ -17,6 +17,7 @@ import { describeDocuments, planDocuments } from '../src/sheets/describeDocument
 import { describeEstimateSheets } from '../src/sheets/estimate/estimateSheet'
 import { moneyFormat } from '../src/sheets/moneyFormat'
 import { describeRates } from '../src/sheets/rates/ratesSheet'
+import { describeRoundSheet } from '../src/sheets/round-sheet/roundSheet'
 import { describeRules } from '../src/sheets/rules/rulesSheet'
 import { isFormula, type SheetDescription } from '../src/sheets/sheet'
 import { unpackValues } from '../src/file/file-library/unpackValues'
@@ -24,12 +25,22 @@ import { sampleInventory, sampleSheetName } from '../src/file/sampleInventory'
 import { SheetLooks } from '../src/file/workbookStyles'
 import { writeWorkbook } from '../src/file/writeWorkbook'
 import { spoiled, yenRates } from '../tests/sheets/sheetFormulas'
+import { youngTrees } from '../tests/sheets/youngTrees'
 import { openXmlFaults } from './checkOpenXml'
 import { MissingProgram, OfficeSuite, pagesOf } from './officeSuite'
 
 const folder = join(__dirname, '..', 'build', 'office')
 
 const otherRates = { ...yenRates, taxRate: '0.1' }
+
+/** A round of 500 invented young trees: its sums are compared, and it may not take more pages than this. */
+const longRound = { name: 'Round of 500', trees: 500, pages: 12 }
+
+function roundSheetOf500(): SheetDescription {
+  const rows = youngTrees(longRound.trees)
+  const plan = planInventory(readInventory({ rows, sheet: 'Trees', top: 0, left: 0 }), { date: '2026-03-02' })
+  return { ...describeRoundSheet(plan, firstVisit(estimatePlan(plan))), name: longRound.name }
+}
 
 /** Every document of the sample, the sheets a person owns, and a second estimate at other rates. */
 function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[] } {
@@ -41,6 +52,7 @@ function documentsOfSample(): { sheets: SheetDescription[]; minorDigits: number[
     ...describeDocuments(planDocuments, plan, firstVisit(estimate)),
     describeRules(),
     describeRates(estimate.rates),
+    roundSheetOf500(),
     ...describeEstimateSheets(wholeProgram(estimate), plan)
   ]
   const yen = [withinBudget(other, other.total.div(3)), wholeProgram(other)].flatMap((offer) =>
@@ -146,7 +158,9 @@ async function checkPrints(suite: OfficeSuite): Promise<string[]> {
       const error = errors.exec(page)
       return error === null ? [] : [`${wanted}, page ${String(at + 1)}: shows ${error[0]}.`]
     })
-    return [...missing, ...shown]
+    const isLong = sheet.name === longRound.name && pages.length > longRound.pages
+    const over = isLong ? [`${wanted}: more than ${String(longRound.pages)} pages.`] : []
+    return [...missing, ...shown, ...over]
   })
 }
 

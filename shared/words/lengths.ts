@@ -1,4 +1,4 @@
-import { convertLength, systems, type UnitSystem } from '../units'
+import { convertLength, systems, type LengthUnit, type UnitSystem } from '../units'
 import { tenth } from './figures'
 import { rounded, type Limit } from './rounding'
 
@@ -22,4 +22,23 @@ export function showDiameter(millimeters: number, system: UnitSystem, limit?: Li
 export function showHeight(meters: number, system: UnitSystem, limit?: Limit): string {
   const unit = systems[system].height
   return `${tenth(convertLength(meters, 'm', unit), limit)} ${unit}`
+}
+
+/** The marks of feet and inches, as lists for a crew have them where room is short; other units as they are. */
+const marks: Partial<Record<LengthUnit, string>> = { ft: "'", in: '"' }
+
+function marked(value: number, unit: LengthUnit, limit?: Limit): string {
+  return `${tenth(value, limit)}${marks[unit] ?? ` ${unit}`}`
+}
+
+/** A diameter with the mark of its unit: 2.5" (inches), or "6 cm". */
+export function markDiameter(millimeters: number, system: UnitSystem, limit?: Limit): string {
+  const unit = systems[system].diameter
+  return marked(convertLength(millimeters, 'mm', unit), unit, limit)
+}
+
+/** A height with the mark of its unit: 24', or "7.3 m". */
+export function markHeight(meters: number, system: UnitSystem, limit?: Limit): string {
+  const unit = systems[system].height
+  return marked(convertLength(meters, 'm', unit), unit, limit)
 }

@@ -1,4 +1,4 @@
-import { pageScale, printMargins } from '../sheets/pageBreaks'
+import { marginsOf, pageScale } from '../sheets/pageBreaks'
 import type { SheetDescription } from '../sheets/sheet'
 
 /** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
@@ -15,10 +15,11 @@ export function setUpPage(
   layout.orientation = page.orientation === 'landscape' ? 'Landscape' : 'Portrait'
   layout.paperSize = page.paper === 'a4' ? 'A4' : 'Letter'
   layout.zoom = page.breaks?.length ? { scale: pageScale(page, widths) } : { horizontalFitToPages: 1 }
-  layout.leftMargin = printMargins.beside
-  layout.rightMargin = printMargins.beside
-  layout.topMargin = printMargins.above
-  layout.bottomMargin = printMargins.above
+  const { beside, above } = marginsOf(page)
+  layout.leftMargin = beside
+  layout.rightMargin = beside
+  layout.topMargin = above
+  layout.bottomMargin = above
   layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
   layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'

@@ -2,7 +2,7 @@ import { absoluteArea, quotedPrefix, type Area } from '../../shared/cells'
 import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, ownName } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
-import { pageScale, printMargins } from '../sheets/pageBreaks'
+import { marginsOf, pageScale } from '../sheets/pageBreaks'
 import type { BookSheet, FilePage, FileTable } from './file-library/fileBook'
 import { packBook } from './file-library/packBook'
 import { sheetCells } from './sheetCells'
@@ -34,13 +34,16 @@ function tablesOf(description: SheetDescription, taken: Set<string>): FileTable[
 }
 
 /** In inches; header and footer stand where Excel puts them by itself. */
-const margins = {
-  left: printMargins.beside / 72,
-  right: printMargins.beside / 72,
-  top: printMargins.above / 72,
-  bottom: printMargins.above / 72,
-  header: 0.3,
-  footer: 0.3
+function fileMargins(page: SheetDescription['page']): FilePage['margins'] {
+  const { beside, above } = marginsOf(page)
+  return {
+    left: beside / 72,
+    right: beside / 72,
+    top: above / 72,
+    bottom: above / 72,
+    header: 0.3,
+    footer: 0.3
+  }
 }
 
 /** The columns described are printed, however far a text runs over. */
@@ -49,7 +52,7 @@ function pageOf({ page, rows, widths }: SheetDescription): FilePage {
   return {
     orientation,
     paperSize: paper,
-    margins,
+    margins: fileMargins(page),
     printArea: absoluteArea({ row: 0, column: 0, rows: rows.length, columns }),
     ...(titleRow === null ? {} : { titleRows: `${String(titleRow + 1)}:${String(titleRow + 1)}` }),
     ...(breaks?.length ? { scale: pageScale(page, widths) } : { fit: { width: 1, height: 0 } })

@@ -6,6 +6,7 @@ import { describeCutPlan } from './cut-plan/cutPlan'
 import { planDocuments, type NeedsOf, type PlanDocument, type UsersDocument } from './documentBook'
 import { describeEstimateSheets } from './estimate/estimateSheet'
 import { describeStartRates } from './rates/ratesSheet'
+import { describeRoundSheet } from './round-sheet/roundSheet'
 import { describeRules } from './rules/rulesSheet'
 import type { SheetDescription } from './sheet'
 import { describeSpecification } from './specification/specification'
@@ -29,6 +30,7 @@ const describe: { readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind>
   estimate: ({ plan, offer }) => describeEstimateSheets(offer, plan),
   'client-report': ({ plan, offer, cover }) => describeClientReport(plan, offer, cover, { drawings: true }),
   'work-order': ({ plan, offer, cover }) => describeWorkOrder(plan, offer, { cover }),
+  'round-sheet': ({ plan, offer, cover }) => describeRoundSheet(plan, offer, { cover }),
   specification: ({ plan, offer }) => describeSpecification(plan, offer)
 }
 

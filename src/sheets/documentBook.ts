@@ -62,6 +62,13 @@ export const documentBook = {
     needs: ['plan', 'offer', 'cover'],
     ticked: false
   },
+  'round-sheet': {
+    title: 'Round sheet',
+    usersOwn: false,
+    about: 'one line per tree for many young trees, from the ground or with a pole',
+    needs: ['plan', 'offer', 'cover'],
+    ticked: false
+  },
   specification: {
     title: 'Specification',
     usersOwn: false,

@@ -13,20 +13,31 @@ export const standardRow = 15
 const papers = { letter: [612, 792], a4: [595, 842] } as const
 
 /** Points of paper left free on either side, and above and below. */
-export const printMargins = { beside: 36, above: 54 } as const
+const margins = {
+  usual: { beside: 36, above: 54 },
+  narrow: { beside: 28, above: 36 }
+} as const
+
+/** The margins of a page, the usual ones unless it says otherwise. */
+export function marginsOf({ margins: kind = 'usual' }: Pick<PageSetup, 'margins'>): {
+  readonly beside: number
+  readonly above: number
+} {
+  return margins[kind]
+}
 
 /**
  * How much wider than computed columns may come out: 7 pixels a character on a screen, but 0.507 em of the standard font,
  * 11 points, where a program goes by the letters themselves (measured in LibreOffice).
  */
-const widerColumns = 1.07
+export const widerColumns = 1.07
 
 /** Width in points of columns of so many characters of the standard font: 7 pixels each and 5 a column, 96 to 72. */
 export function columnPoints(...characters: readonly number[]): number {
   return characters.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
 }
 
-type Paper = Pick<PageSetup, 'paper' | 'orientation' | 'columns'>
+type Paper = Pick<PageSetup, 'paper' | 'orientation' | 'columns' | 'margins'>
 
 function pointsOf({ paper, orientation }: Paper): { across: number; down: number } {
   const [short, long] = papers[paper]
@@ -39,13 +50,39 @@ function pointsOf({ paper, orientation }: Paper): { across: number; down: number
  */
 export function pageScale(page: Paper, widths: readonly number[]): number {
   const wide = columnPoints(...widths.slice(0, page.columns))
-  const room = pointsOf(page).across - 2 * printMargins.beside
+  const room = pageAcross(page)
   return Math.min(100, Math.floor((100 * room) / (widerColumns * wide)))
 }
 
 /** Points of rows that a page holds, less a little for rounding. */
 export function pageRoom(page: Paper, widths: readonly number[]): number {
-  return (pointsOf(page).down - 2 * printMargins.above - 12) / (pageScale(page, widths) / 100)
+  return (pointsOf(page).down - 2 * marginsOf(page).above - 12) / (pageScale(page, widths) / 100)
+}
+
+/** Points across a page between its margins. */
+export function pageAcross(page: Paper): number {
+  return pointsOf(page).across - 2 * marginsOf(page).beside
+}
+
+/** Pages that rows take where each ends when it is full, a row of headers at the head of every page after its own. */
+export function pagesTaken(
+  heights: readonly RowHeight[],
+  count: number,
+  titleRow: number,
+  room: number
+): number {
+  const points = heightsOf(heights, count)
+  const repeated = points[titleRow] ?? 0
+  let pages = 1
+  let used = 0
+  points.forEach((height, row) => {
+    if (used + height > room) {
+      pages += 1
+      used = row > titleRow ? repeated : 0
+    }
+    used += height
+  })
+  return pages
 }
 
 /** Points of the rows from one up to another, the second not included. */

@@ -133,6 +133,8 @@ export interface PageSetup {
   footer: string
   /** Columns that are printed, from the left; all of them unless given. */
   columns?: number
+  /** Narrow where many rows have to go on few pages. */
+  margins?: 'usual' | 'narrow'
   /** Rows, from 0, that have to begin a page. */
   breaks?: number[]
 }

@@ -1,18 +1,20 @@
 import type { Cover } from '../../src/sheets/client-report/clientReport'
 import { documentBook, isMadeFrom, planDocuments, type PlanDocument } from '../../src/sheets/documentBook'
+import { listed } from '../../shared/words/lists'
 import { el, freshId } from '../parts/elements'
 
-/** What the person chose to write, and whose job it is, as the client report and the work order say. */
+/** What the person chose to write, and whose job it is, as the documents for client and crew say. */
 export interface Choice {
   kinds: ReadonlySet<PlanDocument>
   cover: Pick<Cover, 'client' | 'site' | 'preparedBy'>
 }
 
 /** The documents that say whose job it is. */
-const named = planDocuments
-  .filter((kind) => isMadeFrom(kind, 'cover'))
-  .map((kind) => `the ${documentBook[kind].title.toLowerCase()}`)
-  .join(' and ')
+const named = listed(
+  planDocuments
+    .filter((kind) => isMadeFrom(kind, 'cover'))
+    .map((kind) => `the ${documentBook[kind].title.toLowerCase()}`)
+)
 
 const fields = [
   ['client', 'Client'],

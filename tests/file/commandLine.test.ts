@@ -217,6 +217,7 @@ describe('a file of one’s own', () => {
       'Estimate working',
       'Client report',
       'Work order',
+      'Round sheet',
       'Specification'
     ])
   })

@@ -194,9 +194,10 @@ const byDefault = planned({})
 
 /**
  * Shown beside each share and used at the ends of the outlook; the word for a priority; whether leaders are too close to
- * call, which is told beside “confirm on site”. Each has a test of its own.
+ * call, which is told beside “confirm on site”; the reach of a hand, which decides the round sheet alone. Each has a test of
+ * its own.
  */
-const elsewhere: RuleName[] = ['foliageError', 'mediumFrom', 'leaderClose']
+const elsewhere: RuleName[] = ['foliageError', 'mediumFrom', 'leaderClose', 'handReach']
 
 it.each((Object.keys(ruleBook) as RuleName[]).filter((rule) => !elsewhere.includes(rule)))(
   '%s moves a plan at one end of its range',

@@ -72,9 +72,9 @@ describe('the sheets to write', () => {
     const { root, pane } = await openPane(new FakeSurface(), engine)
     await pane.planSelection()
     ;[...root.querySelectorAll<HTMLElement>('[role=tab]')].at(-1)?.click()
-    expect(readable(root)).not.toContain('For the client report and the work order')
+    expect(readable(root)).not.toContain('For the client report, the work order and the round sheet')
     tick(root, 'Client report')
-    expect(readable(root)).toContain('For the client report and the work order')
+    expect(readable(root)).toContain('For the client report, the work order and the round sheet')
     const field = [...root.querySelectorAll('label')].find(({ textContent }) => textContent === 'Client')!
     const input = field.control as HTMLInputElement
     input.value = 'Quarry trust (invented)'

@@ -1,3 +1,4 @@
+import { crewDays, type CrewDay } from '../crewDays'
 import { ruleChangeSentences } from '../planBasis'
 import { judgedOf, judgedWords } from '../../plan/judged'
 import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
@@ -15,7 +16,7 @@ import { rowsNamed } from '../../../shared/words/some'
 import { seasonSentences } from '../seasonWords'
 import type { SheetDescription } from '../sheet'
 import { addChecks, addRules, addSignOff } from './workOrderChecks'
-import { crewDays, roundOf, type CrewDay } from './workOrderDays'
+import { roundOf, type Stop } from './workOrderDays'
 import { addStop, orderWidths } from './workOrderTree'
 
 export interface WorkOrderOptions {
@@ -39,14 +40,15 @@ const inOffer: Record<ChosenOffer['kind'], string> = {
 const outdoors = 12
 
 /** Crew days that a day of the round takes: more than one where a single tree is longer than a day. */
-const daysFor = (day: CrewDay, hours: number): number => Math.max(1, Math.ceil(day.hours / hours - 1e-9))
+const daysFor = (day: CrewDay<Stop>, hours: number): number =>
+  Math.max(1, Math.ceil(day.hours / hours - 1e-9))
 
 function addHead(
   draft: PrintedDraft,
   plan: Plan,
   year: number,
   hours: number,
-  days: CrewDay[],
+  days: CrewDay<Stop>[],
   offer: ChosenOffer,
   { cover }: WorkOrderOptions
 ): void {
@@ -74,7 +76,7 @@ function addHead(
   draft.blank()
 }
 
-function addDay(draft: PrintedDraft, day: CrewDay, number: number, hours: number, plan: Plan): void {
+function addDay(draft: PrintedDraft, day: CrewDay<Stop>, number: number, hours: number, plan: Plan): void {
   const taken = daysFor(day, hours)
   const over = taken > 1 ? `, longer than a day: plan ${String(taken)} days` : ''
   if (number > 1) draft.newPage()
@@ -144,7 +146,7 @@ function nothingOrdered({ trees }: Plan, year: number): string {
 }
 
 /** Trees that this order does not send anybody to, and why. */
-function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay[]): void {
+function addOthers(draft: PrintedDraft, plan: Plan, year: number, days: CrewDay<Stop>[]): void {
   const ordered = new Set(days.flatMap(({ stops }) => stops.map(({ tree }) => tree)))
   const others = byUrgency(plan).filter((tree) => !ordered.has(tree))
   if (others.length === 0 && plan.unplanned.length === 0) return

@@ -1,17 +1,11 @@
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
 import type { ChosenOffer } from '../../price/offers'
+import type { TimedStop } from '../crewDays'
 
 /** A tree on the crew's round. */
-export interface Stop {
+export interface Stop extends TimedStop {
   tree: TreePlan
   visit: Visit
-  /** Crew-hours of its line. */
-  hours: number
-}
-
-export interface CrewDay {
-  stops: Stop[]
-  hours: number
 }
 
 /** Stops at one place follow each other; places come in the order of their most urgent tree. */
@@ -37,22 +31,4 @@ export function roundOf(plan: Plan, offer: Pick<ChosenOffer, 'lines'>, year: num
     })
   )
   return byPlace(stops)
-}
-
-/**
- * The round split into crew days in its order: a tree that would run over the productive hours opens the next day. A
- * tree that takes longer than a day stands alone, and its hours say so.
- */
-export function crewDays(stops: readonly Stop[], productiveHours: number): CrewDay[] {
-  const days: CrewDay[] = []
-  for (const stop of stops) {
-    const day = days.at(-1)
-    const { hours } = stop
-    if (day === undefined || day.hours + hours > productiveHours + 1e-9) days.push({ stops: [stop], hours })
-    else {
-      day.stops.push(stop)
-      day.hours += hours
-    }
-  }
-  return days
 }
