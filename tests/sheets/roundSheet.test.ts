@@ -67,7 +67,7 @@ function listsOf({ rows, page }: SheetDescription): Map<string, string[]> {
 }
 
 const roundOf = (plan: Plan, options?: RoundSheetOptions) =>
-  describeRoundSheet(plan, estimatePlan(plan), options)
+  describeRoundSheet(plan, firstVisit(estimatePlan(plan)), options)
 
 const plans: [string, Plan][] = [
   ['the sample', samplePlan()],
@@ -156,15 +156,15 @@ describe.each(plans)('%s', (_name, plan) => {
     const formulas = formulasOf(sheet)
     const value = new Map<string, number>()
     const column = (sheet.rows[sheet.page.titleRow!] ?? []).length - 1
+    const needed = (formula: string) =>
+      precedents(formula, 0, [sheet]).map((cell) => cell.replace(/^.*!/, ''))
     for (const { row, minutes } of lines) value.set(`${String.fromCharCode(65 + column)}${row + 1}`, minutes)
     const pending = [...formulas]
     while (pending.length > 0) {
-      const at = pending.findIndex(({ formula }) =>
-        precedents(formula, sheet).every((cell) => value.has(cell))
-      )
+      const at = pending.findIndex(({ formula }) => needed(formula).every((cell) => value.has(cell)))
       expect(at).toBeGreaterThanOrEqual(0)
       const [{ address, formula, value: stored }] = pending.splice(at, 1) as [(typeof formulas)[number]]
-      const sum = precedents(formula, sheet).reduce((all, cell) => all + value.get(cell)!, 0)
+      const sum = needed(formula).reduce((all, cell) => all + value.get(cell)!, 0)
       expect([address, Number(stored)]).toEqual([address, expect.closeTo(sum, 6)])
       value.set(address, sum)
     }
@@ -287,14 +287,15 @@ describe('a round worked by hand', () => {
   const plan = planOf(byHand)
   const sheet = roundOf(plan)
 
-  test('set-up 8 and 1.5 minutes are 0.16 h; 8 and 3 × 1.3 above 10 ft are 0.20 h; two trees are 0.36 h', () => {
+  // One of three persons with a pole: (3 + 1.5) / 3 = 1.5 minutes, and (3 + 3 × 1.3 above 10 ft) / 3 = 2.3.
+  test('0.03 and 0.04 crew-hours are 1.8 and 2.4 crew-minutes, together 0.07 and 4.2', () => {
     expect(linesOf(sheet).map(({ tree, cuts, from, minutes }) => [tree, ...cuts, from, minutes])).toEqual([
-      ['H1', "! B E 6': dead, remove", 'ground', 9.6],
-      ['H2', "! B SW 12': dead, remove", 'pole', 12]
+      ['H1', "! B E 6': dead, remove", 'ground', 1.8],
+      ['H2', "! B SW 12': dead, remove", 'pole', 2.4]
     ])
     const day = sheet.rows.find((row) => String(row[0]).startsWith('Day 1'))!
-    expect(day[0]).toBe('Day 1: 2 trees, 0.36 of 7 crew-hours')
-    expect(day.at(-1)).toMatchObject({ value: 21.6 })
+    expect(day[0]).toBe('Day 1: 2 trees, 0.07 of 7 crew-hours')
+    expect(day.at(-1)).toMatchObject({ value: 4.2 })
     expect(sheet.rows.some((row) => row[0] === 'Alder Row: 2 trees')).toBe(true)
   })
 
@@ -307,31 +308,39 @@ describe('a round worked by hand', () => {
   })
 
   test.each([
-    ['handReach', 1500, ['pole', 'pole']],
-    ['handReach', 3700, ['ground', 'ground']],
-    ['poleReach', 3000, ['ground']],
-    ['poleReach', 6000, ['ground', 'pole', 'pole']],
-    ['poleCut', 25, ['ground']]
-  ] as const)('the rule %s at %d mm moves it', (name, value, from) => {
+    [1500, ['pole', 'pole']],
+    [3700, ['ground', 'ground']]
+  ])('the reach of a hand on the Rules sheet, %d mm, moves it', (handReach, from) => {
     const inventory = readInventory({ rows: byHand, sheet: 'Trees', top: 0, left: 0 })
-    const rules = rulesWith({ [name]: value })
+    const rules = rulesWith({ handReach })
     const moved = roundOf(planInventory(inventory, { date: '2026-03-02', rules }))
     expect(linesOf(moved).map((line) => line.from)).toEqual(from)
     expect(runningText(moved)).toContain('Rule changed for this plan:')
   })
 
+  test.each([
+    [{ poleHeight: 3 }, ['ground']],
+    [{ poleHeight: 6 }, ['ground', 'pole', 'pole']],
+    [{ poleCut: 25 }, ['ground']],
+    [{ poleHeight: 0 }, ['ground']]
+  ])('the pole of the Rates sheet, %j, moves it', (own, from) => {
+    const estimate = estimatePlan(plan, { ...inventedRatesIn['in-ft'], ...own })
+    const moved = describeRoundSheet(plan, firstVisit(estimate))
+    expect(linesOf(moved).map((line) => line.from)).toEqual(from)
+    if ('poleHeight' in own && own.poleHeight === 0)
+      expect(runningText(moved)).toContain('no pole is used (Rates sheet).')
+  })
+
   test('keeps to what was ordered, and gives the day the hours of the rates', () => {
-    const estimate = estimatePlan(plan, { ...inventedRatesIn['in-ft'], dayHours: 0.2 })
-    const all = thisVisit(estimate)
-    const offer = { ...all, lines: all.lines.filter(({ tree }) => tree !== 'H1') }
-    const ordered = describeRoundSheet(plan, estimate, { offer })
+    const estimate = estimatePlan(plan, { ...inventedRatesIn['in-ft'], dayHours: 0.05 })
+    const ordered = describeRoundSheet(plan, someTrees(estimate, new Set(['H2'])))
     expect(linesOf(ordered).map(({ tree }) => tree)).toEqual(['H2'])
-    expect(runningText(ordered)).toContain('Work not in what was ordered: H1.')
-    expect(linesOf(describeRoundSheet(plan, estimate)).map(({ day }) => day)).toEqual([1, 2])
+    expect(runningText(ordered)).toContain('Work not in what was ordered: H1 and H3.')
+    expect(linesOf(describeRoundSheet(plan, firstVisit(estimate))).map(({ day }) => day)).toEqual([1, 2])
   })
 
   test('is in the units of the plan, on its paper', () => {
-    const metric = describeRoundSheet({ ...plan, system: 'cm-m' }, estimatePlan(plan))
+    const metric = roundOf({ ...plan, system: 'cm-m' })
     expect(linesOf(metric).map(({ cuts }) => cuts[0])).toEqual([
       '! B E 1.8 m: dead, remove',
       '! B SW 3.7 m: dead, remove'
