@@ -90,13 +90,26 @@ const role = {
     'tronco, líder'
   ),
   limb: listed(
-    'limb, branch, lateral, scaffold, permanent, stem, codominant, codom, competing, ast, äste, aeste, leitast',
-    'starkast, seitenast, dauerast, stämmling, staemmling, branche, charpentière, tige, permanente',
+    'limb, branch, lateral, scaffold, stem, codominant, codom, competing, ast, äste, aeste, leitast',
+    'starkast, seitenast, stämmling, staemmling, branche, charpentière, tige',
     'rama, rama principal, codominante'
   ),
+  permanent: listed('permanent, perm, dauerast, permanente, définitive, definitiva'),
   temporary: listed(
     'temporary, temp, temporary branch, nurse, temporär, temporaer, zeitweilig, temporaire, temporal',
     'provisional, provisoire'
+  )
+}
+
+const permanent = {
+  yes: listed(
+    'yes, permanent, perm, p, y, true, x, 1, ✓, ✔, ☑, ☒, •, ●, +, keep, stays, scaffold, ja, j, dauerhaft, dauerast',
+    'bleibt, gerüstast, oui, o, permanente, définitive, définitif, charpentière, vrai, wahr, sí, s, verdadero',
+    'definitiva, definitivo'
+  ),
+  no: listed(
+    'no, temporary, temp, t, n, false, 0, -, –, —, ☐, nein, temporär, temporaer, zeitweilig, falsch, non',
+    'temporaire, provisoire, faux, temporal, provisional, falso'
   )
 }
 
@@ -157,6 +170,7 @@ export const choices = {
   growth,
   includedBark,
   role,
+  permanent,
   live,
   measured,
   access,

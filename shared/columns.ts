@@ -234,6 +234,21 @@ export const columns = [
     words: ['mature height', 'mature ht', 'eventual height', 'height at maturity']
   },
   {
+    field: 'lowestPermanent',
+    of: 'tree',
+    name: 'Lowest permanent limb',
+    reads: optional('height'),
+    use: 'plan',
+    words: [
+      'lowest permanent limb',
+      'lowest permanent branch',
+      'lowest permanent limb height',
+      'lowest permanent limb ht',
+      'permanent limbs from',
+      'first permanent branch'
+    ]
+  },
+  {
     field: 'treeNotes',
     of: 'tree',
     name: 'Tree notes',
@@ -380,6 +395,14 @@ export const columns = [
     words: ['role', 'limb role', 'type']
   },
   {
+    field: 'permanent',
+    of: 'limb',
+    name: 'Permanent',
+    reads: choice('permanent', null, 'it counts as not given'),
+    use: 'plan',
+    words: ['permanent', 'permanent limb', 'permanent branch', 'permanent or temporary']
+  },
+  {
     field: 'bark',
     of: 'limb',
     name: 'Included bark',
@@ -419,6 +442,14 @@ export const columns = [
     reads: flag,
     use: 'plan',
     words: ['broken', 'break', 'hanger']
+  },
+  {
+    field: 'breakHeight',
+    of: 'limb',
+    name: 'Break height',
+    reads: optional('height'),
+    use: 'plan',
+    words: ['break height', 'break ht', 'height of break']
   },
   {
     field: 'rubbing',

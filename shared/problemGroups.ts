@@ -269,6 +269,19 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message: '{count} limbs have their tip ({cells}) below its origin; they are treated as drooping limbs.',
     remedy: 'Nothing to do where they droop; otherwise check whether the two heights were swapped.'
   },
+  'foliage-above-tip': {
+    message: '{count} cells of {columns} are above both ends of their limb ({cells}); they were left out.',
+    remedy: 'Check them against the tip heights, and their units.'
+  },
+  'outside-limb': {
+    message:
+      '{count} cells of {columns} are not between the origin and the tip of their limb ({cells}); they were left out.',
+    remedy: 'Check them against the two heights, and their units.'
+  },
+  'clearance-all-sides': {
+    message: '{count} trees need a clearance and no side is given ({cells}): it holds on all sides.',
+    remedy: 'Nothing to do if it does; otherwise give the sides, compass points such as NE.'
+  },
   'tip-above-tree': {
     message: '{count} limbs have their tip above the tree’s height: {cells}.',
     remedy: 'Measure the heights of those trees again: a tree reaches to its highest tip.'
@@ -300,6 +313,11 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message: '{count} trees have no row marked as leader ({cells}); taken for them: {value}.',
     remedy: 'Confirm on site, or mark the leaders in the role column.'
   },
+  'stem-beside-leader': {
+    message:
+      '{count} limbs have no stem diameter ({cells}); the proposed leader beside each was taken for it.',
+    remedy: 'Measure the stems just above the unions if others carry on.'
+  },
   'leader-lost': {
     message:
       'The leaders of {count} trees are {what} ({cells}); what is proposed in their place stands with each tree.',
@@ -324,6 +342,30 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message:
       '{count} pairs of limbs of a tree start too near each other on the same side ({cells}); permanent limbs need {limit}.',
     remedy: 'Keep the better one of each pair as permanent and the other short, or removed in time.'
+  },
+  'permanent-close': {
+    message:
+      '{count} pairs of limbs marked permanent start too near each other, or one above the other on one side ({cells}); permanent limbs of these trees need {limit}.',
+    remedy: 'Nothing to do if they are to stay; otherwise mark one of each pair as not permanent.'
+  },
+  'permanent-low': {
+    message:
+      '{count} limbs marked permanent start below the lowest permanent limb of their tree, at {limit} ({cells}).',
+    remedy: 'Nothing to do if they are to stay; otherwise mark them as not permanent.'
+  },
+  'permanent-lost': {
+    message:
+      '{count} limbs marked permanent are dead or broken ({cells}); they are cut as such all the same.',
+    remedy: 'Check the cells, and choose other limbs as permanent.'
+  },
+  'permanent-temporary': {
+    message:
+      '{count} limbs are marked permanent ({cells}), and their role is temporary; they count as permanent.',
+    remedy: 'Clear one of the two cells of each.'
+  },
+  'scaffold-missing': {
+    message: '{count} trees have no permanent limbs chosen ({cells}): that needs, by tree, {value}.',
+    remedy: 'Add it to choose permanent limbs; nothing is claimed without it.'
   },
   'limbs-thicker': null,
   'heights-swapped': null,

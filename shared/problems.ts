@@ -508,6 +508,23 @@ const catalog = {
       'Limb {limb} of tree {tree} has its tip ({cell}) below its origin; it is treated as a drooping limb.',
     remedy: 'Nothing to do if it droops; otherwise check whether the two heights were swapped.'
   },
+  'foliage-above-tip': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”, above both ends of limb {limb} of tree {tree}; it was left out.',
+    remedy: 'Check it against the tip height, and their units.'
+  },
+  'outside-limb': {
+    level: 'doubt',
+    message:
+      '{column} at {cell} reads “{text}”, which is not between the origin and the tip of limb {limb} of tree {tree}; it was left out.',
+    remedy: 'Check it against the two heights, and their units.'
+  },
+  'clearance-all-sides': {
+    level: 'note',
+    message: 'Tree {tree} needs a clearance of {value} ({cell}) and no side is given: it holds on all sides.',
+    remedy: 'Nothing to do if it does; otherwise give the side, a compass point such as NE.'
+  },
   'tip-above-tree': {
     level: 'doubt',
     message: 'Limb {limb} of tree {tree} has its tip at {cell} above the tree’s height of {value}.',
@@ -546,6 +563,12 @@ const catalog = {
     message: 'Tree {tree} has no row marked as leader; {value} was taken ({cell}).',
     remedy: 'Confirm on site, or mark the leader in the role column.'
   },
+  'stem-beside-leader': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} has no stem diameter ({cell}); leader {other} beside it, {value} thick, was taken for it.',
+    remedy: 'Measure the stem just above the union if another one carries on.'
+  },
   'leader-lost': {
     level: 'doubt',
     message: 'The leader {limb} of tree {tree} is {what} ({cell}); {value}.',
@@ -574,6 +597,35 @@ const catalog = {
     message:
       'Limbs {limb} and {other} of tree {tree} start {value} apart on the same side ({cell}); permanent limbs need {limit}.',
     remedy: 'Keep the better one as permanent and the other short, or removed in time.'
+  },
+  'permanent-close': {
+    level: 'note',
+    message:
+      'Limbs {limb} and {other} of tree {tree} are both marked permanent and start {value} apart ({cell}); permanent limbs stand {limit} apart at least, and not above each other on one side.',
+    remedy: 'Nothing to do if both are to stay; otherwise mark one of them as not permanent.'
+  },
+  'permanent-low': {
+    level: 'note',
+    message:
+      'Limb {limb} of tree {tree} is marked permanent and starts at {value} ({cell}), below the lowest permanent limb at {limit}.',
+    remedy: 'Nothing to do if it is to stay; otherwise mark it as not permanent.'
+  },
+  'permanent-lost': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} is marked permanent and is {what} ({cell}); it is cut as {what} wood all the same.',
+    remedy: 'Check both cells, and choose another limb as permanent.'
+  },
+  'permanent-temporary': {
+    level: 'doubt',
+    message:
+      'Limb {limb} of tree {tree} is marked permanent ({cell}), and its role is temporary; it counts as permanent.',
+    remedy: 'Clear one of the two cells.'
+  },
+  'scaffold-missing': {
+    level: 'note',
+    message: 'Tree {tree} has no permanent limbs chosen ({cell}): that needs {value}.',
+    remedy: 'Add it to choose permanent limbs; nothing is claimed without it.'
   },
   'limbs-thicker': {
     level: 'doubt',

@@ -467,6 +467,33 @@ const room = about('room', {
     'ISA consumer brochure, Pruning Young Trees (read as reprinted)',
     'read'
   ),
+  scaffoldSide: rule(
+    'Permanent limbs stand above each other on one side within',
+    60,
+    'degrees',
+    0,
+    180,
+    practice,
+    'practice'
+  ),
+  scaffoldRatio: rule(
+    'A limb can be permanent up to an aspect ratio of',
+    0.6,
+    'ratio',
+    0.3,
+    0.8,
+    'Dahle et al. 2022, Forests 13(7):1007',
+    'read'
+  ),
+  lowestElsewhere: rule(
+    'Lowest permanent limb on sides without a clearance',
+    2438.4,
+    'mm',
+    0,
+    10000,
+    'ISA consumer brochure, Pruning Young Trees (read as reprinted): about 8 ft',
+    'read'
+  ),
   clearanceSide: rule('A limb hangs on a side within', 90, 'degrees', 10, 180, house, 'house'),
   temporaryCut: rule('Temporary limbs are removed before they pass', 50.8, 'mm', 10, 150, house, 'house'),
   temporaryRatio: rule(

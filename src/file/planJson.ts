@@ -40,6 +40,26 @@ function clearanceJson({ clearance }: TreePlan) {
   return { requiredM: required, reachedNowM: reachedNow, reachedYear, heldBy }
 }
 
+/** The permanent and temporary limbs, or in one sentence why none are chosen. */
+function scaffoldJson({ scaffold }: TreePlan) {
+  if (scaffold === null) return null
+  const { lowest, lowestElsewhere, lowestFrom, spacing, limbs, withheld } = scaffold
+  return {
+    lowestPermanentM: lowest,
+    lowestElsewhereM: lowestElsewhere,
+    lowestFrom,
+    spacingM: spacing,
+    limbs: limbs.map(({ limb, permanence, goneBy, by, reason }) => ({
+      limb: limb.id,
+      permanence,
+      goneBy,
+      by,
+      reason
+    })),
+    withheld
+  }
+}
+
 function treeJson(tree: TreePlan) {
   return {
     tree: tree.tree.id,
@@ -56,7 +76,8 @@ function treeJson(tree: TreePlan) {
       year,
       heldBy,
       priority
-    }))
+    })),
+    scaffold: scaffoldJson(tree)
   }
 }
 

@@ -7,6 +7,7 @@ import { byUrgency, type Plan, type TreePlan, type Visit } from '../plan/plan'
 import { listedFoliage } from '../plan/listedFoliage'
 import { outcomeWords } from '../plan/outcomeWords'
 import { priorityBands, priorityText } from '../plan/priorityWords'
+import { scaffoldSentence, treesNamed, withheldSentences } from '../plan/scaffold/scaffoldWords'
 import { shownDoses } from '../plan/shownDoses'
 import { describeTree } from '../plan/treeTitle'
 import type { ChosenOffer } from '../price/offers'
@@ -103,6 +104,8 @@ function treeLines(plan: TreePlan, { system, rules }: Plan): string[] {
     lines.push(
       ...folded(`The limbs listed carry ${wholePercent(listed)} of the foliage, each known to ±30 %.`, 2)
     )
+  const scaffold = scaffoldSentence(plan)
+  if (scaffold !== '') lines.push(...folded(scaffold, 2))
   const isUncut = plan.visits.every(({ cuts }) => cuts.length === 0)
   const visits = isUncut ? [] : plan.visits.flatMap((visit) => visitLines(plan, visit, system))
   if (visits.length > 0) lines.push(...visits)
@@ -114,6 +117,17 @@ function treeLines(plan: TreePlan, { system, rules }: Plan): string[] {
     )
   }
   return lines
+}
+
+/** Why no permanent limbs are chosen, each reason once with its trees. */
+function scaffoldLines({ trees }: Plan): string[] {
+  const withheld = withheldSentences(trees)
+  if (withheld.length === 0) return []
+  return [
+    '',
+    'PERMANENT LIMBS',
+    ...withheld.flatMap(({ sentence, trees: some }) => folded(`${capital(treesNamed(some))}: ${sentence}`, 2))
+  ]
 }
 
 const notPlanned = 'NOT PLANNED'
@@ -167,6 +181,7 @@ export function planText(plan: Plan, offer: ChosenOffer): string {
     ),
     ...basisLines(plan),
     ...byUrgency(plan).flatMap((tree) => treeLines(tree, plan)),
+    ...scaffoldLines(plan),
     ...(isPriced(offer) ? estimateLines(offer) : []),
     ...problemLines(plan),
     '',

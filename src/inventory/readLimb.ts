@@ -1,6 +1,7 @@
 import { columnOf, type Field } from '../../shared/columns'
 import { asDoubt, problem, type Problem } from '../../shared/problems'
 import type { CellReader } from './cellReader'
+import { checkAlongLimb } from './checkLimb'
 import { blankLimb, keptColumns, put, template, type Building, type KeptColumn } from './columnReaders'
 import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
 import type { OpenPart } from './openParts'
@@ -52,7 +53,7 @@ export function limbReader(open: OpenPart, inventory: OpenInventory, said: SaidO
 }
 
 /** Reads the limb of one row. A limb that lacks a measurement the plan needs says so in `unplannable`. */
-export function readLimb(reader: LimbReader, tree: Pick<Tree, 'id'>, row: number): Limb {
+export function readLimb(reader: LimbReader, tree: Pick<Tree, 'id' | 'height'>, row: number): Limb {
   const { open, inventory, columns } = reader
   const limb: Building<Limb> = { ...nothing, row: open.first + row }
   for (const column of columns) {
@@ -62,6 +63,7 @@ export function readLimb(reader: LimbReader, tree: Pick<Tree, 'id'>, row: number
   if (limb.id === '') limb.id = open.part.group ?? `row ${rowPlace(inventory, limb.row).number}`
   if (leaderWords.test(limb.id)) markLeader(reader, limb, row)
   readMeasurements(reader, tree, limb, row)
+  checkAlongLimb(reader, tree, limb, row)
   return limb
 }
 
@@ -82,17 +84,35 @@ function markLeader(
 /** Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter. */
 function readMeasurements(
   reader: LimbReader,
-  tree: Pick<Tree, 'id'>,
+  tree: Pick<Tree, 'id' | 'height'>,
   limb: Building<Limb>,
   row: number
 ): void {
   const needed = limb.role !== 'leader'
   const live = needed && !limb.dead
   limb.diameter = take(reader, tree, limb, row, 'diameter', needed, diameterAt(reader, row))
-  limb.stem = take(reader, tree, limb, row, 'stem', live, stemAt(reader, limb, row))
+  const stem = stemAt(reader, limb, row)
+  const tip = numberAt(reader.tips, row)
+  const needsStem = live && !(stem === null && mayLead(reader, tree, limb, tip))
+  limb.stem = take(reader, tree, limb, row, 'stem', needsStem, stem)
   limb.origin = take(reader, tree, limb, row, 'origin', live, numberAt(reader.origins, row))
-  limb.tip = take(reader, tree, limb, row, 'tip', live, numberAt(reader.tips, row))
+  limb.tip = take(reader, tree, limb, row, 'tip', live, tip)
   if (limb.unplannable !== null) leaveUnplanned(reader.inventory, tree.id, limb.row, limb.unplannable)
+}
+
+/**
+ * An unmarked stem on the trunk that reaches the upper half of its tree and has no stem beside it, though others have one: it
+ * may be the leader, which the plan decides.
+ */
+function mayLead(
+  { stems, below }: LimbReader,
+  { height }: Pick<Tree, 'height'>,
+  { role, parent, dead, broken }: Building<Limb>,
+  tip: Reading<number>
+): boolean {
+  if ((stems ?? below) === undefined || height === null || tip === null || isUnread(tip)) return false
+  const reaches = typeof tip === 'number' ? tip : tip.value
+  return role === null && parent === null && !dead && !broken && reaches >= height / 2
 }
 
 function numberAt(column: CellReader | undefined, row: number): Reading<number> {

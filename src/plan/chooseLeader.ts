@@ -13,8 +13,8 @@ export interface LeaderFound extends Pick<Findings, 'problems'> {
 
 /**
  * Which stem is kept as the leader. A row marked as leader wins, unless it is dead or broken: then the best of the
- * stems that reach the top quarter is proposed. Where no row is marked and two listed limbs are each other's stem, the
- * better of them is proposed; where the trunk goes on unlisted, the trunk is. A proposal is always to be confirmed on
+ * stems that reach the top quarter is proposed. Where no row is marked, the best of the stems that reach the top quarter and
+ * have no stem beside them is proposed; where there are none and two listed limbs are each other's stem, the better of them; where the trunk goes on unlisted, the trunk is. A proposal is always to be confirmed on
  * site, and says so where the candidates are close: no published weights exist (common practice, no source).
  */
 export function chooseLeader(surveyed: SurveyedTree, rules: Rules = defaultRules): LeaderFound {
@@ -55,7 +55,8 @@ function lostLeader(surveyed: SurveyedTree, lost: Limb, rules: Rules): LeaderFou
 
 function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
   const { tree } = surveyed
-  const ranked = rank(unionMembers(tree, rules), rules)
+  const candidates = withoutStem(tree, rules)
+  const ranked = rank(candidates.length > 0 ? candidates : unionMembers(tree, rules), rules)
   const best = ranked[0] ?? null
   const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
   const problems = tree.limbs
@@ -103,6 +104,27 @@ function highStems(tree: Tree, rules: Rules): Limb[] {
       limb.parent === null &&
       limb.diameter !== null &&
       atLeast(limb.tip ?? 0, top)
+  )
+}
+
+/**
+ * High stems for which no stem is given, as they may be the trunk themselves: none thinner than the stem of a limb that
+ * starts higher.
+ */
+function withoutStem(tree: Tree, rules: Rules): Limb[] {
+  return highStems(tree, rules).filter(
+    (limb) => limb.stem === null && limb.unplannable === null && limb.origin !== null && carries(limb, tree)
+  )
+}
+
+function carries({ diameter, origin }: Limb, { limbs }: Tree): boolean {
+  return limbs.every(
+    ({ stem, parent, origin: other }) =>
+      stem === null ||
+      parent !== null ||
+      isUnder(other ?? 0, origin ?? 0) ||
+      atMost(stem, diameter ?? 0) ||
+      alike(stem, diameter ?? 0)
   )
 }
 

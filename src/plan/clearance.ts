@@ -1,7 +1,7 @@
 import { atMost, isUnder } from '../formulas/boundary'
 import { crownBaseMax } from '../formulas/crown'
 import type { Rules } from '../../shared/rules'
-import { degreesApart } from './scaffold'
+import { degreesApart } from './scaffold/spacing'
 import type { GrowingLimb } from './growingLimb'
 
 /** The height that is to be clear, in m, and on which side of the tree. */

@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../shared/units'
 import type { Inventory, Tree } from '../inventory/inventory'
 import { setShares } from './crown'
 import { prepareTree, type PreparedTree } from './prepareTree'
+import { applyScaffold } from './scaffold/applyScaffold'
 import { allowedFirst, basics } from './treeBasics'
 import { conditionsOf, type VisitConditions } from './visitConditions'
 import { visitProblem, type VisitProblem } from './visitProblem'
@@ -43,7 +44,10 @@ export function prepareAgain(
 ): PreparedTree | null {
   const known = basics(tree, rules, date)
   const inventory = system === nowhere.system ? nowhere : { ...nowhere, system }
-  return prepareTree({ inventory, tree }, known, rules, Number(date.slice(0, 4))).prepared
+  const year = Number(date.slice(0, 4))
+  const { prepared } = prepareTree({ inventory, tree }, known, rules, year)
+  if (prepared !== null) applyScaffold(prepared, year, rules)
+  return prepared
 }
 
 /** A tree made ready for its first visit, its limbs with their shares; null where its limbs cannot be judged. */
@@ -58,6 +62,7 @@ export function firstVisit(
     rules,
     stage,
     crownBase,
+    year: Number(date.slice(0, 4)),
     years: visitInterval(rules, stage),
     allowed: allowed ?? allowedFirst(basics(tree, rules, date), rules),
     first: true

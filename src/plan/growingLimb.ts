@@ -1,6 +1,7 @@
 import { atLeast, inOrder, isOver, isUnder } from '../formulas/boundary'
 import { foliageKept, lossAfterCut } from '../formulas/growth'
 import type { Limb } from '../inventory/inventory'
+import type { Permanence } from './scaffold/scaffold'
 
 /** A reduction made earlier in the plan: its diameter, and the limb's when it was made, in mm. */
 export interface EarlierCut {
@@ -45,6 +46,10 @@ export interface GrowingLimb {
   shortened: boolean
   /** The last reduction of this plan, or null. */
   earlier: EarlierCut | null
+  /** What it is to the scaffold; null where that is not known. */
+  permanence: Permanence | null
+  /** The year by which it goes as a temporary limb of a scaffold that was chosen; otherwise null. */
+  goneBy: number | null
   /** A stem of a multi-stem tree, which is not shortened for the others. */
   readonly isStem: boolean
   /** Removed, or gone with its parent. */

@@ -12,7 +12,7 @@ export function growthRate(
   ratio: number,
   tip: number,
   shortened: boolean,
-  { stemGrowth, third, height, rules }: VisitConditions
+  { stemGrowth, third, height, rules }: Pick<VisitConditions, 'stemGrowth' | 'third' | 'height' | 'rules'>
 ): number {
   const isHigh = atLeast(tip, third)
   if (shortened) {

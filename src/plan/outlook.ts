@@ -69,7 +69,7 @@ function unprunedRatios(
   rules: Rules
 ): readonly (readonly number[])[] {
   const { stage, crownBase } = tree
-  const visit = { rules, stage, crownBase, years: interval, allowed: 0, first: false }
+  const visit = { rules, stage, crownBase, year: years[0] ?? 0, years: interval, allowed: 0, first: false }
   const conditions = conditionsOf(tree, visit)
   const first = years[0] ?? 0
   let passed = 0

@@ -8,6 +8,7 @@ import type { TimingNote } from '../season/timing'
 import type { Inventory, Limb, Tree, Unplanned } from '../inventory/inventory'
 import type { Hold, Obligation } from './obligation'
 import type { CutKind } from './possibleCut'
+import type { Scaffold } from './scaffold/scaffold'
 
 /** What was decided for one limb at one visit. */
 export type Decision = 'retain' | 'hold' | CutKind
@@ -182,6 +183,8 @@ export interface TreePlan {
   readonly outcomes: readonly Outcome[]
   /** Null where no clearance is asked for, or where the limbs cannot be judged. */
   readonly clearance: ClearanceReached | null
+  /** Its permanent and temporary limbs, or why none are chosen; null where the limbs cannot be judged. */
+  readonly scaffold: Scaffold | null
   /** Limbs that could not be judged, with their rows in the plan's `unplanned`; the leader is none of them. */
   readonly notJudged: readonly Limb[]
   /** Highest priority among its limbs before any cut, which orders the trees. */

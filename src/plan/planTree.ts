@@ -7,6 +7,7 @@ import { isOut, treeProblem, type Findings, type Refusal, type SurveyedTree } fr
 import type { LeaderChoice, TreePlan, Visit } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
 import { prepareTree, type PreparedTree } from './prepareTree'
+import { applyScaffold } from './scaffold/applyScaffold'
 import { allowedFirst, basics, basicsProblems, type TreeBasics } from './treeBasics'
 import { firstVisitNotes, treeNotes } from './treeNotes'
 import { planWithoutLimbs } from './treeWithoutLimbs'
@@ -35,9 +36,10 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
       problems: [...assumed, ...problems],
       refused
     }
+  const scaffold = applyScaffold(prepared, year, rules)
   const { visits, outcomes, clearance, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
   const first = visits[0]
-  const notes = treeNotes(surveyed, unjudged, prepared, rules)
+  const notes = treeNotes(surveyed, unjudged, { prepared, scaffold }, rules)
   const left = first === undefined ? [] : firstVisitNotes(surveyed, first, { leaders, clearance }, rules)
   const plan = {
     ...unjudged,
@@ -46,6 +48,7 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
     visits,
     outcomes,
     clearance,
+    scaffold,
     notJudged: notJudged(tree.limbs, refused, prepared.leader),
     urgency: first === undefined ? 0 : urgencyOf(first, prepared)
   }
@@ -90,6 +93,7 @@ function unjudgedTree(known: TreeBasics, rules: Rules): TreePlan {
     visits: [],
     outcomes: [],
     clearance: null,
+    scaffold: null,
     notJudged: none,
     urgency: 0
   }

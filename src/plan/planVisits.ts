@@ -50,7 +50,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
     const first = slot === 1
     const years = visitInterval(rules, stage)
     const allowed = first ? allowedFirst : allowedLater(tree, stage, rules)
-    const conditions = conditionsOf(tree, { rules, stage, crownBase, years, allowed, first })
+    const conditions = conditionsOf(tree, { rules, stage, crownBase, year, years, allowed, first })
     setShares(tree)
     const choice = chooseForVisit(tree, conditions)
     if (first) {
@@ -65,7 +65,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
       visits.push(describeVisit(tree, conditions, choice, when))
       makeCuts(choice.assessed, choice)
       crownBase = choice.crownBaseAfter
-      const after = conditionsOf(tree, { rules, stage, crownBase, years, allowed, first })
+      const after = conditionsOf(tree, { rules, stage, crownBase, year, years, allowed, first })
       clearance = first ? clearanceNow(tree, choice, after, year) : clearanceLater(clearance, after, year)
       last = { conditions: after, year, limbs: shortenedNow(tree) }
     }

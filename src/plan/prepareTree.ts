@@ -4,8 +4,8 @@ import type { Problem } from '../../shared/problems'
 import type { Form } from '../../shared/choices'
 import type { Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
-import { showHeight } from '../../shared/words/lengths'
-import { isOver, isUnder } from '../formulas/boundary'
+import { showDiameter, showHeight } from '../../shared/words/lengths'
+import { atMost, isOver, isUnder } from '../formulas/boundary'
 import { aspectRatio } from '../formulas/diameters'
 import { foliageKept } from '../formulas/growth'
 import type { Limb } from '../inventory/inventory'
@@ -176,22 +176,43 @@ function limbsOf(
   }
   for (const limb of tree.limbs) {
     if (limb === leader.limb || limb === leader.lost || limb.dead || isOut(limb, before)) continue
-    if (!isMeasuredWhole(limb)) {
+    const besideLeader = limb.stem === null ? stemOfLeader(limb, leader) : null
+    const whole = besideLeader === null ? limb : { ...limb, stem: besideLeader }
+    if (!isMeasuredWhole(whole)) {
       refuse(limb, unmeasured(surveyed, limb))
       continue
     }
-    const stem = stemAtUnion(tree, limb)
+    if (besideLeader !== null) problems.push(besideTheLeader(surveyed, limb, leader))
+    const stem = besideLeader ?? stemAtUnion(tree, limb)
     if (stem === null) {
       refuse(limb, treeProblem(surveyed, 'union-impossible', limb.row, 'stem', { limb: limb.id }))
       continue
     }
-    const made = growingLimb(limb, stem, beginning)
+    const made = growingLimb(whole, stem, beginning, limb)
     limbs.push(made)
     if (isOver(made.diameter, made.stem)) problems.push(overtaken(surveyed, made))
     problems.push(...doubts(surveyed, made, beginning.crownBase))
   }
   if (limbs.some(({ surveyed: { parent } }) => parent !== null)) joinParents(limbs)
   return { limbs, problems, refused }
+}
+
+/**
+ * The stem beside a limb that was given none: the leader, where it was proposed and both start within its diameter, which is
+ * one union; otherwise null.
+ */
+function stemOfLeader(
+  { origin, role, parent }: Limb,
+  { limb: leader, confirm }: LeaderChoice
+): number | null {
+  if (leader === null || !confirm || leader.diameter === null || role !== null || parent !== null) return null
+  if (origin === null || leader.origin === null) return null
+  return atMost(Math.abs(origin - leader.origin) * 1000, leader.diameter) ? leader.diameter : null
+}
+
+function besideTheLeader(at: SurveyedTree, { id, row }: Limb, { name, limb }: LeaderChoice): Problem {
+  const value = showDiameter(limb?.diameter ?? 0, at.inventory.system)
+  return treeProblem(at, 'stem-beside-leader', row, 'stem', { limb: id, other: name, value })
 }
 
 /** A limb whose parent is the leader, dead or not planned counts as one on the trunk. */
@@ -216,13 +237,14 @@ function isMeasuredWhole(limb: Limb): limb is MeasuredLimb {
 function growingLimb(
   limb: MeasuredLimb,
   stem: number,
-  { crownBase, year, rules, form }: Beginning
+  { crownBase, year, rules, form }: Beginning,
+  surveyed: Limb
 ): GrowingLimb {
   const { diameter, origin, tip } = limb
   const loss = limb.lastCutShare ?? 0
   const lossAge = limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear)
   return {
-    surveyed: limb,
+    surveyed,
     diameter,
     stem,
     origin,
@@ -241,6 +263,8 @@ function growingLimb(
     corrected: false,
     shortened: loss > 0 || limb.lastCutYear !== null,
     earlier: null,
+    permanence: null,
+    goneBy: null,
     isStem: form === 'multi-stem' && risesFromGround(limb, rules),
     gone: false
   }

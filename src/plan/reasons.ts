@@ -62,7 +62,10 @@ export function reasonForCut(
   }
   if (cut.kind === 'remove') {
     const why = obligation ?? removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? ''
-    pieces.push('. Removed (', why, '): takes ', ofTree)
+    const { goneBy } = assessed.limb
+    pieces.push('. Removed (', why)
+    if (why === 'temporary' && goneBy !== null) pieces.push(', goes by ', String(goneBy))
+    pieces.push('): takes ', ofTree)
     pieces.push(' of the tree’s foliage')
     if (assessed.priority >= 0.5) pieces.push(' and ends its priority, ', priority)
     pieces.push('.')
@@ -73,7 +76,8 @@ export function reasonForCut(
     pieces.push(' in ', String(cut.count), ' cuts of at most ', showDiameter(rules.smallCuts, system))
   if (cut.lateral !== null) pieces.push(', back to limb ', cut.lateral.surveyed.id)
   pieces.push(', ', ofTree, ' of the tree’s')
-  if (obligation === 'clearance') pieces.push(', the first step of its removal')
+  if (obligation === 'clearance' && assessed.limb.permanence !== 'permanent')
+    pieces.push(', the first step of its removal')
   pieces.push(': priority ', priority, ' now, ', points(cut.nextPriority), ' expected at the next visit.')
   return pieces.join('')
 }
@@ -116,7 +120,7 @@ export function sourceOf(
     return isGrown(stage)
       ? `At most a quarter of a branch’s foliage on a mature tree: ANSI A300-1995, 5.3.1. ${houseOrder}`
       : `Subordinate limbs under half the trunk: Gilman, EDIS EP276. Reduction rather than removal of large limbs: Eisner et al. 2002. ${houseOrder}`
-  if (assessed.limb.surveyed.role === 'temporary')
+  if (assessed.limb.permanence === 'temporary')
     return 'Temporary limbs are removed in time: Gilman, EDIS EP276; when: house rule.'
   if (assessed.limb.shortened)
     return 'Most limbs that were subordinated will later be removed: Gilman & Black, Circular 853/MG087. Sizes: house rule.'

@@ -21,6 +21,7 @@ const held: Record<Hold, string> = {
   allowance: 'waits: its cut does not fit into what is left of the allowance',
   'crown ratio': 'waits: its removal would raise the crown too far',
   'inspect first': 'decay or a crack is noted: inspect first',
+  permanent: 'waits: it is permanent, and no reduction of it fits',
   size: 'waits: it is too large to remove and cannot be reduced further'
 }
 

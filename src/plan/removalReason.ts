@@ -4,10 +4,11 @@ import { inClearance } from './clearance'
 import { isDefective, type GrowingLimb } from './growingLimb'
 import { isGrown, type VisitConditions } from './visitConditions'
 
-/** Why a live limb may be removed rather than shortened, or null. */
+/** Why a live limb may be removed rather than shortened, or null; a permanent limb stays. */
 export function removalReason(limb: GrowingLimb, ratio: number, conditions: VisitConditions): string | null {
   const { rules } = conditions
-  if (limb.surveyed.role === 'temporary') return 'temporary'
+  if (limb.permanence === 'permanent') return null
+  if (limb.permanence === 'temporary') return 'temporary'
   if (atMost(ratio, rules.removeUpToRatio) && atMost(limb.diameter, rules.removeUpTo)) {
     const reason = reasonForSubordinate(limb, conditions)
     if (reason !== null) return reason
@@ -17,7 +18,7 @@ export function removalReason(limb: GrowingLimb, ratio: number, conditions: Visi
 }
 
 /** What stands against removing a live limb that may not be removed. */
-export type RemovalBarrier = 'ratio' | 'size' | 'no reason'
+export type RemovalBarrier = 'permanent' | 'ratio' | 'size' | 'no reason'
 
 /**
  * What stands against removing a limb, with the ratio and the diameter in mm up to which it could be: those of a limb that
@@ -31,6 +32,8 @@ export function removalBarrier(
   if (removalReason(limb, ratio, conditions) !== null) return null
   const { rules, stage } = conditions
   const isSlim = atMost(ratio, rules.removeUpToRatio)
+  if (limb.permanence === 'permanent')
+    return { barrier: 'permanent', ratio: rules.removeUpToRatio, diameter: rules.removeUpTo }
   if (isSlim && atMost(limb.diameter, rules.removeUpTo))
     return { barrier: 'no reason', ratio: rules.removeUpToRatio, diameter: rules.removeUpTo }
   if (limb.shortened && !isGrown(stage)) {
@@ -70,7 +73,7 @@ function crowdedBy(limb: GrowingLimb, { limbs, rules }: VisitConditions): Growin
       other !== limb &&
       !other.gone &&
       other.parent === limb.parent &&
-      other.surveyed.role !== 'temporary' &&
+      other.permanence !== 'temporary' &&
       isOver(other.diameter, limb.diameter) &&
       atMost(Math.abs(other.origin - limb.origin), within)
     )

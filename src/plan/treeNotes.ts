@@ -8,21 +8,23 @@ import { heightForClearance, liveCrownRatio } from '../formulas/crown'
 import { treeProblem, type SurveyedTree } from './checkTree'
 import type { ClearanceReached, TreePlan, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
-import { closePairs } from './scaffold'
+import type { Scaffold } from './scaffold/scaffold'
+import { scaffoldNotes } from './scaffold/scaffoldNotes'
 
 /** What holds for the tree at every visit: its allowance, its crown, its spacing, its temporary limbs. */
 export function treeNotes(
   surveyed: SurveyedTree,
   plan: Pick<TreePlan, 'allowedRemoval' | 'allowedBasis' | 'vigor'>,
-  tree: PreparedTree,
+  { prepared: tree, scaffold }: { readonly prepared: PreparedTree; readonly scaffold: Scaffold },
   rules: Rules
 ): Problem[] {
   const { row } = surveyed.tree
   const notes = [
     ...allowanceNotes(surveyed, plan),
     ...crownRatioNotes(surveyed, liveCrownRatio(tree.height, tree.crownBase), rules),
-    ...spacingNotes(surveyed, rules),
-    ...temporaryNotes(surveyed, rules)
+    ...scaffoldNotes(surveyed, scaffold, rules),
+    ...temporaryNotes(surveyed, rules),
+    ...sideNotes(surveyed)
   ]
   const observed = tree.limbs.reduce(
     (sum, limb) => sum + (limb.parent === null ? (limb.surveyed.foliageShare ?? 0) : 0),
@@ -51,6 +53,14 @@ export function crownRatioNotes(surveyed: SurveyedTree, crownRatio: number, rule
   return [treeProblem(surveyed, 'crown-ratio-low', surveyed.tree.row, 'crownBase', facts)]
 }
 
+/** A clearance of which no side is given holds on all of them. */
+function sideNotes(surveyed: SurveyedTree): Problem[] {
+  const { clearance, clearanceSide, limbs, row } = surveyed.tree
+  if (clearance === null || clearance <= 0 || clearanceSide !== null || limbs.length === 0) return []
+  const facts = { value: showHeight(clearance, surveyed.inventory.system) }
+  return [treeProblem(surveyed, 'clearance-all-sides', row, 'clearance', facts)]
+}
+
 function temporaryNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
   const { caliper, trunk, limbs, row } = surveyed.tree
   const size = caliper ?? trunk
@@ -58,14 +68,6 @@ function temporaryNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
   const { system } = surveyed.inventory
   const facts = { value: showDiameter(size, system), limit: showDiameter(rules.temporaryUpTo, system) }
   return [treeProblem(surveyed, 'all-temporary', row, caliper === null ? 'trunk' : 'caliper', facts)]
-}
-
-function spacingNotes(surveyed: SurveyedTree, rules: Rules): Problem[] {
-  const show = (meters: number) => showHeight(meters, surveyed.inventory.system)
-  return closePairs(surveyed.tree, rules).map(({ upper, lower, apart, wanted }) => {
-    const facts = { limb: upper.id, other: lower.id, value: show(apart), limit: show(wanted) }
-    return treeProblem(surveyed, 'scaffold-spacing', upper.row, 'origin', facts)
-  })
 }
 
 /** What the first visit leaves: foliage that is high, competing leaders, and limbs that stay in the clearance. */
@@ -91,6 +93,7 @@ const holds: Record<NonNullable<ClearanceReached['heldBy']>, string> = {
   allowance: 'the allowance is used up by what hangs lower or comes first',
   'crown ratio': 'raised higher, the crown would be too short',
   size: 'a limb there is too large to remove at once',
+  permanent: 'a limb there is permanent and is only raised or reduced',
   'inspect first': 'a limb there has decay or a crack, inspect it first'
 }
 

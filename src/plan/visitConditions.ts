@@ -17,7 +17,8 @@ export interface VisitConditions {
   readonly crownBase: number
   /** Start of the canopy's upper third. */
   readonly third: number
-  /** Whole years to the next visit. */
+  /** The year of the visit, and whole years to the next one. */
+  readonly year: number
   readonly years: number
   /** Trunk growth, mm a year. */
   readonly stemGrowth: number
@@ -37,7 +38,10 @@ export interface VisitConditions {
 }
 
 /** What differs from visit to visit: the crown base then, the years to the next one, and the allowance. */
-export type AtVisit = Pick<VisitConditions, 'rules' | 'stage' | 'crownBase' | 'years' | 'allowed' | 'first'>
+export type AtVisit = Pick<
+  VisitConditions,
+  'rules' | 'stage' | 'crownBase' | 'year' | 'years' | 'allowed' | 'first'
+>
 
 /** What holds for a tree at one visit. */
 export function conditionsOf(tree: PreparedTree, visit: AtVisit): VisitConditions {
@@ -49,6 +53,7 @@ export function conditionsOf(tree: PreparedTree, visit: AtVisit): VisitCondition
     height: tree.height,
     crownBase: visit.crownBase,
     third: upperThird(tree.height, visit.crownBase),
+    year: visit.year,
     years: visit.years,
     stemGrowth: tree.stemGrowth,
     allowed: visit.allowed,

@@ -1,5 +1,6 @@
 import { lowAndHigh } from '../formulas/priority'
 import type { Cut, TreePlan } from '../plan/plan'
+import { scaffoldLimb } from '../plan/scaffold/scaffoldWords'
 
 /** What a cut is for; each cut serves the first of these that holds for it. */
 export type Purpose =
@@ -23,7 +24,7 @@ function purposeOf(cut: Cut, tree: TreePlan): Purpose {
   if (cut.obligation !== null) return cut.obligation
   if (cut.standing !== 'subordinate') return 'leader'
   if (cut.inClearance) return 'clearance'
-  if (cut.limb.role === 'temporary') return 'temporary'
+  if (scaffoldLimb(tree, cut.limb)?.permanence === 'temporary') return 'temporary'
   if (reachesHigh(cut, tree)) return 'reach'
   const grown = tree.stage === 'mature' || tree.stage === 'old'
   return grown && cut.kind === 'reduce' ? 'end-weight' : 'spacing'

@@ -5,6 +5,7 @@ import { judgedWords } from '../../src/plan/judged'
 import { priorityText } from '../../src/plan/priorityWords'
 import { weighedFor } from '../../src/plan/weighed/weighTree'
 import type { LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
+import { permanenceWords, scaffoldLimb } from '../../src/plan/scaffold/scaffoldWords'
 import { instruction } from './cutEntry'
 import { disclosure } from '../parts/disclosure'
 import { button, el, facts, type Child } from '../parts/elements'
@@ -115,6 +116,7 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
 
 function limbWords(treePlan: TreePlan, state: LimbState, visit: Visit, plan: Plan): Child[] {
   const { rules, system } = plan
+  const scaffold = scaffoldLimb(treePlan, state.limb)
   const weighed = weighedFor(treePlan, visit.visit, state.limb, { rules, system })
   const cut = visit.cuts.find(({ limb }) => limb === state.limb)
   return [
@@ -128,7 +130,11 @@ function limbWords(treePlan: TreePlan, state: LimbState, visit: Visit, plan: Pla
         'Foliage',
         `${panePercent(state.foliageShare)} of the tree (±${panePercent((plan.rules ?? defaultRules).foliageError)})`
       ],
-      ['Decision', capital(state.decision)]
+      ['Decision', capital(state.decision)],
+      [
+        'Permanent',
+        scaffold !== null && sentence(`${capital(permanenceWords(scaffold))}: ${scaffold.reason}`)
+      ]
     ]),
     cut !== undefined && el('p', { class: 'cut-do' }, instruction(cut, plan.system)),
     el('p', {}, sentence(cut?.reason ?? state.reason)),

@@ -5,6 +5,14 @@ import { confidenceOf } from '../../src/plan/outlook'
 import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
 import { priorityText, priorityWord } from '../../src/plan/priorityWords'
+import {
+  fewLimbs,
+  permanenceWords,
+  permanentLimbs,
+  scaffoldLimb,
+  temporaryLimbs,
+  temporaryWords
+} from '../../src/plan/scaffold/scaffoldWords'
 import { shownDoses } from '../../src/plan/shownDoses'
 import { weighedFor } from '../../src/plan/weighed/weighTree'
 import { cutEntry, type CutSetting } from './cutEntry'
@@ -120,9 +128,26 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
       first !== undefined &&
         `${panePercent(first.lowerFoliageBefore)} of the foliage, ${panePercent(first.lowerFoliageAfter)} after visit 1`
     ],
+    ...scaffoldFacts(treePlan),
     ['Location', tree.site],
     ['Tree notes', tree.notes]
   ])
+}
+
+/** Which limbs stay, which go and by when; or why none are chosen. */
+function scaffoldFacts(treePlan: TreePlan): [string, string][] {
+  const { scaffold } = treePlan
+  if (scaffold === null) return []
+  const permanent = permanentLimbs(treePlan)
+  const temporary = temporaryLimbs(treePlan)
+  const told = [
+    permanent.length > 0 ? `${capital(fewLimbs(permanent))}.` : '',
+    scaffold.withheld ?? (permanent.length === 0 ? 'None of the limbs listed can be one yet.' : '')
+  ]
+  return [
+    ['Permanent limbs', told.filter((text) => text !== '').join(' ')],
+    ['Temporary limbs', temporary.length === 0 ? '' : `${capital(temporaryWords(temporary))}.`]
+  ]
 }
 
 /** The cuts of a visit by priority, then the limbs that are left alone, with the reason. */
@@ -136,13 +161,20 @@ function visitBody(treePlan: TreePlan, visit: Visit, setting: CutSetting): Child
       : el('ol', { class: 'cuts' }, ...cuts.map((cut) => cutEntry({ tree, visit, cut }, setting))),
     kept.length > 0 &&
       disclosure('more', [`${counted(kept.length, 'limb')} not cut, with reasons`], () => [
-        el('ul', { class: 'kept' }, ...kept.map((state) => keptLimb(state, visit, setting)))
+        el('ul', { class: 'kept' }, ...kept.map((state) => keptLimb(treePlan, state, visit, setting)))
       ]).element
   ]
 }
 
 /** A limb that is left: what was weighed for it where it has a claim, otherwise why it is kept. */
-function keptLimb(state: LimbState, { visit }: Visit, { rules, weighed }: CutSetting): HTMLElement {
+function keptLimb(
+  treePlan: TreePlan,
+  state: LimbState,
+  { visit }: Visit,
+  { rules, weighed }: CutSetting
+): HTMLElement {
+  const found = scaffoldLimb(treePlan, state.limb)
+  const lasting = found === null || found.permanence === null ? '' : ` ${capital(permanenceWords(found))}.`
   const decided = state.decision === 'hold' ? 'Hold' : 'Retain'
   const refused = weighed?.(visit, state.limb) ?? []
   const why = refused.length > 0 ? refused.join(' ') : sentence(state.reason)
@@ -150,7 +182,7 @@ function keptLimb(state: LimbState, { visit }: Visit, { rules, weighed }: CutSet
     'li',
     {},
     el('strong', {}, `${decided} limb ${state.limb.id}.`),
-    ` ${capital(state.standing)}, priority ${priorityText(state.priority, rules)}. ${why}`
+    ` ${capital(state.standing)}, priority ${priorityText(state.priority, rules)}. ${why}${lasting}`
   )
 }
 

@@ -34,6 +34,7 @@ interface Printed {
     }[]
     clearance: Record<string, unknown> | null
     outcomes: Record<string, unknown>[]
+    scaffold: Record<string, unknown> | null
   }[]
   unplanned: { tree: string; row: number; reason: string }[]
   estimate: {
@@ -82,7 +83,16 @@ describe('--json', () => {
       'liveCrownRatio',
       'clearance',
       'visits',
-      'outcomes'
+      'outcomes',
+      'scaffold'
+    ])
+    expect(Object.keys(tree.scaffold!)).toEqual([
+      'lowestPermanentM',
+      'lowestElsewhereM',
+      'lowestFrom',
+      'spacingM',
+      'limbs',
+      'withheld'
     ])
     expect(Object.keys(tree.visits[0]!)).toEqual(['visit', 'year', 'dose', 'cuts', 'objective'])
     expect(Object.keys(tree.visits[0]!.cuts[0]!)).toEqual([

@@ -3,7 +3,7 @@ import { readInventory } from '../../src/inventory/readInventory'
 import { outcomeWords } from '../../src/plan/outcomeWords'
 import { confidenceOf, ratioCourses } from '../../src/plan/outlook'
 import { planInventory } from '../../src/plan/planInventory'
-import { closePairs, scaffoldSpacing } from '../../src/plan/scaffold'
+import { closePairs, scaffoldSpacing } from '../../src/plan/scaffold/spacing'
 import { block, limbHeaders, limbRow, planOf } from './trees'
 
 const leader = limbRow('A', null, null, null, null, { role: 'leader' })

@@ -31,6 +31,37 @@ describe('choosing the leader', () => {
     expect(plan.trees[0]!.leader.reason).toContain('decide on site')
   })
 
+  it('ranks stems that reach the top quarter and have no stem beside them, and subordinates the others', () => {
+    const plan = planOf(
+      block(
+        `${limbHeaders} | Lean angle`,
+        [...limbRow('A', 95, null, 2.1, 9.6), 30],
+        [...limbRow('B', 100, null, 2.05, 10), 5],
+        [...limbRow('C', 40, 90, 5, 8), null]
+      )
+    )
+    const { leader, visits } = plan.trees[0]!
+    expect([leader.name, leader.confirm]).toEqual(['B', true])
+    expect(leader.reason).toContain('of 2 stems B is more upright, thicker, taller')
+    // They share a union, so that B is the stem beside A.
+    const limb = visits[0]!.limbs.find(({ limb: { id } }) => id === 'A')!
+    expect(limb.aspectRatio).toBeCloseTo(0.95, 12)
+    expect(codes(plan)).toEqual(expect.arrayContaining(['leader-assumed', 'stem-beside-leader']))
+    expect(plan.unplanned).toEqual([])
+  })
+
+  it('asks for the stem of a limb that starts elsewhere, or is too thin to be the trunk', () => {
+    const elsewhere = planOf(
+      block(limbHeaders, limbRow('A', 95, null, 4, 9.6), limbRow('B', 100, null, 2, 10))
+    )
+    expect(elsewhere.trees[0]!.leader.name).toBe('B')
+    expect(elsewhere.unplanned.map(({ row }) => row)).toEqual([2])
+    expect(codes(elsewhere)).toContain('missing-value')
+    const thin = planOf(block(limbHeaders, limbRow('A', 40, null, 3, 9.6), limbRow('B', 60, 120, 5, 8)))
+    expect(thin.trees[0]!.leader.limb).toBeNull()
+    expect(thin.unplanned.map(({ row }) => row)).toEqual([2])
+  })
+
   it('takes the trunk where it goes on above the listed limbs', () => {
     const plan = planOf(block(limbHeaders, limbRow('A', 90, 120, 3, 9), limbRow('B', 50, 110, 5, 8)))
     expect(plan.trees[0]!.leader.limb).toBeNull()

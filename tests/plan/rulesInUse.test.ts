@@ -54,6 +54,14 @@ const held = tree(
   ['B', null, 40, 160, 2.2, 5, 'partial', 40, 50, 2.3],
   ['C', null, 35, 150, 2.3, 5, 'partial', 40, 180, 2.4]
 )
+const scaffold = tree(
+  'scaffold',
+  [12, 2, 'medium', 'good', 4, 'N', 20],
+  ['A', 'leader', 200, null, 2, 12],
+  ['B', null, 60, 150, 4.2, 9, 'none', 40, 10],
+  ['C', null, 55, 150, 5.2, 9, 'none', 40, 40],
+  ['D', null, 60, 105, 3, 7, 'none', 40, 180]
+)
 const union = tree(
   'union',
   [12, 2, 'young', 'good', null, null, null],
@@ -171,7 +179,7 @@ const bush = tree(
 
 const special = block(
   headers,
-  ...[small, crowded, spaced, side, held, union, close, thick, tall, slow, sapling, bush].flat()
+  ...[small, crowded, spaced, side, held, scaffold, union, close, thick, tall, slow, sapling, bush].flat()
 )
 const others = block(fuller, ...[ailing, pruned, clump, low, level, bare, staged, ended, nurse, twig].flat())
 const sample: CellBlock = { rows: sampleInventory, sheet: 'Inventory', top: 0, left: 0 }

@@ -165,6 +165,7 @@ export function inventedTreePlan(tree: Tree, more: Partial<TreePlan> = {}): Tree
             }
           ],
     clearance: null,
+    scaffold: null,
     notJudged: [],
     urgency: tree.limbs.length === 0 ? 0 : 64.4,
     ...more

@@ -19,11 +19,13 @@ const ordinary: Partial<Record<Field, readonly [number, number]>> = {
   spread: [200, 50_000],
   clearance: [1000, 15_000],
   matureHeight: [1500, 110_000],
+  lowestPermanent: [500, 20_000],
   origin: [50, 60_000],
   tip: [200, 90_000],
   length: [100, 40_000],
   lowestFoliage: [50, 60_000],
-  lateralHeight: [50, 60_000]
+  lateralHeight: [50, 60_000],
+  breakHeight: [50, 60_000]
 }
 
 /**

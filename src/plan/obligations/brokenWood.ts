@@ -43,14 +43,15 @@ function isBetween(value: number, low: number, high: number): boolean {
 }
 
 function soundLateral({ surveyed, children, origin, tip }: GrowingLimb): SoundLateral | null {
-  const { lateralHeight } = surveyed
+  const { lateralHeight, breakHeight } = surveyed
+  const below = breakHeight === null ? tip : Math.min(tip, breakHeight)
   let highest: SoundLateral | null =
-    lateralHeight !== null && isBetween(lateralHeight, origin, tip)
+    lateralHeight !== null && isBetween(lateralHeight, origin, below)
       ? { origin: lateralHeight, limb: null }
       : null
   for (const child of children) {
     const { broken, decay } = child.surveyed
-    const isSound = !child.gone && !broken && !decay && isBetween(child.origin, origin, tip)
+    const isSound = !child.gone && !broken && !decay && isBetween(child.origin, origin, below)
     if (isSound && (highest === null || isOver(child.origin, highest.origin)))
       highest = { origin: child.origin, limb: child }
   }
@@ -103,10 +104,16 @@ function cutBrokenLeader({ tree, made }: FirstPass): void {
   made.push({ surveyed: lost, limb: null, assessed: null, cut: leaderCut(lost, heir), obligation: 'broken' })
 }
 
+/** A known height on a leader, below its break where that was measured. */
+function isBelowBreak(height: number | null, { breakHeight }: Limb): boolean {
+  return height !== null && (breakHeight === null || isUnder(height, breakHeight))
+}
+
 function leaderCut(lost: Limb, heir: Limb | null): PossibleCut {
   const { tip, diameter } = lost
   const origin = lost.origin ?? 0
-  const place = lost.lateralHeight ?? (heir === lost ? null : (heir?.origin ?? null))
+  const ofHeir = heir === lost ? null : (heir?.origin ?? null)
+  const place = isBelowBreak(lost.lateralHeight, lost) ? lost.lateralHeight : ofHeir
   const along =
     place === null || tip === null || !isOver(tip, origin) ? null : (place - origin) / (tip - origin)
   const isKnown = along !== null && isBetween(along, 0, 1)

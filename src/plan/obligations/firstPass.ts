@@ -43,5 +43,7 @@ const noHeights: FirstPass['lowestBefore'] = []
 /** Most trees have nothing that obliges to a cut. */
 function mayOblige({ leader, limbs }: PreparedTree, { clearance }: VisitConditions): boolean {
   if (clearance !== null || leader.lost !== null) return true
-  return limbs.some(({ surveyed }) => surveyed.broken || surveyed.rubbing || surveyed.role === 'temporary')
+  return limbs.some(
+    ({ surveyed, permanence }) => surveyed.broken || surveyed.rubbing || permanence === 'temporary'
+  )
 }

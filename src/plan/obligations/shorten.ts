@@ -41,7 +41,7 @@ export function removeOrShorten(
   }
   const cuts = reductions(pass, limb)
   const cut = largestThatFits(pass, cuts)
-  const hold = mayGo ? 'crown ratio' : 'size'
+  const hold = mayGo ? 'crown ratio' : limb.permanence === 'permanent' ? 'permanent' : 'size'
   if (cut === null) return wait(pass, limb, cuts.length > 0 ? 'allowance' : hold)
   make(pass, limb, cut, obligation)
   return hold

@@ -8,12 +8,12 @@ import type { VisitConditions } from '../visitConditions'
 import { fits, keepsCrown, make, type FirstPass } from './passState'
 import { wait } from './shorten'
 
-/** Temporary limbs that would pass 2 in or half of their stem by the next visit are removed. */
+/** Temporary limbs that would pass 2 in or half of their stem by the next visit, or whose year comes before it, are removed. */
 export function removeTemporaryLimbs(pass: FirstPass): void {
   const { conditions } = pass
   for (const limb of conditions.limbs) {
     const { surveyed } = limb
-    if (limb.gone || surveyed.role !== 'temporary' || pass.obliged.has(limb)) continue
+    if (limb.gone || limb.permanence !== 'temporary' || pass.obliged.has(limb)) continue
     if (!isDue(limb, conditions)) continue
     const cut = removalOf(limb)
     if (surveyed.decay) wait(pass, limb, 'inspect first')
@@ -24,7 +24,8 @@ export function removeTemporaryLimbs(pass: FirstPass): void {
 }
 
 function isDue(limb: GrowingLimb, conditions: VisitConditions): boolean {
-  const { rules, years, stemGrowth } = conditions
+  const { rules, years, stemGrowth, year } = conditions
+  if (limb.goneBy !== null && limb.goneBy < year + years) return true
   const rate = growthRate(limb, aspectRatio(limb.diameter, limb.stem), limb.tip, limb.shortened, conditions)
   const diameter = limb.diameter + growthAfterLoss(rate, limb.loss, years, limb.lossAge, limb.fade)
   const ratio = aspectRatio(diameter, limb.stem + years * stemGrowth)

@@ -86,6 +86,8 @@ export function waitingWords(seen: SeenLimb, hold: Hold): string {
       return `Waits: the crown would be too short, and a live-crown ratio of ${ratioText(conditions.rules.crownRatioGoal)} is kept.`
     case 'inspect first':
       return inspectFirst
+    case 'permanent':
+      return 'Waits: it is permanent, and no reduction of it can be made.'
     case 'size':
       return `Waits: it may not be removed (${removalRefused(seen) ?? 'too large'}) and cannot be reduced further.`
   }

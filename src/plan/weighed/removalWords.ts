@@ -18,6 +18,8 @@ export function removalRefused({ assessed, conditions }: SeenLimb): string | nul
       return `${ratioText(aspectRatio)} of its stem; a limb${before} is removed up to ${ratioText(against.ratio)}, as the wound would be large`
     case 'size':
       return `${showDiameter(limb.diameter, system)} across; a limb${before} is removed up to ${showDiameter(against.diameter, system)}, as the wound would be large`
+    case 'permanent':
+      return 'it is permanent, and stays'
     case 'no reason':
       return 'at most half its stem, and nothing else asks for its removal'
   }

@@ -1,7 +1,8 @@
 import { judgedOf, judgedWords } from '../../plan/judged'
 import type { Cut, TreePlan } from '../../plan/plan'
+import { fewLimbs, permanentLimbs, temporaryLimbs, temporaryWords } from '../../plan/scaffold/scaffoldWords'
 import type { UnitSystem } from '../../../shared/units'
-import { counted } from '../../../shared/words/counts'
+import { counted, plural } from '../../../shared/words/counts'
 import { showHeight } from '../../../shared/words/lengths'
 import { listed, namedLimbs } from '../../../shared/words/lists'
 import { ceilingPercent, wholePercent } from '../../../shared/words/percent'
@@ -112,7 +113,21 @@ function later({ outcomes }: TreePlan): string {
 export function whyItNeeds(plan: TreePlan): string {
   const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
   const parts = visit === undefined ? [whyUncut(plan)] : byPurpose(plan, visit.cuts).map(because)
-  return [...parts, later(plan), notJudgedYet(plan)].filter((text) => text !== '').join(' ')
+  return [...parts, later(plan), scaffoldForClient(plan), notJudgedYet(plan)]
+    .filter((text) => text !== '')
+    .join(' ')
+}
+
+/** Which limbs are to stay for good, and which go in time. */
+function scaffoldForClient(plan: TreePlan): string {
+  const permanent = permanentLimbs(plan)
+  const temporary = temporaryLimbs(plan)
+  const stay =
+    permanent.length === 0
+      ? ''
+      : `${capital(fewLimbs(permanent))} ${plural(permanent.length, 'is', 'are')} to stay for good.`
+  const go = temporary.length === 0 ? '' : `Temporary limbs go in time: ${temporaryWords(temporary)}.`
+  return [stay, go].filter((text) => text !== '').join(' ')
 }
 
 function whyUncut(plan: TreePlan): string {

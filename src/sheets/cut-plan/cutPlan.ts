@@ -17,6 +17,7 @@ import {
 } from './cutPlanRemarks'
 import { breaksForBlock } from '../chartRoom'
 import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
+import { addScaffold } from './cutPlanScaffold'
 import { headersOf } from '../columns'
 import { addCutRows, cutWidths, planColumns } from '../cutTable'
 import { SheetDraft } from '../draft'
@@ -82,6 +83,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   addOnSite(draft, trees)
   addWeighed(draft, trees, plan)
   addLeftOver(draft, trees)
+  addScaffold(draft, trees)
   addConfidence(draft, trees, plan.rules ?? defaultRules)
   addSources(draft, tally)
   addTiming(draft, plan)

@@ -7,6 +7,7 @@ import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { listed, namedLimbs } from '../../../shared/words/lists'
 import { ceilingPercent, percent, wholePercent } from '../../../shared/words/percent'
 import { capital, closed } from '../../../shared/words/sentences'
+import { fewLimbs, permanentLimbs, temporaryLimbs, temporaryWords } from '../../plan/scaffold/scaffoldWords'
 import { shownDoses } from '../../plan/shownDoses'
 import { treeTitle } from '../../plan/treeTitle'
 import { byPurpose, type PurposeGroup } from '../purposes'
@@ -131,6 +132,17 @@ function notJudged(plan: TreePlan): Clause[] {
   ]
 }
 
+/** Which limbs stay and which go in time, where that is known. */
+function scaffoldOf(plan: TreePlan): Clause[] {
+  const permanent = permanentLimbs(plan)
+  const temporary = temporaryLimbs(plan)
+  const lines = [
+    ...(permanent.length > 0 ? [`${capital(fewLimbs(permanent))}: permanent, not to be removed.`] : []),
+    ...(temporary.length > 0 ? [`Temporary, to be removed in time: ${temporaryWords(temporary)}.`] : [])
+  ]
+  return lines.length === 0 ? [] : [{ label: 'Permanent limbs', lines }]
+}
+
 function leaderOf({ leader }: TreePlan): string {
   const name = leader.limb === null ? 'The trunk' : `Limb ${leader.limb.id}`
   return `${name}: ${closed(leader.reason)}${leader.confirm ? ' To be confirmed on site before the first cut.' : ''}`
@@ -166,7 +178,7 @@ export function specifyTree(
     return {
       tree: plan.tree.id,
       title,
-      clauses: [{ label: 'Work', lines: [uncut(plan)] }, ...notJudged(plan)]
+      clauses: [{ label: 'Work', lines: [uncut(plan)] }, ...scaffoldOf(plan), ...notJudged(plan)]
     }
   const groups = byPurpose(plan, first.cuts)
   const clauses: Clause[] = [
@@ -175,6 +187,7 @@ export function specifyTree(
       lines: [`${capital(groups.map((group) => objective(group, plan, system)).join('; '))}.`]
     },
     { label: 'Leader kept', lines: [leaderOf(plan)] },
+    ...scaffoldOf(plan),
     {
       label: 'Parts treated',
       lines: [`${capital(namedLimbs(first.cuts.map(({ limb }) => limb)))} only; ${crownAfter(first, system)}`]

@@ -6,6 +6,7 @@ import { closed } from '../../../shared/words/sentences'
 import type { CutRow } from '../../plan/cutColumns'
 import { heightOfCut } from '../../plan/cutWords'
 import { judgedWords, notJudgedLimbs } from '../../plan/judged'
+import { scaffoldSentence } from '../../plan/scaffold/scaffoldWords'
 import type { Cut } from '../../plan/plan'
 import { shownDoses } from '../../plan/shownDoses'
 import { treeTitle } from '../../plan/treeTitle'
@@ -110,6 +111,8 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   draft.prose(`${name}: ${closed(leader.reason)}${confirm}`, bold, said, 'Leader, not cut')
   draft.prose(foliage(stop), bold, said, 'Foliage')
   draft.prose(`${about(stop, system)}.`, plain, said, 'Tree')
+  const scaffold = scaffoldSentence(stop.tree)
+  if (scaffold !== '') draft.prose(scaffold, plain, said, 'Scaffold')
   if (stop.tree.notJudged.length > 0)
     draft.prose(
       `${judgedWords(stop.tree)}: leave ${notJudgedLimbs(stop.tree)} and measure again.`,

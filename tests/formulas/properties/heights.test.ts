@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { isRefusal } from '../../../shared/refusal'
 import { convertLength } from '../../../shared/units'
-import { scaffoldSpacing } from '../../../src/plan/scaffold'
+import { scaffoldSpacing } from '../../../src/plan/scaffold/spacing'
 import { diameterFromGirth } from '../../../src/formulas/diameters'
 import { treeHeight } from '../../../src/formulas/heights'
 import { always, between, falls, rises, valueOf } from './monotone'

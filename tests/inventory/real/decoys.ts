@@ -124,6 +124,20 @@ const english = [
   ...decoy(
     'en',
     'tree',
+    'yesNo',
+    'Permanent irrigation > permanent\nPermanent plot > permanent\nPermanent road closure > permanent\nTemporary fence > permanent\nPermanent address\nPermanent residents > permanent'
+  ),
+  ...decoy('en', 'limb', 'yesNo', 'Temporary tag > permanent\nPermanent wound > permanent'),
+  ...decoy('en', 'tree', 'code', 'Permanent tag > permanent\nPermanent label > permanent'),
+  ...decoy(
+    'en',
+    'tree',
+    'feet',
+    'Lowest permanent sign (ft) > lowestPermanent\nPermanent easement (ft) > lowestPermanent\nPermanent light height (ft) > lowestPermanent'
+  ),
+  ...decoy(
+    'en',
+    'tree',
     'risk',
     'Risk\nPavement condition > vigor\nSoil condition > vigor\nSidewalk health > vigor\nPriority'
   ),

@@ -78,6 +78,7 @@ export const lengths: Readonly<Partial<Record<Field, readonly number[]>>> = {
   caliper: [190, 240, 150, 320],
   caliperHeight: [300, 300, 300, 300],
   matureHeight: [18000, 21000, 15000, 24000],
+  lowestPermanent: [2400, 2400, 4200, 4200],
   diameter: [110, 62, 45, 140, 80, 55, 84, 50, 38, 180, 120, 70],
   diameter2: [104, 66, 43, 146, 78, 57, 80, 52, 36, 174, 126, 66],
   stem: [135, 128, 112, 170, 158, 150, 104, 98, 90, 240, 226, 210],
@@ -134,6 +135,12 @@ export const texts: Readonly<Partial<Record<Field, Words>>> = {
   measured: { en: ['above'], de: ['über'], fr: ['dessus'], es: ['encima'] },
   parent: same('', 'A', ''),
   role: { en: ['limb'], de: ['Ast'], fr: ['branche'], es: ['rama'] },
+  permanent: {
+    en: ['yes', 'no', 'no'],
+    de: ['ja', 'nein', 'nein'],
+    fr: ['oui', 'non', 'non'],
+    es: ['sí', 'no', 'no']
+  },
   bark: {
     en: ['full', 'none', 'none'],
     de: ['ja', 'nein', 'nein'],

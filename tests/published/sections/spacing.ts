@@ -1,7 +1,7 @@
 import { clearances } from '../evidence/clearances'
 import { defaultRules } from '../../../shared/rules'
 import { convertLength } from '../../../shared/units'
-import { scaffoldSpacing } from '../../../src/plan/scaffold'
+import { scaffoldSpacing } from '../../../src/plan/scaffold/spacing'
 import { exactly, lengthTyped, near, printed, type Check } from '../check'
 
 const brochure = 'ISA consumer brochure, Pruning Young Trees: 3 % of eventual height'

@@ -109,11 +109,12 @@ export const ofLimbs: Readings<LimbField> = {
   ],
   role: [
     '.96 role +limb leader axis crown',
-    '.9 leader limb +temporary',
+    '.9 leader limb +temporary permanent',
     '.85 limb kind',
     '.85 limb temporary',
     '?.62 kind'
   ],
+  permanent: ['1 permanent limb +lateral', '.95 permanent temporary +limb', '.92 permanent +status'],
   bark: [
     '1 included bark +union limb',
     '1 includedBark +union limb bark included stem trunk',
@@ -141,6 +142,7 @@ export const ofLimbs: Readings<LimbField> = {
     '?.62 status'
   ],
   broken: ['.95 broken +limb tip'],
+  breakHeight: ['1 broken height +limb', '.95 broken tall +limb height', '.9 broken at|from +limb height'],
   rubbing: ['.95 rubbing +limb second'],
   decay: ['.95 decay +limb union observed'],
   length: ['1 limb length +total', '~.66 length +total'],

@@ -139,5 +139,13 @@ export const ofTrees: Readings<TreeField> = {
     '.85 mature tip|length|size +tree height',
     '?.72 mature'
   ],
+  lowestPermanent: [
+    '1 lowest permanent limb +height tree from at on',
+    '.97 lowest permanent +limb height tree from at on',
+    '.97 permanent crown|limb from|base|above +height tree lowest limb crown',
+    '.95 permanent limb height +tree',
+    '.95 permanent from|base +height tree origin',
+    '?.6 permanent crown +height tree'
+  ],
   treeNotes: ['1 tree notes +on', '.7 notes area|spot', '~.63 notes']
 }

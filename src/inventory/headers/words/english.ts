@@ -87,7 +87,8 @@ export const english: Words = {
     grows.from growing.from grows.out.of grew.from comes.from arises.from attached.to originates.from
     sits.on grows.on attaches.to springs.from emerges.from joined.to borne.on`,
   role: 'role function purpose',
-  temporary: 'temporary temp permanent perm',
+  temporary: 'temporary temp',
+  permanent: 'permanent perm',
   broken: 'broken break breakage torn snapped hanger hanging brkn snap tearout fractured',
   rubbing: 'rubbing rub crossing crosses cross chafing',
   decay: 'decay decayed rot rotten crack cracked cavity hollow split rotting cracking fissure',

@@ -104,7 +104,8 @@ export const german: Words = {
     entspringt.aus entspringt.an sitzt.an wachst.aus waechst.aus kommt.aus wachst.an sitzt.auf
     entspringt.von`,
   role: 'rolle funktion aufgabe rang',
-  temporary: 'temporar temporaer zeitweilig dauerhaft dauerast',
+  temporary: 'temporar temporaer zeitweilig',
+  permanent: 'dauerhaft dauerast dauerkrone permanent bleibend',
   broken: 'gebrochen bruch abgebrochen angebrochen astbruch ausgebrochen hangend haengend',
   rubbing: 'reibend reibt kreuzend kreuzt reibung scheuert scheuernd reibe',
   decay: 'faule faeule riss hohlung hoehlung morsch faulnis faeulnis risse faul gerissen',

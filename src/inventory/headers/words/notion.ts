@@ -75,6 +75,7 @@ export type OwnNotion =
   | 'parentOn'
   | 'role'
   | 'temporary'
+  | 'permanent'
   | 'broken'
   | 'rubbing'
   | 'decay'

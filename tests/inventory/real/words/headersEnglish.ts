@@ -248,6 +248,18 @@ const ofTrees: Phrasing[] = [
   ...of('treeNotes', 'Tree notes\nTree comments\nRemarks on tree\nNotes (tree)')
 ]
 
+const lowestPermanent: Phrasing[] = of(
+  'lowestPermanent',
+  `
+  Lowest permanent limb (ft) :: ft
+  Lowest permanent branch (ft) :: ft
+  First permanent branch ht. (ft) :: ft
+  Height of lowest permanent limb (ft) :: ft
+  lowest_perm_branch_ft :: ft
+  Permanent limbs from (ft) :: ft
+  Permanent crown from (m) :: m`
+)
+
 const ofLimbs: Phrasing[] = [
   ...of(
     'limb',
@@ -484,6 +496,20 @@ const ofLimbs: Phrasing[] = [
     'Lateral diameter (in) :: in\nFirst lateral dia. (in) :: in\nDiameter of lateral at cut (cm) :: cm\nlateral_dia_in :: in'
   ),
   ...of(
+    'permanent',
+    `
+    Permanent
+    Permanent?
+    Permanent (y/n)
+    Perm.
+    Permanent limb
+    Permanent branch (y/n)
+    Permanent / temporary
+    Temporary or permanent
+    permanent_limb
+    Is it a permanent limb?`
+  ),
+  ...of(
     'cut',
     'Cut diameter (in) :: in\n? Proposed cut dia. (in) :: in\nMeasured cut Ø (cm) :: cm\nDia. at the cut (in) :: in\ncut_dia_in :: in'
   ),
@@ -535,4 +561,4 @@ const further: Phrasing[] = [
   ...of('bark', 'Is there bark squeezed between limb and stem?')
 ]
 
-export const english: readonly Phrasing[] = [...ofTrees, ...ofLimbs, ...further]
+export const english: readonly Phrasing[] = [...ofTrees, ...lowestPermanent, ...ofLimbs, ...further]

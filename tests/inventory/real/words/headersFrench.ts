@@ -167,6 +167,11 @@ const ofLimbs: Phrasing[] = [
   ...of('tip', 'Extrémité (m) :: m\n? À (m) :: m\nSommet (m) :: m', { context: 'limb group' }),
   ...of('parent', 'Branche mère\nBranche porteuse'),
   ...of('role', 'Rôle\nRôle de la branche\nFonction de la branche'),
+  ...of('permanent', 'Permanente (o/n)\nBranche permanente\nBranche définitive\nTemporaire ou permanente'),
+  ...of(
+    'lowestPermanent',
+    'Branche permanente la plus basse (m) :: m\nHauteur de la première branche définitive (m) :: m\nBranches permanentes à partir de (m) :: m'
+  ),
   ...of(
     'bark',
     'Écorce incluse\nEcorce incluse\nÉcorce incluse (O/N)\nInclusion d’écorce\necorce_incluse\nEcorce inclue\n? Écorce\n? Inclusion'

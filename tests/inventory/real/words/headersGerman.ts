@@ -204,6 +204,11 @@ const ofLimbs: Phrasing[] = [
   ...of('tip', 'Spitze (m) :: m\nbis (m) :: m\nreicht bis (m) :: m', { context: 'limb group' }),
   ...of('parent', 'Mutterast\nTragast\nSitzt an Ast\nElternast'),
   ...of('role', 'Rolle\nAstrolle\nFunktion des Astes\nLeittrieb / Ast'),
+  ...of('permanent', 'Dauerast\nDauerast (j/n)\nDauerhafter Ast\nDauerhaft / temporär'),
+  ...of(
+    'lowestPermanent',
+    'Unterster Dauerast (m) :: m\nHöhe des untersten Dauerasts (m) :: m\nDauerkrone ab (m) :: m\nunterster_dauerast_m :: m'
+  ),
   ...of(
     'bark',
     `

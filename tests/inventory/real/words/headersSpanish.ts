@@ -165,6 +165,11 @@ const ofLimbs: Phrasing[] = [
   ...of('tip', 'Punta (m) :: m\nHasta (m) :: m\nLlega a (m) :: m', { context: 'limb group' }),
   ...of('parent', 'Rama madre\nRama portadora\nNace de la rama'),
   ...of('role', 'Función de la rama\nPapel de la rama\nRol'),
+  ...of('permanent', 'Permanente (s/n)\nRama permanente\nRama definitiva\nTemporal o permanente'),
+  ...of(
+    'lowestPermanent',
+    'Rama permanente más baja (m) :: m\nAltura de la primera rama permanente (m) :: m\nRamas permanentes desde (m) :: m'
+  ),
   ...of(
     'bark',
     'Corteza incluida\nCorteza incluida (S/N)\nInclusión de corteza\ncorteza_incluida\nCorteza inclusa\nCortesa incluida\n? Corteza\n? Inclusión'
