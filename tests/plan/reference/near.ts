@@ -1,12 +1,12 @@
 /** A value on the boundary of a class or rule belongs to it, within this. */
-const tolerance = 1e-6
+export const hair = 1e-6
 
 export function atMost(value: number, limit: number): boolean {
-  return value <= limit + tolerance
+  return value <= limit + hair
 }
 
 export function atLeast(value: number, limit: number): boolean {
-  return value >= limit - tolerance
+  return value >= limit - hair
 }
 
 export function over(value: number, limit: number): boolean {

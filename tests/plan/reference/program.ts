@@ -4,7 +4,7 @@
  */
 import { crownFoliage, isTakenAway, keepsInside, mayCome } from './limits'
 import { firstOrder, type LimbNow, type Taken } from './model'
-import { atMost } from './near'
+import { atMost, hair } from './near'
 import { everyChoice, isLive, keepsLaterals, leadersLeft, nextPriorityOf, type Question } from './structure'
 
 interface Way {
@@ -86,7 +86,7 @@ export function programOf(asked: Question): string {
   const holders = holdersOf(asked)
   const rows = [
     ...groups.map((ways, group) => ` one${group}: ${ways.map(({ name }) => `+ 1 ${name}`).join(' ')} = 1`),
-    ` dose: ${terms(all, ({ dose }) => dose)} <= ${obliged.left}`,
+    ` dose: ${terms(all, ({ dose }) => dose)} <= ${obliged.left + hair}`,
     ` cuts: ${terms(all, ({ cuts }) => cuts)} <= ${Math.max(0, tree.rules.cutsPerVisit - made.length)}`,
     ` low: ${terms(all, ({ low }) => low)} >= ${-(before.below - keep * before.all)}`
   ]
