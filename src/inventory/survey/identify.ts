@@ -252,19 +252,19 @@ function standOnce(read: readonly Reading<string>[], part: Part): boolean {
   for (const reading of read) if (reading === null) blanks++
   if (blanks === 0) return false
   let repeats = 0
-  let last: Reading<string> = null
+  let last = -1
   read.forEach((reading, at) => {
     if (reading === null) return
-    if (reading === last && !isCopy(part, at)) repeats++
-    last = reading
+    if (reading === read[last] && !areAlike(part, last, at)) repeats++
+    last = at
   })
   return repeats === 0 || blanks > repeats
 }
 
-/** Whether a row of a part says in every cell what the row above it says. */
-function isCopy({ block, rows }: Part, at: number): boolean {
-  const [above = [], own = []] = [block.rows[rows[at - 1] ?? -1], block.rows[rows[at] ?? -1]]
-  return own.length === above.length && own.every((cell, column) => cell === above[column])
+/** Whether two rows of a part say the same in every cell. */
+function areAlike({ block, rows }: Part, one: number, other: number): boolean {
+  const [cells = [], others = []] = [block.rows[rows[one] ?? -1], block.rows[rows[other] ?? -1]]
+  return cells.length === others.length && cells.every((cell, column) => cell === others[column])
 }
 
 /** Whether a row without an id says nothing else of a tree than the row above it. */

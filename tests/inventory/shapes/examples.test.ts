@@ -255,7 +255,10 @@ test('a row entered twice does not say that ids stand on every row', () => {
     'T2 | 7 | 0.9 | A | 3 | 15 | 0.9 | 2.4',
     'T2 | 7 | 0.9 | A | 3 | 15 | 0.9 | 2.4'
   )
-  expect(limbsOf(survey)).toEqual(['T1 6 A 30 150 0.9 2.4', 'T1 6 B 40 150 1 2.6', 'T2 7 A 30 150 0.9 2.4'])
+  const limbs = ['T1 6 A 30 150 0.9 2.4', 'T1 6 B 40 150 1 2.6', 'T2 7 A 30 150 0.9 2.4']
+  expect(limbsOf(survey)).toEqual(limbs)
+  const atTheEnd = { ...survey, rows: [...survey.rows.slice(0, 3), ...survey.rows.slice(1, 2)] }
+  expect(limbsOf(atTheEnd)).toEqual(limbs.slice(0, 2))
 })
 
 test('a lone number with many decimals behind a comma is a length like others', () => {
