@@ -154,6 +154,9 @@ async function checkPrints(suite: OfficeSuite): Promise<string[]> {
     console.log(`${sheet.name}: ${String(pages.length)} ${pages.length === 1 ? 'page' : 'pages'} printed.`)
     const title = String(sheet.rows[0]?.[0])
     const missing = pages[0]?.includes(title) === true ? [] : [`${wanted}: the first page lacks “${title}”.`]
+    const hidden = documents[index]?.file.find((each) => each.hidden === true)?.name
+    if (hidden !== undefined && pages.some((page) => page.includes(hidden)))
+      missing.push(`${wanted}: the hidden sheet ${hidden} is printed.`)
     const shown = pages.flatMap((page, at) => {
       const error = errors.exec(page)
       return error === null ? [] : [`${wanted}, page ${String(at + 1)}: shows ${error[0]}.`]

@@ -4,7 +4,7 @@ import type { SheetDescription } from '../sheets/sheet'
 /** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
 export function setUpPage(
   sheet: Excel.Worksheet,
-  { page, rows, widths, freezeRows, freezeColumns }: SheetDescription
+  { page, rows, widths, hidden, freezeRows, freezeColumns }: SheetDescription
 ): void {
   sheet.showGridlines = false
   if (freezeRows > 0 && freezeColumns > 0)
@@ -20,7 +20,8 @@ export function setUpPage(
   layout.rightMargin = beside
   layout.topMargin = above
   layout.bottomMargin = above
-  layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
+  if (hidden !== true)
+    layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
   layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'
   for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))

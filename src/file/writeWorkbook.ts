@@ -47,13 +47,16 @@ function fileMargins(page: SheetDescription['page']): FilePage['margins'] {
 }
 
 /** The columns described are printed, however far a text runs over. */
-function pageOf({ page, rows, widths }: SheetDescription): FilePage {
+function pageOf({ page, rows, widths, hidden }: SheetDescription): FilePage {
   const { orientation, paper, titleRow, columns = widths.length, breaks } = page
   return {
     orientation,
     paperSize: paper,
     margins: fileMargins(page),
-    printArea: absoluteArea({ row: 0, column: 0, rows: rows.length, columns }),
+    // LibreOffice prints a hidden sheet that has a print area, and none without one beside sheets that have.
+    ...(hidden === true
+      ? {}
+      : { printArea: absoluteArea({ row: 0, column: 0, rows: rows.length, columns }) }),
     ...(titleRow === null ? {} : { titleRows: `${String(titleRow + 1)}:${String(titleRow + 1)}` }),
     ...(breaks?.length ? { scale: pageScale(page, widths) } : { fit: { width: 1, height: 0 } })
   }

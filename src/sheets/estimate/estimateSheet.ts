@@ -2,7 +2,7 @@ import type { Plan } from '../../plan/plan'
 import type { ChosenOffer } from '../../price/offers'
 import { asNumber, printMoney } from '../../../shared/money'
 import { readSerial } from '../../../shared/dates'
-import { dateFormat } from '../../../shared/words/dates'
+import { showDate } from '../../../shared/words/dates'
 import { fixedTenth } from '../../../shared/words/figures'
 import { firstOf } from '../../../shared/words/some'
 import { showMoney } from '../../../shared/words/money'
@@ -48,8 +48,8 @@ function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan): void {
     ['Made for', plan.date],
     ['Holds until', validUntil]
   ] as const) {
-    draft.entry(label, { date: readSerial(day) ?? 0 }, 1)
-    draft.format(draft.next - 1, 1, 1, 1, { numberFormat: dateFormat })
+    // As a text, since a date does not run over into the next of these narrow columns.
+    draft.entry(label, showDate(readSerial(day) ?? 0), 1)
   }
   addRateNotes(draft, offer)
 }
@@ -114,8 +114,10 @@ export function describeEstimate(offer: ChosenOffer, plan: Plan): SheetDescripti
   const names: NamedCells[] = []
   const charts: SheetChart[] = []
   draft.air()
+  let overPages = false
   if (offer.lines.length > 0) {
     const lines = addPriceLines(draft, offer, page)
+    overPages = lines.to - lines.from + 1 > offer.lines.length
     names.push(...addTotals(draft, offer, lines))
     charts.push(...addPriceChart(draft, offer, lines))
   }
@@ -132,7 +134,8 @@ export function describeEstimate(offer: ChosenOffer, plan: Plan): SheetDescripti
       name: titles.estimate,
       freezeRows: 0,
       freezeColumns: 0,
-      page: draft.page(page)
+      // Without breaks of its own a sheet is fitted to the page's width, whatever the font.
+      page: overPages || charts.length > 0 ? draft.page(page) : page
     }),
     names,
     ...(charts.length > 0 ? { charts } : {})

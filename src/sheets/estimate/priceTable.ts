@@ -25,28 +25,29 @@ export function ofLine(name: 'Line_price' | 'Line_hours', place: number, value: 
   return { formula: `=INDEX(${name},${String(place)})`, value }
 }
 
+/** Narrow enough that a page holds them in a wider font too. */
 function columnsOf({ currency, minorDigits, rates }: Offer): readonly Column<PlacedLine>[] {
   const right = { align: 'right' } as const
   return [
-    { header: 'Tree', width: 22, format: { bold: true, wrap: true }, of: ({ line }) => line.tree },
-    { header: 'Visit', width: 7, format: cellFormats.centered, of: ({ line }) => line.visit },
-    { header: 'Year', width: 7, format: cellFormats.centered, of: ({ line }) => line.year },
-    { header: 'Cuts', width: 7, format: { ...cellFormats.whole, ...right }, of: ({ line }) => line.cuts },
+    { header: 'Tree', width: 20, format: { bold: true, wrap: true }, of: ({ line }) => line.tree },
+    { header: 'Visit', width: 6, format: cellFormats.centered, of: ({ line }) => line.visit },
+    { header: 'Year', width: 6, format: cellFormats.centered, of: ({ line }) => line.year },
+    { header: 'Cuts', width: 6, format: { ...cellFormats.whole, ...right }, of: ({ line }) => line.cuts },
     {
       header: 'Crew hours',
-      width: 12,
+      width: 10,
       format: cellFormats.hundredth,
       of: ({ line, place }) => ofLine('Line_hours', place, line.crewHours)
     },
     {
       header: `Brush (${systems[rates.system].weight})`,
-      width: 13,
+      width: 11,
       format: cellFormats.whole,
       of: ({ line }) => line.brush.weight
     },
     {
       header: `Price (${currency})`,
-      width: 15,
+      width: 14,
       format: { ...moneyFormat(minorDigits), bold: true },
       of: ({ line, place }) => ofLine('Line_price', place, asNumber(line.price))
     }
