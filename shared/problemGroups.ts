@@ -270,7 +270,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     remedy: 'Nothing to do where they droop; otherwise check whether the two heights were swapped.'
   },
   'foliage-above-tip': {
-    message: '{count} cells of {columns} are above both ends of their limb ({cells}); they were left out.',
+    message: '{count} cells of {columns} are above the tip of their limb ({cells}); they were left out.',
     remedy: 'Check them against the tip heights, and their units.'
   },
   'outside-limb': {

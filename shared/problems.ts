@@ -511,7 +511,7 @@ const catalog = {
   'foliage-above-tip': {
     level: 'doubt',
     message:
-      '{column} at {cell} reads “{text}”, above both ends of limb {limb} of tree {tree}; it was left out.',
+      '{column} at {cell} reads “{text}”, above the tip of limb {limb} of tree {tree}; it was left out.',
     remedy: 'Check it against the tip height, and their units.'
   },
   'outside-limb': {

@@ -15,7 +15,7 @@ interface AlongLimb {
 const hair = 1e-6
 
 /**
- * What is measured along a limb lies between its origin and its tip, and its foliage does not start above the higher of them;
+ * What is measured along a limb lies between its origin and its tip, and its foliage does not start above its tip;
  * a height that cannot be so is told and left out. A limb with a break height is broken.
  */
 export function checkAlongLimb(
@@ -26,8 +26,9 @@ export function checkAlongLimb(
 ): void {
   if (limb.breakHeight !== null) limb.broken = true
   const { origin, tip, lowestFoliage, lateralHeight, breakHeight } = limb
-  if (origin === null || tip === null) return
-  const [low, high] = [Math.min(origin, tip) - hair, Math.max(origin, tip) + hair]
+  // Of a limb whose tip is below its origin it is asked whether the two are right.
+  if (origin === null || tip === null || tip < origin) return
+  const [low, high] = [origin - hair, tip + hair]
   const isOutside = (height: number | null): boolean => height !== null && (height < low || height > high)
   if (lowestFoliage !== null && lowestFoliage > high) {
     tell(reader, tree, limb, row, 'lowestFoliage')

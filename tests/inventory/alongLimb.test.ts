@@ -29,7 +29,7 @@ it('leaves out foliage that starts above the tip', () => {
   const { problems, trees } = read(row('B', [6.5, null, null, null]))
   expect(problems.map(({ code, cell }) => [code, cell])).toEqual([['foliage-above-tip', 'Trees!N3']])
   expect(problems[0]!.message).toBe(
-    'Lowest foliage height at Trees!N3 reads “6.5”, above both ends of limb B of tree T1; it was left out.'
+    'Lowest foliage height at Trees!N3 reads “6.5”, above the tip of limb B of tree T1; it was left out.'
   )
   expect(trees[0]!.limbs[1]!.lowestFoliage).toBeNull()
   expect(read(row('B', [6, null, null, null])).problems).toEqual([])

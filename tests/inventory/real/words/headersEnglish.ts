@@ -496,6 +496,10 @@ const ofLimbs: Phrasing[] = [
     'Lateral diameter (in) :: in\nFirst lateral dia. (in) :: in\nDiameter of lateral at cut (cm) :: cm\nlateral_dia_in :: in'
   ),
   ...of(
+    'breakHeight',
+    'Break height (ft) :: ft\nBroken at (ft) :: ft\nHeight of break (ft) :: ft\nbreak_ht_ft :: ft'
+  ),
+  ...of(
     'permanent',
     `
     Permanent

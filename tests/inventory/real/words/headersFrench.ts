@@ -167,6 +167,7 @@ const ofLimbs: Phrasing[] = [
   ...of('tip', 'Extrémité (m) :: m\n? À (m) :: m\nSommet (m) :: m', { context: 'limb group' }),
   ...of('parent', 'Branche mère\nBranche porteuse'),
   ...of('role', 'Rôle\nRôle de la branche\nFonction de la branche'),
+  ...of('breakHeight', 'Hauteur de la cassure (m) :: m\nBranche cassée à (m) :: m'),
   ...of('permanent', 'Permanente (o/n)\nBranche permanente\nBranche définitive\nTemporaire ou permanente'),
   ...of(
     'lowestPermanent',

@@ -204,6 +204,7 @@ const ofLimbs: Phrasing[] = [
   ...of('tip', 'Spitze (m) :: m\nbis (m) :: m\nreicht bis (m) :: m', { context: 'limb group' }),
   ...of('parent', 'Mutterast\nTragast\nSitzt an Ast\nElternast'),
   ...of('role', 'Rolle\nAstrolle\nFunktion des Astes\nLeittrieb / Ast'),
+  ...of('breakHeight', 'Bruchhöhe (m) :: m\nAst gebrochen bei (m) :: m'),
   ...of('permanent', 'Dauerast\nDauerast (j/n)\nDauerhafter Ast\nDauerhaft / temporär'),
   ...of(
     'lowestPermanent',

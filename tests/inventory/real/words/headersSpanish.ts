@@ -165,6 +165,7 @@ const ofLimbs: Phrasing[] = [
   ...of('tip', 'Punta (m) :: m\nHasta (m) :: m\nLlega a (m) :: m', { context: 'limb group' }),
   ...of('parent', 'Rama madre\nRama portadora\nNace de la rama'),
   ...of('role', 'Función de la rama\nPapel de la rama\nRol'),
+  ...of('breakHeight', 'Altura de la rotura (m) :: m\nRama rota a (m) :: m'),
   ...of('permanent', 'Permanente (s/n)\nRama permanente\nRama definitiva\nTemporal o permanente'),
   ...of(
     'lowestPermanent',
