@@ -5,6 +5,7 @@ import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { marginsOf, pageScale } from '../sheets/pageBreaks'
 import type { BookSheet, FilePage, FileTable } from './file-library/fileBook'
 import { packBook } from './file-library/packBook'
+import { packInNode } from './file-library/packInNode'
 import { sheetCells } from './sheetCells'
 import { chartsOf } from './sheetCharts'
 import { formulaLooksOf } from './sheetConditionalLooks'
@@ -112,5 +113,5 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
       mark: { name: ownName(description.kind, number), range: firstCellOf(name) }
     })
   }
-  return packBook({ sheets })
+  return packBook({ sheets }, packInNode)
 }

@@ -1,11 +1,12 @@
 /** A workbook into the bytes of an .xlsx. */
 import type { ConditionalRule, NamedRange, SheetImage, TableDefinition, WriteSheet } from 'hucre'
 import { writeXlsx } from 'hucre/xlsx'
+import type JSZip from 'jszip'
 import { areaOf, type Area } from '../../../shared/cells'
 import { fitAltText } from '../../sheets/typedText'
 import { chartParts, roomFor } from './drawnCharts'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
-import { withParts } from './packedParts'
+import { packAnywhere, withParts, type Packer, type Parts } from './packedParts'
 import { printNames } from './printNames'
 import { cellParts, hasPlainCells, withoutCells } from './quickCells'
 import { withSettings } from './settingsPart'
@@ -134,7 +135,8 @@ function namesOf({ sheets, names = [] }: FileBook): NamedRange[] {
   return [...names, ...ofSheets]
 }
 
-export async function packBook(book: FileBook): Promise<Uint8Array> {
+/** Runs in a browser too; in Node a faster packer may be given. */
+export async function packBook(book: FileBook, pack: Packer = packAnywhere): Promise<Uint8Array> {
   const { sheets, activeSheet, properties, settings = new Map() } = book
   const quick = hasPlainCells(sheets) ? withoutCells(sheets) : null
   const file = await writeXlsx({
@@ -144,9 +146,10 @@ export async function packBook(book: FileBook): Promise<Uint8Array> {
     ...(activeSheet === undefined ? {} : { activeSheet }),
     ...(properties ? { properties } : {})
   })
-  const filled = await withParts(file, async (zip) => {
+  const made = async (zip: JSZip): Promise<Parts> => {
     const cells = quick === null ? [] : await cellParts(zip, sheets, quick.looks)
     return new Map([...chartParts(sheets), ...cells])
-  })
+  }
+  const filled = await withParts(file, made, pack)
   return withSettings(filled, settings)
 }

@@ -1,10 +1,32 @@
 /** Parts of a packed file put in place of its own: what the file library does not write, or writes too slowly. */
-import { buffer } from 'node:stream/consumers'
 import JSZip from 'jszip'
-import { ZipFile } from 'yazl'
 
 /** Texts of parts by name. */
 export type Parts = ReadonlyMap<string, string>
+
+/** A part as it goes into a file. */
+export interface UnpackedPart {
+  name: string
+  contents: Uint8Array
+  date: Date
+  /** A picture is packed already. */
+  compress: boolean
+}
+
+/** Packs parts into the bytes of a file. */
+export type Packer = (parts: readonly UnpackedPart[]) => Promise<Uint8Array>
+
+/** Wherever JavaScript runs, a browser too. */
+export const packAnywhere: Packer = (parts) => {
+  const zip = new JSZip()
+  for (const { name, contents, date, compress } of parts)
+    zip.file(name, contents, {
+      date,
+      createFolders: false,
+      compression: compress ? 'DEFLATE' : 'STORE'
+    })
+  return zip.generateAsync({ type: 'uint8array' })
+}
 
 /** The text of a part of a packed file. */
 export async function partOf(zip: JSZip, name: string): Promise<string> {
@@ -14,20 +36,22 @@ export async function partOf(zip: JSZip, name: string): Promise<string> {
 }
 
 /** The file with other parts in place of its own of the same names; its other parts are the same. */
-export async function withParts(file: Uint8Array, make: (zip: JSZip) => Promise<Parts>): Promise<Uint8Array> {
+export async function withParts(
+  file: Uint8Array,
+  make: (zip: JSZip) => Promise<Parts>,
+  pack: Packer
+): Promise<Uint8Array> {
   const from = await JSZip.loadAsync(file)
   const parts = await make(from)
   if (parts.size === 0) return file
-  const to = new ZipFile()
-  const packed = buffer(to.outputStream)
+  const encoder = new TextEncoder()
+  const unpacked: UnpackedPart[] = []
   for (const part of Object.values(from.files)) {
     const { name, dir, date } = part
     if (dir) continue
     const text = parts.get(name)
-    const contents = text === undefined ? await part.async('nodebuffer') : Buffer.from(text)
-    // Pictures are packed already.
-    to.addBuffer(contents, name, { mtime: date, compress: !name.endsWith('.png'), forceDosTimestamp: true })
+    const contents = text === undefined ? await part.async('uint8array') : encoder.encode(text)
+    unpacked.push({ name, contents, date, compress: !name.endsWith('.png') })
   }
-  to.end()
-  return packed
+  return pack(unpacked)
 }
