@@ -70,9 +70,13 @@ export function cutHeight({ origin, tip }: LimbHeights, share: number): number {
  * foliage is a house rule.
  */
 export function severalCuts(cut: number, most: number): { count: number; diameter: number } {
-  if (!isOver(cut, most)) return { count: 1, diameter: cut }
-  const count = wholeUp((cut / most) ** 2)
+  const count = countOfCuts(cut, most)
   return { count, diameter: cut / Math.sqrt(count) }
+}
+
+/** How many cuts those are: 1 where the one is not over the most. */
+export function countOfCuts(cut: number, most: number): number {
+  return isOver(cut, most) ? wholeUp((cut / most) ** 2) : 1
 }
 
 /** Tip of a limb after several cuts over its outer part: origin + (tip − origin)·(1 − f) (house rule). */

@@ -19,11 +19,11 @@ export interface AssessedLimb {
   /** A competing leader: competes with the leader or more, and reaches the top quarter of the tree. */
   readonly leads: boolean
   /** The cuts offered for structure, worth making, least foliage first; none until they are looked for. */
-  readonly cuts: readonly PossibleCut[]
+  cuts: readonly PossibleCut[]
   /** How many could be made at all, worth making or not. */
-  readonly possible: number
+  possible: number
   /** What stands against every reduction where none can be made. */
-  readonly barrier: Barrier | null
+  barrier: Barrier | null
 }
 
 const none: readonly PossibleCut[] = []

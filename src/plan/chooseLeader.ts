@@ -18,8 +18,10 @@ export interface LeaderFound extends Pick<Findings, 'problems'> {
  * site, and says so where the candidates are close: no published weights exist (common practice, no source).
  */
 export function chooseLeader(surveyed: SurveyedTree, rules: Rules = defaultRules): LeaderFound {
-  const [first, ...others] = surveyed.tree.limbs.filter((limb) => limb.role === 'leader')
+  const marked = surveyed.tree.limbs.filter(isMarkedLeader)
+  const [first] = marked
   if (first === undefined) return unmarkedLeader(surveyed, rules)
+  const others = marked.slice(1)
   const twice = others.map((other) =>
     treeProblem(surveyed, 'leader-twice', other.row, 'role', { limb: first.id })
   )
@@ -29,6 +31,10 @@ export function chooseLeader(surveyed: SurveyedTree, rules: Rules = defaultRules
   }
   const reason = 'marked as leader in the inventory'
   return { leader: { limb: first, name: first.id, reason, confirm: false, lost: null }, problems: twice }
+}
+
+function isMarkedLeader({ role }: Limb): boolean {
+  return role === 'leader'
 }
 
 /** The marked leader is dead or broken: the best of the others takes over, if one reaches high enough. */
@@ -59,9 +65,9 @@ function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
   const ranked = rank(candidates.length > 0 ? candidates : unionMembers(tree, rules), rules)
   const best = ranked[0] ?? null
   const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
-  const problems = tree.limbs
-    .slice(0, 1)
-    .map(({ row }) => treeProblem(surveyed, 'leader-assumed', row, 'role', { value }))
+  const [listed] = tree.limbs
+  const problems =
+    listed === undefined ? [] : [treeProblem(surveyed, 'leader-assumed', listed.row, 'role', { value })]
   if (best !== null) {
     const reason = `no row is marked; ${whyBest(ranked, rules)}`
     return { leader: { limb: best, name: best.id, reason, confirm: true, lost: null }, problems }
@@ -131,7 +137,12 @@ function carries({ diameter, origin }: Limb, { limbs }: Tree): boolean {
 /** Two listed limbs that are each other's stem make up the whole union: there is no further trunk. */
 function unionMembers(tree: Tree, rules: Rules): Limb[] {
   const stems = highStems(tree, rules).filter((limb) => limb.stem !== null)
-  return stems.filter((limb) => stems.some((other) => other !== limb && areEachOthersStem(limb, other)))
+  return stems.length < 2 ? [] : stems.filter((limb) => hasItsStem(limb, stems))
+}
+
+function hasItsStem(limb: Limb, stems: readonly Limb[]): boolean {
+  for (const other of stems) if (other !== limb && areEachOthersStem(limb, other)) return true
+  return false
 }
 
 /** Within a tenth of each other: the same stem, measured twice. */

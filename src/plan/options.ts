@@ -1,6 +1,6 @@
 import { atLeast } from '../formulas/boundary'
 import type { AssessedLimb } from './assessLimb'
-import { reductionsOf } from './reductions'
+import { reductionsWithGain } from './reductions'
 import { removalOf } from './removal'
 import { removalReason } from './removalReason'
 import type { VisitConditions } from './visitConditions'
@@ -13,22 +13,13 @@ export function isCandidate(assessed: AssessedLimb, conditions: VisitConditions)
   return atLeast(priority, conditions.rules.clearedBelow)
 }
 
-/** A limb with the cuts offered for structure: reductions and its removal, those that are worth it. */
-export function withCuts(assessed: AssessedLimb, conditions: VisitConditions): AssessedLimb {
+/** Offers the cuts of a limb for structure: reductions and its removal, those that are worth it. */
+export function offerCuts(assessed: AssessedLimb, conditions: VisitConditions): void {
   const { limb, aspectRatio } = assessed
-  const stem = { diameter: limb.stem, gain: conditions.years * conditions.stemGrowth }
-  const { cuts, barrier } = reductionsOf({ limb, aspectRatio, stem }, conditions)
-  const possible = removalReason(limb, aspectRatio, conditions) === null ? cuts : [...cuts, removalOf(limb)]
-  return {
-    limb,
-    aspectRatio,
-    priority: assessed.priority,
-    nextRatio: assessed.nextRatio,
-    nextPriority: assessed.nextPriority,
-    settled: assessed.settled,
-    leads: assessed.leads,
-    cuts: worthyCuts(assessed, possible, conditions),
-    possible: possible.length,
-    barrier
-  }
+  const { cuts, possible, barrier } = reductionsWithGain(assessed, conditions)
+  const removable = removalReason(limb, aspectRatio, conditions) !== null
+  const offered = removable ? [...cuts, removalOf(limb)] : cuts
+  if (offered.length > 0) assessed.cuts = worthyCuts(assessed, offered, conditions)
+  assessed.possible = removable ? possible + 1 : possible
+  assessed.barrier = barrier
 }

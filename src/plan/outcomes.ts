@@ -27,15 +27,15 @@ export function outcomesOf(
   last: AfterLastVisit
 ): Outcome[] {
   const { rules } = last.conditions
-  const told = tracks.filter(({ priority, obliged }) => {
-    return isOver(priority, rules.clearedBelow) || obliged
-  })
-  return told.map((track) => {
-    const { limb, priority, priorityAfter } = track
-    const { outcome, visit, year, heldBy } = endOf(track, surveyYear, last)
+  const outcomes: Outcome[] = []
+  for (const track of tracks) {
+    const { limb, priority, priorityAfter, obliged } = track
     const { surveyed, isStem } = limb
-    return { limb: surveyed, outcome, visit, year, heldBy, priority, priorityAfter, isStem }
-  })
+    if (!isOver(priority, rules.clearedBelow) && !obliged) continue
+    const { outcome, visit, year, heldBy } = endOf(track, surveyYear, last)
+    outcomes.push({ limb: surveyed, outcome, visit, year, heldBy, priority, priorityAfter, isStem })
+  }
+  return outcomes
 }
 
 function endsAt(outcome: Outcome['outcome'], visit: number | null, year: number | null): End {

@@ -57,10 +57,14 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
 
 /** The highest priority of a limb that may be cut for it; the stems of a multi-stem tree are not reduced for each other. */
 function urgencyOf({ limbs }: Visit, { limbs: grown }: PreparedTree): number {
-  const stems = new Set(grown.flatMap(({ isStem, surveyed }) => (isStem ? [surveyed] : [])))
   let most = 0
-  for (const { limb, priority } of limbs) if (priority > most && !stems.has(limb)) most = priority
+  for (const { limb, priority } of limbs) if (priority > most && !isStem(limb, grown)) most = priority
   return most
+}
+
+function isStem(limb: Limb, grown: PreparedTree['limbs']): boolean {
+  for (const each of grown) if (each.surveyed === limb) return each.isStem
+  return false
 }
 
 /** A palm is refused with a sentence, all of its rows with it. */

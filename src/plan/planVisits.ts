@@ -65,7 +65,10 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
       visits.push(describeVisit(tree, conditions, choice, when))
       makeCuts(choice.assessed, choice)
       crownBase = choice.crownBaseAfter
-      const after = conditionsOf(tree, { rules, stage, crownBase, year, years, allowed, first })
+      const isSameCrown = crownBase === conditions.crownBase
+      const after = isSameCrown
+        ? conditions
+        : conditionsOf(tree, { rules, stage, crownBase, year, years, allowed, first })
       clearance = first ? clearanceNow(tree, choice, after, year) : clearanceLater(clearance, after, year)
       last = { conditions: after, year, limbs: shortenedNow(tree) }
     }

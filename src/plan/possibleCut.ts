@@ -1,4 +1,3 @@
-import type { Growing } from '../formulas/growth'
 import type { GrowingLimb } from './growingLimb'
 
 /** What may be done to a limb. */
@@ -35,12 +34,11 @@ export type Barrier = 'small' | 'bare' | 'short' | 'lateral'
 export interface Prospect {
   readonly limb: GrowingLimb
   readonly aspectRatio: number
-  /** Its stem until the next visit. */
-  readonly stem: Growing
 }
 
-/** The cuts that may be made on a limb, and what stands against every reduction where none can be made. */
+/** The reductions of a limb, how many could be made at all, and what stands against every one where none can. */
 export interface OfferedCuts {
   readonly cuts: readonly PossibleCut[]
+  readonly possible: number
   readonly barrier: Barrier | null
 }

@@ -1,31 +1,52 @@
 import { atMost, isOver, isUnder } from '../formulas/boundary'
 import {
+  countOfCuts,
   cutDiameter,
   cutShare,
   diameterAlong,
   lateralFraction,
   lateralMin,
   partBeyond,
-  severalCuts,
   shareDose,
   tipAfterSeveral
 } from '../formulas/cuts'
 import { aspectRatio } from '../formulas/diameters'
-import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../formulas/growth'
+import { growthAfterLoss, lossAfterCut } from '../formulas/growth'
+import type { AssessedLimb } from './assessLimb'
 import { alongParent, bareUpTo, carried, isLevel, isLevelTo, type GrowingLimb } from './growingLimb'
 import { growthRate } from './growthRate'
 import type { Barrier, OfferedCuts, PossibleCut, Prospect } from './possibleCut'
 import { isGrown, priorityOf, stepsFor, type VisitConditions } from './visitConditions'
+import { gainsEnough } from './worthOfCuts'
 
 /** The reductions that can be made on a limb: the one measured on it where there is one, otherwise the table's. */
 export function reductionsOf(prospect: Prospect, conditions: VisitConditions): OfferedCuts {
-  const cuts: PossibleCut[] = []
-  const measured = measuredCut(prospect.limb)
-  const barrier =
-    measured === null
-      ? addSteps(cuts, prospect, conditions)
-      : addMeasured(cuts, prospect, measured, conditions)
-  return { cuts, barrier }
+  return offer({ prospect, assessed: null, conditions, cuts: [], possible: 0 })
+}
+
+/**
+ * The same, for the choice: a cut of the table that lowers the priority too little is counted and not made, as most of
+ * them are and none outlives the moment.
+ */
+export function reductionsWithGain(assessed: AssessedLimb, conditions: VisitConditions): OfferedCuts {
+  return offer({ prospect: assessed, assessed, conditions, cuts: [], possible: 0 })
+}
+
+/** The reductions of one limb while they are put together. */
+interface Offer {
+  readonly prospect: Prospect
+  /** The limb as it was assessed, where only cuts that gain enough are asked for; otherwise null. */
+  readonly assessed: AssessedLimb | null
+  readonly conditions: VisitConditions
+  readonly cuts: PossibleCut[]
+  possible: number
+}
+
+function offer(offered: Offer): OfferedCuts {
+  const measured = measuredCut(offered.prospect.limb)
+  const barrier = measured === null ? addSteps(offered) : addMeasured(offered, measured)
+  const { cuts, possible } = offered
+  return { cuts, possible, barrier }
 }
 
 /** The cut that the surveyor measured on a limb that this plan has not shortened, grown with its limb; or null. */
@@ -37,13 +58,9 @@ function measuredCut({ surveyed, diameter, firstDiameter, earlier }: GrowingLimb
 }
 
 /** Offers the cut measured on the limb, in place of the table's. */
-function addMeasured(
-  cuts: PossibleCut[],
-  prospect: Prospect,
-  measured: number,
-  conditions: VisitConditions
-): Barrier | null {
-  const { limb } = prospect
+function addMeasured(offered: Offer, measured: number): Barrier | null {
+  const { conditions } = offered
+  const { limb } = offered.prospect
   const { lateral, cut } = limb.surveyed
   const needed = lateralFraction(measured, conditions.rules)
   const ratio = lateral === null || cut === null ? null : aspectRatio(lateral, cut)
@@ -52,12 +69,7 @@ function addMeasured(
   const beyond = partBeyond(cutShare(measured, limb.diameter))
   const share = bare === null ? cutShare(measured, limb.diameter) : shareBeyondBare(limb, bare, beyond)
   const lateralRatio = Math.min(1, ratio ?? needed)
-  return addReduction(
-    cuts,
-    prospect,
-    { share, cutDiameter: measured, beyond, lateralRatio, lateral: null },
-    conditions
-  )
+  return addReduction(offered, { share, cutDiameter: measured, beyond, lateralRatio, lateral: null })
 }
 
 /** Share of a bare limb's foliage beyond a cut, the foliage lying evenly from where it starts to the tip. */
@@ -66,23 +78,23 @@ function shareBeyondBare({ origin, tip }: GrowingLimb, bare: number, beyond: num
 }
 
 /** Offers the cuts back to listed limbs, then the table's; gives what stands against them where none can be made. */
-function addSteps(cuts: PossibleCut[], prospect: Prospect, conditions: VisitConditions): Barrier | null {
+function addSteps(offered: Offer): Barrier | null {
+  const { prospect, conditions } = offered
   const { limb } = prospect
   let barrier: Barrier | null = null
-  let possible = false
-  for (const child of limb.children) if (addCutToLateral(cuts, prospect, child, conditions)) possible = true
+  for (const child of limb.children) addCutToLateral(offered, child)
   for (const share of stepsFor(limb, conditions)) {
-    if (limb.children.length > 0 && hasLateralNear(cuts, share)) continue
-    const against = addReduction(cuts, prospect, stepOf(limb, share, conditions), conditions)
-    if (against === null) possible = true
-    else barrier ??= against
+    if (limb.children.length > 0 && hasLateralNear(offered.cuts, share)) continue
+    const against = addReduction(offered, stepOf(limb, share, conditions))
+    barrier ??= against
   }
-  return possible ? null : barrier
+  return offered.possible > 0 ? null : barrier
 }
 
 /** What stands against the cut of the table that takes a share of a limb's foliage; null where it can be made. */
 export function whyNoStep(prospect: Prospect, share: number, conditions: VisitConditions): Barrier | null {
-  return addReduction([], prospect, stepOf(prospect.limb, share, conditions), conditions)
+  const offered = { prospect, assessed: null, conditions, cuts: [], possible: 0 }
+  return addReduction(offered, stepOf(prospect.limb, share, conditions))
 }
 
 /** The cut of the table that takes a share of a limb's foliage; on a limb that is bare inside it lies farther out. */
@@ -108,25 +120,21 @@ function hasLateralNear(cuts: readonly PossibleCut[], share: number): boolean {
 }
 
 /** A cut back to a listed limb that is thick enough to take over: it becomes the tip. */
-function addCutToLateral(
-  cuts: PossibleCut[],
-  prospect: Prospect,
-  lateral: GrowingLimb,
-  conditions: VisitConditions
-): boolean {
+function addCutToLateral(offered: Offer, lateral: GrowingLimb): void {
+  const { prospect, conditions } = offered
   const { limb } = prospect
   const { rules } = conditions
   const along = alongParent(lateral, limb)
   if (lateral.gone || !(isOver(along, 0) && isUnder(along, 1)) || bareUpTo(limb, rules.bareBelow) !== null)
-    return false
+    return
   const diameter = diameterAlong(limb.diameter, along)
   // Several small cuts over the outer part are not made back to one limb.
-  if (isGrown(conditions.stage) && severalCuts(diameter, rules.smallCuts).count > 1) return false
+  if (isGrown(conditions.stage) && countOfCuts(diameter, rules.smallCuts) > 1) return
   const share = cutShare(diameter, limb.diameter)
   const steps = stepsFor(limb, conditions)
-  if (isUnder(share, steps[0] ?? 0) || isOver(share, steps.at(-1) ?? 0)) return false
+  if (isUnder(share, steps[0] ?? 0) || isOver(share, steps.at(-1) ?? 0)) return
   const ratio = aspectRatio(lateral.diameter, diameter)
-  if (isUnder(ratio, lateralFraction(diameter, rules))) return false
+  if (isUnder(ratio, lateralFraction(diameter, rules))) return
   const reduction = {
     share,
     cutDiameter: diameter,
@@ -134,7 +142,7 @@ function addCutToLateral(
     lateralRatio: Math.min(1, ratio),
     lateral
   }
-  return addReduction(cuts, prospect, reduction, conditions) === null
+  addReduction(offered, reduction)
 }
 
 /** A reduction to be judged: what it takes, where it is made, and what takes over as the tip. */
@@ -149,41 +157,42 @@ interface Reduction {
 }
 
 /** Offers one reduction if it can be made; gives what stands against it. */
-function addReduction(
-  cuts: PossibleCut[],
-  prospect: Prospect,
-  reduction: Reduction,
-  conditions: VisitConditions
-): Barrier | null {
-  const { limb, aspectRatio: ratio, stem } = prospect
+function addReduction(offered: Offer, reduction: Reduction): Barrier | null {
+  const { assessed, conditions } = offered
+  const { limb, aspectRatio: ratio } = offered.prospect
   const { rules, stage, years } = conditions
-  const { share } = reduction
-  const several = isGrown(stage)
-    ? severalCuts(reduction.cutDiameter, rules.smallCuts)
-    : { count: 1, diameter: reduction.cutDiameter }
-  const height = limb.tip - reduction.beyond * (limb.tip - limb.origin)
-  const tipAfter = tipAfterReduction(limb, reduction, several.count, height)
+  const { share, cutDiameter: whole, beyond, lateral } = reduction
+  const count = isGrown(stage) ? countOfCuts(whole, rules.smallCuts) : 1
+  const isOne = count === 1
+  const diameter = whole / Math.sqrt(count)
+  const height = limb.tip - beyond * (limb.tip - limb.origin)
+  const tipAfter = tipAfterReduction(limb, reduction, count, height)
   const level = isLevel(limb, rules.flatRise)
-  const isOne = several.count === 1
   const against = whyNotReduced(limb, reduction, level ? null : height, tipAfter, conditions)
   if (against !== null) return against
+  offered.possible++
   const kept = carried(limb)
   const rate = growthRate(limb, ratio, tipAfter, true, conditions)
   const gain = growthAfterLoss(rate, lossAfterCut(kept, share), years, 0, limb.fade)
-  const nextRatio = ratioAfterGrowth({ diameter: limb.diameter, gain }, stem)
-  cuts.push({
+  const nextRatio = aspectRatio(limb.diameter + gain, limb.stem + years * conditions.stemGrowth)
+  const nextPriority = priorityOf(limb, nextRatio, tipAfter, conditions)
+  const dose = shareDose(share, limb.share) * kept
+  // A cut to a listed limb is made in any case: it stands for the step of the table beside it.
+  if (assessed !== null && lateral === null && !gainsEnough(assessed, dose, diameter, nextPriority, rules))
+    return null
+  offered.cuts.push({
     kind: 'reduce',
     share,
-    cutDiameter: several.diameter,
-    count: several.count,
+    cutDiameter: diameter,
+    count,
     cutHeight: isOne && !level && isOver(limb.tip, limb.origin) ? height : null,
-    distance: isOne && level ? distanceOf(limb, reduction.beyond) : null,
-    beyond: reduction.beyond,
+    distance: isOne && level ? distanceOf(limb, beyond) : null,
+    beyond,
     tipAfter,
-    dose: shareDose(share, limb.share) * kept,
+    dose,
     nextRatio,
-    nextPriority: priorityOf(limb, nextRatio, tipAfter, conditions),
-    lateral: isOne ? reduction.lateral : null
+    nextPriority,
+    lateral: isOne ? lateral : null
   })
   return null
 }

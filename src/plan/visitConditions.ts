@@ -45,6 +45,7 @@ export type AtVisit = Pick<
 
 /** What holds for a tree at one visit. */
 export function conditionsOf(tree: PreparedTree, visit: AtVisit): VisitConditions {
+  const steps = stepsOf(visit.stage, visit.rules)
   return {
     rules: visit.rules,
     system: tree.system,
@@ -59,11 +60,30 @@ export function conditionsOf(tree: PreparedTree, visit: AtVisit): VisitCondition
     allowed: visit.allowed,
     clearance: clearableHeight(tree.tree.clearance, tree.height, visit.rules),
     clearanceSide: tree.tree.clearanceSide?.degrees ?? null,
-    steps: reductionSteps(visit.stage, visit.rules),
-    levelSteps: levelSteps(visit.stage, visit.rules),
+    steps: steps.all,
+    levelSteps: steps.level,
     waitsForLeader: tree.waitsForLeader,
     limbs: tree.limbs
   }
+}
+
+interface StageSteps {
+  readonly all: readonly number[]
+  readonly level: readonly number[]
+}
+
+/** The steps are the same for every tree of a stage: those of a set of rules are made once. */
+const madeSteps = new WeakMap<Rules, Map<LifeStage, StageSteps>>()
+
+function stepsOf(stage: LifeStage, rules: Rules): StageSteps {
+  let made = madeSteps.get(rules)
+  if (made === undefined) madeSteps.set(rules, (made = new Map()))
+  let steps = made.get(stage)
+  if (steps === undefined) {
+    steps = { all: reductionSteps(stage, rules), level: levelSteps(stage, rules) }
+    made.set(stage, steps)
+  }
+  return steps
 }
 
 /** Grown trees are reduced lightly, at the ends of their limbs. */

@@ -7,7 +7,7 @@ import { groupsOfTree, type TreeGroups } from './groupsOfTree'
 import type { GrowingLimb } from './growingLimb'
 import { meetObligations } from './obligations/firstPass'
 import type { FirstPass } from './obligations/passState'
-import { isCandidate, withCuts } from './options'
+import { isCandidate, offerCuts } from './options'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
 
@@ -77,8 +77,8 @@ function candidates(
     const kind = kinds.size === 0 ? undefined : kinds.get(each.limb)
     const assessed = kind === undefined ? each : assessLimb(each.limb, conditions)
     const isWanted = isOpen && kind !== 'reduce' && isCandidate(each, conditions)
-    const offered = isWanted ? withCuts(assessed, conditions) : assessed
-    left.push(laterals.has(each.limb) ? staying(offered) : offered)
+    if (isWanted) offerCuts(assessed, conditions)
+    left.push(laterals.has(each.limb) ? staying(assessed) : assessed)
   }
   return left
 }

@@ -31,11 +31,20 @@ export function whyUnworthy(
   conditions: VisitConditions
 ): Unworthy | null {
   const { rules } = conditions
-  const { priority, nextPriority: kept } = assessed
-  const needed = pointsNeeded({ dose: cut.dose, cutDiameter: cut.cutDiameter, priority }, rules)
-  if (!atLeast(kept - cut.nextPriority, needed)) return 'gain'
+  if (!gainsEnough(assessed, cut.dose, cut.cutDiameter, cut.nextPriority, rules)) return 'gain'
   if (isTwig(assessed, cut, conditions)) return 'twig'
   return stepNotWorth(cut, smaller, rules) === null ? null : 'step'
+}
+
+/** Whether a cut lowers the next priority of a limb by what its foliage and its size ask. */
+export function gainsEnough(
+  { priority, nextPriority: kept }: AssessedLimb,
+  dose: number,
+  cutDiameter: number,
+  nextPriority: number,
+  rules: Rules
+): boolean {
+  return atLeast(kept - nextPriority, pointsNeeded({ dose, cutDiameter, priority }, rules))
 }
 
 /** Least foliage first, as they mostly stand. */

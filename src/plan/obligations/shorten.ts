@@ -9,9 +9,7 @@ import { fits, keepsCrown, make, type FirstPass, type ObligedCut } from './passS
 
 /** The reductions that can be made on a limb, worth it or not. */
 function reductions(pass: FirstPass, limb: GrowingLimb): readonly PossibleCut[] {
-  const { conditions } = pass
-  const stem = { diameter: limb.stem, gain: conditions.years * conditions.stemGrowth }
-  return reductionsOf({ limb, aspectRatio: limb.diameter / limb.stem, stem }, conditions).cuts
+  return reductionsOf({ limb, aspectRatio: limb.diameter / limb.stem }, pass.conditions).cuts
 }
 
 /** The reduction that takes most, of those that keep within what is left of the allowance; null where none does. */

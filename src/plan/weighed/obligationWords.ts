@@ -66,9 +66,7 @@ function notRemoved(seen: SeenLimb, hold: Hold | null): string {
 }
 
 function notFurther({ assessed, conditions }: SeenLimb, share: number): string {
-  const { limb, aspectRatio } = assessed
-  const stem = { diameter: limb.stem, gain: conditions.years * conditions.stemGrowth }
-  const { cuts } = reductionsOf({ limb, aspectRatio, stem }, conditions)
+  const { cuts } = reductionsOf(assessed, conditions)
   const isHeavier = cuts.some((cut) => isOver(cut.share, share))
   return isHeavier ? 'Not cut back further: more does not fit into what is left of the allowance.' : ''
 }

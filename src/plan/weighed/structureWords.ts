@@ -15,9 +15,7 @@ import { unworthyWords } from './unworthyWords'
 
 /** The reductions that can be made on a limb, worth it or not, lightest first. */
 function possibleReductions({ assessed, conditions }: SeenLimb): readonly PossibleCut[] {
-  const { limb, aspectRatio } = assessed
-  const stem = { diameter: limb.stem, gain: conditions.years * conditions.stemGrowth }
-  const { cuts } = reductionsOf({ limb, aspectRatio, stem }, conditions)
+  const { cuts } = reductionsOf(assessed, conditions)
   return [...cuts].sort((a, b) => a.share - b.share)
 }
 
@@ -82,12 +80,7 @@ function notFurther(seen: SeenLimb, cut: PossibleCut): string {
       ? `${start}: ${most} of a limb’s foliage is the most that is taken from a mature tree.`
       : `${start}: ${most} of a limb’s foliage is the most that a reduction cut takes.`
   }
-  const stem = { diameter: assessed.limb.stem, gain: conditions.years * conditions.stemGrowth }
-  const barrier = whyNoStep(
-    { limb: assessed.limb, aspectRatio: assessed.aspectRatio, stem },
-    next,
-    conditions
-  )
+  const barrier = whyNoStep(assessed, next, conditions)
   return `${start}: ${barrier === null ? 'no cut lies there' : furtherWords[barrier]}.`
 }
 
