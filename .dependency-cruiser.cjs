@@ -3,7 +3,7 @@
  * and no circles. A folder of src/ that is missing here may import nothing and be imported by nothing.
  */
 const beforePrice = ['src/plan', 'src/season', 'src/inventory', 'src/formulas', 'shared']
-const described = ['src/sheets', 'src/drawing', 'src/jobs', 'src/price', ...beforePrice]
+const described = ['src/sheets', 'src/drawing', 'src/details', 'src/jobs', 'src/price', ...beforePrice]
 
 const arrows = {
   shared: [],
@@ -13,8 +13,9 @@ const arrows = {
   'src/plan': ['src/season', 'src/inventory', 'src/formulas', 'shared'],
   'src/price': ['src/plan', 'src/formulas', 'shared'],
   'src/jobs': ['src/price', 'src/plan', 'src/inventory', 'shared'],
+  'src/details': ['shared'],
   'src/drawing': beforePrice,
-  'src/sheets': ['src/drawing', 'src/jobs', 'src/price', ...beforePrice],
+  'src/sheets': ['src/drawing', 'src/details', 'src/jobs', 'src/price', ...beforePrice],
   'src/excel': described,
   'src/file': described,
   'src/workbench': ['src/file', 'tools', ...described],

@@ -598,5 +598,26 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   },
   'no-rates': null,
   'users-sheet': null,
+  'detail-unusable': {
+    message:
+      '{count} job details could not be used ({names}): {cells}. They read {texts}, and are left out as if they were blank.',
+    remedy: 'Type {wanted} in each of those cells, or clear them.',
+    by: ['wanted']
+  },
+  'detail-twice': {
+    message: '{count} rows give a job detail again ({names}): {cells}; the first of each is used.',
+    remedy: 'Remove one of each two rows.'
+  },
+  'detail-unknown': {
+    message:
+      '{count} rows are no job details that the documents know ({texts}): {cells}; they are left as they are.',
+    remedy: 'Nothing to do, or give a row the name of a detail if it should be printed.'
+  },
+  'no-details': null,
+  'details-several': null,
+  'details-nowhere': null,
+  'detail-year-past': null,
+  'detail-prices-over': null,
+  'detail-prices-early': null,
   'spreadsheet-failed': null
 }

@@ -991,6 +991,55 @@ const catalog = {
     message: 'The sheet {cell} is yours and is never replaced.',
     remedy: 'Edit it, or rename or delete it if you want a fresh one.'
   },
+  'detail-unusable': {
+    level: 'doubt',
+    message:
+      'The job detail “{name}” at {cell} reads “{text}”, which is not {wanted}; it is left out as if it were blank.',
+    remedy: 'Type {wanted} in {cell}, or clear the cell.'
+  },
+  'detail-twice': {
+    level: 'doubt',
+    message: 'The job detail “{name}” at {cell} was already given at {other}; the first is used.',
+    remedy: 'Remove one of the two rows.'
+  },
+  'detail-unknown': {
+    level: 'note',
+    message: 'The row “{text}” at {cell} is no job detail that the documents know; it is left as it is.',
+    remedy: 'Nothing to do, or give the row the name of a detail if it should be printed.'
+  },
+  'no-details': {
+    level: 'doubt',
+    message: 'No job details were found at {cell}: there is no row with the headers What and Value.',
+    remedy: 'Put the headers back above the details, or delete this sheet and write a new Job details sheet.'
+  },
+  'details-several': {
+    level: 'doubt',
+    message:
+      'Both sheets “{sheet}” and “{other}” give details for this inventory ({cell}); those of “{sheet}” are used.',
+    remedy: 'Name in the row Inventory sheet of each which inventory it is for.'
+  },
+  'details-nowhere': {
+    level: 'doubt',
+    message:
+      'The job details at {cell} are for the sheet “{text}”, which this workbook does not have; they are not used.',
+    remedy: 'Type the name of the inventory’s sheet in {cell}, or clear it for every inventory.'
+  },
+  'detail-year-past': {
+    level: 'doubt',
+    message: 'The first work year {text} is over on the day of the plan; {year} is used.',
+    remedy: 'Give {year} or a later year as the first work year.'
+  },
+  'detail-prices-over': {
+    level: 'doubt',
+    message: 'The prices hold until {text}, which is before the date of the documents, {date}.',
+    remedy: 'Give a later day until which the prices hold, or leave it blank for the days on the Rates sheet.'
+  },
+  'detail-prices-early': {
+    level: 'note',
+    message: 'The prices hold until {text}, which is before the first visit in {year}.',
+    remedy:
+      'Nothing to do where the client signs before that day; otherwise give a later day until which the prices hold.'
+  },
   'spreadsheet-failed': {
     level: 'stop',
     message: 'The spreadsheet did not do what was asked: {text}',

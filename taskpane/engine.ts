@@ -7,7 +7,8 @@ import type { Plan, TreePlan } from '../src/plan/plan'
 import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
 import type { ChosenOffer } from '../src/price/offers'
-import type { Cover } from '../src/sheets/client-report/clientReport'
+import type { JobDetails } from '../src/details/detailsBook'
+import type { DetailsGiven } from '../src/sheets/details/detailsSheet'
 import type { PlanDocument, UsersDocument } from '../src/sheets/documentBook'
 import type { SheetDescription } from '../src/sheets/sheet'
 import type * as documents from './documents'
@@ -18,7 +19,12 @@ export type Drawings = Pick<
   'doseChart' | 'drawTree' | 'fittingHeight' | 'priceChart' | 'ratioChart' | 'toSvgElement'
 >
 
-type PlanBasis = Omit<PlanOptions, 'date'>
+type PlanBasis = Omit<PlanOptions, 'date' | 'work'>
+
+interface Detailed {
+  readonly details: JobDetails
+  readonly problems: readonly Problem[]
+}
 
 interface Priced {
   estimate: Estimate
@@ -35,18 +41,24 @@ export interface Engine {
   ): Generator<TreePlan, Plan> | Promise<Generator<TreePlan, Plan>>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): PlanBasis | Promise<PlanBasis>
+  /** What the workbook's Job details sheet says for a plan of a day, blank without one, and what is wrong with it. */
+  detailsOfDay(sheet: CellBlock | null, date: string): Detailed | Promise<Detailed>
   /**
    * What the plan costs by the workbook's Rates sheet, or by invented rates, with what was changed on the Estimate that was
    * written last, and what is wrong with either.
    */
   priceByRates(plan: Plan, sheet: CellBlock | null, estimate?: CellBlock | null): Priced | Promise<Priced>
   /** A sheet that the person then owns, as it is first written. */
-  describeUsersSheet(kind: UsersDocument, system: UnitSystem): SheetDescription | Promise<SheetDescription>
+  describeUsersSheet(
+    kind: UsersDocument,
+    system: UnitSystem,
+    given?: DetailsGiven
+  ): SheetDescription | Promise<SheetDescription>
   describeDocuments(
     wanted: Iterable<PlanDocument>,
     plan: Plan,
     offer: ChosenOffer,
-    cover: Cover
+    details: JobDetails
   ): SheetDescription[] | Promise<SheetDescription[]>
   /** The specification of one tree as plain text. */
   specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>

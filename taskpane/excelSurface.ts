@@ -7,7 +7,13 @@ import type { Judge } from '../src/excel/judgeSheets'
 import { keepSetting, readSetting } from '../src/excel/keptSettings'
 import { findOwnSheets } from '../src/excel/ownSheetsInBook'
 import { readInventorySheets } from '../src/excel/readInventorySheets'
-import { readLatest, readUsersSheet, writeUsersSheet } from '../src/excel/usersSheet'
+import {
+  readDetailsSheet,
+  readLatest,
+  readUsersSheet,
+  writeDetailsSheet,
+  writeUsersSheet
+} from '../src/excel/usersSheet'
 import { describeSelection, watchSelection } from '../src/excel/selection'
 import type { Reading, Selected, Steps, Surface, Wanted } from './surface'
 
@@ -49,7 +55,9 @@ export const excelSurface: Surface = {
   writeRules: writeUsersSheet,
   readRates: () => readUsersSheet('rates'),
   writeRates: writeUsersSheet,
-  readEstimate: () => readLatest('estimate'),
+  readEstimate: (inventory) => readLatest('estimate', inventory),
+  readDetails: readDetailsSheet,
+  writeDetails: writeDetailsSheet,
   findOwnSheets,
   writeSheets: async (descriptions, options, steps) => {
     const drawn = descriptions.some(({ pictures = [] }) => pictures.length > 0)

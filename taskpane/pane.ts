@@ -2,6 +2,7 @@ import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import { keptText, readKept, type KeptChoices } from '../src/inventory/keptAnswers'
 import type { ReadingChoices } from '../src/inventory/inventory'
+import { detailsNote } from './write/detailsNote'
 import { DocumentChoice } from './write/documentChoice'
 import { fill } from './parts/elements'
 import type { Engine } from './engine'
@@ -10,7 +11,7 @@ import { Notice } from './parts/notice'
 import { planSheets, type Planned } from './planning'
 import { OfferChoice } from './estimate/offerChoice'
 import type { ProgressLine } from './parts/progressLine'
-import { headline, resultView } from './resultView'
+import { headline, resultView, type ResultSetting } from './resultView'
 import { RowDock } from './rowDock'
 import { pointsInto, selectionHint, selectionWords } from './selectionLine'
 import type { Selected, SheetsRead, Steps, Surface, Wanted, Writing } from './surface'
@@ -20,6 +21,11 @@ export interface PaneOptions {
   engine: Engine
   /** The date of a plan made now, year-month-day. */
   today(): string
+}
+
+/** The sheets of the inventory that was planned; the first one names it. */
+function sheetsOf({ plan }: Planned): string[] {
+  return [...new Set(plan.inventory.parts.map(({ sheet }) => sheet))]
 }
 
 /** The pane: follows the selection, plans it, shows the plan and writes it. */
@@ -116,7 +122,8 @@ export class Pane {
   ): Promise<void> {
     const { engine, surface, today } = this.options
     const rulesSheet = await surface.readRules()
-    const rates = await this.readRates()
+    const inventory = read.sheets.map(({ name }) => name)
+    const rates = await this.readRates(inventory)
     if (rulesSheet !== null && 'code' in rulesSheet) {
       this.refuse([rulesSheet])
       return
@@ -125,21 +132,27 @@ export class Pane {
       this.refuse([rates])
       return
     }
-    const options = { date: today(), rulesSheet, ...rates, signal, onProgress: line.show }
+    const chosen = await surface.readDetails(inventory)
+    if ('code' in chosen) {
+      this.refuse([chosen])
+      return
+    }
+    const detailsSheet = chosen.block
+    const options = { date: today(), rulesSheet, ...rates, detailsSheet, signal, onProgress: line.show }
     const { choices, problems } = this.answers()
     const planned = await planSheets(engine, read, choices, options)
     if (planned === null) this.canceled()
-    else this.show({ ...planned, problems: [...found, ...problems, ...planned.problems] })
+    else this.show({ ...planned, problems: [...found, ...problems, ...chosen.problems, ...planned.problems] })
   }
 
   /** What prices go by as it stands now, or why it cannot be read. */
-  private async readRates(): Promise<
-    { ratesSheet: CellBlock | null; estimateSheet: CellBlock | null } | Problem
-  > {
+  private async readRates(
+    inventory: readonly string[]
+  ): Promise<{ ratesSheet: CellBlock | null; estimateSheet: CellBlock | null } | Problem> {
     const { surface } = this.options
     const ratesSheet = await surface.readRates()
     if (ratesSheet !== null && 'code' in ratesSheet) return ratesSheet
-    const estimateSheet = await surface.readEstimate()
+    const estimateSheet = await surface.readEstimate(inventory)
     if (estimateSheet !== null && 'code' in estimateSheet) return estimateSheet
     return { ratesSheet, estimateSheet }
   }
@@ -179,7 +192,7 @@ export class Pane {
   private show(planned: Planned): void {
     this.settle()
     const { surface, engine } = this.options
-    const view = resultView(planned, {
+    const setting: ResultSetting = {
       planAgain: () => void this.planAgain(),
       planWith: (choices) => void this.planWith(choices),
       writeRules: async () =>
@@ -189,7 +202,14 @@ export class Pane {
       offer: this.offer,
       drawings: () => engine.drawings(),
       specificationOf: async (tree) => engine.specificationOf(planned.plan, tree),
-      findOwnSheets: () => surface.findOwnSheets(),
+      writeDetails: async () => {
+        const sheets = sheetsOf(planned)
+        const given = { inventory: sheets[0] ?? '' }
+        const described = await engine.describeUsersSheet('job-details', planned.plan.system, given)
+        return surface.writeDetails(described, sheets)
+      },
+      detailsNote: () => detailsNote(planned, setting),
+      findOwnSheets: () => surface.findOwnSheets(sheetsOf(planned)),
       choice: this.choice,
       offerLine: () => this.offer.line(planned.estimate),
       write: (replace, steps) => this.write(planned, replace, steps),
@@ -198,7 +218,8 @@ export class Pane {
         this.announce(sentence)
       },
       goToCell: (cell) => void this.goToCell(cell)
-    })
+    }
+    const view = resultView(planned, setting)
     this.shown = planned
     this.dock.use(planned, view.openTree)
     fill(this.frame.stage, view.element)
@@ -210,18 +231,17 @@ export class Pane {
   }
 
   /** Writes what is ticked, priced by the rates as they stand now, those changed on the Estimate among them. */
-  private async write({ plan, read }: Planned, replace: boolean, steps: Steps): Promise<Writing> {
+  private async write(planned: Planned, replace: boolean, steps: Steps): Promise<Writing> {
+    const { plan, read, details } = planned
     const { surface, engine } = this.options
-    const { kinds, cover } = this.choice
-    const rates = await this.readRates()
+    const inventory = sheetsOf(planned)
+    const rates = await this.readRates(inventory)
     if ('code' in rates) return { written: [], problems: [rates] }
     const { estimate } = await engine.priceByRates(plan, rates.ratesSheet, rates.estimateSheet)
-    const dates = { date: plan.date, valid: estimate.validUntil }
     const offer = this.offer.chosenFor(estimate)
-    const sheets = await engine.describeDocuments(kinds, plan, offer, { ...cover, ...dates })
-    const used = new Set(plan.inventory.parts.map(({ sheet }) => sheet))
-    const source = read.sheets.filter(({ name }) => used.has(name))
-    return surface.writeSheets(sheets, { replace, source }, steps)
+    const sheets = await engine.describeDocuments(this.choice.kinds, plan, offer, details)
+    const source = read.sheets.filter(({ name }) => inventory.includes(name))
+    return surface.writeSheets(sheets, { replace, inventory, source }, steps)
   }
 
   private async goToCell(cell: string): Promise<void> {

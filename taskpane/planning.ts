@@ -1,5 +1,6 @@
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
+import type { JobDetails } from '../src/details/detailsBook'
 import type { ReadingChoices } from '../src/inventory/inventory'
 import type { Plan, TreePlan } from '../src/plan/plan'
 import type { Estimate } from '../src/price/estimate'
@@ -14,6 +15,9 @@ export interface Planned {
   rulesSheet: CellBlock | null
   /** The Rates sheet it was priced by, or null where the workbook has none. */
   ratesSheet: CellBlock | null
+  /** The Job details sheet of this inventory, or null where it has none. */
+  detailsSheet: CellBlock | null
+  details: JobDetails
   plan: Plan
   estimate: Estimate
   /** Everything found wrong, from the first look at the selection to the plan. */
@@ -35,6 +39,8 @@ export interface PlanningOptions {
   ratesSheet?: CellBlock | null
   /** The Estimate that was written last. */
   estimateSheet?: CellBlock | null
+  /** The Job details sheet of the inventory. */
+  detailsSheet?: CellBlock | null
   signal: AbortSignal
   onProgress(progress: Progress): void
 }
@@ -51,13 +57,16 @@ export async function planSheets(
   choices: ReadingChoices,
   options: PlanningOptions
 ): Promise<Planned | null> {
-  const { date, signal, onProgress, rulesSheet = null, ratesSheet = null, estimateSheet = null } = options
+  const { date, signal, onProgress } = options
+  const { rulesSheet = null, ratesSheet = null, estimateSheet = null, detailsSheet = null } = options
   onProgress({ doing: 'Checking the rows', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
   const inventory = await engine.readSheets(read.sheets, choices)
   await pause()
-  const steps = await engine.planTrees(inventory, { date, ...(await engine.planByRules(rulesSheet)) })
+  const { details, problems: unusable } = await engine.detailsOfDay(detailsSheet, date)
+  const rules = await engine.planByRules(rulesSheet)
+  const steps = await engine.planTrees(inventory, { date, work: details, ...rules })
   const plan = await runInTurns(steps, inventory.trees.length, options)
   if (plan === null) return null
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
@@ -69,9 +78,11 @@ export async function planSheets(
     choices,
     rulesSheet,
     ratesSheet,
+    detailsSheet,
+    details,
     plan,
     estimate,
-    problems: [...plan.problems, ...problems]
+    problems: [...unusable, ...plan.problems, ...problems]
   }
 }
 

@@ -16,9 +16,11 @@ import type { CopySetting } from './plan/specificationCopy'
 import { tabs, type Section } from './parts/tabs'
 import { counted } from '../shared/words/counts'
 import { grouped } from '../shared/words/figures'
+import type { DetailsSetting } from './write/detailsNote'
 import { writeSection, type WriteSetting } from './write/writeSection'
 
-export interface ResultSetting extends WriteSetting, RulesSetting, EstimateSetting, CopySetting {
+export interface ResultSetting
+  extends WriteSetting, DetailsSetting, RulesSetting, EstimateSetting, CopySetting {
   planAgain(): void
   planWith(choices: ReadingChoices): void
 }

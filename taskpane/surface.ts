@@ -1,5 +1,6 @@
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
+import type { ChosenDetails } from '../src/details/detailsFor'
 import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { DocumentKind, SheetDescription } from '../src/sheets/sheet'
 
@@ -66,6 +67,8 @@ export interface OwnSheet {
 /** How to write: in the place of our earlier sheets or beside them, and only if the sheets read are unchanged. */
 export interface WriteOptions {
   replace: boolean
+  /** The sheets of the inventory that the documents are of. */
+  inventory: readonly string[]
   source: readonly SheetCells[]
 }
 
@@ -93,9 +96,14 @@ export interface Surface {
   readRates(): Promise<CellBlock | Problem | null>
   /** Writes a Rates sheet where there is none and gives its name. */
   writeRates(description: SheetDescription): Promise<string | Problem>
-  /** The Estimate that was written last, in which rates may have been changed, or null. */
-  readEstimate(): Promise<CellBlock | Problem | null>
-  findOwnSheets(): Promise<OwnSheet[] | Problem>
+  /** The Estimate that was written last for the inventory of these sheets, in which rates may have been changed, or null. */
+  readEstimate(inventory: readonly string[]): Promise<CellBlock | Problem | null>
+  /** The Job details sheet of the inventory of these sheets, if there is one, and what is to be said about the choice. */
+  readDetails(inventory: readonly string[]): Promise<ChosenDetails | Problem>
+  /** Writes a Job details sheet for an inventory that has none and gives its name. */
+  writeDetails(description: SheetDescription, inventory: readonly string[]): Promise<string | Problem>
+  /** The documents that were written for the inventory of these sheets. */
+  findOwnSheets(inventory: readonly string[]): Promise<OwnSheet[] | Problem>
   writeSheets(descriptions: SheetDescription[], options: WriteOptions, steps: Steps): Promise<Writing>
   /** A problem where the cell is not there any more. */
   goToCell(address: string): Promise<Problem | null>

@@ -20,6 +20,8 @@ import { completeSheet, writeCellsOf } from './writeSheet'
 export interface ApplyOptions {
   /** Put the new document in place of the last one of its kind that we wrote; otherwise it is added beside it. */
   replace: boolean
+  /** The sheets of the inventory that the documents are of, the first one naming it; only what was written for it is replaced. */
+  inventory?: readonly string[] | undefined
   /** The sheets the documents were made from, as they were read; if they have changed since, nothing is written. */
   source?: readonly SheetCells[] | undefined
   signal?: AbortSignal | undefined
@@ -42,7 +44,7 @@ function workOf({ rows, widths, pictures = [] }: SheetDescription): number {
 async function writeDrafts(
   context: Excel.RequestContext,
   descriptions: readonly SheetDescription[],
-  { signal, painter, onProgress, replace }: ApplyOptions,
+  { signal, painter, onProgress, replace, inventory }: ApplyOptions,
   around: Surroundings,
   begun: Draft[]
 ): Promise<Problem | null> {
@@ -55,7 +57,7 @@ async function writeDrafts(
   const taken = new Set([...around.names, ...around.tables.keys()])
   for (const description of withFreeNames(descriptions, taken)) {
     signal?.throwIfAborted()
-    const draft = beginDraft(context, description, around, replace)
+    const draft = beginDraft(context, description, around, { replace, inventory })
     if (isProblem(draft)) return draft
     begun.push(draft)
     await context.sync()

@@ -1,5 +1,12 @@
 import type { Problem } from '../../shared/problems'
-import { readOwnName, titles, usersSheets, type OwnName } from '../sheets/ownSheets'
+import {
+  inventoryName,
+  inventorySheetIn,
+  readOwnName,
+  titles,
+  usersSheets,
+  type OwnName
+} from '../sheets/ownSheets'
 import type { DocumentKind } from '../sheets/sheet'
 import { inExcel, isProblem } from './failures'
 
@@ -7,6 +14,8 @@ import { inExcel, isProblem } from './failures'
 export interface OwnSheet extends OwnName {
   name: string
   protected: boolean
+  /** The sheet of the inventory that it was written for; null where that is not known. */
+  of: string | null
 }
 
 /**
@@ -17,6 +26,7 @@ export async function ownSheetsOf(context: Excel.RequestContext): Promise<OwnShe
   const names = context.workbook.names
   names.load('items/name,items/formula')
   await context.sync()
+  const formulas = new Map(names.items.map((item) => [item.name, String(item.formula)]))
   const candidates = names.items.flatMap((item) => {
     const own = readOwnName(item.name, String(item.formula))
     if (own === null) return []
@@ -31,13 +41,29 @@ export async function ownSheetsOf(context: Excel.RequestContext): Promise<OwnShe
   return candidates.flatMap(({ own, name, sheet, first }) =>
     sheet.isNullObject || String((first.values as unknown[][])[0]?.[0]) !== titles[own.kind]
       ? []
-      : [{ ...own, name, protected: sheet.protection.protected }]
+      : [
+          {
+            ...own,
+            name,
+            protected: sheet.protection.protected,
+            of: inventorySheetIn(formulas.get(inventoryName(name)) ?? '')
+          }
+        ]
   )
 }
 
-/** The documents that this workbook already holds and that may be replaced. */
-export async function findOwnSheets(): Promise<{ kind: DocumentKind; sheetName: string }[] | Problem> {
+/** True of a sheet that was written for the inventory of these sheets, or for one that is not known any more. */
+export function isOf({ of }: Pick<OwnSheet, 'of'>, inventory: readonly string[]): boolean {
+  return of === null || inventory.length === 0 || inventory.includes(of)
+}
+
+/** The documents of an inventory that this workbook already holds and that may be replaced; of any where none is named. */
+export async function findOwnSheets(
+  inventory: readonly string[] = []
+): Promise<{ kind: DocumentKind; sheetName: string }[] | Problem> {
   const found = await inExcel(ownSheetsOf, { wait: true })
   if (isProblem(found)) return found
-  return found.flatMap(({ kind, sheetName }) => (usersSheets.has(kind) ? [] : [{ kind, sheetName }]))
+  return found
+    .filter((sheet) => !usersSheets.has(sheet.kind) && isOf(sheet, inventory))
+    .map(({ kind, sheetName }) => ({ kind, sheetName }))
 }

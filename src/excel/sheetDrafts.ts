@@ -1,10 +1,10 @@
 import { quotedPrefix } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { isNameOf } from '../sheets/namedCells'
-import { freeSheetName, ownName, usersSheets } from '../sheets/ownSheets'
+import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { SheetDescription } from '../sheets/sheet'
 import { inExcel } from './failures'
-import { ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
+import { isOf, ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
 
 /** One document on its way: the sheet it is written on, and what becomes of that sheet at the end. */
 export interface Draft {
@@ -16,6 +16,8 @@ export interface Draft {
   replaced: OwnSheet | null
   /** What the replaced sheet is called until it is taken away, or given its name back. */
   setAside: string
+  /** The sheet of the inventory that it is written for, where that is known. */
+  of: string | null
   /** Names of cells on the replaced sheet, in lower case, which go with it. */
   oldNames: string[]
 }
@@ -67,15 +69,16 @@ export function beginDraft(
   context: Excel.RequestContext,
   description: SheetDescription,
   around: Surroundings,
-  replace: boolean
+  { replace, inventory = [] }: { replace: boolean; inventory?: readonly string[] | undefined }
 ): Draft | Problem {
   const earlier = around.own
     .filter((sheet) => sheet.kind === description.kind)
     .sort((a, b) => a.number - b.number)
+  const ofThis = earlier.filter((sheet) => isOf(sheet, inventory))
   if (description.kind === 'rates' && earlier.length > 0)
     return problem('users-sheet', '', { cell: earlier[0]?.sheetName ?? '' })
   const replaceable = replace && !usersSheets.has(description.kind)
-  const replaced = replaceable ? (earlier.at(-1) ?? null) : null
+  const replaced = replaceable ? (ofThis.at(-1) ?? null) : null
   if (replaced?.protected === true) return problem('sheet-protected', '', { cell: replaced.sheetName })
   const finalName = replaced?.sheetName ?? freeSheetName(description.name, around.sheetNames)
   const setAside = freeSheetName(`${finalName.slice(0, 17)} (earlier)`, around.sheetNames)
@@ -92,7 +95,8 @@ export function beginDraft(
     setAside,
     ownName: replaced?.name ?? ownName(description.kind, number),
     replaced,
-    oldNames
+    oldNames,
+    of: inventory[0] ?? null
   }
 }
 
@@ -121,6 +125,9 @@ export function finishDraft(context: Excel.RequestContext, draft: Draft, around:
   if (around.names.has(draft.ownName.toLowerCase())) workbook.names.getItem(draft.ownName).delete()
   const item = workbook.names.add(draft.ownName, draft.sheet.getCell(0, 0))
   item.visible = false
+  const leading = inventoryName(draft.ownName)
+  if (around.names.has(leading.toLowerCase())) workbook.names.getItem(leading).delete()
+  if (draft.of !== null) workbook.names.add(leading, `=${firstCellOf(draft.of)}`).visible = false
   if (draft.description.hidden === true) draft.sheet.visibility = 'Hidden'
 }
 

@@ -5,20 +5,26 @@ import { planInventory } from '../plan/planInventory'
 import { planByRules } from '../plan/rules/planByRules'
 import type { Plan, TreePlan } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
-import { firstVisit } from '../price/offers'
 import { priceByRates } from '../price/priceByRates'
-import { isRefusal, type Refusal } from '../../shared/refusal'
+import type { Cell } from '../../shared/cells'
+import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
+import { version } from '../../shared/version'
 import { forTerminal, jsonForTerminal } from '../../shared/words/terminal'
 import { describeDocuments } from '../sheets/describeDocuments'
-import { documentBook, planDocuments } from '../sheets/documentBook'
-import { aboutReading, readArguments, usage, type Wanted } from './planArguments'
+import type { DetailName } from '../details/detailsBook'
+import { help } from './commandHelp'
+import { readDetailsFile, type GivenDetails } from './detailsFile'
+import { jobOf } from './jobOf'
+import { offerAsked } from './offerArgument'
+import { readArguments, type Wanted } from './planArguments'
+import { sealed } from './seal'
+import { workbookOf } from './workbookOf'
 import { whyNotWritable, writeOut } from './outFile'
 import { planJson } from './planJson'
 import { planText } from './planText'
 import { readingChoices } from './readingChoices'
 import { readPlannedFile, type PlannedFile } from './readPlannedFile'
 import { sampleInventory, sampleSheetName } from './sampleInventory'
-import { writeWorkbook } from './writeWorkbook'
 
 /** What the command needs of the machine; a test brings its own. */
 export interface Surroundings {
@@ -39,6 +45,8 @@ const sample: PlannedFile = {
   rules: null,
   rates: null,
   estimate: null,
+  details: [],
+  names: [sampleSheetName],
   kept: readKept(null)
 }
 
@@ -57,30 +65,56 @@ function anythingPlanned(made: Plan, estimate: Estimate): boolean {
   return estimate.lines.length > 0 || estimate.budgetFigures.length > 0 || made.trees.some(isJudged)
 }
 
+/** Details that the arguments give, which go before those of the file. */
+async function givenDetails(
+  { details, firstYear, paper, date }: Wanted,
+  { folder, today }: Surroundings
+): Promise<GivenDetails | Refusal> {
+  const inFile = details === null ? new Map() : await readDetailsFile(resolve(folder, details), details)
+  if (isRefusal(inFile)) return inFile
+  const given = new Map<DetailName, Cell>(inFile)
+  if (firstYear !== null) given.set('firstYear', firstYear)
+  if (paper !== null) given.set('paper', paper === 'a4' ? 'A4' : paper)
+  const first = Number(given.get('firstYear') ?? Infinity)
+  const year = (date ?? today).slice(0, 4)
+  const from = firstYear === null ? `--details ${details ?? ''} gives “firstYear” as` : '--first-year'
+  return first < Number(year)
+    ? refuse(`${from} ${String(first)}, which is over on the day of the plan: write ${year} or a later year.`)
+    : given
+}
+
 async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
-  const inventory = wanted.inventory === null ? null : resolve(around.folder, wanted.inventory)
+  const inventoryFile = wanted.inventory === null ? null : resolve(around.folder, wanted.inventory)
   const out = wanted.out === null ? null : resolve(around.folder, wanted.out)
-  const refused = out === null ? null : await whyNotWritable(out, inventory, wanted.force)
+  const refused = out === null ? null : await whyNotWritable(out, inventoryFile, wanted.force)
   if (refused !== null) return refused
-  const file = inventory === null ? sample : await readPlannedFile(inventory)
+  const given = await givenDetails(wanted, around)
+  if (isRefusal(given)) return given
+  const file = inventoryFile === null ? sample : await readPlannedFile(inventoryFile)
   if (isRefusal(file)) return file
   const choices = readingChoices(wanted, file.sheets)
   if (isRefusal(choices)) return choices
 
+  const date = wanted.date ?? around.today
   const { choices: kept, problems: unread } = file.kept
-  const made = planInventory(readSheets(file.sheets, withKept(choices, kept)), {
-    date: wanted.date ?? around.today,
-    ...planByRules(file.rules)
-  })
+  const known = withKept(choices, kept)
+  const inventory = readSheets(file.sheets, known)
+  const job = jobOf(file, inventory, given, date)
+  const made = planInventory(inventory, { date, work: job.details, ...planByRules(file.rules) })
   const { estimate, problems } = priceByRates(made, file.rates, file.estimate)
   const planned = anythingPlanned(made, estimate)
-  const offer = firstVisit(estimate)
+  const offer = offerAsked(wanted.offer, estimate)
+  if (isRefusal(offer)) return offer
   if (out !== null && planned) {
-    const documents = describeDocuments(planDocuments, made, offer)
-    const failed = await writeOut(out, await writeWorkbook(documents))
+    const documents = describeDocuments(wanted.documents, made, offer, job.details)
+    const written = await workbookOf(documents, {
+      ...{ file, known, system: made.system },
+      ...{ rates: estimate.rates, details: job.block }
+    })
+    const failed = await writeOut(out, sealed(written))
     if (failed !== null) return failed
   }
-  const told = { ...made, problems: [...unread, ...made.problems, ...problems] }
+  const told = { ...made, problems: [...unread, ...job.problems, ...made.problems, ...problems] }
   around.out(
     wanted.json
       ? jsonForTerminal(JSON.stringify(planJson(told, offer), null, 2))
@@ -93,19 +127,11 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   return planned ? 0 : 3
 }
 
-/** What --out writes, one line per sheet. */
-const sheetsOfOut = [
-  '--out writes a workbook with these sheets:',
-  ...planDocuments.map((kind) => `  ${documentBook[kind].title}: ${documentBook[kind].about}`)
-].join('\n')
-
 /** Plans a file, or the sample inventory, as the arguments ask. */
 export async function runCommandLine(args: readonly string[], around: Surroundings): Promise<ExitCode> {
   const wanted = readArguments(args)
-  if (!isRefusal(wanted) && wanted.help) {
-    around.out(
-      `${usage}\nWithout a file, the sample inventory (an invented scenario) is planned.\n${aboutReading}\n${sheetsOfOut}`
-    )
+  if (!isRefusal(wanted) && (wanted.help || wanted.version)) {
+    around.out(wanted.help ? help : version)
     return 0
   }
   const result = isRefusal(wanted) ? wanted : await plan(wanted, around)

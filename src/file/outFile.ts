@@ -4,18 +4,19 @@ import writeFileAtomic from 'write-file-atomic'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName, usersSheets } from '../sheets/ownSheets'
 import { isAsPacked } from './file-library/savedBy'
+import { isSealed } from './seal'
 import { unpackValues } from './file-library/unpackValues'
 
 /** Why a workbook that is there already is not simply replaced, as the end of a sentence, or null where it may be. */
 async function whyKept(bytes: Uint8Array): Promise<string | null> {
+  if (isSealed(bytes)) return null
   const book = await unpackValues(bytes)
   if ('unreadable' in book) return 'is no plan of ours'
-  const own = new Set(
-    book.names.flatMap(({ name, range }) => {
-      const found = readOwnName(name, range)
-      return found === null || usersSheets.has(found.kind) ? [] : [found.sheetName]
-    })
-  )
+  const found = book.names.flatMap(({ name, range }) => readOwnName(name, range) ?? [])
+  const own = new Set(found.flatMap(({ kind, sheetName }) => (usersSheets.has(kind) ? [] : [sheetName])))
+  // A workbook that was sealed once has lost its seal: its inventory, rules, rates or details may hold changes.
+  if (own.size > 0 && found.some(({ kind }) => usersSheets.has(kind)))
+    return 'was saved by another program since, perhaps with changes of yours'
   if (own.size === 0 || !book.sheets.every((sheet) => own.has(sheet.name)))
     return 'holds other sheets than a plan\u2019s'
   return (await isAsPacked(bytes))
@@ -53,8 +54,8 @@ async function isSameFile(path: string, other: string): Promise<boolean> {
 }
 
 /**
- * Why nothing may be written to this path, or null. Without force nothing is replaced but an earlier plan of ours that no
- * other program has saved since; the inventory itself never is.
+ * Why nothing may be written to this path, or null. Without force nothing is replaced but an earlier plan of ours that
+ * nobody has saved since; the inventory itself never is.
  */
 export async function whyNotWritable(
   path: string,

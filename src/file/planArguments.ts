@@ -1,22 +1,16 @@
 import { parseArgs } from 'node:util'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { systems, type UnitSystem } from '../../shared/units'
-import { listedChoices } from '../../shared/words/lists'
+import { listed, listedChoices } from '../../shared/words/lists'
+import { detailEntry, type JobDetails, type Paper } from '../details/detailsBook'
+import { readDetail, wantedOf } from '../details/readDetail'
 import type { ColumnAnswer } from '../inventory/inventory'
+import { planDocuments, type PlanDocument } from '../sheets/documentBook'
 import { readColumnArguments } from './columnArgument'
+import { readOfferArgument, type WantedOffer } from './offerArgument'
 
 export const usage =
-  'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--force] [--json] [--date YYYY-MM-DD] [--sheet NAME] [--units in-ft|cm-m] [--column "J=stem above"]'
-
-/** What the arguments about reading mean, one line each. */
-export const aboutReading = [
-  '--sheet NAME reads that sheet only.',
-  '--units in-ft, or cm-m, is assumed where neither a header nor a cell names a unit.',
-  '--column says what a column gives, as often as needed:',
-  '  --column "J=stem above"              the column by its letters',
-  '  --column \'"Dia 2"=limb diameter (cm)\' by its header in quotes, with its unit',
-  '  --column "Limbs!J=-"                 on one sheet only; - where it is not used'
-].join('\n')
+  'npm run -s plan -- [inventory.xlsx|.csv] [--out FILE.xlsx] [--force] [--json] [--date YYYY-MM-DD] [--first-year YYYY] [--details FILE.json] [--offer first|whole|budget=N] [--documents A,B] [--paper letter|a4] [--sheet NAME] [--units in-ft|cm-m] [--column "J=stem above"] [--help] [--version]'
 
 /** What the command line asks for. */
 export interface Wanted {
@@ -32,7 +26,15 @@ export interface Wanted {
   sheet: string | null
   system: UnitSystem | null
   answers: readonly ColumnAnswer[]
+  /** A file of job details, as typed, or null. */
+  details: string | null
+  offer: WantedOffer
+  firstYear: number | null
+  /** The documents that --out writes. */
+  documents: readonly PlanDocument[]
+  paper: Paper | null
   help: boolean
+  version: boolean
 }
 
 const options = {
@@ -43,7 +45,13 @@ const options = {
   sheet: { type: 'string' },
   units: { type: 'string' },
   column: { type: 'string', multiple: true },
-  help: { type: 'boolean', short: 'h' }
+  details: { type: 'string' },
+  offer: { type: 'string' },
+  'first-year': { type: 'string' },
+  documents: { type: 'string', multiple: true },
+  paper: { type: 'string' },
+  help: { type: 'boolean', short: 'h' },
+  version: { type: 'boolean' }
 } as const
 
 /** A day that the calendar has, between the years 1901 and 9000, as spreadsheets can show it. */
@@ -56,6 +64,29 @@ export function isIsoDate(text: string): boolean {
 
 function isSystem(text: string): text is UnitSystem {
   return Object.hasOwn(systems, text)
+}
+
+/** The documents that are named, in any order and with any spaces, or the sentence about one that there is not. */
+function readDocuments(typed: readonly string[]): readonly PlanDocument[] | Refusal {
+  const names = typed.flatMap((text) => text.split(',')).map((name) => name.trim().toLowerCase())
+  const known: readonly string[] = planDocuments
+  const wrong = names.find((name) => !known.includes(name))
+  if (wrong !== undefined)
+    return refuse(
+      `--documents ${wrong} is not known: write any of ${listed([...planDocuments])}, with commas between them.`
+    )
+  return names.length === 0 ? planDocuments : planDocuments.filter((kind) => names.includes(kind))
+}
+
+/** A value that the details book knows by the same words, or null where it is not given. */
+function readAs<Name extends 'firstYear' | 'paper'>(
+  name: Name,
+  argument: string,
+  typed: string | undefined
+): JobDetails[Name] | Refusal {
+  if (typed === undefined) return null
+  const value = readDetail(name, typed)
+  return value ?? refuse(`--${argument} ${typed} is not known: write ${wantedOf(detailEntry(name).kind)}.`)
 }
 
 /** The arguments taken apart, or the sentence that says what is wrong with them. */
@@ -79,6 +110,14 @@ export function readArguments(args: readonly string[]): Wanted | Refusal {
     return refuse(`--units ${system} is not known: write ${listedChoices(Object.keys(systems))}.`)
   const answers = readColumnArguments(values.column ?? [])
   if (isRefusal(answers)) return answers
+  const offer = readOfferArgument(values.offer ?? 'first')
+  if (isRefusal(offer)) return offer
+  const firstYear = readAs('firstYear', 'first-year', values['first-year'])
+  if (isRefusal(firstYear)) return firstYear
+  const documents = readDocuments(values.documents ?? [])
+  if (isRefusal(documents)) return documents
+  const paper = readAs('paper', 'paper', values.paper)
+  if (isRefusal(paper)) return paper
   return {
     inventory: positionals[0] ?? null,
     out: values.out ?? null,
@@ -88,6 +127,12 @@ export function readArguments(args: readonly string[]): Wanted | Refusal {
     sheet: values.sheet ?? null,
     system,
     answers,
-    help: values.help === true
+    details: values.details ?? null,
+    offer,
+    firstYear,
+    documents,
+    paper,
+    help: values.help === true,
+    version: values.version === true
   }
 }

@@ -3,7 +3,8 @@ import { basename, extname } from 'node:path'
 import { isBlank, type CellBlock } from '../../shared/cells'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { answersKey, readKept, type ReadAnswers } from '../inventory/keptAnswers'
-import { readOwnName } from '../sheets/ownSheets'
+import type { DetailsSheet } from '../details/detailsFor'
+import { inventoryName, inventorySheetIn, readOwnName } from '../sheets/ownSheets'
 import type { DocumentKind } from '../sheets/sheet'
 import type { SheetCells } from '../inventory/survey/sheetCells'
 import { readCsvFile } from './csvFile'
@@ -51,11 +52,29 @@ function usersSheet(
   return null
 }
 
+/** The Job details sheets of a workbook, the first written first, each with the inventory it was written for. */
+function detailsSheets({ sheets, names }: BookValues): DetailsSheet[] {
+  const ranges = new Map(names.map(({ name, range }) => [name, range]))
+  return names
+    .flatMap(({ name, range }) => {
+      const own = readOwnName(name, range)
+      const sheet = sheets.find((each) => each.name === own?.sheetName)
+      if (own?.kind !== 'job-details' || sheet === undefined) return []
+      const block: CellBlock = { rows: sheet.rows, sheet: sheet.name, top: 0, left: 0 }
+      return [{ block, number: own.number, of: inventorySheetIn(ranges.get(inventoryName(name)) ?? '') }]
+    })
+    .sort((a, b) => a.number - b.number)
+}
+
 function readText(name: string, kind: string, bytes: Uint8Array): PlannedFile | Refusal {
   const file = readCsvFile(name, bytes)
   if (isRefusal(file)) return file
   const sheet = { name: basename(name, kind), rows: file.rows, top: file.top, left: 0 }
-  return { sheets: [sheet], rules: null, rates: null, estimate: null, kept: readKept(null) }
+  return {
+    sheets: [sheet],
+    ...{ rules: null, rates: null, estimate: null, details: [], names: [sheet.name] },
+    kept: readKept(null)
+  }
 }
 
 async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Refusal> {
@@ -76,6 +95,8 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
     rules: usersSheet(book, 'rules'),
     rates: usersSheet(book, 'rates'),
     estimate: usersSheet(book, 'estimate', 'latest'),
+    details: detailsSheets(book),
+    names: book.sheets.map(({ name }) => name),
     kept: readKept(book.settings.get(answersKey))
   }
 }
@@ -112,6 +133,10 @@ export interface PlannedFile {
   rates: CellBlock | null
   /** The Estimate that was written last, whose rates may have been changed, or null. */
   estimate: CellBlock | null
+  /** Its sheets of job details; a workbook may have one for each of its inventories. */
+  details: readonly DetailsSheet[]
+  /** All sheets of the file. */
+  names: readonly string[]
   /** What a person answered about the inventory before, as the workbook keeps it. */
   kept: ReadAnswers
 }

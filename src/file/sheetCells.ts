@@ -39,7 +39,7 @@ function ownCell(content: Content, style: FileStyle | undefined): Partial<FileCe
 }
 
 /** The cells of a description: values by row, and those that need words about them by address. */
-export function sheetCells(description: SheetDescription): SheetCells {
+export function sheetCells(description: Pick<SheetDescription, 'rows' | 'widths' | 'formats'>): SheetCells {
   const sheetLooks = new SheetLooks(description)
   const cells = new Map<string, Partial<FileCell>>()
   const looks: (readonly CellLook[])[] = []

@@ -61,7 +61,7 @@ export class SheetLooks {
   private readonly inner = new Map<Format, Format>()
   private readonly equals = new Map<string, Layer>()
 
-  constructor({ rows, widths, formats }: SheetDescription) {
+  constructor({ rows, widths, formats }: Pick<SheetDescription, 'rows' | 'widths' | 'formats'>) {
     const blank: RowLayers = { looks: widths.map(() => this.bare), over: new Map() }
     this.rows = rows.map(() => blank)
     for (const { area, format } of formats) {

@@ -1,9 +1,10 @@
 import { absoluteArea, quotedPrefix, type Area } from '../../shared/cells'
 import { withFreeNames } from '../sheets/namedCells'
-import { firstCellOf, freeSheetName, ownName } from '../sheets/ownSheets'
+import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { marginsOf, pageScale } from '../sheets/pageBreaks'
-import type { BookSheet, FilePage, FileTable } from './file-library/fileBook'
+import type { BookSheet, FileName, FilePage, FileTable } from './file-library/fileBook'
+import type { FileSettings } from './file-library/settingsPart'
 import { packBook } from './file-library/packBook'
 import { packInNode } from './file-library/packInNode'
 import { sheetCells } from './sheetCells'
@@ -94,8 +95,24 @@ async function sheetOf(
   }
 }
 
+/** What a workbook holds beside what was described. */
+export interface Beside {
+  /** Sheets of the inventory, behind the documents and before the sheets that a person owns. */
+  inventory?: readonly BookSheet[]
+  /** What the add-in keeps in it. */
+  settings?: FileSettings
+}
+
+/** The name that leads from a sheet of ours to the inventory. */
+function leading(mark: FileName, [first]: readonly BookSheet[]): FileName[] {
+  return first === undefined ? [] : [{ name: inventoryName(mark.name), range: firstCellOf(first.name) }]
+}
+
 /** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */
-export async function writeWorkbook(descriptions: readonly SheetDescription[]): Promise<Uint8Array> {
+export async function writeWorkbook(
+  descriptions: readonly SheetDescription[],
+  { inventory = [], settings = new Map() }: Beside = {}
+): Promise<Uint8Array> {
   const tableNames = new Set<string>()
   const counts = new Map<DocumentKind, number>()
   const sheets: BookSheet[] = []
@@ -103,15 +120,21 @@ export async function writeWorkbook(descriptions: readonly SheetDescription[]): 
   for (const description of withFreeNames(descriptions, new Set(marks))) {
     const name = freeSheetName(
       description.name,
-      sheets.map((sheet) => sheet.name)
+      [...inventory, ...sheets].map((sheet) => sheet.name)
     )
     const number = (counts.get(description.kind) ?? 0) + 1
     counts.set(description.kind, number)
+    const sheet = await sheetOf(description, name)
+    const mark = { name: ownName(description.kind, number), range: firstCellOf(name) }
+    const leads = description.kind === 'rules' || description.kind === 'rates' ? [] : leading(mark, inventory)
     sheets.push({
-      ...(await sheetOf(description, name)),
+      ...sheet,
       tables: tablesOf(description, tableNames),
-      mark: { name: ownName(description.kind, number), range: firstCellOf(name) }
+      mark,
+      names: [...(sheet.names ?? []), ...leads]
     })
   }
-  return packBook({ sheets }, packInNode)
+  const owned = descriptions.findIndex(({ kind }) => usersSheets.has(kind))
+  sheets.splice(owned < 0 ? sheets.length : owned, 0, ...inventory)
+  return packBook({ sheets, ...(settings.size > 0 ? { settings } : {}) }, packInNode)
 }

@@ -192,8 +192,9 @@ export interface TreePlan {
 }
 
 export interface Plan {
-  /** ISO date the plan is made for; visit 1 falls in its year. */
+  /** ISO date the plan is made for; visit 1 falls in its year, or in `firstYear` where that is given. */
   readonly date: string
+  readonly firstYear?: number
   readonly system: UnitSystem
   readonly inventory: Inventory
   /** In the inventory's order. */
@@ -208,6 +209,17 @@ export interface Plan {
   readonly ruleChanges?: readonly RuleChange[]
   /** What is to be known about the season, worst first; empty where it was not looked at. */
   readonly timing?: readonly TimingNote[]
+}
+
+/** The year of visit 1. */
+export function firstYearOf({
+  date,
+  firstYear
+}: {
+  readonly date: string
+  readonly firstYear?: number | null | undefined
+}): number {
+  return firstYear ?? Number(date.slice(0, 4))
 }
 
 /** A plan is a value, and every document asks for its trees in this order. */

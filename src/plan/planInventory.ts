@@ -2,19 +2,22 @@ import { groupProblems } from '../../shared/groupProblems'
 import { defaultRules, type Rules } from '../../shared/rules'
 import type { Problem } from '../../shared/problems'
 import { ruleChanges, type RuleReasons } from './rules/ruleChanges'
-import { timingNotes, type TimingAnswers } from '../season/timing'
+import { readMonth } from '../season/questions'
+import { timingNotes, type TimingAnswers, type TimingNote } from '../season/timing'
 import { timingProblems } from '../season/timingProblems'
 import { unplannedRow, type Inventory, type Tree, type Unplanned } from '../inventory/inventory'
 import { bundleYears } from './bundleYears'
 import { withWaiting } from './leftOut'
-import type { Plan, TreePlan } from './plan'
+import { firstYearOf, type Plan, type TreePlan } from './plan'
 import { isTold } from './checkTree'
 import { planTree } from './planTree'
 import type { VisitsWanted } from './planVisits'
 
 export interface PlanOptions {
-  /** ISO date, YYYY-MM-DD; visit 1 falls in its year. The engine has no clock of its own. */
+  /** ISO date, YYYY-MM-DD; visit 1 falls in its year unless `work` says when. The engine has no clock of its own. */
   date: string
+  /** When the work begins: the year of visit 1, and words of its season; the name of a month is held against windows. */
+  work?: { readonly firstYear: number | null; readonly season: string }
   rules?: Rules
   /** Why rules were changed, and what was wrong with them where they were read. */
   reasons?: RuleReasons
@@ -34,7 +37,7 @@ interface PlanningRun extends VisitsWanted {
 
 function begin(inventory: Inventory, options: PlanOptions): PlanningRun {
   const rules = options.rules ?? defaultRules
-  const year = Number(options.date.slice(0, 4))
+  const year = firstYearOf({ date: options.date, firstYear: options.work?.firstYear })
   if (!Number.isInteger(year)) throw new Error(`Not an ISO date: ${options.date}`)
   return {
     inventory,
@@ -94,10 +97,11 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
     yield next
   }
   const trees = bundleYears(planned, rules)
-  const notes = options.timing && timingNotes({ date: options.date, trees }, options.timing)
+  const notes = options.timing && notesOf(trees, run, options)
   if (notes) problems.push(...timingProblems(notes, inventory, options.timing?.region ?? ''))
   return {
     date: options.date,
+    firstYear: run.year,
     system: inventory.system,
     inventory,
     trees,
@@ -106,6 +110,18 @@ export function* planTrees(inventory: Inventory, options: PlanOptions): Generato
     ruleChanges: ruleChanges(rules, options.reasons),
     timing: notes ?? []
   }
+}
+
+/** What is to be known about the season; a month that the season of the work names stands where none was answered. */
+function notesOf(
+  trees: readonly TreePlan[],
+  { date, year }: PlanningRun,
+  { timing = {}, work }: PlanOptions
+): TimingNote[] {
+  const month = readMonth(work?.season)
+  const answers =
+    timing.visitMonth === undefined && !Number.isNaN(month) ? { ...timing, visitMonth: month } : timing
+  return timingNotes({ date, firstYear: year, trees }, answers)
 }
 
 /** Plans a whole inventory. */

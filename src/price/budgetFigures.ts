@@ -1,5 +1,5 @@
 import { atLeast, atMost } from '../formulas/boundary'
-import type { Plan, TreePlan } from '../plan/plan'
+import { firstYearOf, type Plan, type TreePlan } from '../plan/plan'
 import { kilogramsPerPound } from '../../shared/units'
 import { Money } from '../../shared/money'
 import type { BudgetFigure, EstimateLine } from './estimate'
@@ -58,7 +58,10 @@ function figureOf(plan: TreePlan, year: number, rates: Rates): BudgetFigure[] {
 }
 
 /** A figure for each tree without limbs that may be pruned and whose trunk is known, in the inventory's order. */
-export function budgetFiguresOf({ trees, date }: Pick<Plan, 'trees' | 'date'>, rates: Rates): BudgetFigure[] {
-  const year = Number(date.slice(0, 4))
-  return trees.flatMap((tree) => figureOf(tree, year, rates))
+export function budgetFiguresOf(
+  plan: Pick<Plan, 'trees' | 'date' | 'firstYear'>,
+  rates: Rates
+): BudgetFigure[] {
+  const year = firstYearOf(plan)
+  return plan.trees.flatMap((tree) => figureOf(tree, year, rates))
 }

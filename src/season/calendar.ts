@@ -16,11 +16,20 @@ export function showDay([month, day]: MonthDay): string {
 
 const daysInMonth = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
 
-/** When the visit falls: the month or the day asked for, otherwise the plan's date. */
-export function spanOf(answers: { visitMonth?: number; visitDate?: string }, planDate: string): Span {
+/**
+ * When the visit falls: the month or the day asked for, otherwise the plan's date; any day of the year of the first visit where
+ * that is another than the plan's.
+ */
+export function spanOf(
+  answers: { visitMonth?: number; visitDate?: string },
+  planDate: string,
+  firstYear = Number(planDate.slice(0, 4))
+): Span {
   const { visitMonth: month, visitDate } = answers
   if (month !== undefined)
     return { from: [month, 1], to: [month, daysInMonth[month - 1] ?? 31], name: monthNames[month - 1] ?? '' }
+  if (visitDate === undefined && firstYear !== Number(planDate.slice(0, 4)))
+    return { from: [1, 1], to: [12, 31], name: `${String(firstYear)}, no month given` }
   const date = visitDate ?? planDate
   const day: MonthDay = [Number(date.slice(5, 7)), Number(date.slice(8, 10))]
   return { from: day, to: day, name: date }

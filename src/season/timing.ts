@@ -53,6 +53,8 @@ export interface TimingNote {
 /** What the notes are made from: the ISO date of the plan and its trees. */
 interface PlanForTiming {
   readonly date: string
+  /** The year of the first visit; that of the date unless given. */
+  readonly firstYear?: number
   readonly trees: readonly TreeInSeason[]
 }
 
@@ -63,7 +65,7 @@ interface PlanForTiming {
 export function timingNotes(plan: PlanForTiming, answers: TimingAnswers = {}): TimingNote[] {
   const trees = plan.trees.filter(wouldBeCut)
   if (trees.length === 0) return []
-  const span = spanOf(answers, plan.date)
+  const span = spanOf(answers, plan.date, plan.firstYear)
   const region = answers.region?.trim() ?? ''
   const notes = [
     ...seasonWindows.filter(isOf(region)).map((season) => windowNote(season, trees, span)),

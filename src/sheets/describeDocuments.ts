@@ -1,10 +1,12 @@
 import type { Plan } from '../plan/plan'
 import type { UnitSystem } from '../../shared/units'
 import type { ChosenOffer } from '../price/offers'
-import { describeClientReport, type Cover } from './client-report/clientReport'
+import { noDetails, type JobDetails } from '../details/detailsBook'
+import { describeClientReport } from './client-report/clientReport'
 import { describeCutPlan } from './cut-plan/cutPlan'
 import { planDocuments, type NeedsOf, type PlanDocument, type UsersDocument } from './documentBook'
 import { describeEstimateSheets } from './estimate/estimateSheet'
+import { describeDetails, type DetailsGiven } from './details/detailsSheet'
 import { describeStartRates } from './rates/ratesSheet'
 import { describeRoundSheet } from './round-sheet/roundSheet'
 import { describeRules } from './rules/rulesSheet'
@@ -18,7 +20,7 @@ export { planDocuments, type PlanDocument } from './documentBook'
 interface Job {
   plan: Plan
   offer: ChosenOffer
-  cover: Cover
+  details: JobDetails
 }
 
 /** A document is a sheet, or several that are written together. */
@@ -26,41 +28,43 @@ type Described = SheetDescription | readonly SheetDescription[]
 
 /** How each document of a plan is described, from what its entry says it needs. */
 const describe: { readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind>>) => Described } = {
-  'cut-plan': ({ plan }) => describeCutPlan(plan),
-  estimate: ({ plan, offer }) => describeEstimateSheets(offer, plan),
-  'client-report': ({ plan, offer, cover }) => describeClientReport(plan, offer, cover, { drawings: true }),
-  'work-order': ({ plan, offer, cover }) => describeWorkOrder(plan, offer, { cover }),
-  'round-sheet': ({ plan, offer, cover }) => describeRoundSheet(plan, offer, { cover }),
-  specification: ({ plan, offer }) => describeSpecification(plan, offer)
+  'cut-plan': ({ plan, details }) => describeCutPlan(plan, details),
+  estimate: ({ plan, offer, details }) => describeEstimateSheets(offer, plan, details),
+  'client-report': ({ plan, offer, details }) =>
+    describeClientReport(plan, offer, details, { drawings: true }),
+  'work-order': ({ plan, offer, details }) => describeWorkOrder(plan, offer, { details }),
+  'round-sheet': ({ plan, offer, details }) => describeRoundSheet(plan, offer, { details }),
+  specification: ({ plan, offer, details }) => describeSpecification(plan, offer, details)
 }
 
 /** How each sheet that a person then owns is described, as it is first written. */
-const describeOwn: Record<UsersDocument, (system: UnitSystem) => SheetDescription> = {
+const describeOwn: Record<UsersDocument, (system: UnitSystem, given?: DetailsGiven) => SheetDescription> = {
   rules: (system) => describeRules(system),
-  rates: (system) => describeStartRates(system)
-}
-
-/** A cover of which only the dates are known: the rest is left to be written by hand. */
-export function plainCover(plan: Plan, { validUntil }: Pick<ChosenOffer, 'validUntil'>): Cover {
-  return { client: '', site: '', preparedBy: '', date: plan.date, valid: validUntil }
+  rates: (system) => describeStartRates(system),
+  'job-details': describeDetails
 }
 
 /**
  * The documents wanted, each as a sheet or more, in the order of `planDocuments`. The one offer is what the estimate and
- * the report price, the specification specifies and the work order sends the crew to.
+ * the report price, the specification specifies and the work order sends the crew to; the
+ * details stand at the head of all and at the foot of each page.
  */
 export function describeDocuments(
   wanted: Iterable<PlanDocument>,
   plan: Plan,
   offer: ChosenOffer,
-  cover: Cover = plainCover(plan, offer)
+  details: JobDetails = noDetails
 ): SheetDescription[] {
-  const job: Job = { plan, offer, cover }
+  const job: Job = { plan, offer, details }
   const chosen = new Set(wanted)
   return planDocuments.filter((kind) => chosen.has(kind)).flatMap((kind) => describe[kind](job))
 }
 
-/** A sheet that a person then owns, as it is first written, in the units of a system. */
-export function describeUsersSheet(kind: UsersDocument, system: UnitSystem): SheetDescription {
-  return describeOwn[kind](system)
+/** A sheet that a person then owns, as it is first written, in the units of a system; details for one inventory. */
+export function describeUsersSheet(
+  kind: UsersDocument,
+  system: UnitSystem,
+  given?: DetailsGiven
+): SheetDescription {
+  return describeOwn[kind](system, given)
 }

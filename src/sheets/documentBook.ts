@@ -3,8 +3,8 @@ export type Need =
   | 'plan'
   /** What is offered to the client, with its prices: the same value for every document. */
   | 'offer'
-  /** Whose job it is: the pane asks for it. */
-  | 'cover'
+  /** Whose job it is, and for whom: the same value for every document. */
+  | 'details'
 
 interface DocumentEntry {
   /** Stands in its first cell, which is also how a sheet is known to be ours, on its tab, and wherever it is chosen. */
@@ -30,21 +30,21 @@ export const documentBook = {
     title: 'Cut plan',
     usersOwn: false,
     about: 'every cut, every visit, every check',
-    needs: ['plan'],
+    needs: ['plan', 'details'],
     ticked: true
   },
   estimate: {
     title: 'Estimate',
     usersOwn: false,
     about: 'hours and prices, with formulas',
-    needs: ['plan', 'offer'],
+    needs: ['plan', 'offer', 'details'],
     ticked: true
   },
   'estimate-working': {
     title: 'Estimate working',
     usersOwn: false,
     about: 'how its prices come about, hidden',
-    needs: ['plan', 'offer'],
+    needs: ['plan', 'offer', 'details'],
     ticked: false,
     partOf: 'estimate'
   },
@@ -52,28 +52,28 @@ export const documentBook = {
     title: 'Client report',
     usersOwn: false,
     about: 'plain words, prices by year, approval',
-    needs: ['plan', 'offer', 'cover'],
+    needs: ['plan', 'offer', 'details'],
     ticked: false
   },
   'work-order': {
     title: 'Work order',
     usersOwn: false,
     about: 'by crew day, large type, boxes to tick',
-    needs: ['plan', 'offer', 'cover'],
+    needs: ['plan', 'offer', 'details'],
     ticked: false
   },
   'round-sheet': {
     title: 'Round sheet',
     usersOwn: false,
     about: 'one line per tree for many young trees, from the ground or with a pole',
-    needs: ['plan', 'offer', 'cover'],
+    needs: ['plan', 'offer', 'details'],
     ticked: false
   },
   specification: {
     title: 'Specification',
     usersOwn: false,
     about: 'text for a contract, tree by tree',
-    needs: ['plan', 'offer'],
+    needs: ['plan', 'offer', 'details'],
     ticked: false
   },
   rules: {
@@ -89,6 +89,14 @@ export const documentBook = {
     usersOwn: true,
     about:
       'A Rates sheet holds every rate of the estimate with an invented value in it, for you to put your own in its place.',
+    needs: [],
+    ticked: false
+  },
+  'job-details': {
+    title: 'Job details',
+    usersOwn: true,
+    about:
+      'A Job details sheet holds your letterhead, the client, the site, the first work year and the terms, which every document prints.',
     needs: [],
     ticked: false
   }
@@ -118,9 +126,3 @@ export const documentKinds = Object.keys(documentBook) as DocumentKind[]
 export const planDocuments: readonly PlanDocument[] = documentKinds.filter(
   (kind): kind is PlanDocument => !documentBook[kind].usersOwn && !('partOf' in documentBook[kind])
 )
-
-/** True of a document that is made from this. */
-export function isMadeFrom(kind: DocumentKind, need: Need): boolean {
-  const { needs }: DocumentEntry = documentBook[kind]
-  return needs.includes(need)
-}

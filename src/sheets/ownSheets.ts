@@ -49,6 +49,20 @@ export function readOwnName(name: string, formula: string): OwnName | null {
   return null
 }
 
+/**
+ * The workbook name that leads from a sheet of ours to the inventory it was written for: it follows that sheet when it is
+ * renamed. A workbook with several inventories has documents and details of each.
+ */
+export function inventoryName(own: string): string {
+  return own.replace('Limbwright_', 'Limbwright_of_')
+}
+
+/** The sheet that such a name leads to, or null where it is gone. */
+export function inventorySheetIn(formula: string): string | null {
+  const found = firstCell.exec(formula)
+  return found === null ? null : (found[1]?.replaceAll("''", "'") ?? found[2] ?? null)
+}
+
 /** The wanted sheet name, or the first free one after it: "Cut plan", "Cut plan (2)". Sheet names ignore case. */
 export function freeSheetName(wanted: string, taken: Iterable<string>): string {
   const used = new Set([...taken].map((name) => name.toLowerCase()))

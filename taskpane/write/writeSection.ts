@@ -11,6 +11,8 @@ import { listed } from '../../shared/words/lists'
 /** What the section needs to write: what an earlier plan left, and the writing itself. */
 export interface WriteSetting {
   choice: DocumentChoice
+  /** Whose job it is, as the documents say. */
+  detailsNote(): HTMLElement
   /** What the documents offer the client, as a line that follows the choice. */
   offerLine(): HTMLElement
   findOwnSheets(): Promise<OwnSheet[] | Problem>
@@ -34,6 +36,7 @@ export function writeSection(setting: WriteSetting): HTMLElement {
     {},
     el('p', {}, writes),
     setting.choice.element(),
+    setting.detailsNote(),
     setting.offerLine(),
     place,
     cautionsList()

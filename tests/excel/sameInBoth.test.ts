@@ -1,4 +1,5 @@
 /** What the add-in writes through the real Office library and what the .xlsx writer writes, cell by cell. */
+import { noDetails } from '../../src/details/detailsBook'
 import { wholeProgram } from '../../src/price/offers'
 import { readXlsx, type Workbook } from 'hucre/xlsx'
 import { estimatePlan } from '../../src/price/estimatePlan'
@@ -29,11 +30,12 @@ Object.assign(plan.trees[1]!.tree, { site: '#N/A' })
 Object.assign(plan.trees[2]!.tree, { id: '=T03' })
 const documents = [
   ...describeDocuments(planDocuments, plan, wholeProgram(estimatePlan(plan)), {
+    ...noDetails,
     client: '=HYPERLINK("x")',
     site: '-1',
     preparedBy: '@them',
     date: '2026-03-02',
-    valid: '2026-06-30'
+    validUntil: '2026-06-30'
   }),
   describeRules(),
   describeStartRates('cm-m')

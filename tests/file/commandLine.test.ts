@@ -5,6 +5,7 @@ import { readXlsx, writeXlsx } from 'hucre/xlsx'
 import { readArguments } from '../../src/file/planArguments'
 import { textWidth } from '../../src/file/textRows'
 import { cautions } from '../../src/sheets/cautions'
+import { planDocuments } from '../../src/sheets/documentBook'
 import { isRefusal } from '../../shared/refusal'
 import { version } from '../../shared/version'
 import { metricRows } from '../sheets/samplePlan'
@@ -228,7 +229,11 @@ describe('a file of one’s own', () => {
       'Client report',
       'Work order',
       'Round sheet',
-      'Specification'
+      'Specification',
+      'Inventory',
+      'Rules',
+      'Rates',
+      'Job details'
     ])
   })
 
@@ -237,7 +242,8 @@ describe('a file of one’s own', () => {
     const { code } = await run('--out', 'again.xlsx', '--date', '2027-01-01')
     expect(code).toBe(0)
     const { sheets } = await readXlsx(readFileSync(join(folder, 'again.xlsx')))
-    expect(sheets[0]!.rows[1]![1]).toEqual(new Date('2027-01-01T00:00:00Z'))
+    const made = sheets[0]!.rows.find(([label]) => label === 'Made for')
+    expect(made?.[1]).toEqual(new Date('2027-01-01T00:00:00Z'))
   })
 })
 
@@ -260,6 +266,18 @@ describe('what cannot be used ends with 2 and one line', () => {
     [['--out', 'plan.pdf'], /does not end in \.xlsx/],
     [['--units', 'm'], /--units m is not known: write in-ft or cm-m/],
     [['--sheet', 'Trees'], /no sheet “Trees”; the file has “Inventory”/],
+    [['--offer', 'all'], /--offer all is not known: write first, whole, or budget=/],
+    [['--offer', 'budget=plenty'], /--offer budget=plenty: “plenty” is not an amount/],
+    [['--offer', 'budget=€2,000'], /is in €, the estimate in USD/],
+    [['--first-year', 'soon'], /--first-year soon is not known: write a year such as 2027/],
+    [
+      ['--first-year', '2025'],
+      /--first-year 2025, which is over on the day of the plan: write 2026 or a later/
+    ],
+    [['--documents', 'cut-plan,invoice'], /--documents invoice is not known: write any of cut-plan/],
+    [['--documents', 'rates'], /--documents rates is not known/],
+    [['--paper', 'A3'], /--paper A3 is not known: write letter or A4/],
+    [['--details', 'none.json'], /--details none\.json is not there/],
     [['--column', 'J'], /does not say what a column gives/],
     [['--column', 'AZ=tip'], /no sheet has a column AZ; “Inventory” ends with V/],
     [['none.xlsx'], /There is no file/],
@@ -344,9 +362,88 @@ test('arguments are taken apart', () => {
     sheet: null,
     system: null,
     answers: [],
-    help: false
+    details: null,
+    offer: 'first',
+    firstYear: null,
+    documents: planDocuments,
+    paper: null,
+    help: false,
+    version: false
   })
   expect(isRefusal(readArguments(['--json=yes']))).toBe(true)
+})
+
+describe('--details', () => {
+  const given = (content: string) => {
+    writeFileSync(join(folder, 'job.json'), content)
+    return run('--details', 'job.json', '--json')
+  }
+
+  test.each([
+    ['{"company": "A",}', /is no JSON/],
+    ['[1]', /holds no object/],
+    ['{"klient": "A"}', /unknown key “klient”: use company, address/],
+    ['{"client": {"name": "A"}}', /gives “client” no single value: write a text of at most 200/],
+    ['{"mail": "office"}', /gives “mail” as “office”, which is not a mail address/],
+    ['{"firstYear": 20270}', /gives “firstYear” as “20270”, which is not a year/],
+    ['{"firstYear": 2020}', /gives “firstYear” as 2020, which is over on the day of the plan/],
+    ['{"date": "next week"}', /“date” as “next week”, which is not a day/],
+    ['{"paper": "A3"}', /“paper” as “A3”, which is not letter or A4/]
+  ])('%s is refused in one line', async (content, sentence) => {
+    const { code, failures } = await given(content)
+    expect([code, failures]).toEqual([2, [expect.stringMatching(sentence)]])
+  })
+
+  test('moves the years, and says where prices end before the first visit', async () => {
+    const { out } = await given('{"firstYear": "2028", "validUntil": "2026-06-30", "client": ""}')
+    const plan = JSON.parse(out) as Printed
+    expect(plan.trees[0]!.visits[0]!.year).toBe(2028)
+    expect(plan.estimate.lines.every(({ year }) => year === 2028)).toBe(true)
+    expect(plan.problems.map(({ code }) => code)).toContain('detail-prices-early')
+  })
+})
+
+describe('--offer', () => {
+  test('whole offers every visit, a budget what fits; a dollar sign and a comma are understood', async () => {
+    const first = await printed()
+    const whole = await printed('--offer', 'whole')
+    expect(whole.estimate.lines.length).toBeGreaterThan(first.estimate.lines.length)
+    const budget = await printed('--offer', 'budget=$2,000')
+    expect(Number(budget.estimate.total)).toBeLessThanOrEqual(2000)
+    expect(budget.estimate.lines.length).toBeGreaterThan(0)
+  })
+
+  test('a budget below the cheapest visit says what that costs', async () => {
+    const { out } = await run('--offer', 'budget=5')
+    expect(out.replace(/\s+/g, ' ')).toMatch(
+      /No visit fits a budget of 5\.00 USD: the cheapest one, to tree \w+, comes to/
+    )
+  })
+})
+
+test('--documents writes those named, in the order of their sheets', async () => {
+  await run('--out', 'some.xlsx', '--documents', 'specification, cut-plan')
+  const { sheets } = await readXlsx(readFileSync(join(folder, 'some.xlsx')))
+  expect(sheets.slice(0, 3).map(({ name }) => name)).toEqual(['Cut plan', 'Specification', 'Inventory'])
+})
+
+test('--version', async () => {
+  expect((await run('--version')).out).toBe(version)
+})
+
+test('--help explains every argument and key', async () => {
+  const { out } = await run('--help')
+  for (const word of [
+    '--first-year',
+    '--details',
+    '--offer',
+    '--documents',
+    '--units',
+    '--paper',
+    '--version'
+  ])
+    expect(out).toContain(`  ${word}`)
+  for (const word of ['credentialNumber', 'validUntil', 'work-order']) expect(out).toContain(`    ${word}`)
 })
 
 test('--help says how it is called', async () => {

@@ -3,7 +3,8 @@ import { byUrgency } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRates } from '../../src/price/rates'
 import { cautions, draftNotice, inventedRatesNotice } from '../../src/sheets/cautions'
-import { describeClientReport, type Cover } from '../../src/sheets/client-report/clientReport'
+import { noDetails, type JobDetails } from '../../src/details/detailsBook'
+import { describeClientReport } from '../../src/sheets/client-report/clientReport'
 import { yearSpans } from '../../src/sheets/client-report/clientReportYears'
 import { metricRows, planOf, samplePlan, withClosedWindow } from './samplePlan'
 import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
@@ -11,12 +12,12 @@ import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTex
 const plan = samplePlan()
 const estimate = estimatePlan(plan)
 /** An invented client. */
-const cover: Cover = {
+const cover: JobDetails = {
+  ...noDetails,
   client: 'Brickfield Offices (invented)',
   site: 'Mill road (invented)',
-  preparedBy: '',
   date: '2026-03-02',
-  valid: '2026-05-31'
+  validUntil: '2026-05-31'
 }
 const sheet = describeClientReport(plan, wholeProgram(estimate), cover)
 
@@ -43,10 +44,8 @@ describe('the client report', () => {
     expect(sheet.rows[row('Client')]).toContain(cover.client)
     expect(sheet.rows[row('Date')]).toContainEqual({ date: 46083 })
     expect(sheet.rows[row('Prices hold until')]).toContainEqual({ date: 46173 })
-    expect(sheet.rows[row('Prepared by')]!.slice(0, 6).filter((cell) => cell !== null)).toEqual([
-      'Prepared by'
-    ])
-    expect(formatAt(sheet, row('Prepared by'), 3).underline).toBeDefined()
+    expect(sheet.rows[row('Contact')]!.slice(0, 6).filter((cell) => cell !== null)).toEqual(['Contact'])
+    expect(formatAt(sheet, row('Contact'), 3).underline).toBeDefined()
     expect(formatAt(sheet, row('Client'), 3).underline).toBeUndefined()
   })
 
@@ -135,7 +134,7 @@ describe('the client report', () => {
       report.rows.flatMap((row, at) => (row[0] === draftNotice ? [at] : []))
     const approval = sheet.rows.findIndex((row) => row[0] === 'Approval')
     expect(said(sheet)).toEqual([1, approval + 1])
-    expect(sheet.page.footer).toMatch(/^Draft, not an offer\./)
+    expect(sheet.page.footer).toMatch(/\nDraft, not an offer\./)
     expect([said(own), own.page.footer.includes('Draft')]).toEqual([[], false])
     // What the preparer has to do is no business of the client's.
     expect(runningText(sheet)).not.toContain(inventedRatesNotice)

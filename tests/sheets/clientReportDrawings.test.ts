@@ -1,3 +1,4 @@
+import { noDetails } from '../../src/details/detailsBook'
 import { wholeProgram } from '../../src/price/offers'
 import type { Area } from '../../shared/cells'
 import { printedDose } from './printedDose'
@@ -11,9 +12,8 @@ import { sampleInventory } from '../../src/file/sampleInventory'
 import { planOf, samplePlan } from './samplePlan'
 import { runningText } from './sheetTexts'
 
-const cover = { client: '', site: '', preparedBy: '', date: '2026-03-02', valid: '' }
 const drawnReport = (plan: Plan) =>
-  describeClientReport(plan, wholeProgram(estimatePlan(plan)), cover, { drawings: true })
+  describeClientReport(plan, wholeProgram(estimatePlan(plan)), noDetails, { drawings: true })
 const withCuts = (plan: Plan) =>
   byUrgency(plan).filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
 

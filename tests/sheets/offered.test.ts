@@ -1,11 +1,12 @@
 /** What the client was offered, in every document that says or uses it. */
+import { noDetails } from '../../src/details/detailsBook'
 import { Money } from '../../shared/money'
 import { firstVisit, someTrees, wholeProgram, type ChosenOffer } from '../../src/price/offers'
 import { withinBudget } from '../../src/price/withinBudget'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { inventedRatesIn } from '../../src/price/rates'
 import { showMoney } from '../../shared/words/money'
-import { describeDocuments, plainCover, planDocuments } from '../../src/sheets/describeDocuments'
+import { describeDocuments, planDocuments } from '../../src/sheets/describeDocuments'
 import type { SheetDescription } from '../../src/sheets/sheet'
 import { samplePlan } from './samplePlan'
 import { runningText } from './sheetTexts'
@@ -18,7 +19,7 @@ const some = someTrees(estimate, new Set(['T01', 'T05', 'T13']))
 
 function documentsOf(offer: ChosenOffer): Record<string, SheetDescription> {
   const cover = {
-    ...plainCover(plan, estimate),
+    ...noDetails,
     client: 'Quarry trust (invented)',
     site: 'Mill road (invented)'
   }

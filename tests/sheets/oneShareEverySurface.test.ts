@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { noDetails } from '../../src/details/detailsBook'
 import { cutPlan as cutPlanFunction } from '../../functions/cutPlan'
 import type { Cell } from '../../shared/cells'
 import { Money } from '../../shared/money'
@@ -72,7 +73,7 @@ function cardText(plan: Plan, tree: TreePlan): string {
 function surfacesOf(plan: Plan): Record<string, string> {
   const estimate = estimatePlan(plan)
   const tree = plan.trees[0]!
-  const cover = { client: 'An invented client', site: '', preparedBy: '', date: plan.date, valid: '' }
+  const cover = { ...noDetails, client: 'An invented client' }
   return {
     specification: read(specificationText(plan, wholeProgram(estimate))),
     'work order': shown(describeWorkOrder(plan, wholeProgram(estimate))),
@@ -142,8 +143,7 @@ describe('one share, one length, one money, one date, one list, one count', () =
     expect(pane.textContent).toContain('12,345.60')
     expect(planText(plan, offer)).toContain('12,345.60')
     expect(shown(describeEstimate(offer, plan))).toContain('12,345.60')
-    const cover = { client: '', site: '', preparedBy: '', date: plan.date, valid: '' }
-    expect(shown(describeClientReport(plan, offer, cover))).toContain('12,345.60')
+    expect(shown(describeClientReport(plan, offer))).toContain('12,345.60')
   })
 
   test.each(['specification', 'work order', 'client report', 'cut plan', 'terminal'])(

@@ -4,7 +4,7 @@ import { readInventory } from '../../src/inventory/readInventory'
 import { planInventory } from '../../src/plan/planInventory'
 import { firstVisit } from '../../src/price/offers'
 import { estimatePlan } from '../../src/price/estimatePlan'
-import { describeDocuments, plainCover } from '../../src/sheets/describeDocuments'
+import { describeDocuments } from '../../src/sheets/describeDocuments'
 import { sampleInventory } from '../../src/file/sampleInventory'
 
 const inventory = readInventory({ rows: sampleInventory, sheet: 'Inventory', top: 0, left: 0 })
@@ -18,7 +18,7 @@ describe('a rule that was changed', () => {
   it.each(['cut-plan', 'client-report', 'work-order', 'specification'] as const)(
     'is printed with its reason in the %s',
     (kind) => {
-      const [sheet] = describeDocuments([kind], plan, offer, plainCover(plan, offer))
+      const [sheet] = describeDocuments([kind], plan, offer)
       const words = sheet!.rows
         .flat()
         .filter((cell) => typeof cell === 'string')

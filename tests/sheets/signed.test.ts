@@ -11,7 +11,6 @@ import type { ChosenOffer } from '../../src/price/offers'
 import { planJson } from '../../src/file/planJson'
 import { planText } from '../../src/file/planText'
 import { describeClientReport } from '../../src/sheets/client-report/clientReport'
-import { plainCover } from '../../src/sheets/describeDocuments'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import { priceColumns } from '../../src/sheets/estimate/priceTable'
 import { isFormula, type Content } from '../../src/sheets/sheet'
@@ -79,7 +78,7 @@ function inPane(offer: ChosenOffer): string[][] {
 
 /** What the report charges for each tree, and what it asks to be signed for. */
 function inReport(plan: Plan, offer: ChosenOffer) {
-  const report = describeClientReport(plan, offer, plainCover(plan, offer))
+  const report = describeClientReport(plan, offer)
   const from = report.rows.findIndex(([first, second]) => first === 'Tree' && second === 'Species, place')
   const to = report.rows.findIndex(([first]) => first === 'All trees')
   const rows = report.rows.slice(from + 1, to).filter(([first]) => first !== 'Tree' && first !== undefined)

@@ -96,12 +96,12 @@ test('a written sheet is named, found again, and not written over changed cells'
   const source = read!.sheets
   const plan = planInventory(readSheets(source), { date: '2031-03-02' })
   const sheets = [describeCutPlan(plan)]
-  const options = { replace: false, source }
+  const options = { replace: false, inventory: [], source }
   expect(await excelSurface.writeSheets(sheets, options, steps())).toEqual({
     written: ['Cut plan'],
     problems: []
   })
-  expect(await excelSurface.findOwnSheets()).toEqual([{ kind: 'cut-plan', sheetName: 'Cut plan' }])
+  expect(await excelSurface.findOwnSheets([])).toEqual([{ kind: 'cut-plan', sheetName: 'Cut plan' }])
   const trunk = { row: 1, column: 3, rows: 1, columns: 1 }
   office.book.setValues(office.sheetId, trunk, [[9.9]])
   const refused = await excelSurface.writeSheets(sheets, options, steps())
@@ -139,7 +139,7 @@ test('an inventory on two sheets is written only while both are unchanged', asyn
     ['T2', 1, 30 * 0.3048]
   ])
   const sheets = [describeCutPlan(planInventory(inventory, { date: '2031-03-02' }))]
-  const write = () => excelSurface.writeSheets(sheets, { replace: true, source }, steps())
+  const write = () => excelSurface.writeSheets(sheets, { replace: true, inventory: [], source }, steps())
   const pruned = { row: 2, column: 7, rows: 1, columns: 1 }
   office.book.setValues(office.sheetId, pruned, [[46090]])
   const refused = await write()

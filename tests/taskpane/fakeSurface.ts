@@ -1,5 +1,7 @@
 import type { CellBlock } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
+import type { ChosenDetails } from '../../src/details/detailsFor'
+import { detailsOfDay } from '../../src/details/settleDetails'
 import type { Plan, TreePlan } from '../../src/plan/plan'
 import { planByRules } from '../../src/plan/rules/planByRules'
 import { describeUsersSheet, planDocuments } from '../../src/sheets/describeDocuments'
@@ -53,6 +55,8 @@ export class FakeSurface implements Surface {
   rates: CellBlock | Problem | null = null
   /** The Estimate that an earlier plan wrote. */
   estimate: CellBlock | Problem | null = null
+  /** The Job details sheet of the inventory, or null. */
+  details: CellBlock | null = null
   readonly asked: string[] = []
   written: SheetDescription[][] = []
   /** Thrown by the next call that reads or writes. */
@@ -147,6 +151,17 @@ export class FakeSurface implements Surface {
     return Promise.resolve(name)
   }
 
+  readDetails(): Promise<ChosenDetails | Problem> {
+    return Promise.resolve({ block: this.details, problems: [] })
+  }
+
+  writeDetails({ name }: SheetDescription, inventory: readonly string[]): Promise<string | Problem> {
+    if (this.fault !== null) return Promise.reject(this.fault)
+    this.asked.push(`write details of ${inventory.join()}`)
+    this.details = { rows: [], sheet: name, top: 0, left: 0 }
+    return Promise.resolve(name)
+  }
+
   findOwnSheets(): Promise<OwnSheet[] | Problem> {
     return Promise.resolve(this.own)
   }
@@ -193,6 +208,7 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
   return {
     readSheets: () => plan.inventory,
     planByRules,
+    detailsOfDay,
     *planTrees(): Generator<TreePlan, Plan> {
       for (const tree of plan.trees) {
         eachTree()

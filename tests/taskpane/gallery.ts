@@ -132,10 +132,10 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
     await plan(page)
     await page.click('role=tab[name=/Write/]')
   },
-  cover: async (page) => {
+  details: async (page) => {
     await plan(page)
     await page.click('role=tab[name=/Write/]')
-    await page.click('label:has-text("Client report")')
+    await page.click('text=Job details: none')
   },
   replace: async (page) => {
     await plan(page)

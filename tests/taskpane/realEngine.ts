@@ -1,6 +1,7 @@
 import { readSheets } from '../../src/inventory/readSheets'
 import { planByRules } from '../../src/plan/rules/planByRules'
 import { planTrees } from '../../src/plan/planInventory'
+import { detailsOfDay } from '../../src/details/settleDetails'
 import { priceByRates } from '../../src/price/priceByRates'
 import { describeDocuments, describeUsersSheet } from '../../src/sheets/describeDocuments'
 import * as documents from '../../taskpane/documents'
@@ -11,6 +12,7 @@ export const realEngine: Engine = {
   readSheets,
   planByRules,
   planTrees,
+  detailsOfDay,
   priceByRates,
   describeUsersSheet,
   describeDocuments,

@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { noDetails } from '../../src/details/detailsBook'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'
@@ -61,36 +62,42 @@ describe('the sheets to write', () => {
     expect(surface.written.length).toBe(1)
   })
 
-  test('the cover is asked for with the client report only, and what was typed reaches it', async () => {
+  test('the details of the job are read with the plan and handed to every document', async () => {
     const engine = fakeEngine()
-    const covers: unknown[] = []
+    const handed: unknown[] = []
     const describe = engine.describeDocuments
-    engine.describeDocuments = (wanted, plan, offer, cover) => {
-      covers.push(cover)
-      return describe(wanted, plan, offer, cover)
+    engine.describeDocuments = (wanted, plan, offer, details) => {
+      handed.push(details)
+      return describe(wanted, plan, offer, details)
     }
-    const { root, pane } = await openPane(new FakeSurface(), engine)
+    const surface = new FakeSurface()
+    const rows = [
+      ['What', 'Value'],
+      ['Client', 'Quarry trust (invented)'],
+      ['Revision', 2]
+    ]
+    surface.details = { rows, sheet: 'Job details', top: 0, left: 0 }
+    const { root, pane } = await openPane(surface, engine)
     await pane.planSelection()
     ;[...root.querySelectorAll<HTMLElement>('[role=tab]')].at(-1)?.click()
-    expect(readable(root)).not.toContain('For the client report, the work order and the round sheet')
-    tick(root, 'Client report')
-    expect(readable(root)).toContain('For the client report, the work order and the round sheet')
-    const field = [...root.querySelectorAll('label')].find(({ textContent }) => textContent === 'Client')!
-    const input = field.control as HTMLInputElement
-    input.value = 'Quarry trust (invented)'
-    input.dispatchEvent(new Event('input'))
+    expect(readable(root)).toContain('Job details: Quarry trust (invented)')
     press(root, 'Write sheets')
     await settle()
-    const plan = inventedPlan()
-    expect(covers).toEqual([
-      {
-        client: 'Quarry trust (invented)',
-        site: '',
-        preparedBy: '',
-        date: plan.date,
-        valid: inventedEstimate().validUntil
-      }
-    ])
+    expect(handed).toEqual([{ ...noDetails, client: 'Quarry trust (invented)', revision: '2' }])
+  })
+
+  test('where the inventory has no details, a sheet for them is offered, written once and told', async () => {
+    const { root, surface } = await write()
+    expect(readable(root)).toContain('Job details: none, lines to fill by hand')
+    const more = [...root.querySelectorAll('summary, button')].find((each) =>
+      each.textContent?.includes('Job details: none')
+    ) as HTMLElement
+    more.click()
+    await settle()
+    press(root, 'Write a Job details sheet')
+    await settle()
+    expect(surface.asked).toContain('write details of Survey')
+    expect(readable(root)).toContain('Written: the sheet Job details. It is yours')
   })
 
   test('stay ticked when the plan is made again', async () => {

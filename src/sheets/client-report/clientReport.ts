@@ -1,6 +1,8 @@
+import { noDetails, type JobDetails } from '../../details/detailsBook'
+import { addBusiness, footerOf, paperOf } from '../details/letterhead'
 import { readSerial } from '../../../shared/dates'
 import { judgedOf } from '../../plan/judged'
-import { byUrgency, type Plan } from '../../plan/plan'
+import { byUrgency, firstYearOf, type Plan } from '../../plan/plan'
 import type { ChosenOffer } from '../../price/offers'
 import { addCosts, addCostWords } from './clientReportCosts'
 import { draftNotice } from '../cautions'
@@ -16,17 +18,6 @@ import { counted } from '../../../shared/words/counts'
 import { dateFormat } from '../../../shared/words/dates'
 import type { Content, SheetDescription } from '../sheet'
 
-/** Who the report is for and from. An empty text leaves a line to write on. */
-export interface Cover {
-  client: string
-  site: string
-  preparedBy: string
-  /** ISO date of the report. */
-  date: string
-  /** Until when the prices hold: an ISO date or words. */
-  valid: string
-}
-
 export interface ClientReportOptions {
   /** With a drawing of each tree before and after its first visit. */
   drawings?: boolean
@@ -37,25 +28,39 @@ function dateOrText(text: string): Content {
   return serial === null ? text : { date: serial }
 }
 
-/** Rows of the cover that name who and when; the costs stand beside them. */
-const coverRows = 5
-
-function addCover(draft: PrintedDraft, cover: Cover, { inventedRates }: ChosenOffer): void {
+/** Gives the row from which on it names who and when; the costs stand beside that. An empty text leaves a line to write on. */
+function addCover(
+  draft: PrintedDraft,
+  plan: Plan,
+  { inventedRates, validUntil }: ChosenOffer,
+  details: JobDetails
+): number {
+  const { reference, revision, season } = details
   draft.title(titles['client-report'])
   if (inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
+  addBusiness(draft, details)
   draft.prose('Structural pruning of shade trees: what they need, why, when, and at what price.')
   draft.blank()
-  draft.entry('Client', cover.client, 3)
-  draft.entry('Site', cover.site, 3)
-  draft.entry('Prepared by', cover.preparedBy, 3)
+  const top = draft.next
+  draft.entry('Client', details.client, 3)
+  draft.entry('Site', details.site, 3)
+  draft.entry('Contact', details.contact, 3)
+  draft.entry(
+    'Reference',
+    reference !== '' && revision !== '' ? `${reference}, revision ${revision}` : reference,
+    3
+  )
+  const first = String(firstYearOf(plan))
+  draft.entry('First work', season === '' ? first : `${season}, ${first}`, 3)
   for (const [label, text] of [
-    ['Date', cover.date],
-    ['Prices hold until', cover.valid]
+    ['Date', details.date === '' ? plan.date : details.date],
+    ['Prices hold until', details.validUntil === '' ? validUntil : details.validUntil]
   ] as const) {
     const content = dateOrText(text)
     draft.entry(label, content, 3)
     if (typeof content === 'object') draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   }
+  return top
 }
 
 /** How many trees need pruning by what was measured of them, and how many of these in the first year. */
@@ -69,8 +74,8 @@ function needWords(trees: number, pruned: number, now: number, year: number): st
 }
 
 function summary(plan: Plan): string[] {
-  const { trees, date, inventory } = plan
-  const year = Number(date.slice(0, 4))
+  const { trees, inventory } = plan
+  const year = firstYearOf(plan)
   const pruned = trees.filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
   const now = pruned.filter(({ visits }) =>
     visits.some((visit) => visit.year === year && visit.cuts.length > 0)
@@ -125,14 +130,13 @@ const sizes = { text: 10.5, tables: 10 } as const
 export function describeClientReport(
   plan: Plan,
   offer: ChosenOffer,
-  cover: Cover,
+  details: JobDetails = noDetails,
   { drawings = false }: ClientReportOptions = {}
 ): SheetDescription {
   const draft = new PrintedDraft(widthsOf(offer), sizes.text)
-  const paper = { orientation: 'landscape', paper: plan.system === 'in-ft' ? 'letter' : 'a4' } as const
+  const paper = { orientation: 'landscape', paper: paperOf(details, plan) } as const
   draft.measure = wordWidths.length
-  addCover(draft, cover, offer)
-  const besideCover = draft.next - coverRows
+  const besideCover = addCover(draft, plan, offer, details)
   draft.blank()
   draft.heading('In short')
   for (const text of summary(plan)) draft.prose(text)
@@ -149,8 +153,8 @@ export function describeClientReport(
   charts.push(...drawn.charts)
   draft.newPage()
   addTerms(draft, plan, drawings ? aboutDrawings(plan, offer) : [])
-  addApproval(draft, plan, offer)
-  const about = `Client report, ${cover.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
+  addApproval(draft, plan, offer, details)
+  const about = `Client report, ${plan.date}. Not a tree risk assessment nor a promise of safety; a qualified arborist on site decides.`
   return draft.finish({
     kind: 'client-report',
     name: titles['client-report'],
@@ -161,7 +165,7 @@ export function describeClientReport(
     page: draft.page({
       ...paper,
       titleRow: null,
-      footer: offer.inventedRates ? `Draft, not an offer. ${about}` : about
+      footer: footerOf(details, offer.inventedRates ? `Draft, not an offer. ${about}` : about)
     })
   })
 }

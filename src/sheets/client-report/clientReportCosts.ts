@@ -1,4 +1,4 @@
-import type { Plan } from '../../plan/plan'
+import { firstYearOf, type Plan } from '../../plan/plan'
 import type { EstimateLine } from '../../price/estimate'
 import { numberColumns, wordWidths } from './clientReportTrees'
 import { priceOf, yearsOf } from './clientReportYears'
@@ -117,7 +117,7 @@ function priceChart(first: number, years: readonly number[], top: number, offer:
 /** What is offered and how far its prices hold, in words; what is not offered, by year and without a price. */
 export function addCostWords(draft: PrintedDraft, plan: Plan, offer: ChosenOffer): void {
   draft.prose(offeredWords(offer))
-  const first = Number(plan.date.slice(0, 4))
+  const first = firstYearOf(plan)
   if (offer.lines.some(({ year }) => year > first))
     draft.prose(
       `Years after ${String(first)} are a forecast at today’s rates. The trees are measured again before each visit, and the work may turn out less or more.`

@@ -1,4 +1,5 @@
-import type { Plan } from '../../plan/plan'
+import type { JobDetails } from '../../details/detailsBook'
+import { firstYearOf, type Plan } from '../../plan/plan'
 import { taxOn } from '../../price/priceLines'
 import { cautions, draftNotice } from '../cautions'
 import { priceOf } from './clientReportYears'
@@ -110,19 +111,27 @@ function otherChoice({ rates, currency, minorDigits }: ChosenOffer): string {
 }
 
 /** What the client chooses and signs; nothing where nothing is offered. */
-export function addApproval(draft: PrintedDraft, plan: Plan, offer: ChosenOffer): void {
+export function addApproval(
+  draft: PrintedDraft,
+  plan: Plan,
+  offer: ChosenOffer,
+  { terms, preparedBy }: Pick<JobDetails, 'terms' | 'preparedBy'>
+): void {
   if (offer.lines.length === 0) return
   draft.keepTogether()
   draft.air()
   draft.heading('Approval')
   if (offer.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })
   addClosedWindows(draft, plan)
-  for (const choice of choices(offer, plan.date.slice(0, 4))) draft.tick(choice)
+  for (const choice of choices(offer, String(firstYearOf(plan)))) draft.tick(choice)
   draft.prose(otherChoice(offer))
+  draft.entry('Terms', terms, 3)
   const places = (labels: readonly [string, string]) => [
     { label: labels[0], at: 0, from: 3, columns: 1 },
     { label: labels[1], at: 5, from: 6, columns: Math.max(1, draft.widths.length - 6) }
   ]
   draft.toFill(places(['For the client, name', 'Signature and date']))
-  draft.toFill(places(['Prepared by', 'Signature and date']))
+  draft.toFill(
+    places([preparedBy === '' ? 'Prepared by' : `Prepared by ${preparedBy}`, 'Signature and date'])
+  )
 }

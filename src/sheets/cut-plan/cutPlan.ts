@@ -1,3 +1,4 @@
+import { noDetails, type JobDetails } from '../../details/detailsBook'
 import { defaultRules } from '../../../shared/rules'
 import { judgedOf } from '../../plan/judged'
 import { priorityBands } from '../../plan/priorityWords'
@@ -18,6 +19,7 @@ import {
 import { breaksForBlock } from '../chartRoom'
 import { addCutPlanCharts, hasCharts } from './cutPlanCharts'
 import { addScaffold } from './cutPlanScaffold'
+import { addLetterhead, footerOf, paperOf } from '../details/letterhead'
 import { headersOf } from '../columns'
 import { addCutRows, cutWidths, planColumns } from '../cutTable'
 import { SheetDraft } from '../draft'
@@ -27,10 +29,11 @@ import { addRuleChanges, addTiming, closedSentences } from '../planBasis'
 import { counted } from '../../../shared/words/counts'
 import type { Content, PageSetup, SheetDescription } from '../sheet'
 
-function addHead(draft: SheetDraft, plan: Plan, cuts: number): void {
+function addHead(draft: SheetDraft, plan: Plan, cuts: number, details: JobDetails): void {
   const { inventory } = plan
   const read = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')}`
   draft.title(titles['cut-plan'])
+  addLetterhead(draft, details, plan.date)
   draft.dated(plan.date)
   draft.labeled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
   draft.labeled('Order', 'Trees by urgency; for each tree by visit, then by priority.')
@@ -57,7 +60,7 @@ function nothingCut(trees: readonly TreePlan[]): string {
  * without a cut, limbs to decide on site, what remains, rows that could not be planned and every problem. Lengths in the
  * units of the plan's system.
  */
-export function describeCutPlan(plan: Plan): SheetDescription {
+export function describeCutPlan(plan: Plan, details: JobDetails = noDetails): SheetDescription {
   const draft = new SheetDraft(cutWidths)
   const trees = byUrgency(plan)
   const body: Content[][] = []
@@ -65,7 +68,7 @@ export function describeCutPlan(plan: Plan): SheetDescription {
   const ends: number[] = []
   const tally = new SourceTally()
   for (const tree of trees) if (addCutRows(body, tree, plan, tally) > 0) ends.push(body.length)
-  addHead(draft, plan, body.length)
+  addHead(draft, plan, body.length, details)
 
   draft.section('Cuts')
   let titleRow: number | null = null
@@ -93,9 +96,12 @@ export function describeCutPlan(plan: Plan): SheetDescription {
 
   const page: PageSetup = {
     orientation: 'landscape',
-    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    paper: paperOf(details, plan),
     titleRow,
-    footer: `Cut plan, ${plan.date}. Not a tree risk assessment; a qualified arborist on site decides.`
+    footer: footerOf(
+      details,
+      `Cut plan, ${plan.date}. Not a tree risk assessment; a qualified arborist on site decides.`
+    )
   }
   return draft.finish({
     kind: 'cut-plan',

@@ -1,3 +1,4 @@
+import { noDetails, type JobDetails } from '../../details/detailsBook'
 import type { Plan } from '../../plan/plan'
 import type { ChosenOffer } from '../../price/offers'
 import { asNumber, printMoney } from '../../../shared/money'
@@ -8,6 +9,7 @@ import { firstOf } from '../../../shared/words/some'
 import { showMoney } from '../../../shared/words/money'
 import { cautions, inventedRatesNotice } from '../cautions'
 import { isBudget, nothingOffered, offerName, offerSize } from '../offered'
+import { addLetterhead, footerOf, paperOf } from '../details/letterhead'
 import { titles } from '../ownSheets'
 import { palette } from '../../../shared/palette'
 import { looks } from '../looks'
@@ -32,9 +34,11 @@ const gap = 3
 const mostNamed = 12
 
 /** Price first, then what it buys, for when, and by which rates. */
-function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan): void {
-  const { currency, minorDigits, total, validUntil } = offer
+function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan, details: JobDetails): void {
+  const { currency, minorDigits, total } = offer
+  const validUntil = details.validUntil === '' ? offer.validUntil : details.validUntil
   draft.title(titles.estimate)
+  addLetterhead(draft, details, plan.date)
   if (offer.lines.length > 0) {
     draft.prose(`Price in ${currency}, with tax`, { bold: true, size: 11 })
     const price = { formula: '=Offer_total', value: asNumber(total) }
@@ -100,17 +104,24 @@ function addWaiting(draft: PrintedDraft, offer: ChosenOffer): void {
  * stands on a hidden sheet that is written with it. All formulas are native and older than Excel 2016, so that both calculate
  * without the add-in.
  */
-export function describeEstimate(offer: ChosenOffer, plan: Plan): SheetDescription {
+export function describeEstimate(
+  offer: ChosenOffer,
+  plan: Plan,
+  details: JobDetails = noDetails
+): SheetDescription {
   const widths = priceWidths(offer)
   const draft = new PrintedDraft(widths, textSize)
   const page: PageSetup = {
     orientation: 'portrait',
-    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    paper: paperOf(details, plan),
     titleRow: null,
     columns: widths.length,
-    footer: `Estimate, ${plan.date}.${offer.inventedRates ? ' Invented default rates.' : ''}`
+    footer: footerOf(
+      details,
+      `Estimate, ${plan.date}.${offer.inventedRates ? ' Invented default rates.' : ''}`
+    )
   }
-  addHead(draft, offer, plan)
+  addHead(draft, offer, plan, details)
   const names: NamedCells[] = []
   const charts: SheetChart[] = []
   draft.air()
@@ -155,7 +166,11 @@ function isWorked({ lines, forecast, budgetFigures }: ChosenOffer): boolean {
 }
 
 /** The Estimate with its hidden sheet of workings. */
-export function describeEstimateSheets(offer: ChosenOffer, plan: Plan): SheetDescription[] {
-  const sheet = describeEstimate(offer, plan)
-  return isWorked(offer) ? [sheet, describeEstimateWorking(offer, plan)] : [sheet]
+export function describeEstimateSheets(
+  offer: ChosenOffer,
+  plan: Plan,
+  details: JobDetails = noDetails
+): SheetDescription[] {
+  const sheet = describeEstimate(offer, plan, details)
+  return isWorked(offer) ? [sheet, describeEstimateWorking(offer, plan, details)] : [sheet]
 }

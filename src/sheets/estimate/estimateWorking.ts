@@ -1,6 +1,8 @@
+import { noDetails, type JobDetails } from '../../details/detailsBook'
 import type { Offer } from '../../price/offers'
 import type { Plan } from '../../plan/plan'
 import { Money } from '../../../shared/money'
+import { footerOf, paperOf } from '../details/letterhead'
 import { SheetDraft } from '../draft'
 import { looks } from '../looks'
 import { titles } from '../ownSheets'
@@ -25,7 +27,11 @@ const called: readonly (readonly [name: string, column: EstimateColumn])[] = [
  * A hidden sheet that is never printed; all formulas are native and older than Excel 2016, and follow the rates that stand on
  * the Estimate.
  */
-export function describeEstimateWorking(offer: Offer, plan: Plan): SheetDescription {
+export function describeEstimateWorking(
+  offer: Offer,
+  plan: Plan,
+  details: JobDetails = noDetails
+): SheetDescription {
   const draft = new SheetDraft([...estimateWidths])
   draft.title(titles['estimate-working'])
   draft.dated(plan.date)
@@ -67,9 +73,9 @@ export function describeEstimateWorking(offer: Offer, plan: Plan): SheetDescript
       freezeColumns: 1,
       page: {
         orientation: 'landscape',
-        paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+        paper: paperOf(details, plan),
         titleRow: null,
-        footer: `Workings of the estimate, ${plan.date}`
+        footer: footerOf(details, `Workings of the estimate, ${plan.date}`)
       }
     }),
     names,

@@ -7,9 +7,10 @@ import { listed } from '../../../shared/words/lists'
 import { byName } from '../../../shared/words/order'
 import { capital, closed } from '../../../shared/words/sentences'
 import { rowsNamed } from '../../../shared/words/some'
-import type { Plan } from '../../plan/plan'
+import type { JobDetails } from '../../details/detailsBook'
+import { firstYearOf, type Plan } from '../../plan/plan'
 import { cautions } from '../cautions'
-import type { Cover } from '../client-report/clientReport'
+import { addLetterhead } from '../details/letterhead'
 import type { ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
 import { ruleChangeSentences } from '../planBasis'
@@ -59,15 +60,12 @@ export function addHead(
   offer: ChosenOffer,
   lines: readonly WrittenLine[],
   days: number,
-  cover?: Pick<Cover, 'client' | 'site'>
+  details: JobDetails
 ): void {
-  const year = plan.date.slice(0, 4)
+  const year = String(firstYearOf(plan))
   draft.title(titles['round-sheet'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
-  const job = [cover?.client, cover?.site].filter((text) => text !== undefined && text.trim() !== '')
-  const made = `Made for ${plan.date}`
-  if (job.length > 0) draft.prose(`${job.join(', ')}. ${made}.`, {}, said, 'Job')
-  else draft.toFill([{ label: `${made}. Job`, at: 0, from: said + 1, columns: 3 }])
+  addLetterhead(draft, details, plan.date, draft.size)
   const work = `The first visit, ${year}: ${counted(lines.length, 'tree')} of ${String(plan.trees.length)} in ${counted(days, 'crew day')}. ${reachSentence(plan, offer)}`
   draft.entry('Work', work, said)
   draft.entry('Time', daysSentence(offer), said)

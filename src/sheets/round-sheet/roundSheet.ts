@@ -1,8 +1,9 @@
+import { noDetails, type JobDetails } from '../../details/detailsBook'
 import type { Plan } from '../../plan/plan'
 import { palette } from '../../../shared/palette'
-import type { Cover } from '../client-report/clientReport'
 import { widthsOf } from '../columns'
 import { crewDays } from '../crewDays'
+import { footerOf, paperOf } from '../details/letterhead'
 import type { ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
 import { pageRoom, pagesTaken, pointsBetween } from '../pageBreaks'
@@ -17,7 +18,7 @@ import { writtenPlaces } from './roundWords'
 
 export interface RoundSheetOptions {
   /** Whose job it is, and where. */
-  cover?: Pick<Cover, 'client' | 'site'>
+  details?: JobDetails
 }
 
 /** Points of the type, the largest first. */
@@ -69,7 +70,7 @@ function largest(inSize: (setting: RoundSetting) => InSize, most: number): Sheet
 export function describeRoundSheet(
   plan: Plan,
   offer: ChosenOffer,
-  options: RoundSheetOptions = {}
+  { details = noDetails }: RoundSheetOptions = {}
 ): SheetDescription {
   const divided = divideTrees(plan, offer)
   const places = writtenPlaces(placesOf(divided.lines, plan), plan.system)
@@ -78,14 +79,14 @@ export function describeRoundSheet(
   const days = crewDays(lines, productiveHours)
   const paper = {
     orientation: 'landscape',
-    paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+    paper: paperOf(details, plan),
     margins: 'narrow'
   } as const
 
   const inSize = (setting: RoundSetting): InSize => {
     const columns = roundColumns(lines, plan.system, setting, paper)
     const draft = new PrintedDraft(widthsOf(columns), setting.size, palette.ink)
-    addHead(draft, plan, offer, lines, days.length, options.cover)
+    addHead(draft, plan, offer, lines, days.length, details)
     addLists(draft, plan, divided)
     draft.air()
     toNextPage(draft, pageRoom(paper, [0]))
@@ -101,7 +102,10 @@ export function describeRoundSheet(
       page: {
         ...paper,
         titleRow,
-        footer: `Round sheet, ${plan.date}. Not a tree risk assessment. Wires: stop and call. Nobody works alone aloft.`
+        footer: footerOf(
+          details,
+          `Round sheet, ${plan.date}. Not a tree risk assessment. Wires: stop and call. Nobody works alone aloft.`
+        )
       }
     })
     const room = pageRoom(paper, [0])

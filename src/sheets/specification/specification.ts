@@ -1,4 +1,6 @@
+import { noDetails, type JobDetails } from '../../details/detailsBook'
 import type { Plan, TreePlan } from '../../plan/plan'
+import { addLetterhead, footerOf, paperOf } from '../details/letterhead'
 import { nothingOffered, offerName, offerSize, type ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
 import { PrintedDraft } from '../printedDraft'
@@ -68,10 +70,15 @@ export function treeSpecificationText(plan: Plan, tree: TreePlan): string {
 const widths = [16, 76]
 
 /** The specification as a sheet: general part, then a part a tree that is offered, then the trees that are not. */
-export function describeSpecification(plan: Plan, offer: ChosenOffer): SheetDescription {
+export function describeSpecification(
+  plan: Plan,
+  offer: ChosenOffer,
+  details: JobDetails = noDetails
+): SheetDescription {
   const { general, trees, notSpecified: others } = specify(plan, offer)
   const draft = new PrintedDraft(widths, 10)
   draft.title(titles.specification)
+  addLetterhead(draft, details, plan.date)
   draft.dated(plan.date)
   draft.prose(intro(plan, offer))
   draft.blank()
@@ -96,9 +103,9 @@ export function describeSpecification(plan: Plan, offer: ChosenOffer): SheetDesc
     freezeColumns: 0,
     page: draft.page({
       orientation: 'portrait',
-      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+      paper: paperOf(details, plan),
       titleRow: null,
-      footer: `Pruning specification, ${plan.date}. A qualified arborist on site decides.`
+      footer: footerOf(details, `Pruning specification, ${plan.date}. A qualified arborist on site decides.`)
     })
   })
 }

@@ -1,8 +1,9 @@
 import { crewDays, type CrewDay } from '../crewDays'
+import { noDetails, type JobDetails } from '../../details/detailsBook'
+import { addLetterhead, footerOf, paperOf } from '../details/letterhead'
 import { ruleChangeSentences } from '../planBasis'
 import { judgedOf, judgedWords } from '../../plan/judged'
-import { byUrgency, type Plan, type TreePlan } from '../../plan/plan'
-import type { Cover } from '../client-report/clientReport'
+import { byUrgency, firstYearOf, type Plan, type TreePlan } from '../../plan/plan'
 import type { ChosenOffer } from '../offered'
 import { readSerial } from '../../../shared/dates'
 import { titles } from '../ownSheets'
@@ -24,8 +25,8 @@ export interface WorkOrderOptions {
   year?: number
   /** Hours of a crew day that go into the trees, above 0; those of the rates unless given. */
   productiveHours?: number
-  /** Whose job it is, and where. */
-  cover?: Pick<Cover, 'client' | 'site'>
+  /** Whose job it is, and where; lines to fill by hand unless given. */
+  details?: JobDetails
 }
 
 const inOffer: Record<ChosenOffer['kind'], string> = {
@@ -50,12 +51,13 @@ function addHead(
   hours: number,
   days: CrewDay<Stop>[],
   offer: ChosenOffer,
-  { cover }: WorkOrderOptions
+  { details = noDetails }: WorkOrderOptions
 ): void {
   const trees = days.reduce((sum, { stops }) => sum + stops.length, 0)
   const taken = days.reduce((sum, day) => sum + daysFor(day, hours), 0)
   draft.title(titles['work-order'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
+  addLetterhead(draft, details, plan.date)
   draft.entry('Made for', { date: readSerial(plan.date) ?? 0 }, 3)
   draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   draft.entry(
@@ -68,8 +70,7 @@ function addHead(
     `Filled up to ${String(hours)} productive crew-hours by the hours of the estimate. Trees at one place follow each other; places by their most urgent tree.`,
     3
   )
-  const job = [cover?.client, cover?.site].filter((text) => text !== undefined && text.trim() !== '')
-  draft.entry('Job, client', job.join(', '), 3)
+  if (details.season !== '') draft.entry('When', `${details.season}, ${String(firstYearOf(plan))}`, 3)
   for (const text of seasonSentences(plan, ['closed', 'always', 'ask']))
     draft.prose(text, { bold: true }, 3, 'Season')
   for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, 3, 'Rules')
@@ -170,9 +171,10 @@ export function describeWorkOrder(
   offer: ChosenOffer,
   options: WorkOrderOptions = {}
 ): SheetDescription {
-  const year = options.year ?? Number(plan.date.slice(0, 4))
+  const year = options.year ?? firstYearOf(plan)
   const hours = options.productiveHours ?? offer.rates.dayHours
   if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
+  const { details = noDetails } = options
   const draft = new PrintedDraft(orderWidths, outdoors, palette.ink)
   const days = crewDays(roundOf(plan, offer, year), hours)
   addHead(draft, plan, year, hours, days, offer, options)
@@ -192,9 +194,9 @@ export function describeWorkOrder(
     freezeColumns: 0,
     page: draft.page({
       orientation: 'portrait',
-      paper: plan.system === 'in-ft' ? 'letter' : 'a4',
+      paper: paperOf(details, plan),
       titleRow: null,
-      footer: `Work order, ${plan.date}. Not a tree risk assessment. Wires: stop and call.`
+      footer: footerOf(details, `Work order, ${plan.date}. Not a tree risk assessment. Wires: stop and call.`)
     })
   })
 }

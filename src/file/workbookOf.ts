@@ -1,0 +1,66 @@
+import type { CellBlock } from '../../shared/cells'
+import type { UnitSystem } from '../../shared/units'
+import type { ReadingChoices } from '../inventory/inventory'
+import { answersKey, keptText } from '../inventory/keptAnswers'
+import { inventedRatesIn, rateValues, type Rates } from '../price/rates'
+import { readRates } from '../price/readRates'
+import { describeUsersSheet } from '../sheets/describeDocuments'
+import { describeRates } from '../sheets/rates/ratesSheet'
+import type { SheetDescription } from '../sheets/sheet'
+import { carriedInventory, carriedNames, carriedSheet } from './carriedSheets'
+import type { PlannedFile } from './readPlannedFile'
+import { writeWorkbook } from './writeWorkbook'
+
+/** What was planned, and how it was read. */
+interface PlannedFrom {
+  readonly file: PlannedFile
+  readonly known: ReadingChoices
+  readonly system: UnitSystem
+  /** The rates that it was priced by, those changed on an earlier Estimate among them. */
+  readonly rates: Rates
+  /** The details of the job as a sheet. */
+  readonly details: CellBlock
+}
+
+/** What was answered about columns, for the sheets under the names that they are written with. */
+function answersFor(known: ReadingChoices, names: ReadonlyMap<string, string>): string | null {
+  const answers = (known.answers ?? []).map((answer) =>
+    answer.sheet === undefined ? answer : { ...answer, sheet: names.get(answer.sheet) ?? answer.sheet }
+  )
+  return keptText({ ...known, answers })
+}
+
+/** The Rates sheet as it was read, or with the rates that an earlier Estimate changed, which the new one has as its own. */
+function ratesSheet({ rates: read }: PlannedFile, rates: Rates, fresh: SheetDescription): SheetDescription {
+  const { system } = rates
+  const before = read === null ? inventedRatesIn[system] : readRates(read, system).rates
+  if (JSON.stringify(rateValues(before)) !== JSON.stringify(rateValues(rates))) return describeRates(rates)
+  return read === null ? fresh : carriedSheet(read, fresh)
+}
+
+/**
+ * A workbook of the documents that can be planned again by itself: with the inventory as it was read, what was answered about
+ * its columns, and the sheets of rules, rates and details.
+ */
+export async function workbookOf(
+  documents: readonly SheetDescription[],
+  { file, known, system, rates, details }: PlannedFrom
+): Promise<Uint8Array> {
+  const read = file.sheets.filter(({ name }) => known.sheet === undefined || name === known.sheet)
+  const names = carriedNames(read)
+  const fresh = {
+    rules: describeUsersSheet('rules', system),
+    rates: describeUsersSheet('rates', system),
+    details: describeUsersSheet('job-details', system)
+  }
+  const own = [
+    file.rules === null ? fresh.rules : carriedSheet(file.rules, fresh.rules),
+    ratesSheet(file, rates, fresh.rates),
+    carriedSheet(details, fresh.details)
+  ]
+  const answers = answersFor(known, names)
+  return writeWorkbook([...documents, ...own], {
+    inventory: read.map((sheet) => carriedInventory(sheet, names.get(sheet.name) ?? sheet.name)),
+    ...(answers === null ? {} : { settings: new Map([[answersKey, answers]]) })
+  })
+}

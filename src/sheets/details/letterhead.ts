@@ -1,0 +1,113 @@
+import type { JobDetails, Paper } from '../../details/detailsBook'
+import type { Plan } from '../../plan/plan'
+import { foldText } from '../../../shared/folding'
+import { palette } from '../../../shared/palette'
+import type { SheetDraft } from '../draft'
+import type { Format } from '../sheet'
+import { pointsForLines } from '../wrapping'
+
+/** What is not known is a line to fill by hand. */
+const toFill = '____________'
+
+/** Points of the letterhead. */
+const size = 9
+
+const ofBusiness: Format = { size, color: palette.ink }
+const ofCompany: Format = { ...ofBusiness, size: 11, bold: true }
+const lastLine: Format = { ...ofBusiness, underline: palette.rule }
+
+const labeled = (label: string, text: string): string => `${label}: ${text === '' ? toFill : text}`
+
+/** Who made the document, in lines. */
+function businessLines(details: JobDetails): string[] {
+  const { company, credential, credentialNumber } = details
+  const number = credentialNumber === '' ? `No. ${toFill}` : credentialNumber
+  const credentialed =
+    credential === '' && credentialNumber === ''
+      ? labeled('Credential', '')
+      : `${labeled('Credential', credential)}, ${number}`
+  const contact = [
+    labeled('Address', details.address),
+    labeled('Phone', details.phone),
+    labeled('Mail', details.mail)
+  ]
+  return [
+    company === '' ? labeled('Company', '') : company,
+    contact.join('   '),
+    [labeled('Prepared by', details.preparedBy), credentialed, labeled('Insurance', details.insurance)].join(
+      '   '
+    )
+  ]
+}
+
+/** For whom and as which job, in lines; a blank revision is the first issue. */
+function jobLines(details: JobDetails, isoDate: string): string[] {
+  const { client, site, contact, reference, revision, date } = details
+  const job = [
+    labeled('Reference', reference),
+    ...(revision === '' ? [] : [labeled('Revision', revision)]),
+    labeled('Date', date === '' ? isoDate : date)
+  ]
+  return [
+    [labeled('Client', client), labeled('Site', site), labeled('Contact', contact)].join('   '),
+    job.join('   ')
+  ]
+}
+
+/** Characters of the letterhead on a character of column width: smaller than the standard font, which the columns count. */
+const charactersPerWidth = 1.2
+
+/** Lines at the head of a document, folded to its columns, as text that runs over the last one is not printed. */
+function addLines(draft: SheetDraft, lines: readonly string[]): void {
+  const width = draft.widths.reduce((sum, each) => sum + each + 0.7, 0)
+  const room = Math.max(20, Math.floor(width * charactersPerWidth))
+  lines.forEach((text, at) => {
+    const look = at === 0 ? ofCompany : ofBusiness
+    for (const part of foldText(text, at === 0 ? Math.floor(room * 0.8) : room)) {
+      const row = draft.line([part], look)
+      draft.height(row, 1, pointsForLines(1, look.size ?? size))
+    }
+  })
+  draft.format(draft.next - 1, 0, 1, draft.widths.length, lastLine)
+}
+
+/** The letterhead below the title: who made the document, for whom and as which job. */
+export function addLetterhead(draft: SheetDraft, details: JobDetails, isoDate: string): void {
+  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)])
+}
+
+/** The letterhead of a document that says for whom it is in a place of its own. */
+export function addBusiness(draft: SheetDraft, details: JobDetails): void {
+  addLines(draft, businessLines(details))
+}
+
+/** The paper of a job: as its details say, else the one that goes with the units. */
+export function paperOf({ paper }: Pick<JobDetails, 'paper'>, { system }: Pick<Plan, 'system'>): Paper {
+  return paper ?? (system === 'in-ft' ? 'letter' : 'a4')
+}
+
+/** A footer has at most 255 characters with its codes (from memory, as Excel takes it); an ampersand counts twice. */
+const mostInFooter = 255 - '&L&RPage &P of &N'.length
+const mostOf = { reference: 24, client: 36, site: 36 } as const
+
+const lengthInFooter = (text: string): number => text.replaceAll('&', '&&').length
+
+/** A text cut to so many characters of a footer, whole signs only. */
+function fitted(text: string, most: number): string {
+  if (lengthInFooter(text) <= most) return text
+  const signs = Array.from(text)
+  while (signs.length > 0 && lengthInFooter(signs.join('')) > most - 1) signs.pop()
+  return `${signs.join('').trimEnd()}…`
+}
+
+/** The foot of each page: whose job it is on its first line, and what the document is about on its second. */
+export function footerOf(details: JobDetails, about: string): string {
+  const { reference, revision, client, site } = details
+  const number = revision === '' ? reference : `${reference === '' ? toFill : reference} rev. ${revision}`
+  const job = [
+    labeled('Ref.', fitted(number, mostOf.reference)),
+    labeled('Client', fitted(client, mostOf.client)),
+    labeled('Site', fitted(site, mostOf.site))
+  ].join('  ')
+  return `${job}\n${fitted(about, mostInFooter - lengthInFooter(job) - 1)}`
+}
