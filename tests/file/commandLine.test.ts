@@ -238,8 +238,8 @@ describe('a file of one’s own', () => {
   })
 
   test('an earlier plan of ours is replaced', async () => {
-    await run('--out', 'again.xlsx', '--date', '2026-01-01')
-    const { code } = await run('--out', 'again.xlsx', '--date', '2027-01-01')
+    await run('--out', 'again.xlsx', '--documents', 'cut-plan', '--date', '2026-01-01')
+    const { code } = await run('--out', 'again.xlsx', '--documents', 'cut-plan', '--date', '2027-01-01')
     expect(code).toBe(0)
     const { sheets } = await readXlsx(readFileSync(join(folder, 'again.xlsx')))
     const made = sheets[0]!.rows.find(([label]) => label === 'Made for')

@@ -19,7 +19,8 @@ let folder: string
 beforeEach(() => (folder = mkdtempSync(join(tmpdir(), 'limbwright-'))))
 afterEach(() => rmSync(folder, { recursive: true }))
 
-const run = (...args: string[]) => commandRun(folder, '2026-03-02', args)
+/** One document is enough here, and the quickest to write. */
+const run = (...args: string[]) => commandRun(folder, '2026-03-02', [...args, '--documents', 'cut-plan'])
 
 /** The file as another program would save it: only the name of the program is another. */
 async function savedElsewhere(path: string): Promise<void> {

@@ -24,7 +24,7 @@ const run = (...args: string[]) => commandRun(folder, '2026-03-02', args)
 
 /** What is printed of a file, and what is printed of the workbook that was written from it. */
 async function twice(...args: string[]): Promise<[unknown, unknown]> {
-  const first = await run('--json', '--force', '--out', 'written.xlsx', ...args)
+  const first = await run('--json', '--force', '--documents', 'cut-plan', '--out', 'written.xlsx', ...args)
   expect(first.failures).toEqual([])
   const kept = args.flatMap((arg, at) => (args[at - 1] === '--offer' || arg === '--offer' ? [arg] : []))
   const again = await run('--json', 'written.xlsx', ...kept)
@@ -62,7 +62,7 @@ test('the sample', async () => {
 })
 
 test('its sheets: the documents, the inventory, and those that are the user’s', async () => {
-  await run('--force', '--out', 'sheets.xlsx')
+  await run('--force', '--documents', 'cut-plan', '--out', 'sheets.xlsx')
   const { sheets } = await readXlsx(readFileSync(join(folder, 'sheets.xlsx')))
   expect(sheets.map(({ name }) => name).slice(-4)).toEqual(['Inventory', 'Rules', 'Rates', 'Job details'])
   expect(sheets.find(({ name }) => name === 'Inventory')!.rows[1]).toEqual(
@@ -126,11 +126,12 @@ test('details and a first year that were given are on its sheet', async () => {
 })
 
 test('is replaced as long as nobody touched it, and kept once somebody did', async () => {
-  expect((await run('--out', 'sealed.xlsx')).code).toBe(0)
-  expect((await run('--out', 'sealed.xlsx', '--date', '2027-01-01')).code).toBe(0)
+  const write = (...args: string[]) => run('--out', 'sealed.xlsx', '--documents', 'cut-plan', ...args)
+  expect((await write()).code).toBe(0)
+  expect((await write('--date', '2027-01-01')).code).toBe(0)
   const path = join(folder, 'sealed.xlsx')
   const zip = await JSZip.loadAsync(readFileSync(path))
   writeFileSync(path, await zip.generateAsync({ type: 'nodebuffer' }))
-  const { code, failures } = await run('--out', 'sealed.xlsx')
+  const { code, failures } = await write()
   expect([code, failures]).toEqual([2, [expect.stringContaining('perhaps with changes of yours')]])
 })

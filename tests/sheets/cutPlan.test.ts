@@ -33,7 +33,7 @@ describe('the cut plan as a sheet', () => {
   test('begins with its title, the day as a date serial, and every caution before the first cut', () => {
     expect(sheet.rows[0]![0]).toBe('Cut plan')
     // 2026-03-02 is day 46083 (from memory: 2026-01-01 is 46023).
-    expect(sheet.rows[1]![1]).toEqual({ date: 46083 })
+    expect(sheet.rows.find(([label]) => label === 'Made for')![1]).toEqual({ date: 46083 })
     const above = sheet.rows.slice(0, table.row).flat()
     for (const caution of cautions) expect(above).toContain(caution)
   })

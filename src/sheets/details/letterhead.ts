@@ -9,12 +9,8 @@ import { pointsForLines } from '../wrapping'
 /** What is not known is a line to fill by hand. */
 const toFill = '____________'
 
-/** Points of the letterhead. */
-const size = 9
-
-const ofBusiness: Format = { size, color: palette.ink }
-const ofCompany: Format = { ...ofBusiness, size: 11, bold: true }
-const lastLine: Format = { ...ofBusiness, underline: palette.rule }
+/** Points of the letterhead, unless a document is set larger. */
+const usualSize = 9
 
 const labeled = (label: string, text: string): string => `${label}: ${text === '' ? toFill : text}`
 
@@ -54,31 +50,36 @@ function jobLines(details: JobDetails, isoDate: string): string[] {
   ]
 }
 
-/** Characters of the letterhead on a character of column width: smaller than the standard font, which the columns count. */
+/** Characters at the usual size on a character of column width: smaller than the standard font, which the columns count. */
 const charactersPerWidth = 1.2
 
 /** Lines at the head of a document, folded to its columns, as text that runs over the last one is not printed. */
-function addLines(draft: SheetDraft, lines: readonly string[]): void {
+function addLines(draft: SheetDraft, lines: readonly string[], size: number): void {
   const width = draft.widths.reduce((sum, each) => sum + each + 0.7, 0)
-  const room = Math.max(20, Math.floor(width * charactersPerWidth))
+  const room = Math.max(20, Math.floor((width * charactersPerWidth * usualSize) / size))
+  const ofLines: Format = { size, color: palette.ink }
+  const ofCompany: Format = { ...ofLines, size: size + 2, bold: true }
   lines.forEach((text, at) => {
-    const look = at === 0 ? ofCompany : ofBusiness
-    for (const part of foldText(text, at === 0 ? Math.floor(room * 0.8) : room)) {
-      const row = draft.line([part], look)
-      draft.height(row, 1, pointsForLines(1, look.size ?? size))
-    }
+    const look = at === 0 ? ofCompany : ofLines
+    for (const part of foldText(text, at === 0 ? Math.floor(room * 0.75) : room))
+      draft.height(draft.line([part], look), 1, pointsForLines(1, look.size ?? size))
   })
-  draft.format(draft.next - 1, 0, 1, draft.widths.length, lastLine)
+  draft.format(draft.next - 1, 0, 1, draft.widths.length, { ...ofLines, underline: palette.rule })
 }
 
-/** The letterhead below the title: who made the document, for whom and as which job. */
-export function addLetterhead(draft: SheetDraft, details: JobDetails, isoDate: string): void {
-  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)])
+/** The letterhead at the head of a document: who made it, for whom and as which job. */
+export function addLetterhead(
+  draft: SheetDraft,
+  details: JobDetails,
+  isoDate: string,
+  size = usualSize
+): void {
+  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)], size)
 }
 
 /** The letterhead of a document that says for whom it is in a place of its own. */
 export function addBusiness(draft: SheetDraft, details: JobDetails): void {
-  addLines(draft, businessLines(details))
+  addLines(draft, businessLines(details), usualSize)
 }
 
 /** The paper of a job: as its details say, else the one that goes with the units. */

@@ -33,12 +33,11 @@ const gap = 3
 /** Trees named in one sentence; of more, how many there are. */
 const mostNamed = 12
 
-/** Price first, then what it buys, for when, and by which rates. */
+/** Price first, then what it buys, from whom and for whom, for when, and by which rates. */
 function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan, details: JobDetails): void {
   const { currency, minorDigits, total } = offer
   const validUntil = details.validUntil === '' ? offer.validUntil : details.validUntil
   draft.title(titles.estimate)
-  addLetterhead(draft, details, plan.date)
   if (offer.lines.length > 0) {
     draft.prose(`Price in ${currency}, with tax`, { bold: true, size: 11 })
     const price = { formula: '=Offer_total', value: asNumber(total) }
@@ -48,6 +47,7 @@ function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan, details: J
     draft.prose(`${offerName(offer)}: ${offerSize(offer)}.`, { bold: true })
     addAge(draft, offer)
   } else draft.prose(nothingOffered(offer), { bold: true })
+  addLetterhead(draft, details, plan.date)
   for (const [label, day] of [
     ['Made for', plan.date],
     ['Holds until', validUntil]

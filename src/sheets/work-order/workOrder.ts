@@ -57,7 +57,7 @@ function addHead(
   const taken = days.reduce((sum, day) => sum + daysFor(day, hours), 0)
   draft.title(titles['work-order'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
-  addLetterhead(draft, details, plan.date)
+  addLetterhead(draft, details, plan.date, outdoors)
   draft.entry('Made for', { date: readSerial(plan.date) ?? 0 }, 3)
   draft.format(draft.next - 1, 3, 1, 1, { numberFormat: dateFormat })
   draft.entry(
