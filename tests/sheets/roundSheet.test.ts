@@ -1,4 +1,5 @@
 /** The round sheet, read from its rows as a crew reads it, and compared with the plan and the estimate. */
+import { noDetails } from '../../src/details/detailsBook'
 import type { Cell } from '../../shared/cells'
 import { defaultRules, rulesWith } from '../../shared/rules'
 import { readInventory } from '../../src/inventory/readInventory'
@@ -357,8 +358,10 @@ describe('a round worked by hand', () => {
 
 test('says whose it is, and which windows are closed', () => {
   const plan = withClosedWindow()
-  const text = runningText(roundOf(plan, { cover: { client: 'Quarry trust (invented)', site: 'Mill road' } }))
-  expect(text).toContain('Quarry trust (invented), Mill road. Made for 2026-03-02.')
+  const text = runningText(
+    roundOf(plan, { details: { ...noDetails, client: 'Quarry trust (invented)', site: 'Mill road' } })
+  )
+  expect(text).toMatch(/Client: Quarry trust \(invented\) +Site: Mill road .*Date: 2026-03-02/)
   expect(text).toContain('An invented window is closed.')
 })
 
