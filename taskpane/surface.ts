@@ -98,7 +98,7 @@ export interface Surface {
   writeRates(description: SheetDescription): Promise<string | Problem>
   /** The Estimate that was written last for the inventory of these sheets, in which rates may have been changed, or null. */
   readEstimate(inventory: readonly string[]): Promise<CellBlock | Problem | null>
-  /** The Job details sheet of the inventory of these sheets, if there is one, and what is to be said about the choice. */
+  /** The Job details sheet of the inventory of these sheets, if there is one, and what is wrong with the choice. */
   readDetails(inventory: readonly string[]): Promise<ChosenDetails | Problem>
   /** Writes a Job details sheet for an inventory that has none and gives its name. */
   writeDetails(description: SheetDescription, inventory: readonly string[]): Promise<string | Problem>

@@ -9,7 +9,7 @@ export interface DetailsSheet {
   readonly of: string | null
 }
 
-/** The Job details sheet of an inventory, or null, and what is to be said about the choice. */
+/** The Job details sheet of an inventory, or null, and what is wrong with the choice. */
 export interface ChosenDetails {
   readonly block: CellBlock | null
   readonly problems: readonly Problem[]

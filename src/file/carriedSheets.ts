@@ -8,7 +8,7 @@ import { sheetCells } from './sheetCells'
 
 /** Characters of a sheet's name, and what none may hold, as Excel has it (from memory). */
 const longestName = 31
-const notInNames = /[[\]:*?/\\\u0000-\u001f]/g
+const notInNames = /[[\]:*?/\\]|\p{Cc}/gu
 
 /** A name that a sheet can have. */
 function possibleName(name: string): string {

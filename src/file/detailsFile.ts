@@ -13,7 +13,7 @@ const isName = (key: string): key is DetailName => Object.hasOwn(detailsBook, ke
 const isCell = (value: unknown): value is Cell =>
   value === null || ['string', 'number', 'boolean'].includes(typeof value)
 
-/** What a --details file takes, a line a key. */
+/** What a --details file takes: one line per key. */
 export const aboutDetails = detailNames
   .map((name) => `    ${name.padEnd(17)} ${detailEntry(name).name}: ${detailEntry(name).remark}`)
   .join('\n')

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { noDetails } from '../../src/details/detailsBook'
 import { FakeSurface, fakeEngine } from './fakeSurface'
-import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
+import { inventedBlock } from './inventedPlan'
 import { announced, openPane, press, readable, settle } from './openPane'
 
 async function write() {
