@@ -41,9 +41,6 @@ const cases: [Case, ChosenOffer][] = [
   ['some', some]
 ]
 
-const rowOf = (sheet: SheetDescription, label: string, column = 0) =>
-  sheet.rows.find((row) => String(row[column]).startsWith(label))!
-
 test('the three offers are three, so that the cases below differ', () => {
   expect(budget.lines.length).toBeGreaterThan(2)
   expect(budget.lines.length).toBeLessThan(first.lines.length)
