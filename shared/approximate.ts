@@ -30,6 +30,8 @@ const before: readonly (readonly [Manner, RegExp])[] = [
 ]
 const behind: readonly (readonly [Manner, RegExp])[] = [
   ['estimate', new RegExp(`(?:\\s*\\*+|\\s*\\(?(?:${about})\\.?\\)?)$`, 'i')],
+  // Two question marks are no reading at all.
+  ['estimate', /(?:(?<!\?)\s*\?|\s+e\.?)$/],
   ['estimate', /\s*(?:±|\+\/?-)\s*\d[^±]*$/],
   ['above', /\s*(?:\+|\bplus|\bor more|\bund mehr|\bet plus|\by más)$/i]
 ]

@@ -62,6 +62,17 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'one-measurement-a-row': null,
   'record-kinds': null,
   'column-parted': null,
+  'answers-ticked': null,
+  'ids-are-dates': null,
+  'limb-ids-alike': null,
+  'signs-by-size': null,
+  'group-lacks': null,
+  'tree-tall': {
+    message:
+      '{count} trees are far higher than the others ({trees}): {cells}. Are they typed in another unit than {unit}? They are used as they stand.',
+    remedy: 'Type their heights in {unit}, like those of the other trees.'
+  },
+  'trunks-thinner': null,
   'headers-explained': null,
   'columns-in-groups': null,
   'headers-again': null,

@@ -160,6 +160,47 @@ const catalog = {
       'The column “{text}” at {cell} holds two numbers in each cell; they were read in the order of its header.',
     remedy: 'Nothing to do if that is right; otherwise split it into two columns.'
   },
+  'answers-ticked': {
+    level: 'note',
+    message:
+      'The answers about “{text}” stand in columns of their own from {cell} on, of which one is ticked in each row; they were read as one column.',
+    remedy: 'Nothing to do if each column is an answer.'
+  },
+  'ids-are-dates': {
+    level: 'doubt',
+    message:
+      'The ids of {what} from {cell} on are dates, such as “{text}”: did the spreadsheet make them of entries such as 1-2? They are used as ids as they stand.',
+    remedy: 'Set the format of the column to text and type the ids again, if they were others.'
+  },
+  'limb-ids-alike': {
+    level: 'note',
+    message:
+      'The column “{text}” at {cell} says the same of several limbs of a tree and tells none from another; each row was read as a limb of its own.',
+    remedy: 'Nothing to do, or give each limb of a tree an id of its own.'
+  },
+  'signs-by-size': {
+    level: 'note',
+    message:
+      '{column} reads “{text}” at {cell}: the {sign} was taken {how}, as only then are the sizes those of trees.',
+    remedy: 'Nothing to do if that is right.'
+  },
+  'group-lacks': {
+    level: 'row',
+    message: '{group} gives no {column}, which other columns give: it is missing for every limb there.',
+    remedy: 'Add a column for it there.'
+  },
+  'tree-tall': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has a height of {height} at {cell}, far above the others: is it typed in another unit than {unit}? It is used as it stands.',
+    remedy: 'Type the height in {unit}, like those of the other trees.'
+  },
+  'trunks-thinner': {
+    level: 'doubt',
+    message:
+      'In {count} of {total} limbs the limb or the stem at its union is far thicker than the trunk of its tree ({cell}, read as {unit}; {place}, read as {otherUnit}): are limbs and trunks in different units? They are used as they stand.',
+    remedy: 'Correct the units in the headers, or choose them.'
+  },
   'headers-explained': {
     level: 'note',
     message: 'Headers were read by what {cell} says of them: {text}.',

@@ -119,7 +119,7 @@ function offerJson(offer: ChosenOffer) {
 /** What each column was taken for; a column that is not used has no field. */
 function columnsJson({ inventory }: Plan) {
   return inventory.matches
-    .filter(({ header }) => header !== '')
+    .filter(({ header, field }) => header !== '' || field !== null)
     .map(({ sheet, letters, header, field, unit, girth, confidence, runnerUp }) => ({
       sheet,
       column: letters,

@@ -109,6 +109,12 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
     const found = words.remarks()
     const { first, named, counted } = codes
     if (first !== null) found.push(problem('missing-codes', first, { codes: named, count: counted }))
+    const { signBySize } = conventions
+    if (signBySize !== null) {
+      const { row, sign, isOfThousands } = signBySize
+      const how = isOfThousands ? 'to part thousands' : 'to stand before decimals'
+      found.push(problem('signs-by-size', row, { sign, how }))
+    }
     const { girth, header } = match
     if (girth) found.push(problem('girth-column', 0, { text: header }))
     return found

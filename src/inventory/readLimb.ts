@@ -1,4 +1,5 @@
-import { columnOf, type Field } from '../../shared/columns'
+import { addressIn } from '../../shared/cells'
+import { columnOf } from '../../shared/columns'
 import { asDoubt, problem, type Problem } from '../../shared/problems'
 import type { CellReader } from './cellReader'
 import { checkAlongLimb } from './checkLimb'
@@ -18,7 +19,7 @@ const leaderWords =
 const nothing: Limb = template({ ...blankLimb, row: 0, unplannable: null })
 
 /** Sentences already reported for a block: a missing column is reported once and not with every limb. */
-export type SaidOfColumns = Map<Field, Problem>
+export type SaidOfColumns = Map<string, Problem>
 
 /** What limbs are read with. */
 export interface LimbReader {
@@ -182,12 +183,32 @@ function missing(
   return found
 }
 
-function missingColumn({ said, inventory }: LimbReader, field: Measurement): Problem {
+function missingColumn({ said, inventory, open }: LimbReader, field: Measurement): Problem {
+  const isElsewhere = inventory.matches.some((match) => match.field === field)
+  if (isElsewhere) return lacking(said, inventory, open, field)
   const before = said.get(field)
   if (before !== undefined) return before
   const { name } = columnOf(field)
   const found = problem('needed-column', '', { column: `the ${name.toLowerCase()}`, name })
   said.set(field, found)
+  inventory.problems.push(found)
+  return found
+}
+
+/** Some columns lack a measurement that others give: reported once for a group of columns, or a table. */
+function lacking(
+  said: SaidOfColumns,
+  inventory: OpenInventory,
+  { part }: OpenPart,
+  field: Measurement
+): Problem {
+  const where = addressIn(part.block, 0, Math.min(...part.matches.map(({ column }) => column)))
+  const group = part.group === null ? `The table at ${where}` : `The group “${part.group}”`
+  const key = `${group}\n${field}`
+  const before = said.get(key)
+  if (before !== undefined) return before
+  const found = problem('group-lacks', '', { group, column: columnOf(field).name.toLowerCase() })
+  said.set(key, found)
   inventory.problems.push(found)
   return found
 }

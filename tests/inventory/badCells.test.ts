@@ -35,7 +35,7 @@ describe('an inventory with bad cells', () => {
 
 describe('a crown base that cannot be read', () => {
   test.each([
-    ['crown-base-with-question-mark', '“8ft?”, which is not a number; it was left out'],
+    ['crown-base-with-question-mark', '“8ft??”, which is not a number; it was left out'],
     ['crown-base-low', '“low”, which is not a number; it was left out'],
     ['crown-base-negative', 'is -8; it cannot be below 0; it was left out'],
     ['crown-base-error', 'the spreadsheet error #N/A; it was left out']

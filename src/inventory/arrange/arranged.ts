@@ -8,6 +8,7 @@ import { tableAddress } from '../survey/tableAddress'
 import { fromLong } from './long'
 import { withPartedColumns } from './partedColumns'
 import { fromRecordKinds } from './recordKinds'
+import { withTickedAnswers } from './tickedAnswers'
 import { turned } from './turned'
 
 /** The tables of a sheet, of its rows as they stand or put into another arrangement, and what is told of that. */
@@ -62,18 +63,34 @@ function otherArrangement(sheet: SheetCells, answerFor: AnswerFor): Arranged | n
   return finished(fromSide, problem(side.isForm ? 'form-alone' : 'table-turned', at))
 }
 
-/** The table with columns parted that hold two numbers in a cell. */
+/** The table with columns parted that hold two numbers in a cell, and those joined that are ticked for one answer each. */
 function parted(table: SheetTable, answerFor: AnswerFor, told: Problem[]): readonly SheetTable[] {
-  const found = withPartedColumns(table)
-  if (found === null) return [table]
-  const { sheet, header } = table
-  const again = sheetTables(found.sheet, answerFor).find(
-    (each) => each.header.names === header.names && each.end === table.end
-  )
-  if (again === undefined) return [table]
-  for (const column of found.parted) {
-    const name = header.columns.find((each) => each.column === column)?.name ?? ''
-    told.push(problem('column-parted', cellIn(sheet, header.names, column), { text: quoted(name) }))
-  }
-  return [again]
+  const two = withPartedColumns(table)
+  const first = two === null ? table : (sameTable(two.sheet, table, answerFor) ?? table)
+  if (first !== table)
+    for (const column of two?.parted ?? [])
+      told.push(problem('column-parted', at(table, column), { text: nameAt(table, column) }))
+  const ticked = withTickedAnswers(first)
+  const second = ticked === null ? first : (sameTable(ticked.sheet, first, answerFor) ?? first)
+  if (second !== first)
+    for (const { column, text } of ticked?.joined ?? [])
+      told.push(problem('answers-ticked', at(first, column), { text }))
+  return [second]
+}
+
+/** The table that stands in the same rows of a sheet with other columns. */
+function sameTable(
+  sheet: SheetCells,
+  { header, end }: SheetTable,
+  answerFor: AnswerFor
+): SheetTable | undefined {
+  return sheetTables(sheet, answerFor).find((each) => each.header.names === header.names && each.end === end)
+}
+
+function at({ sheet, header }: SheetTable, column: number): string {
+  return cellIn(sheet, header.names, column)
+}
+
+function nameAt({ header }: SheetTable, column: number): string {
+  return quoted(header.columns.find((each) => each.column === column)?.name ?? '')
 }

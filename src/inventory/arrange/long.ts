@@ -17,7 +17,8 @@ const rowsOfHead = 40
 interface Columns {
   readonly names: number
   readonly label: number
-  readonly value: number
+  /** One column of values, or one for each limb, whose ids are their names. */
+  readonly values: readonly number[]
   readonly unit: number | null
   readonly keys: readonly number[]
 }
@@ -59,12 +60,25 @@ function columnsOf(sheet: SheetCells): Columns | null {
       return field === 'tree' || field === 'limb'
     })
     const values = others.filter((column) => column !== unit && !keys.includes(column))
-    const value = values.find((column) => columnValues(below(column, names + 1)).numeric >= 0.5)
-    if (value === undefined || !keys.some((key) => namedField(sheet.rows[names]?.[key]) === 'tree')) continue
-    return { names, label, value, unit, keys: others.filter((each) => each !== value && each !== unit) }
+    const numbers = values.filter((column) => columnValues(below(column, names + 1)).numeric >= mostly)
+    const nameOf = (column: number): string => String(sheet.rows[names]?.[column] ?? '').trim()
+    if (!keys.some((key) => namedField(nameOf(key)) === 'tree')) continue
+    const called = numbers.filter((column) => valueWords.test(nameOf(column)))
+    const hasLimbs = keys.some((key) => namedField(nameOf(key)) === 'limb')
+    const areLimbs = numbers.length > 1 && !hasLimbs && numbers.every((column) => limbId.test(nameOf(column)))
+    const chosen = areLimbs ? numbers : [...called, ...numbers].slice(0, 1)
+    // Of several columns of numbers without a name for values a person has to tell which one counts.
+    if (chosen.length === 0 || (called.length === 0 && !areLimbs && numbers.length > 1)) continue
+    const rest = others.filter((each) => !chosen.includes(each) && each !== unit)
+    return { names, label, values: chosen, unit, keys: rest }
   }
   return null
 }
+
+const valueWords =
+  /^(?:value|size|measurement|measured|reading|result|number|wert|messwert|gr(?:ö|oe)(?:ß|ss)e|valeur|mesure|valor|medida)s?(?!\p{L})/iu
+/** What limbs are called by in the names of columns: A, B2, 3, Limb 1. */
+const limbId = /^(?:(?:limb|branch|ast|branche|rama)\s*)?(?:\p{L}?\d{1,2}|\p{L})$/iu
 
 interface Measure {
   readonly at: Placed
@@ -100,8 +114,14 @@ function measuresOf(sheet: SheetCells, { names, label, unit, keys }: Columns): M
 }
 
 /** The cell of a measurement, with its unit where the rows of the measure give different ones. */
-function valueAt(sheet: SheetCells, { value, unit }: Columns, row: number, isOneUnit: boolean): Placed {
-  const placed = placedAt(sheet, row, value)
+function valueAt(
+  sheet: SheetCells,
+  unit: number | null,
+  row: number,
+  column: number,
+  isOneUnit: boolean
+): Placed {
+  const placed = placedAt(sheet, row, column)
   const own = unit === null ? null : sheet.rows[row]?.[unit]
   if (isOneUnit || isBlank(own) || typeof placed.cell !== 'number') return placed
   return typeof own === 'string' && unitFromWord(own) !== null
@@ -109,54 +129,84 @@ function valueAt(sheet: SheetCells, { value, unit }: Columns, row: number, isOne
     : placed
 }
 
-/**
- * One measurement a row, with the name of what was measured in a column of its own, put into a row for each tree or limb;
- * null where there is no such column. A measurement that comes again for one limb opens another row, so that it is told.
- */
-export function fromLong(sheet: SheetCells): SheetCells | null {
-  const columns = columnsOf(sheet)
-  if (columns === null) return null
-  const { names, label, keys } = columns
-  const measures = measuresOf(sheet, columns)
-  const own = [...measures.keys()]
-  if (own.length === 0 || own.length > mostMeasures) return null
-  const isKey = (column: number): boolean => {
+/** The names of the columns: what identifies, then the limb where each has a column of its values, then the measures. */
+interface Head {
+  readonly names: readonly Placed[]
+  readonly keys: readonly number[]
+  readonly measures: ReadonlyMap<string, Measure>
+  /** The column of each measure. */
+  readonly order: ReadonlyMap<string, number>
+}
+
+function headOf(sheet: SheetCells, columns: Columns, measures: ReadonlyMap<string, Measure>): Head {
+  const { names, label, keys, values } = columns
+  const own = keys.filter((column) => column !== label)
+  const limb: Placed[] =
+    values.length > 1 ? [{ ...placedAt(sheet, names, values[0] ?? 0), cell: 'Limb' }] : []
+  const measured = [...measures.values()].map(({ at, unit }): Placed => {
+    const text = String(at.cell).trim()
+    return unit === null || readHeaderText(text).unit !== null ? at : { ...at, cell: `${text} (${unit})` }
+  })
+  const before = own.length + limb.length
+  return {
+    names: [...own.map((column) => placedAt(sheet, names, column)), ...limb, ...measured],
+    keys: own,
+    measures,
+    order: new Map([...measures.keys()].map((measure, at) => [measure, before + at]))
+  }
+}
+
+/** The rows of the records; a measurement that comes again for one limb opens another record, so that it is told. */
+function recordsOf(sheet: SheetCells, columns: Columns, head: Head): Placed[][] {
+  const { names, label, keys, values, unit } = columns
+  const identifying = keys.filter((column) => {
     const field = namedField(sheet.rows[names]?.[column])
     return field === 'tree' || field === 'limb'
-  }
-  const head = [
-    ...keys.filter((column) => column !== label).map((column) => placedAt(sheet, names, column)),
-    ...[...measures.values()].map(({ at, unit }): Placed => {
-      const text = String(at.cell).trim()
-      return unit === null || readHeaderText(text).unit !== null ? at : { ...at, cell: `${text} (${unit})` }
-    })
-  ]
-  const before = head.length - own.length
+  })
   const open = new Map<string, Placed[]>()
   const rows: Placed[][] = []
   for (let row = names + 1; row < sheet.rows.length; row++) {
     const text = sheet.rows[row]?.[label]
     if (isBlank(text)) continue
     const measure = fold(String(text)).trim()
-    const at = before + own.indexOf(measure)
-    const key = keys
-      .filter(isKey)
-      .map((column) => fold(String(sheet.rows[row]?.[column] ?? '')).trim())
-      .join('\n')
-    let record = open.get(key)
-    if (record === undefined || !isBlank(record[at]?.cell)) {
-      record = head.map(({ column }, index) =>
-        index < before ? placedAt(sheet, row, column) : { cell: null, row, column: columns.value }
-      )
-      open.set(key, record)
-      rows.push(record)
+    const at = head.order.get(measure) ?? 0
+    const key = identifying.map((column) => fold(String(sheet.rows[row]?.[column] ?? '')).trim()).join('\n')
+    for (const column of values) {
+      if (values.length > 1 && isBlank(sheet.rows[row]?.[column])) continue
+      const own = `${key}\n${String(column)}`
+      let record = open.get(own)
+      if (record === undefined || !isBlank(record[at]?.cell)) {
+        const limb = values.length > 1 ? [placedAt(sheet, names, column)] : []
+        record = [
+          ...head.keys.map((each) => placedAt(sheet, row, each)),
+          ...limb,
+          ...[...head.order].map((): Placed => ({ cell: null, row, column }))
+        ]
+        open.set(own, record)
+        rows.push(record)
+      }
+      record[at] = valueAt(sheet, unit, row, column, head.measures.get(measure)?.unit !== null)
     }
-    record[at] = valueAt(sheet, columns, row, measures.get(measure)?.unit !== null)
   }
+  return rows
+}
+
+/**
+ * One measurement a row, with the name of what was measured in a column of its own, put into a row for each tree or limb;
+ * null where there is no such column. The values of several limbs may stand beside each other.
+ */
+export function fromLong(sheet: SheetCells): SheetCells | null {
+  const columns = columnsOf(sheet)
+  if (columns === null) return null
+  const measures = measuresOf(sheet, columns)
+  if (measures.size === 0 || measures.size > mostMeasures) return null
+  const head = headOf(sheet, columns, measures)
+  const rows = recordsOf(sheet, columns, head)
   if (rows.length === 0) return null
+  const before = head.names.length - measures.size
   const ofTrees = [...measures.values()].filter(({ isOfTrees }) => isOfTrees).length
   return {
-    ...rearranged(sheet, [head, ...rows]),
+    ...rearranged(sheet, [head.names, ...rows]),
     says: (name, column) => (column < before || column >= before + ofTrees ? null : inFull(name, 'tree'))
   }
 }

@@ -22,6 +22,8 @@ interface Entry {
 const mostRows = 3000
 const labelColumns = 6
 const mostLabels = 0.5
+/** Share of the labels that may have something before them. House judgment. */
+const fewBefore = 0.3
 
 const inOneCell = /^(\p{L}[^:]{1,40}):\s*(\S.*)$/u
 
@@ -143,6 +145,13 @@ function rowsOf(record: readonly Entry[], keys: readonly string[], names: readon
   )
 }
 
+/** Whether most labels have something before them, of which a table on its side does not tell. */
+function standBehind(rows: SheetCells['rows'], column: number): boolean {
+  const labels = rows.filter((cells) => namedField(cells[column]) !== null)
+  const behind = labels.filter((cells) => cells.slice(0, column).some((cell) => !isBlank(cell)))
+  return behind.length > labels.length * fewBefore
+}
+
 /**
  * The sheet with its labels as names of columns and a record a row; null where labels do not stand below each other. Labels
  * that come again begin another record, which is put below the others.
@@ -154,14 +163,12 @@ export function turned(sheet: SheetCells): Turned | null {
   const isForm = areInPairs(filled)
   const width = widthOf(rows, mostRows)
   const labels = Array.from({ length: Math.min(width, labelColumns) }, (_none, column) => column)
-  const at = isForm
-    ? 0
-    : (labels.find((column) =>
-        areLabels(
-          rows.map((cells) => cells[column]),
-          mostLabels
-        )
-      ) ?? -1)
+  const areThere = (column: number): boolean =>
+    areLabels(
+      rows.map((cells) => cells[column]),
+      mostLabels
+    ) && !standBehind(rows, column)
+  const at = isForm ? 0 : (labels.find(areThere) ?? -1)
   if (at < 0) return null
   const entries = isForm ? filled.flatMap(pairsOf) : across(sheet, at, width)
   if (

@@ -53,9 +53,13 @@ function candidatesOf(
     if (text.words.length === 0 || doubled[at]) return []
     return likelihoods(latest.has(at) ? withoutYear(text) : text)
   })
-  const places = neighbors(worded)
+  const places = neighbors(worded, (at, field) => {
+    const column = columns[at]
+    return column === undefined ? 1 : fitOf(column.values, field, column.unit ?? texts[at]?.unit ?? null)
+  })
   const given = new Set(columns.flatMap(({ answered }) => answered ?? []))
   const inTwo = new Set<number>()
+  const bare = columns.map(() => new Map<Field, number>())
   const candidates = columns.map((column, at) => {
     if (column.answered !== undefined) return []
     const named = coupleIn(column.header) !== null
@@ -67,6 +71,8 @@ function candidatesOf(
       if (given.has(field)) continue
       const fit = fitOf(column.values, field, unit)
       const score = Math.min(1, placedScore(likely, at, places) * fit)
+      if (standing === 'placed' && tops.has(field)) keepMost(bare[at], field, likely.score * fit)
+      else if (tops.has(field)) keepMost(bare[at], field, score)
       const isLength = lengthOf(field) !== null
       if (isLength && (named || columnOf(field).of === 'limb')) {
         two ??= holdsTwo(column.values, named)
@@ -81,7 +87,51 @@ function candidatesOf(
     }
     return [...best.values()].sort((a, b) => b.score - a.score)
   })
-  return { candidates, inTwo }
+  return { candidates: places.treesOnly ? candidates : betterNamed(candidates, bare), inTwo }
+}
+
+/** The height of the tree and that of a limb's tip: a bare header may be either. */
+const tops: ReadonlySet<Field> = new Set<Field>(['height', 'tip'])
+
+/** By how much one header has to name a field better than another. House judgment. */
+const betterBy = 0.15
+
+function keepMost(scores: Map<Field, number> | undefined, field: Field, score: number): void {
+  if (scores !== undefined && score > (scores.get(field) ?? 0)) scores.set(field, score)
+}
+
+/**
+ * Where a header names one of the tops best ("Tip" beside "Height"), it is that one wherever it stands, and the other header is
+ * not. `bare` holds what the words come to without their place.
+ */
+function betterNamed(
+  candidates: readonly Candidate[][],
+  bare: readonly ReadonlyMap<Field, number>[]
+): Candidate[][] {
+  const bestOf = (at: number): Field | null => {
+    const [best] = [...(bare[at] ?? [])].sort((a, b) => b[1] - a[1])
+    return best?.[0] ?? null
+  }
+  const isElsewhere = (field: Field, at: number): boolean =>
+    bare.some(
+      (scores, other) =>
+        other !== at &&
+        bestOf(other) === field &&
+        (scores.get(field) ?? 0) >= (bare[at]?.get(field) ?? 0) + betterBy
+    )
+  return candidates.map((list, at) => {
+    const own = bestOf(at)
+    const lost = list.filter(({ field }) => tops.has(field) && field !== own && isElsewhere(field, at))
+    if (own === null || isElsewhere(own, at)) return list
+    const isOther = [...tops].some((field) => field !== own && isElsewhere(field, at))
+    if (!isOther) return list
+    return list
+      .filter((each) => !lost.includes(each))
+      .map((each) =>
+        each.field === own ? { ...each, score: Math.max(each.score, bare[at]?.get(own) ?? 0) } : each
+      )
+      .sort((a, b) => b.score - a.score)
+  })
 }
 
 /** "Height 2026" beside "Height 2023": the year says which, not what. */

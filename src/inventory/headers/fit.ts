@@ -28,6 +28,12 @@ const ordinary: Partial<Record<Field, readonly [number, number]>> = {
   breakHeight: [50, 60_000]
 }
 
+/** Whether a length in millimeters is ordinary for a field; null where nothing is known of it. */
+export function isOrdinary(field: Field, millimeters: number): boolean | null {
+  const range = ordinary[field]
+  return range === undefined ? null : millimeters >= range[0] && millimeters <= range[1]
+}
+
 /**
  * How far values speak against a field (below 1) or for it (above 1). A header that says what it is stays likely with values
  * that hardly fit, so that the fault is told at its cells. All numbers here are house judgments.

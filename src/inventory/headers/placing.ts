@@ -14,9 +14,15 @@ const treeAnchors = new Set<Field>(
 )
 const anchorFrom = 0.75
 
-function anchorOf(candidates: readonly Likely[]): Of | null {
+/** How well the values of a column fit a field. */
+export type Fits = (column: number, field: Field) => number
+
+/** How well the values have to fit what an anchor says that it is: "Lat" with degrees below it is no Latin name. House judgment. */
+const fitting = 0.6
+
+function anchorOf(candidates: readonly Likely[], column: number, fits: Fits): Of | null {
   const best = candidates.find(({ standing }) => standing === 'itself')
-  if (best === undefined || best.score < anchorFrom) return null
+  if (best === undefined || best.score < anchorFrom || fits(column, best.field) < fitting) return null
   if (limbAnchors.has(best.field)) return 'limb'
   return treeAnchors.has(best.field) ? 'tree' : null
 }
@@ -54,8 +60,8 @@ export interface Neighbors {
   readonly before: readonly Of[]
 }
 
-export function neighbors(columns: readonly (readonly Likely[])[]): Neighbors {
-  const anchors = columns.map(anchorOf)
+export function neighbors(columns: readonly (readonly Likely[])[], fits: Fits): Neighbors {
+  const anchors = columns.map((candidates, column) => anchorOf(candidates, column, fits))
   const treesOnly = !tellsOfLimbs(columns, anchors)
   const nearest = (at: number, steps: readonly number[]): Of => {
     for (const step of steps)

@@ -10,6 +10,9 @@ interface Share {
 const leastTimes = 10
 const mostTimes = 250
 
+/** Few shade trees are higher than so many meters (house judgment). */
+const tallTree = 60
+
 /** A limb or stem this many times as thick as the trunk at breast height is asked about (house judgment). */
 export const overTrunk = 1.4
 
@@ -57,6 +60,11 @@ export interface Evidence {
   readonly oddShapes: Tree[]
   /** Limbs of which the limb, or the stem at its union, is far thicker than the trunk of its tree. */
   readonly overTrunk: { readonly tree: Tree; readonly limb: Limb }[]
+  /** Limbs of trees whose trunk was measured. */
+  besideTrunks: number
+  /** Heights in m, and trees that are higher than almost any. */
+  readonly heights: number[]
+  readonly tall: Tree[]
   /** Trees whose crown base lies above every union, with the lowest union in m. */
   readonly highCrowns: { readonly tree: Tree; readonly lowest: number }[]
   readonly alike: (readonly [Tree, Limb, Limb])[]
@@ -76,6 +84,9 @@ export function noEvidence(hasTrunks: boolean): Evidence {
     reaches: [],
     oddShapes: [],
     overTrunk: [],
+    besideTrunks: 0,
+    heights: [],
+    tall: [],
     highCrowns: [],
     alike: [],
     marks: new Float64Array(limbsCompared)
@@ -96,6 +107,8 @@ export function look(evidence: Evidence, tree: Tree): void {
     marks[at] = diameter === null || origin === null ? NaN : diameter + origin * 7919
     if (origin !== null && origin < lowest) lowest = origin
   }
+  if (tree.trunk !== null) evidence.besideTrunks += limbs.length
+  if (tree.height !== null && tree.height > tallTree) evidence.tall.push(tree)
   if (evidence.trees < treesCompared || evidence.trees % everyTree === 0) lookAtLimbs(evidence, tree)
   evidence.trees++
   lookAtShape(evidence, tree)
@@ -104,6 +117,7 @@ export function look(evidence: Evidence, tree: Tree): void {
 }
 
 function lookAtLimbs(evidence: Evidence, { limbs, height }: Tree): void {
+  if (height !== null) evidence.heights.push(height)
   let highest = 0
   for (const limb of limbs) {
     if (limb.dead || limb.role === 'leader') continue

@@ -17,6 +17,8 @@ const enoughTrees = 2
 /** The share of the tree's height that the highest listed tip reaches, where feet and meters are not mistaken (house judgment). */
 const reachesLeast = 0.36
 const reachesMost = 1.3
+/** A tree so many times as high as a typical one is asked about, where it is higher than almost any (house judgment). */
+const timesTypical = 4
 const feetPerMeter = 1 / 0.3048
 
 /**
@@ -44,7 +46,8 @@ export class Plausibility {
       ...sizes,
       ...(areSwapped ? [] : this.tips()),
       ...(sizes.length > 0 ? [] : this.evidence.oddShapes.map((tree) => this.oddShape(tree))),
-      ...(sizes.length > 0 ? [] : this.evidence.overTrunk.map((each) => this.overTrunk(each))),
+      ...this.tall(),
+      ...(sizes.length > 0 ? [] : this.thinTrunks()),
       ...(areSwapped ? [] : this.evidence.highCrowns.map(({ tree, lowest }) => this.highCrown(tree, lowest))),
       ...this.alike()
     ]
@@ -137,6 +140,40 @@ export class Plausibility {
       diameter: showDiameter(trunk ?? NaN, system),
       value: times < 10 ? tenth(times) : whole(times)
     })
+  }
+
+  /** Trees far higher than the others. */
+  private tall(): Problem[] {
+    const { heights, tall } = this.evidence
+    const sorted = [...heights].sort((a, b) => a - b)
+    const typical = sorted[Math.floor((sorted.length - 1) / 2)] ?? Infinity
+    const { system } = this.inventory
+    const unit = unitNames[this.columnOf('height')?.unit ?? 'm']
+    return tall
+      .filter(({ height }) => (height ?? 0) > typical * timesTypical)
+      .map(({ id, row, height }) =>
+        problem('tree-tall', fieldAddress(this.inventory, row, 'height'), {
+          tree: id,
+          height: showHeight(height ?? NaN, system),
+          unit
+        })
+      )
+  }
+
+  /** Limbs thicker than the trunk: a question about the columns where most are, else one about each. */
+  private thinTrunks(): Problem[] {
+    const { overTrunk: found, besideTrunks: of } = this.evidence
+    const [limbs, trunks] = [this.columnOf('diameter'), this.columnOf('trunk')]
+    if (found.length < enough || found.length * 2 <= of || !limbs?.unit || !trunks?.unit)
+      return found.map((each) => this.overTrunk(each))
+    const facts = {
+      count: grouped(found.length),
+      total: grouped(of),
+      unit: unitNames[limbs.unit],
+      otherUnit: unitNames[trunks.unit],
+      place: this.header('trunk')
+    }
+    return [problem('trunks-thinner', this.header('diameter'), facts)]
   }
 
   private overTrunk({ tree, limb }: Evidence['overTrunk'][number]): Problem {

@@ -103,7 +103,7 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
     const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${text}`)).size
     const isWord = new Set(own).size === 1 || own.every((text) => readChoice('role', text) !== null)
     const isTold = pairs >= own.length * mostlyTold || pairs >= rowsApart(sheet, rows) * mostlyTold
-    return isWord && !isTold ? without(header, limb) : header
+    return isWord && !isTold ? asRole(header, limb, own) : header
   }
   return used(
     'limb',
@@ -114,6 +114,18 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
 /** Rows that are no copy of another. */
 function rowsApart(sheet: SheetCells, rows: readonly number[]): number {
   return new Set(rows.map((row) => JSON.stringify(sheet.rows[row]))).size
+}
+
+/** A column of words that tell no limb from another gives their roles, or nothing. */
+function asRole(header: HeaderRows, column: number, texts: readonly string[]): HeaderRows {
+  const given = header.columns.some(({ meaning }) => meaning.field === 'role')
+  const areRoles = texts.every((text) => text === '' || readChoice('role', text) !== null)
+  const at = header.columns.findIndex((each) => each.column === column)
+  const { columns, ...rest } = areRoles && !given ? withField(header, at, 'role') : without(header, column)
+  return {
+    ...rest,
+    columns: columns.map((each, index) => (index === at ? { ...each, areWordsOfLimbs: true as const } : each))
+  }
 }
 
 function without(header: HeaderRows, column: number): HeaderRows {
@@ -143,7 +155,8 @@ function withNameless(header: HeaderRows, column: TableColumn): HeaderRows {
   return withField({ ...header, columns }, columns.indexOf(column), 'tree')
 }
 
-function withField(header: HeaderRows, at: number, field: Field): HeaderRows {
+/** The headers with a column, by its place among them, that gives a field and is asked about. */
+export function withField(header: HeaderRows, at: number, field: Field): HeaderRows {
   return {
     ...header,
     columns: header.columns.map((column, index) =>

@@ -1,7 +1,9 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { columnOf, type Field } from '../../../shared/columns'
 import { likelyFields } from '../headers/likelihood'
+import { lengthOf } from '../lengthOf'
 import type { SheetCells } from './sheetCells'
+import { saidInLine } from './treeLine'
 import { numberWord, treeWord } from './treeWords'
 
 /** A label with its value, such as "Tree no: 12". */
@@ -48,12 +50,22 @@ export function headStart(sheet: SheetCells, first: number, from: number): numbe
 
 /** A tree and its number in one cell: "Tree 12", "Baum Nr. 3", also with more behind a dash or comma. */
 const namedTree = new RegExp(
-  `^(${treeWord})\\.?\\s+(?:(?:${numberWord}|tag|id)\\s*)?([\\p{L}-]{0,3}\\d[\\p{L}\\d-]*)(?:\\s*[-–,:(].*)?$`,
+  `^(?:\\p{L}{3,12}\\s+(?!.*\\b(?:19|20)\\d\\d\\b))?(${treeWord})\\.?\\s+(?:(?:${numberWord}|tag|id)\\s*)?([\\p{L}-]{0,3}\\d[\\p{L}\\d-]*)(?:\\s*([-–,:(].*|(?<=\\s)\\p{L}.*))?$`,
   'iu'
 )
 
 /** Labels of the tree with their values, beside or in one cell, between two rows. */
 export function labeledValues(sheet: SheetCells, from: number, to: number): LabeledValue[] {
+  const found = labelsIn(sheet, from, to)
+  // Words where measurements should stand say what is measured: a key of the columns, and no form.
+  const wordy = found.filter(
+    ({ field, value }) => lengthOf(field) !== null && !/\d|[½¼¾]/.test(String(value))
+  )
+  const measures = found.filter(({ field }) => lengthOf(field) !== null)
+  return wordy.length > 0 && wordy.length === measures.length ? [] : found
+}
+
+function labelsIn(sheet: SheetCells, from: number, to: number): LabeledValue[] {
   const found: LabeledValue[] = []
   for (let row = Math.max(from, to - formRows); row < to; row++) {
     const cells = sheet.rows[row] ?? []
@@ -74,6 +86,9 @@ export function labeledValues(sheet: SheetCells, from: number, to: number): Labe
       }
       if (found.some((other) => other.field === field)) continue
       found.push({ field, label, value, row, column: at })
+      const rest = field === 'tree' && at === column ? namedTree.exec(cell.trim())?.[3] : undefined
+      for (const said of rest === undefined ? [] : saidInLine(rest))
+        if (!found.some((other) => other.field === said.field)) found.push({ ...said, row, column })
       column = at
     }
   }

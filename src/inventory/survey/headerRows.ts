@@ -37,6 +37,8 @@ export interface TableColumn {
   /** The title above the column, whether it is needed or not. */
   readonly title: string
   readonly meaning: ColumnMeaning
+  /** It was headed as the ids of limbs and holds the same words for several of a tree. */
+  readonly areWordsOfLimbs?: true
 }
 
 /** The best score of a cell's words, remembered, as the same words stand in many rows. */

@@ -214,12 +214,26 @@ function countBelow(known: Known, ids: CellReader, row: number): void {
   if (known.firstBelow === '') known.firstBelow = ids.address(row)
 }
 
-/** The trees that the ids of limbs hold ("T1-A"), one a row; null where they hold none. */
-export function treesWithinLimbs(part: Part): {
+/** The trees that the ids of limbs hold, one a row, with the column of those ids and the first of them. */
+interface WithinLimbs {
   readonly column: number
   readonly trees: readonly string[]
   readonly first: string
-} | null {
+}
+
+/** What was found in a part, as it is asked for before its rows are read and with them. */
+const withinLimbs = new WeakMap<Part, { readonly found: WithinLimbs | null }>()
+
+/** The trees that the ids of limbs hold ("T1-A"); null where they hold none. */
+export function treesWithinLimbs(part: Part): WithinLimbs | null {
+  const before = withinLimbs.get(part)
+  if (before !== undefined) return before.found
+  const found = findWithinLimbs(part)
+  withinLimbs.set(part, { found })
+  return found
+}
+
+function findWithinLimbs(part: Part): WithinLimbs | null {
   const { rows, block } = part
   const column = columnGiving(part, 'limb')
   const ids = rows.map((row) => String(block.rows[row]?.[column] ?? '').trim())

@@ -72,6 +72,18 @@ function bySharedValues(
   return null
 }
 
+/** The column of limbs without ids of their trees that holds those of the listed trees, by its place among the headers; or -1. */
+export function columnOfTrees(limbs: SurveyTable, lists: readonly SurveyTable[]): number {
+  if (limbs.of !== 'limbs' || idColumn(limbs) >= 0) return -1
+  const ids = lists.flatMap((list) => list.rows.map((row) => treeKey(textAt(list, row, idColumn(list)))))
+  const known = new Set(ids.filter((id) => id !== ''))
+  const found = keyColumns(limbs).find(({ texts }) => {
+    const met = texts.filter((text) => known.has(text)).length
+    return met >= texts.length * nearlyAll && new Set(texts).size < texts.length
+  })
+  return limbs.header.columns.findIndex(({ column }) => column === found?.column)
+}
+
 /**
  * Where the ids of a table of limbs hardly name trees of the table of trees: what joins them all the same, by another
  * column that both have, or by the numbers in their ids.

@@ -14,7 +14,6 @@ import type { LabeledValue } from './formRows'
 import { cellIn, lettersOf, ownLetters } from './sheetCells'
 import type { SheetTable } from './sheetTables'
 import { isMetric, systemOf } from './systemOf'
-import { unusedColumns } from './unusedColumns'
 
 /** A table with what each of its columns gives, and what the labels above it give. */
 export interface MatchedTable {
@@ -41,7 +40,6 @@ export function matchTables(
   const matched = open.map(({ table, matches, labeled }): MatchedTable => {
     const { names } = table.header
     const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, names, column)
-    problems.push(...unusedColumns(table, matches, address))
     const units = matches.map((match) => {
       if (match.field === null) return match
       // The same header on every sheet, and in every group, is asked about once.

@@ -1,4 +1,4 @@
-import type { Field } from '../../../shared/columns'
+import { columnOf, type Field } from '../../../shared/columns'
 import { convertLength, type LengthUnit } from '../../../shared/units'
 import { columnValues, type ColumnValues } from '../headers/columnValues'
 import { mayBeForeign, type Meaning } from '../headers/dictionary'
@@ -65,8 +65,9 @@ function suits(field: Needed, one: Column, known: ReadonlyMap<Needed, Column>): 
 const moment = /\d:\d\d|\d{4}[-/.]\d|\d[-/.]\d{1,2}[-/.]\d/
 const finePlace = /[.,]\d{4,}$/
 
-/** Row numbers, time stamps and coordinates measure nothing. */
-function measuresNothing({ numbers, texts, filled, integers }: ColumnValues): boolean {
+/** Row numbers, time stamps, coordinates and a column of nothing but 1 measure nothing. */
+function measuresNothing({ numbers, texts, filled, integers, low, high }: ColumnValues): boolean {
+  if (filled > 1 && low === 1 && high === 1) return true
   const share = (pattern: RegExp): number => texts.filter((text) => pattern.test(text)).length / filled
   if (share(moment) > 0.5 || share(finePlace) > 0.5) return true
   const counted = numbers.filter((each) => each !== null)
@@ -127,7 +128,7 @@ export function candidatesFor(
     })
   )
   const columns = (open.length === 0 ? [] : matches)
-    .filter(({ field, confidence, header }) => field === null && confidence !== 'chosen' && header !== '')
+    .filter((match) => match.confidence !== 'chosen' && match.header !== '' && isFree(match, open))
     .map(read)
     .filter(({ values }) => values.filled > 0 && values.numeric >= numeric)
   const scored = columns.map((column): Scored => {
@@ -135,6 +136,15 @@ export function candidatesFor(
     return { match: column.match, median: column.values.median ?? 0, scores, best: Math.max(...scores) }
   })
   return new Map(open.map((field, at) => [field, ranked(scored, field, at, open.includes(partner[field]))]))
+}
+
+/** A column without a use, or one of a limb that may as well be what is wanting. */
+function isFree({ field, runnerUp }: ColumnMatch, open: readonly Needed[]): boolean {
+  if (field === null) return true
+  const isNeeded = (['diameter', 'stem', 'origin', 'tip'] as readonly Field[]).includes(field)
+  return (
+    runnerUp !== null && !isNeeded && columnOf(field).of === 'limb' && open.some((each) => each === runnerUp)
+  )
 }
 
 interface Scored {

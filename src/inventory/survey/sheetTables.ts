@@ -87,16 +87,31 @@ function namesTrees(header: HeaderRows): boolean {
   return fieldsOf(header).includes('tree')
 }
 
-function rowsOfNames(rows: SheetCells['rows']): number[] {
+function rowsOfNames({ rows, says }: SheetCells): number[] {
   const found: number[] = []
-  for (let row = 0; row < rows.length; row++) if (mayNameColumns(rows[row] ?? [])) found.push(row)
+  for (let row = 0; row < rows.length; row++)
+    if (
+      mayNameColumns(rows[row] ?? []) ||
+      (says !== undefined && row < headRows && areExplained(rows[row] ?? [], says))
+    )
+      found.push(row)
   return found
+}
+
+/** Rows in which names may stand that are explained elsewhere. */
+const headRows = 60
+
+function areExplained(row: readonly Cell[], says: NonNullable<SheetCells['says']>): boolean {
+  const texts = row.map((cell, column) => (typeof cell === 'string' ? says(cell, column) : null))
+  return (
+    texts.some((text) => text !== null) && mayNameColumns(row.map((cell, column) => texts[column] ?? cell))
+  )
 }
 
 /** Every table of a sheet whose columns stand together, from the top down. */
 function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
   const { rows } = sheet
-  const candidates = rowsOfNames(rows)
+  const candidates = rowsOfNames(sheet)
   const headers: HeaderRows[] = []
   candidates.forEach((row, index) => {
     const before = headers.at(-1)

@@ -2,10 +2,14 @@ import { isBlank } from '../../../shared/cells'
 import type { Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
 import { arrangedTables } from '../arrange/arranged'
+import { explained } from '../arrange/explained'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { answersOf, type AnswerFor } from './answers'
 import { askNeeded, type Needed } from './askNeeded'
+import { withField } from './columnsByUse'
 import { columnHeaded, readHeaderRows } from './headerRows'
+import { tellOfIds } from './idsTold'
+import { columnOfTrees } from './joins'
 import { matchTables } from './matchTables'
 import type { Part, RowsOf } from './part'
 import type { SheetCells } from './sheetCells'
@@ -14,6 +18,7 @@ import type { SurveyTable } from './surveyTable'
 import { haveNoMeasures, isSummary, kindOfTable } from './tableKind'
 import { tableParts } from './tableParts'
 import { tellOf } from './tellOf'
+import { unusedColumns } from './unusedColumns'
 
 /** What the sheets hold, before a cell is read. */
 export interface Survey {
@@ -41,8 +46,13 @@ function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): Found {
     })
   )
   const tables = ofInventory(found)
+  const lists = tables.filter(({ of, header }) => of === 'trees' && hasIds(header))
+  const joined = lists.length === 0 ? tables : tables.map((table) => withTrees(table, lists))
   const names = new Set(tables.map(({ sheet }) => sheet.name))
-  return { tables, told: arranged.flatMap(({ told }, at) => (names.has(sheets[at]?.name ?? '') ? told : [])) }
+  return {
+    tables: joined,
+    told: arranged.flatMap(({ told }, at) => (names.has(sheets[at]?.name ?? '') ? told : []))
+  }
 }
 
 function ofInventory(found: SurveyTable[]): SurveyTable[] {
@@ -59,6 +69,12 @@ function ofInventory(found: SurveyTable[]): SurveyTable[] {
 function withKind(table: SheetTable, of: RowsOf): SurveyTable {
   const { sheet, header, rows, passed, sections, shifted, end, labeled } = table
   return { sheet, header, rows, passed, sections, shifted, end, labeled, of }
+}
+
+/** A table of limbs whose trees are named in a column without a meaning, by the ids of the lists. */
+function withTrees(table: SurveyTable, lists: readonly SurveyTable[]): SurveyTable {
+  const at = columnOfTrees(table, lists)
+  return at < 0 ? table : withKind({ ...table, header: withField(table.header, at, 'tree') }, table.of)
 }
 
 function hasIds(header: SheetTable['header']): boolean {
@@ -88,7 +104,8 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
 }
 
 /** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
-export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
+export function survey(given: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
+  const { sheets, told: ofHeaders } = explained(given)
   const answerFor = answersOf(choices)
   const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) => (only === undefined ? hidden !== true : name === only))
@@ -96,13 +113,14 @@ export function survey(sheets: readonly SheetCells[], choices: ReadingChoices, p
   const hidden = sheets.filter((sheet) => sheet.hidden)
   const known = found.tables.length > 0 ? found : tablesOf(hidden, answerFor)
   const tables = known.tables.length > 0 ? known.tables : firstRowAsTable([...visible, ...sheets], answerFor)
-  problems.push(...known.told, ...tellOf(sheets, tables, choices))
+  problems.push(...ofHeaders, ...known.told, ...tellOf(sheets, tables, choices), ...tellOfIds(tables))
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
   const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
-  // A column that is asked about is not also called one that nobody needs.
-  const told = problems.filter(({ code, cell }) => code !== 'column-unknown' || !asked.has(cell))
-  problems.splice(0, problems.length, ...told, ...new Set(needed.problems.values()))
+  problems.push(
+    ...matched.flatMap((each) => unusedColumns(each, asked)),
+    ...new Set(needed.problems.values())
+  )
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))
   const matches = matched.flatMap((table) => [...table.labeled, ...table.matches])
   return { tables, parts, matches, system, needed }

@@ -27,33 +27,32 @@ export function isSummary({ header }: Pick<SheetTable, 'header'>): boolean {
   return of.length >= summaryFrom
 }
 
-/** Columns that have to give measurements in a table of measurements, and the least share of numbers in them. House judgment. */
-const measuredIn = 2
+/** The least share of numbers in columns of measurements, and words that stand in a lone one without any. House judgment. */
 const leastNumbers = 0.35
+const mostWords = 5
 const looked = 200
 
-/** The filled cells of measurements in a table, and those that hold a number; none where too few columns measure anything. */
-function cellsOfMeasures({ sheet, header, rows }: SheetTable): { filled: number; numbers: number } {
+interface Cells {
+  readonly filled: number
+  readonly numbers: number
+}
+
+/** The filled cells of each column of measurements, and those that hold a number. */
+function cellsOfMeasures({ sheet, header, rows }: SheetTable): Cells[] {
   const first = rows.slice(0, looked)
-  const columns = header.columns.flatMap(({ column, meaning: { field } }) => {
+  return header.columns.flatMap(({ column, meaning: { field } }) => {
     if (field === null || (!measured.includes(field) && !ofTrees.includes(field))) return []
     const { filled, numeric } = columnValues(first.map((row) => sheet.rows[row]?.[column]))
     return filled === 0 ? [] : [{ filled, numbers: numeric * filled }]
   })
-  const sum = { filled: 0, numbers: 0 }
-  if (columns.length < measuredIn) return sum
-  for (const { filled, numbers } of columns) {
-    sum.filled += filled
-    sum.numbers += numbers
-  }
-  return sum
 }
 
 /** Whether tables name measurements and hardly any number stands below them: words that happen to be those of a survey. */
 export function haveNoMeasures(tables: readonly SheetTable[]): boolean {
-  const cells = tables.map(cellsOfMeasures)
-  const filled = cells.reduce((sum, each) => sum + each.filled, 0)
-  return cells.reduce((sum, each) => sum + each.numbers, 0) < filled * leastNumbers
+  const columns = tables.flatMap(cellsOfMeasures)
+  const filled = columns.reduce((sum, each) => sum + each.filled, 0)
+  const numbers = columns.reduce((sum, each) => sum + each.numbers, 0)
+  return columns.length < 2 ? numbers === 0 && filled > mostWords : numbers < filled * leastNumbers
 }
 
 /**

@@ -5,18 +5,19 @@ import { firstOf } from '../../../shared/words/some'
 import type { Unused } from '../headers/assign'
 import type { ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
-import { numberOfRow } from './sheetCells'
+import type { MatchedTable } from './matchTables'
+import { cellIn, numberOfRow } from './sheetCells'
 import type { SheetTable } from './sheetTables'
 
 /** Headers named in the line about columns that are not used. */
 const named = 8
 
-/** The columns that give nothing: those that repeat a field one by one, all others in one line. */
-export function unusedColumns(
-  table: SheetTable,
-  matches: readonly ColumnMatch[],
-  address: (match: ColumnMatch) => string
-): Problem[] {
+/**
+ * The columns that give nothing: those that repeat a field one by one, all others in one line. Those that are asked about, by
+ * the address of their header, are not also called ones that nobody needs.
+ */
+export function unusedColumns({ table, matches }: MatchedTable, asked: ReadonlySet<string>): Problem[] {
+  const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, table.header.names, column)
   const problems: Problem[] = []
   const unknown: ColumnMatch[] = []
   const beside = blockBeside(table, matches)
@@ -31,6 +32,7 @@ export function unusedColumns(
   problems.push(...doubled(matches, why, address))
   for (const match of matches) {
     if (match.field !== null || match.header === '' || beside.includes(match)) continue
+    if (asked.has(address(match))) continue
     const reason = why.get(match.column) ?? null
     if (told.has(reason) || (reason === 'two things' && isAsked(match, fields))) continue
     const words = fieldFromWords(readHeader(match.header).words)

@@ -2,7 +2,8 @@ import { addressIn, quoted, type Cell, type CellBlock } from '../../../shared/ce
 import { columnOf, type Column, type Field } from '../../../shared/columns'
 import type { NumberFault } from '../../../shared/numbers'
 import { problem, type FactsGiven, type Problem, type ProblemCode } from '../../../shared/problems'
-import { unitNames, type LengthUnit } from '../../../shared/units'
+import { millimetersPer, unitNames, type LengthUnit } from '../../../shared/units'
+import { isOrdinary } from '../headers/fit'
 import type { ColumnMatch } from '../inventory'
 import { Conventions } from './conventions'
 
@@ -65,5 +66,16 @@ export function columnCells(block: CellBlock, match: ColumnMatch, field: Field):
     for (let row = 1; row < rows.length; row++) yield raw(row)
   }
 
-  return { column, match, unit, conventions: new Conventions(below), raw, address, problem: problemAt, fault }
+  const millimeters = millimetersPer[unit] * (match.girth ? 1 / Math.PI : 1)
+  const sizes = (value: number): boolean | null => isOrdinary(field, value * millimeters)
+  return {
+    column,
+    match,
+    unit,
+    conventions: new Conventions(below, sizes),
+    raw,
+    address,
+    problem: problemAt,
+    fault
+  }
 }

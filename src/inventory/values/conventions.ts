@@ -11,6 +11,13 @@ const farOutside = 3
 
 const plainNumber = /^\d+(?:[.,]\d+)?$/
 
+/** A sign that was taken by the sizes it makes. */
+export interface SignBySize {
+  readonly row: number
+  readonly sign: 'comma' | 'point'
+  readonly isOfThousands: boolean
+}
+
 /** What holds for a whole column, each told from all its cells when a cell first asks. */
 export class Conventions {
   private styleKnown: { readonly style: NumberStyle } | null = null
@@ -20,7 +27,14 @@ export class Conventions {
 
   private letterOKnown: { readonly letter: 'e' | 'w' | null } | null = null
 
-  constructor(private readonly cells: () => Iterable<Cell | undefined>) {}
+  /** Where nothing but the sizes tells which sign stands before the decimals: what was taken, and the first such cell. */
+  signBySize: SignBySize | null = null
+
+  /** `isOrdinary` tells of a number whether it is a size that the column may hold; null where no size is known. */
+  constructor(
+    private readonly cells: () => Iterable<Cell | undefined>,
+    private readonly isOrdinary: ((value: number) => boolean | null) | null = null
+  ) {}
 
   /** Which sign stands before the decimals; the column is not asked for a text without one. */
   styleFor(text: string): NumberStyle {
@@ -28,7 +42,35 @@ export class Conventions {
   }
 
   private get style(): NumberStyle {
-    return (this.styleKnown ??= { style: styleOf(this.cells()) }).style
+    return (this.styleKnown ??= { style: styleOf(this.cells()) ?? this.bySize() }).style
+  }
+
+  /**
+   * The style in which the sizes are ordinary, where they are so in one of the two only and the column is mostly written so: a
+   * lone cell is a slip that may have been meant in either way.
+   */
+  private bySize(): NumberStyle {
+    const { isOrdinary } = this
+    if (isOrdinary === null) return null
+    const open: { row: number; low: number; high: number; sign: 'comma' | 'point' }[] = []
+    let row = 0
+    let filled = 0
+    for (const cell of this.cells()) {
+      row++
+      if (!isBlank(cell)) filled++
+      const read = typeof cell === 'string' ? numberIn(cell, null) : null
+      if (read === null || typeof read === 'number' || read.why !== 'two-ways') continue
+      open.push({ row, low: Number(read.low), high: Number(read.high), sign: read.sign })
+    }
+    const [first] = open
+    const all = (size: 'low' | 'high'): boolean => open.every((each) => isOrdinary(each[size]) === true)
+    const none = (size: 'low' | 'high'): boolean => open.every((each) => isOrdinary(each[size]) === false)
+    if (first === undefined || open.length < 2 || open.length * 2 < filled) return null
+    if (open.some(({ sign }) => sign !== first.sign)) return null
+    const isHigh = all('high') && none('low')
+    if (!isHigh && !(all('low') && none('high'))) return null
+    this.signBySize = { row: first.row, sign: first.sign, isOfThousands: isHigh }
+    return (first.sign === 'comma') === isHigh ? '.' : ','
   }
 
   /** How the numbers of a column of shares are meant whose header does not say percent. */

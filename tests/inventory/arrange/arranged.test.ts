@@ -217,3 +217,80 @@ branch,T2-b,T2,,,3.1,6,7.5,26,,,`.trim()
     expect(found.told('record-kinds')).toBe('Survey!A1:L7')
   })
 })
+
+describe('more that is read in another arrangement', () => {
+  test('the values of several limbs beside each other, a measure a row', () => {
+    const { trees } = read(
+      `
+tree,measure,A,B
+T1,limb diameter (in),4.1,2.7
+T1,stem diameter (in),5,5.4
+T1,origin (ft),7,6.5
+T1,tip (ft),28,24
+T1,tree height (ft),30,`.trim()
+    )
+    expect(trees).toEqual([['T1', 9.14, null, mapleA, mapleB]])
+  })
+
+  test('answers that are ticked in columns of their own', () => {
+    const { trees, problems } = readSheets([
+      {
+        ...{ name: 'Survey', top: 0, left: 0 },
+        rows: readCsv(
+          `
+Tree,Height (ft),Crown base (ft),Stage: young,Stage: mature,Vigor good,Vigor fair,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Bark none,Bark full
+1,30,6,x,,x,,A,4.1,5,7,28,,x
+2,33,7,,x,,x,A,4.4,5.6,8,31,x,
+3,33,7,,x,x,x,A,4.4,5.6,8,31,x,`.trim()
+        )
+      }
+    ])
+    expect(trees.map(({ stage, vigor, limbs }) => [stage, vigor, limbs[0]?.bark])).toEqual([
+      ['young', 'good', 'full'],
+      ['mature', 'fair', 'none'],
+      ['mature', null, 'none']
+    ])
+    // Two ticks are no answer.
+    expect(problems.find(({ code }) => code === 'not-a-choice')?.message).toMatch(/good, fair/)
+  })
+
+  test('a line of words with the sizes of the tree, in German', () => {
+    const { trees } = read(
+      `
+Baum 1 Linde 9,1 m hoch;;;;
+Ast;Ø cm;Stamm cm;von m;bis m
+1;10,1;12,4;2;8,6
+2;6,9;13,2;1,9;7,5`.trim()
+    )
+    expect(trees).toEqual([['1', 9.1, null, ['1', 10.1, 12.4, 2, 8.6], ['2', 6.9, 13.2, 1.9, 7.5]]])
+  })
+
+  test('columns of numbers of which none is called a value are left to be told apart', () => {
+    const { codes } = read(
+      `
+tree,limb,measure,first,second
+T1,A,limb diameter (in),4.1,4.3
+T1,A,stem diameter (in),5,5.1
+T1,A,origin (ft),7,7
+T1,A,tip (ft),28,27`.trim()
+    )
+    expect(codes).not.toContain('one-measurement-a-row')
+  })
+})
+
+describe('words without numbers', () => {
+  const words = ['tree', 'limb', 'dia', 'height', 'tip', 'live', 'foo', '??', 'x', '-']
+  test.each([3, 5, 7, 11])('are told in a sentence, drawn by %d', (step) => {
+    const lines = Array.from({ length: 200 }, (_none, row) =>
+      Array.from(
+        { length: 9 },
+        (_cell, column) => words[(row * step + column * column * (row % step)) % words.length]
+      )
+    )
+    const { problems, trees } = readSheets([
+      { name: 'Survey', rows: lines.map((line) => line.map((word) => word ?? null)), top: 0, left: 0 }
+    ])
+    expect(trees).toEqual([])
+    expect(problems).toHaveLength(1)
+  })
+})

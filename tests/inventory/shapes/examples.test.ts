@@ -270,4 +270,38 @@ test('a lone number with many decimals behind a comma is a length like others', 
     'T1 | 6 | 0,9 | A | 3 | 5,905511811024 | 0,9 | 2.4 m'
   )
   expect(limbsOf(survey).map((limb) => Math.round(Number(limb.split(' ')[4])))).toEqual([150])
+
+test('a height among the limb’s columns is the tree’s where another column gives the tip', () => {
+  const survey = sheet(
+    'Survey',
+    'Limb | Limb dia (cm) | Height (m) | Origin (m) | Tree | Crown base (m) | Stem dia (cm) | Tip (m)',
+    'A | 12 | 11 | 5 | T1 | 2.4 | 24 | 10.8',
+    'B | 11 | 11 | 4 | T1 | 2.4 | 26 | 9.1',
+    'A | 10 | 9 | 4 | T2 | 2.1 | 21 | 8.8'
+  )
+  const { trees } = readSheets([survey])
+  expect(trees.map(({ height, limbs }) => [height, limbs[0]?.tip])).toEqual([
+    [11, 10.8],
+    [9, 8.8]
+  ])
+})
+
+test('notes behind a latitude are still those of the limb', () => {
+  const survey = sheet(
+    'Survey',
+    'Tree | Height (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (m) | Tip (m) | Lat | Notes',
+    'T1 | 13.9 | A | 12 | 21 | 4 | 13 | 41.20311 | thin bark'
+  )
+  expect(readSheets([survey]).trees[0]?.limbs[0]?.notes).toBe('thin bark')
+})
+
+test('the French top of a branch is a tip, and no neighbor by which a stem is the trunk', () => {
+  const survey = sheet(
+    'Survey',
+    'Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Cime de la branche (m) | Stem dia (cm) | Origin (m)',
+    'T1 | 13.9 | 3 | A | 12 | 13 | 21 | 4',
+    'T1 | 13.9 | 3 | B | 11 | 12 | 22 | 4.5',
+    'T2 | 12.9 | 3 | A | 12 | 11 | 20 | 4'
+  )
+  expect(limbsOf(survey)[0]).toBe('T1 13.9 A 120 210 4 13')
 })

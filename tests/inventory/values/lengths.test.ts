@@ -61,6 +61,8 @@ test.each([
   ['12 – 14 in', 13, 'a range'],
   ['12 to 14', 13, 'a range'],
   ['between 12 and 14', 13, 'a range'],
+  ['12?', 12, 'an estimate'],
+  ['12 e', 12, 'an estimate'],
   ['<12', 12, 'less than a number'],
   ['up to 12', 12, 'less than a number'],
   ['>12', 12, 'more than a number'],
@@ -81,7 +83,7 @@ test('an estimate in another unit names the value in the unit of the column', ()
   expect(found.messages[0]).toContain('taken as 11.811 inches')
 })
 
-test.each(['~4', '4 est.', '3-4', '<4', '4+', '4*'])(
+test.each(['~4', '4 est.', '4?', '3-4', '<4', '4+', '4*'])(
   'a limb’s own diameter is measured: %s is refused',
   (text) => {
     const read = columnOf('Lateral diameter (cm)', text)
@@ -90,7 +92,7 @@ test.each(['~4', '4 est.', '3-4', '<4', '4+', '4*'])(
   }
 )
 
-test.each(['14-12', '12?', '12 apples', '5,5,5.', '--12', '12-', 'ca.', '~', '12 ± x', '2026-03-01'])(
+test.each(['14-12', '? 12', '12 apples', '5,5,5.', '--12', '12-', 'ca.', '~', '12 ± x', '2026-03-01'])(
   'a trunk of %s is refused',
   (text) => {
     const found = trunk('DBH (in)', text)

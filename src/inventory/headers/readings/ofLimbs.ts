@@ -24,7 +24,8 @@ export const ofLimbs: Readings<LimbField> = {
     '.8 limb width',
     '.72 limb small',
     '~.62 dia',
-    '?.66 base dia'
+    '?.66 base dia',
+    '?.62 lateral dia'
   ],
   diameter2: ['1 limb dia second +measured union', '~.66 dia second +measured'],
   stem: [

@@ -51,7 +51,8 @@ export const ofTrees: Readings<TreeField> = {
   ],
   crownBase: [
     '.97 crownBase +height',
-    '1 crown base|lowest|below|origin|from +height live tree to lowest limb foliage above',
+    '1 crown base|lowest|below|origin +height live tree to lowest limb foliage above from',
+    '1 crown from !limb +height live tree to lowest foliage above',
     '1 lowest live limb +height crown foliage tree base above to union',
     '1 lowest|base foliage tree|crown +height live lowest base',
     '.96 lowest limb height|tree|base|live +height live tree base to union above',

@@ -27,7 +27,7 @@ export const german: Words = {
   gbh: 'bhu brusthohenumfang brusthoehenumfang',
   breast: 'brusthohe brusthoehe bh',
   caliper: 'kaliber baumschulmass',
-  height: 'hohe hoehe hohen hoehen h ho wuchshohe wuchshoehe wipfelhohe wipfelhoehe',
+  height: 'hohe hoch hoehe hohen hoehen h ho wuchshohe wuchshoehe wipfelhohe wipfelhoehe',
   elevation: '',
   width: 'breite ausladung',
   length: 'lange laenge lang',

@@ -115,7 +115,7 @@ A,4.4,5.6,8,31
 B,3.1,6,7.5,26`),
   expected: {
     units: 'in-ft',
-    columns: { '': 'A limb; B diameter in; C stem in; D origin ft; E tip ft' },
+    columns: { '': 'A limb; B diameter in; C stem in; D origin ft; E tip ft; ...' },
     trees: [maple('12|Tree 12|*'), oak('13|Tree 13|*')]
   }
 }

@@ -84,7 +84,7 @@ Page 2 of 2,,,,,,,,,,`),
     units: 'in-ft',
     columns: { '': `${columns['']}; ...` },
     trees,
-    leftOut: { '5': 'note', '6': 'note', '9': 'note' }
+    leftOut: { '5': 'note', '6': 'note', '10': 'note' }
   }
 }
 
