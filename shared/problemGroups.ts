@@ -73,6 +73,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     remedy: 'Type their heights in {unit}, like those of the other trees.'
   },
   'trunks-thinner': null,
+  'columns-beyond': null,
   'headers-explained': null,
   'columns-in-groups': null,
   'headers-again': null,

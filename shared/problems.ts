@@ -201,6 +201,12 @@ const catalog = {
       'In {count} of {total} limbs the limb or the stem at its union is far thicker than the trunk of its tree ({cell}, read as {unit}; {place}, read as {otherUnit}): are limbs and trunks in different units? They are used as they stand.',
     remedy: 'Correct the units in the headers, or choose them.'
   },
+  'columns-beyond': {
+    level: 'doubt',
+    message:
+      'The sheet has {count} columns, of which the first {limit} were looked at; those from {cell} on were not.',
+    remedy: 'Nothing to do if the inventory stands in the first ones; otherwise move its columns there.'
+  },
   'headers-explained': {
     level: 'note',
     message: 'Headers were read by what {cell} says of them: {text}.',

@@ -11,6 +11,7 @@ import { columnHeaded, readHeaderRows } from './headerRows'
 import { tellOfIds } from './idsTold'
 import { columnOfTrees } from './joins'
 import { matchTables } from './matchTables'
+import { narrowed } from './narrow'
 import type { Part, RowsOf } from './part'
 import type { SheetCells } from './sheetCells'
 import type { SheetTable } from './sheetTables'
@@ -105,7 +106,8 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
 
 /** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
 export function survey(given: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
-  const { sheets, told: ofHeaders } = explained(given)
+  const { sheets: narrow, told: ofColumns } = narrowed(given)
+  const { sheets, told: ofHeaders } = explained(narrow)
   const answerFor = answersOf(choices)
   const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) => (only === undefined ? hidden !== true : name === only))
@@ -113,7 +115,13 @@ export function survey(given: readonly SheetCells[], choices: ReadingChoices, pr
   const hidden = sheets.filter((sheet) => sheet.hidden)
   const known = found.tables.length > 0 ? found : tablesOf(hidden, answerFor)
   const tables = known.tables.length > 0 ? known.tables : firstRowAsTable([...visible, ...sheets], answerFor)
-  problems.push(...ofHeaders, ...known.told, ...tellOf(sheets, tables, choices), ...tellOfIds(tables))
+  problems.push(
+    ...ofColumns,
+    ...ofHeaders,
+    ...known.told,
+    ...tellOf(sheets, tables, choices),
+    ...tellOfIds(tables)
+  )
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
   const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
