@@ -270,6 +270,7 @@ test('a lone number with many decimals behind a comma is a length like others', 
     'T1 | 6 | 0,9 | A | 3 | 5,905511811024 | 0,9 | 2.4 m'
   )
   expect(limbsOf(survey).map((limb) => Math.round(Number(limb.split(' ')[4])))).toEqual([150])
+})
 
 test('a height among the limb’s columns is the tree’s where another column gives the tip', () => {
   const survey = sheet(
