@@ -83,6 +83,17 @@ export function isLevelTo(origin: number, tip: number): boolean {
   return inOrder(origin, tip) === 0
 }
 
+/** A limb before the limbs on it; otherwise in the order given. */
+export function carriersFirst(limbs: readonly GrowingLimb[]): readonly GrowingLimb[] {
+  if (limbs.every(({ parent }) => parent === null)) return limbs
+  return [...limbs].sort((a, b) => carriersOf(a) - carriersOf(b))
+}
+
+/** How many limbs carry it, one on the other. */
+function carriersOf({ parent }: GrowingLimb): number {
+  return parent === null ? 0 : 1 + carriersOf(parent)
+}
+
 /** Where a limb starts along its parent, 0 at the parent's origin and 1 at its tip, by heights. */
 export function alongParent(child: GrowingLimb, parent: GrowingLimb): number {
   return (child.origin - parent.origin) / (parent.tip - parent.origin)

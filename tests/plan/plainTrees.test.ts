@@ -51,6 +51,20 @@ describe('broken wood', () => {
   })
 })
 
+describe('a broken limb on a broken limb', () => {
+  it('goes with the one that carries it, in whatever order the rows stand', () => {
+    const limbs = [
+      { limb: 'B', diameter: 30, stem: 50, origin: 5, tip: 7, parent: 'A', broken: 'yes' },
+      { limb: 'A', diameter: 60, stem: 120, origin: 3, tip: 8, parent: null, broken: 'yes' }
+    ]
+    for (const rows of [limbs, [...limbs].reverse()]) {
+      const { visits, outcomes } = engineTree(young, ...rows)
+      expect(visits[0]!.cuts.map(({ limb, kind }) => `${limb} ${kind}`)).toEqual(['A remove'])
+      expect(outcomes.map(({ outcome }) => outcome)).toEqual(outcomes.map(() => 'removed'))
+    }
+  })
+})
+
 describe('an obligation on a limb with decay', () => {
   it.each([
     ['clearance', { ...young, clearance: 3 }, { origin: 2.2, tip: 2.8 }],

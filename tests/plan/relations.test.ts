@@ -28,25 +28,38 @@ function* drawn(
   }
 }
 
-/** A number as two ways of computing it agree on it. */
-function near(value: unknown): unknown {
-  return typeof value === 'number' ? Number(value.toPrecision(8)) + 0 : value
-}
-
 /** The plan without its sentences, its lists in the order of the limbs' names. */
 function shape(plan: PrintedTree): unknown {
   const byName = <T extends { limb: string }>(list: readonly T[]): T[] =>
     [...list].sort((a, b) => a.limb.localeCompare(b.limb))
   const plain = (record: object): unknown =>
     Object.fromEntries(
-      Object.entries(record).flatMap(([name, value]) => (name === 'reason' ? [] : [[name, near(value)]]))
+      Object.entries(record).flatMap(([name, value]) => (name === 'reason' ? [] : [[name, value]]))
     )
   return {
-    allowed: near(plan.allowedRemoval),
+    allowed: plan.allowedRemoval,
     clearance: plan.clearance === null ? null : plain(plan.clearance),
     visits: plan.visits.map(({ year, cuts }) => ({ year, cuts: byName(cuts).map(plain) })),
     outcomes: byName(plan.outcomes).map(plain)
   }
+}
+
+/** Whether two plans say the same, numbers as two ways of computing them agree. */
+function isSame(one: unknown, other: unknown): boolean {
+  if (typeof one === 'number' && typeof other === 'number')
+    return Math.abs(one - other) <= 1e-6 * Math.max(1, Math.abs(one))
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null)
+    return one === other
+  const names = Object.keys(one)
+  if (names.length !== Object.keys(other).length) return false
+  return names.every((name) =>
+    isSame((one as Record<string, unknown>)[name], (other as Record<string, unknown>)[name])
+  )
+}
+
+function expectSame(at: number, plan: PrintedTree, expected: PrintedTree): void {
+  // What differs is shown whole.
+  if (!isSame(shape(plan), shape(expected))) expect([at, shape(plan)]).toEqual([at, shape(expected)])
 }
 
 /** Nothing in it goes by the order of the rows: no two limbs alike, and no two that wait for one another. */
@@ -56,7 +69,9 @@ function hasNoTies({ tree, limbs }: DrawnTree): boolean {
   return (
     !twice(({ diameter }) => diameter) &&
     temporary < 2 &&
-    (tree.clearance === null || !twice(({ lowestFoliage }) => lowestFoliage))
+    (tree.clearance === null ||
+      (!twice(({ lowestFoliage }) => lowestFoliage) &&
+        limbs.every(({ lowestFoliage, tip }) => Number(lowestFoliage) < Number(tip))))
   )
 }
 
@@ -79,14 +94,13 @@ it(`the order of the rows moves nothing (seed ${seed})`, () => {
     const turn = dice(seed + at)
     const order = one.limbs.map((limb) => ({ limb, place: turn.number(0, 1) }))
     const limbs = order.sort((a, b) => a.place - b.place).map(({ limb }) => limb)
-    expect([at, shape(planOf({ ...one, limbs }))]).toEqual([at, shape(planOf(one))])
+    expectSame(at, planOf({ ...one, limbs }), planOf(one))
   }
 })
 
 it(`the units in which it is typed move nothing (seed ${seed})`, () => {
   for (const { at, tree } of drawn()) {
-    const inches = planned(exactRows([tree], 'in-ft'))
-    expect([at, shape(inches)]).toEqual([at, shape(planOf(tree))])
+    expectSame(at, planned(exactRows([tree], 'in-ft')), planOf(tree))
   }
 })
 
@@ -97,7 +111,7 @@ it(`columns without a use move nothing (seed ${seed})`, () => {
       [...header!, 'Surveyor', 'Photo no.'],
       ...rows.map((row, place) => [...row, 'AB', 4000 + place])
     ]
-    expect([at, shape(planned(more))]).toEqual([at, shape(planOf(tree))])
+    expectSame(at, planned(more), planOf(tree))
   }
 })
 
@@ -108,11 +122,25 @@ function obliged({ visits }: PrintedTree): string[] {
   )
 }
 
+/** An obligation takes a larger share of a limb than in another plan. */
+function takesMore(before: PrintedTree, after: PrintedTree): boolean {
+  return after.visits[0]!.cuts.some(({ limb, obligation, share }) =>
+    before.visits[0]!.cuts.some(
+      (cut) =>
+        obligation !== null && cut.limb === limb && cut.obligation === obligation && share > cut.share + 1e-9
+    )
+  )
+}
+
 it(`a subordinate limb more takes the place of no obligation (seed ${seed})`, () => {
   let met = 0
   const onTrunk = (limb: Drawn) =>
     (limb.parent ?? null) === null && limb.role !== 'leader' && (limb.live ?? null) === null
-  for (const { at, tree } of drawn(({ limbs }) => limbs.filter(onTrunk).length > 1)) {
+  // Where the leader is lost, another limb leads, and the highest union is not that of a limb.
+  const keepsLeader = ({ role, live, broken }: Drawn) =>
+    role !== 'leader' || (live === null && broken === null)
+  const isFit = ({ limbs }: DrawnTree) => limbs.filter(onTrunk).length > 1 && limbs.every(keepsLeader)
+  for (const { at, tree } of drawn(isFit)) {
     const heights = tree.limbs.filter(onTrunk).map(({ origin }) => Number(origin))
     const height = Number(tree.tree.height)
     const origin = Math.min(Math.max(...heights), height * 0.9) * 0.999
@@ -123,13 +151,16 @@ it(`a subordinate limb more takes the place of no obligation (seed ${seed})`, ()
       origin,
       tip: Math.min(height * 0.75, origin + 0.3)
     }
-    const before = obliged(planOf(tree))
+    const plan = planOf(tree)
+    const before = obliged(plan)
     const after = planOf({ ...tree, limbs: [...tree.limbs, small] })
     met += before.length
     // Its foliage makes that of the others a lesser share, so that one may fit that waited, and only then another wait.
     const now = obliged(after)
-    const isNew = now.some((each) => !before.includes(each) && !each.startsWith('Small'))
-    if (!isNew) expect([at, before.filter((each) => !now.includes(each))]).toEqual([at, []])
+    // It may itself hang in the clearance; and the largest part that fits of a limb may be larger.
+    const isNew = now.some((each) => !before.includes(each))
+    if (!isNew && !takesMore(plan, after))
+      expect([at, before.filter((each) => !now.includes(each))]).toEqual([at, []])
     expect(after.visits[0]!.cuts.filter((cut) => cut.limb === 'Small' && cut.obligation === null)).toEqual([])
   }
   expect(met).toBeGreaterThan(trees / 4)
@@ -174,8 +205,9 @@ it(`a higher clearance never means less work on it, where all of it fits (seed $
     )
     for (const [step, plan] of plans.entries()) {
       const before = plans[step - 1]
-      const fits = (each: PrintedTree | undefined) =>
-        each !== undefined && (each.clearance!.heldBy === null || each.clearance!.heldBy === 'crown ratio')
+      // All that hangs below the height that keeps the crown ratio is cleared.
+      const fits = ({ clearance }: PrintedTree) =>
+        clearance!.reachedNowM >= Math.min(clearance!.requiredM, 0.4 * height) - 1e-6
       if (before === undefined || !fits(before) || !fits(plan)) continue
       const work = [before, plan].map(({ visits }) => {
         const cuts = visits[0]!.cuts.filter(({ obligation }) => obligation === 'clearance')

@@ -3,7 +3,7 @@ import { cutShare, diameterAlong, lateralFraction, tipAfterCut } from '../../for
 import { aspectRatio } from '../../formulas/diameters'
 import { growthAfterLoss, lossAfterCut, ratioAfterGrowth } from '../../formulas/growth'
 import type { Limb } from '../../inventory/inventory'
-import { carried, type GrowingLimb } from '../growingLimb'
+import { carried, carriersFirst, type GrowingLimb } from '../growingLimb'
 import { growthRate } from '../growthRate'
 import type { PossibleCut } from '../possibleCut'
 import { removalOf } from '../removal'
@@ -17,7 +17,8 @@ import { wait } from './shorten'
  */
 export function cutBrokenWood(pass: FirstPass): void {
   if (pass.conditions.first) cutBrokenLeader(pass)
-  for (const limb of pass.conditions.limbs) {
+  // What goes with the limb that carries it is not cut before by itself.
+  for (const limb of carriersFirst(pass.conditions.limbs)) {
     const { surveyed } = limb
     if (limb.gone || !surveyed.broken || limb.corrected) continue
     if (surveyed.decay) {

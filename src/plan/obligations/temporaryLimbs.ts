@@ -1,7 +1,7 @@
 import { isOver } from '../../formulas/boundary'
 import { aspectRatio } from '../../formulas/diameters'
 import { growthAfterLoss } from '../../formulas/growth'
-import type { GrowingLimb } from '../growingLimb'
+import { carriersFirst, type GrowingLimb } from '../growingLimb'
 import { growthRate } from '../growthRate'
 import { removalOf } from '../removal'
 import type { VisitConditions } from '../visitConditions'
@@ -11,7 +11,8 @@ import { wait } from './shorten'
 /** Temporary limbs that would pass 2 in or half of their stem by the next visit, or whose year comes before it, are removed. */
 export function removeTemporaryLimbs(pass: FirstPass): void {
   const { conditions } = pass
-  for (const limb of conditions.limbs) {
+  // What goes with the limb that carries it is not cut before by itself.
+  for (const limb of carriersFirst(conditions.limbs)) {
     const { surveyed } = limb
     if (limb.gone || limb.permanence !== 'temporary' || pass.obliged.has(limb)) continue
     if (!isDue(limb, conditions)) continue

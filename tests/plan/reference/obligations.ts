@@ -3,7 +3,7 @@ import { mayBeRemoved, removal } from './options'
 import { withCut } from './cutLimb'
 import { heightToClear, isInClearance } from './hanging'
 import { isTakenAway, keepsCrownRatio } from './limits'
-import type { Duty, LimbNow, Option, Taken, TreeNow } from './model'
+import { carriersOf, type Duty, type LimbNow, type Option, type Taken, type TreeNow } from './model'
 import { atMost, over } from './near'
 import { grown, projectedRatio } from './growth'
 import { lateralPart, next, placeOn, reductions } from './reductions'
@@ -62,6 +62,11 @@ function wait(so: Obliged, { at }: LimbNow, obligation: Duty, heldBy: Hold): Obl
   }
 }
 
+/** What goes with the limb that carries it is not cut before by itself. */
+function carriersFirst(tree: TreeNow, limbs: readonly LimbNow[]): LimbNow[] {
+  return [...limbs].sort((a, b) => carriersOf(tree.limbs, a).length - carriersOf(tree.limbs, b).length)
+}
+
 /** Dead wood: no dose. */
 function dead(tree: TreeNow, so: Obliged): Obliged {
   return tree.limbs
@@ -71,7 +76,7 @@ function dead(tree: TreeNow, so: Obliged): Obliged {
 
 /** Broken wood: to the highest lateral or sound limb below the break, or off where there is none. */
 function broken(tree: TreeNow, so: Obliged): Obliged {
-  return live(tree, so)
+  return carriersFirst(tree, live(tree, so))
     .filter(({ limb, corrected }) => limb.broken && !corrected)
     .reduce((done, limb) => {
       if (!isStanding(tree, done, limb)) return done
@@ -229,7 +234,7 @@ function raising(tree: TreeNow, limb: LimbNow): Option | null {
 /** Temporary limbs that would pass 50.8 mm or a ratio of 0.5 by the next visit. */
 function temporary(tree: TreeNow, so: Obliged): Obliged {
   const { rules } = tree
-  return live(tree, so)
+  return carriersFirst(tree, live(tree, so))
     .filter(({ limb }) => limb.role === 'temporary')
     .filter(
       (limb) =>
