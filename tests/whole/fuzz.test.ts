@@ -165,7 +165,10 @@ test('the inventory is in order, and every tree of it is cut', () => {
     ['X1', true],
     ['G2', true]
   ])
-  expect(sound.problems.filter(({ cell }) => cell.startsWith('fuzz!'))).toEqual([])
+  // No side is given with the clearance: it holds on all sides, and says so.
+  expect(sound.problems.filter(({ cell }) => cell.startsWith('fuzz!'))).toEqual([
+    expect.objectContaining({ code: 'clearance-all-sides', count: 2 })
+  ])
   expect(sound.unplanned).toEqual([])
   expect(yearsMeet(sound, sound, good)).toBe(false)
 })
