@@ -1,6 +1,7 @@
 import type { Field } from '../../shared/columns'
 import { quoted } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
+import { isOver, isUnder } from '../formulas/boundary'
 import type { Building } from './columnReaders'
 import type { Limb, Tree } from './inventory'
 import type { OpenPart } from './openParts'
@@ -10,9 +11,6 @@ interface AlongLimb {
   readonly open: OpenPart
   readonly inventory: { readonly problems: Problem[] }
 }
-
-/** What two heights of one limb may be off each other and still be the same, in m. */
-const hair = 1e-6
 
 /**
  * What is measured along a limb lies between its origin and its tip, and its foliage does not start above its tip;
@@ -27,10 +25,10 @@ export function checkAlongLimb(
   if (limb.breakHeight !== null) limb.broken = true
   const { origin, tip, lowestFoliage, lateralHeight, breakHeight } = limb
   // Of a limb whose tip is below its origin it is asked whether the two are right.
-  if (origin === null || tip === null || tip < origin) return
-  const [low, high] = [origin - hair, tip + hair]
-  const isOutside = (height: number | null): boolean => height !== null && (height < low || height > high)
-  if (lowestFoliage !== null && lowestFoliage > high) {
+  if (origin === null || tip === null || isUnder(tip, origin)) return
+  const isOutside = (height: number | null): boolean =>
+    height !== null && (isUnder(height, origin) || isOver(height, tip))
+  if (lowestFoliage !== null && isOver(lowestFoliage, tip)) {
     tell(reader, tree, limb, row, 'lowestFoliage')
     limb.lowestFoliage = null
   }

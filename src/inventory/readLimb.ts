@@ -1,6 +1,7 @@
 import { addressIn } from '../../shared/cells'
 import { columnOf } from '../../shared/columns'
 import { asDoubt, problem, type Problem } from '../../shared/problems'
+import { atLeast } from '../formulas/boundary'
 import type { CellReader } from './cellReader'
 import { checkAlongLimb } from './checkLimb'
 import { blankLimb, keptColumns, put, template, type Building, type KeptColumn } from './columnReaders'
@@ -113,7 +114,7 @@ function mayLead(
 ): boolean {
   if ((stems ?? below) === undefined || height === null || tip === null || isUnread(tip)) return false
   const reaches = typeof tip === 'number' ? tip : tip.value
-  return role === null && parent === null && !dead && !broken && reaches >= height / 2
+  return role === null && parent === null && !dead && !broken && atLeast(reaches, height / 2)
 }
 
 function numberAt(column: CellReader | undefined, row: number): Reading<number> {

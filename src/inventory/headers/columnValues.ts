@@ -1,4 +1,5 @@
 import { isBlank, type Cell } from '../../../shared/cells'
+import { millimetersPer, unitFromWord } from '../../../shared/units'
 import { fold } from './fold'
 
 /** What stands below a header: counted once, asked by every field. */
@@ -15,6 +16,8 @@ export interface ColumnValues {
   readonly median: number | null
   readonly low: number | null
   readonly high: number | null
+  /** Median of the numbers with a unit of their own, in mm, where most have one; otherwise null. */
+  readonly ownMillimeters: number | null
   readonly texts: readonly string[]
   readonly integers: number
   /** Row by row; null where no number stands. */
@@ -39,6 +42,20 @@ function numberOf(cell: Cell): number | null {
   return Number.isFinite(value) ? value : null
 }
 
+const unitBehind = /\d\s*(\p{L}{1,11}\.?|["”″'’′])$/u
+
+/** A number with its unit in mm: "149.86 mm", "18 cm"; null where it has none. */
+function ownMillimetersOf(cell: Cell | undefined, value: number | null): number | null {
+  if (value === null || typeof cell !== 'string') return null
+  const word = unitBehind.exec(cell.trim())?.[1]
+  const unit = word === undefined ? null : unitFromWord(word)
+  return unit === null ? null : value * millimetersPer[unit]
+}
+
+function medianOf(sorted: readonly number[]): number | null {
+  return sorted[Math.floor(sorted.length / 2)] ?? null
+}
+
 /** Stands for a value that is the same as above, or that was not measured. */
 const nothing = /^(?:["″”'’]{1,2}|,,|do\.?|ditto|dito|idem|↓|n\/?[am]\.?|nm|null|-+|-9+|\?+)$/i
 
@@ -50,6 +67,9 @@ export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues
   )
   const numbers = inRows.filter((value) => value !== null)
   const sorted = [...numbers].sort((a, b) => a - b)
+  const own = kept
+    .flatMap((cell, at) => ownMillimetersOf(cell, inRows[at] ?? null) ?? [])
+    .sort((a, b) => a - b)
   const texts = filled.map((cell) => fold(String(cell)).trim())
   const wordy = texts.filter((text) => /\p{L}{2}/u.test(text) && !/^[<>~≈±+-]?\s*\d/.test(text)).length
   const share = (count: number): number => (filled.length === 0 ? 0 : count / filled.length)
@@ -60,9 +80,10 @@ export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues
     wordy: share(wordy),
     distinct: new Set(texts).size,
     longest: Math.max(0, ...texts.map((text) => text.length)),
-    median: sorted[Math.floor(sorted.length / 2)] ?? null,
+    median: medianOf(sorted),
     low: sorted[0] ?? null,
     high: sorted.at(-1) ?? null,
+    ownMillimeters: 2 * own.length > numbers.length ? medianOf(own) : null,
     texts,
     integers: share(numbers.filter(Number.isInteger).length),
     numbers: inRows

@@ -45,9 +45,12 @@ function fitsLength(values: ColumnValues, field: Field, unit: LengthUnit | null)
   if (range === undefined || values.median === null) return enough
   const median = values.median
   const units: readonly LengthUnit[] = unit === null ? ['in', 'cm', 'mm', 'ft', 'm'] : [unit]
-  const fits = units.some(
-    (each) => median * millimetersPer[each] >= range[0] && median * millimetersPer[each] <= range[1]
-  )
+  const isOrdinary = (millimeters: number): boolean => millimeters >= range[0] && millimeters <= range[1]
+  // What the cells themselves say goes before what the header says.
+  const fits =
+    values.ownMillimeters !== null
+      ? isOrdinary(values.ownMillimeters)
+      : units.some((each) => isOrdinary(median * millimetersPer[each]))
   return (fits ? 1 : 0.74) * enough
 }
 

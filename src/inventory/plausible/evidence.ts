@@ -1,3 +1,4 @@
+import { isOver, isUnder } from '../../formulas/boundary'
 import type { Limb, Tree } from '../inventory'
 
 /** So many limbs of so many that were measured. */
@@ -144,12 +145,12 @@ function lookAtLimb(
 ): void {
   if (diameter !== null && stem !== null) {
     thicker.of++
-    if (diameter > stem) thicker.found++
+    if (isOver(diameter, stem)) thicker.found++
   }
   if (origin === null) return
   if (tip !== null) {
     drooping.of++
-    if (tip < origin) drooping.found++
+    if (isUnder(tip, origin)) drooping.found++
   }
   if (!hasTrunks && height !== null && stem !== null && height > origin)
     aboveUnions.push(((height - origin) * 1000) / stem)

@@ -305,4 +305,27 @@ test('the French top of a branch is a tip, and no neighbor by which a stem is th
     'T2 | 12.9 | 3 | A | 12 | 11 | 20 | 4'
   )
   expect(limbsOf(survey)[0]).toBe('T1 13.9 A 120 210 4 13')
+
+test('a lone length with another unit than its column fits by its own', () => {
+  const survey = sheet(
+    'Survey',
+    ' | | | Limb 1',
+    'Tree | Height | Crown base | ID | diameter | stem | origin | tip',
+    ' | ft | ft | | in | in | ft | ft',
+    'T1 | 20 | 3 | A | 1.2 | 149.86 mm | 3 | 8'
+  )
+  expect(limbsOf(survey).map((limb) => limb.split(' ')[4])).toEqual(['149.86'])
+})
+
+test('of a limb that ends where it starts the same is left out in either unit', () => {
+  const survey = (tall: string, ...heights: number[]) =>
+    sheet(
+      'Survey',
+      `Tree | Height (m) | Crown base (m) | Limb | Limb dia (cm) | Stem dia (cm) | Origin (${tall}) | Tip (m) | Lowest foliage (m)`,
+      `T1 | 3.6576 | 0.4 | A | 3 | 15 | ${heights.join(' | ')}`
+    )
+  const lowest = [survey('ft', 6, 1.8288, 1.88976), survey('m', 1.8288, 1.8288, 1.88976)].map(
+    (each) => readSheets([each]).trees[0]?.limbs[0]?.lowestFoliage
+  )
+  expect(lowest).toEqual([null, null])
 })
