@@ -6,8 +6,8 @@ import type { Scaffold } from './scaffold'
 /** Chooses the scaffold of a tree that was just made ready, and tells its limbs what they are to it. */
 export function applyScaffold(tree: PreparedTree, year: number, rules: Rules): Scaffold {
   const scaffold = chooseScaffold(tree, year, rules)
+  if (scaffold.limbs.length === 0) return scaffold
   const told = new Map(scaffold.limbs.map((each) => [each.limb, each]))
-  if (told.size === 0) return scaffold
   for (const limb of tree.limbs) {
     const found = told.get(limb.surveyed)
     if (found === undefined) continue

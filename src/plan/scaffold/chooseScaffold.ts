@@ -18,24 +18,51 @@ import { noSpacing, whyNotChosen, withoutBearings, type Withheld } from './withh
  */
 export function chooseScaffold(tree: PreparedTree, year: number, rules: Rules): Scaffold {
   const { matureHeight } = tree.tree
-  const lowest = lowestPermanent(tree.tree, rules)
+  const { lowest, lowestElsewhere, lowestFrom } = lowestPermanent(tree.tree, rules)
   const spacing = matureHeight === null ? null : scaffoldSpacing(matureHeight, rules)
-  const judging = { ...lowest, tree, rules, year, trunk: trunkOf(tree, rules) }
-  const marked = tree.limbs.filter(({ surveyed }) => isMarkedPermanent(surveyed))
-  const close = closeOf(marked, spacing, rules)
-  const withheldFor = (why: Withheld): Scaffold => {
-    const told = tree.limbs.filter(({ surveyed }) => isMarked(surveyed))
-    const limbs = told.map((limb) => judgeLimb(limb, marked, spacing, judging))
-    return { ...lowest, spacing, limbs, ...why, close }
-  }
-  const why = whyNotChosen(tree, { ...lowest, trunk: judging.trunk })
-  if (why !== null) return withheldFor(why)
+  const trunk = trunkOf(tree, rules)
+  const judging: Judging = { lowest, lowestElsewhere, lowestFrom, tree, rules, year, trunk }
+  const marked = tree.limbs.filter(isSaidPermanent)
+  const why = whyNotChosen(tree, judging)
+  if (why !== null) return withheldFor(why, marked, spacing, judging)
   const able = tree.limbs.filter((limb) => isAble(limb, judging))
   const unknown = withoutBearings([...marked, ...able])
-  if (unknown !== null || spacing === null) return withheldFor(unknown ?? noSpacing)
+  if (unknown !== null || spacing === null) return withheldFor(unknown ?? noSpacing, marked, spacing, judging)
   const chosen = choose(marked, able, spacing, rules)
   const limbs = tree.limbs.map((limb) => judgeLimb(limb, chosen, spacing, judging))
-  return { ...lowest, spacing, limbs, withheld: null, missing: null, close }
+  return scaffoldOf(judging, spacing, limbs, isChosen, closeOf(marked, spacing, rules))
+}
+
+/** Nothing is chosen: what the survey says of limbs is told, and why it is no more. */
+function withheldFor(
+  why: Withheld,
+  marked: readonly GrowingLimb[],
+  spacing: number | null,
+  judging: Judging
+): Scaffold {
+  const told = judging.tree.limbs.filter(isTold)
+  const limbs = told.map((limb) => judgeLimb(limb, marked, spacing, judging))
+  return scaffoldOf(judging, spacing, limbs, why, closeOf(marked, spacing, judging.rules))
+}
+
+const isChosen = { withheld: null, missing: null }
+
+function scaffoldOf(
+  { lowest, lowestElsewhere, lowestFrom }: Judging,
+  spacing: number | null,
+  limbs: Scaffold['limbs'],
+  { withheld, missing }: Pick<Scaffold, 'withheld' | 'missing'>,
+  close: Scaffold['close']
+): Scaffold {
+  return { lowest, lowestElsewhere, lowestFrom, spacing, limbs, withheld, missing, close }
+}
+
+function isSaidPermanent({ surveyed }: GrowingLimb): boolean {
+  return isMarkedPermanent(surveyed)
+}
+
+function isTold({ surveyed }: GrowingLimb): boolean {
+  return isMarked(surveyed)
 }
 
 /** The survey says nothing of the limb, and nothing stands against it as a permanent one. */
