@@ -5,6 +5,7 @@
 export { planTrees } from '../src/plan/planInventory'
 export { planByRules } from '../src/plan/rules/planByRules'
 export { detailsOfDay } from '../src/details/settleDetails'
+export { weighedFor } from '../src/plan/weighed/weighTree'
 export { priceByRates } from '../src/price/priceByRates'
 export { readSheets } from '../src/inventory/readSheets'
 export { showsInventory } from '../src/inventory/survey/showsInventory'

@@ -19,6 +19,9 @@ export type Drawings = Pick<
   'doseChart' | 'drawTree' | 'fittingHeight' | 'priceChart' | 'ratioChart' | 'toSvgElement'
 >
 
+/** Why this cut of a limb and not more, in sentences, by what the engine weighed. */
+export type Weigh = typeof documents.weighedFor
+
 type PlanBasis = Omit<PlanOptions, 'date' | 'work'>
 
 interface Detailed {
@@ -39,6 +42,8 @@ export interface Engine {
     inventory: Inventory,
     options: PlanOptions
   ): Generator<TreePlan, Plan> | Promise<Generator<TreePlan, Plan>>
+  /** What tells why a cut is no larger. */
+  weighing(): Weigh | Promise<Weigh>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): PlanBasis | Promise<PlanBasis>
   /** What the workbook's Job details sheet says for a plan of a day, blank without one, and what is wrong with it. */

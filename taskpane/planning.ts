@@ -4,7 +4,7 @@ import type { JobDetails } from '../src/details/detailsBook'
 import type { ReadingChoices } from '../src/inventory/inventory'
 import type { Plan, TreePlan } from '../src/plan/plan'
 import type { Estimate } from '../src/price/estimate'
-import type { Engine } from './engine'
+import type { Engine, Weigh } from './engine'
 import type { SheetsRead } from './surface'
 
 /** A plan with everything needed to show it, write it and make it again. */
@@ -19,6 +19,7 @@ export interface Planned {
   detailsSheet: CellBlock | null
   details: JobDetails
   plan: Plan
+  weigh: Weigh
   estimate: Estimate
   /** Everything found wrong, from the first look at the selection to the plan. */
   problems: Problem[]
@@ -72,6 +73,7 @@ export async function planSheets(
   onProgress({ doing: 'Pricing the plan', done: 0, total: 0 })
   await pause()
   if (signal.aborted) return null
+  const weigh = await engine.weighing()
   const { estimate, problems } = await engine.priceByRates(plan, ratesSheet, estimateSheet)
   return {
     read,
@@ -81,6 +83,7 @@ export async function planSheets(
     detailsSheet,
     details,
     plan,
+    weigh,
     estimate,
     problems: [...unusable, ...plan.problems, ...problems]
   }

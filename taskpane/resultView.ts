@@ -46,7 +46,8 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
   const goToRow = (row: number): void => {
     setting.goToCell(rowAddress(plan, row))
   }
-  const buildPlan = (): PlanSection => (section ??= planSection(plan, { ...setting, goToRow }))
+  const buildPlan = (): PlanSection =>
+    (section ??= planSection(plan, { ...setting, goToRow, weigh: planned.weigh }))
   const sections: Section[] = [
     { name: 'plan', label: 'Plan', build: () => buildPlan().element },
     {

@@ -27,6 +27,7 @@ export class RowDock {
     this.place.hidden = finding === undefined
     if (planned === null || row === null || finding === undefined) return
     const card = limbCard(finding, planned.plan, row, {
+      weigh: planned.weigh,
       folded: this.folded,
       onFold: (folded) => {
         this.folded = folded

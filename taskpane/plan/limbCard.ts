@@ -3,10 +3,10 @@ import { partOf, rowPlace, rowsAt, type Inventory } from '../../src/inventory/in
 import { defaultRules } from '../../shared/rules'
 import { judgedWords } from '../../src/plan/judged'
 import { priorityText } from '../../src/plan/priorityWords'
-import { weighedFor } from '../../src/plan/weighed/weighTree'
 import type { LimbState, Plan, TreePlan, Visit } from '../../src/plan/plan'
 import { permanenceWords, scaffoldLimb } from '../../src/plan/scaffold/scaffoldWords'
 import { instruction } from './cutEntry'
+import type { Weigh } from '../engine'
 import { disclosure } from '../parts/disclosure'
 import { button, el, facts, type Child } from '../parts/elements'
 import type { SelectedCells } from '../surface'
@@ -57,6 +57,7 @@ function columnsOf(inventory: Inventory, row: number): { first: number; last: nu
 
 /** What the card leads to, and whether a person has folded it down to its title. */
 export interface LimbCardSetting {
+  weigh: Weigh
   folded: boolean
   onFold(folded: boolean): void
   showTree(id: string): void
@@ -69,7 +70,7 @@ export function limbCard(
   row: number,
   setting: LimbCardSetting
 ): HTMLElement {
-  const { title, tree, body } = cardWords(finding, plan)
+  const { title, tree, body } = cardWords(finding, plan, setting.weigh)
   const place = el('span', { class: 'cell' }, `Row ${String(rowPlace(plan.inventory, row).number)}`)
   const show = (): void => {
     setting.showTree(tree)
@@ -88,7 +89,11 @@ export function limbCard(
 }
 
 /** Title, the tree whose card can be opened, and the text. */
-function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: string; body: Child[] } {
+function cardWords(
+  finding: RowFinding,
+  plan: Plan,
+  weigh: Weigh
+): { title: string; tree: string; body: Child[] } {
   if (finding.kind === 'unplanned') {
     const title = finding.tree === '' ? 'Not planned' : `Tree ${finding.tree}, not planned`
     return { title, tree: '', body: [el('p', {}, sentence(finding.reason))] }
@@ -100,7 +105,7 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
     return {
       title: `Tree ${id}, limb ${state.limb.id}`,
       tree: id,
-      body: limbWords(finding.treePlan, state, visit, plan)
+      body: limbWords(finding.treePlan, state, visit, plan, weigh)
     }
   }
   if (finding.kind === 'leader')
@@ -114,10 +119,10 @@ function cardWords(finding: RowFinding, plan: Plan): { title: string; tree: stri
   }
 }
 
-function limbWords(treePlan: TreePlan, state: LimbState, visit: Visit, plan: Plan): Child[] {
+function limbWords(treePlan: TreePlan, state: LimbState, visit: Visit, plan: Plan, weigh: Weigh): Child[] {
   const { rules, system } = plan
   const scaffold = scaffoldLimb(treePlan, state.limb)
-  const weighed = weighedFor(treePlan, visit.visit, state.limb, { rules, system })
+  const weighed = weigh(treePlan, visit.visit, state.limb, { rules, system })
   const cut = visit.cuts.find(({ limb }) => limb === state.limb)
   return [
     facts([

@@ -4,7 +4,7 @@ import { howToRead } from '../../src/sheets/cautions'
 import { cautionsNote } from '../cautionsNote'
 import { disclosure, type Disclosure } from '../parts/disclosure'
 import { el, fill, freshId } from '../parts/elements'
-import type { Drawings } from '../engine'
+import type { Drawings, Weigh } from '../engine'
 import { longList } from '../parts/longList'
 import type { CopySetting } from './specificationCopy'
 import { closedWindows } from './timingNote'
@@ -24,6 +24,7 @@ export interface PlanSection {
 export interface PlanSetting extends CopySetting {
   goToRow(row: number): void
   drawings(): Promise<Drawings>
+  weigh: Weigh
 }
 
 /** The trees most urgent first, each a card that opens. */

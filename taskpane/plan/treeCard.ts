@@ -14,7 +14,7 @@ import {
   temporaryWords
 } from '../../src/plan/scaffold/scaffoldWords'
 import { shownDoses } from '../../src/plan/shownDoses'
-import { weighedFor } from '../../src/plan/weighed/weighTree'
+import type { Weigh } from '../engine'
 import { cutEntry, type CutSetting } from './cutEntry'
 import { disclosure, type Disclosure } from '../parts/disclosure'
 import { doseBar, doseWords } from './doseBar'
@@ -30,6 +30,7 @@ import { panePercent } from '../parts/wording'
 
 /** What a card needs to know beyond the tree. */
 export interface TreeSetting extends CutSetting, DrawingSetting, CopySetting {
+  weigh: Weigh
   rules: Rules
   timing: readonly TimingNote[]
 }
@@ -77,7 +78,7 @@ function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {
   const { rules, system } = whole
   const setting: TreeSetting = {
     ...whole,
-    weighed: (visit, limb) => weighedFor(treePlan, visit, limb, { rules, system })
+    weighed: (visit, limb) => whole.weigh(treePlan, visit, limb, { rules, system })
   }
   const [first, ...later] = treePlan.visits
   return [

@@ -54,7 +54,7 @@ function shown(sheet: SheetDescription): string {
   return read(cells.join(' '))
 }
 
-const noDrawings = { drawings: () => new Promise<never>(() => undefined) }
+const noDrawings = { weigh: () => [], drawings: () => new Promise<never>(() => undefined) }
 
 function cardText(plan: Plan, tree: TreePlan): string {
   const card = treeCard(tree, {

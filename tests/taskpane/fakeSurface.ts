@@ -209,6 +209,7 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
     readSheets: () => plan.inventory,
     planByRules,
     detailsOfDay,
+    weighing: () => documents.weighedFor,
     *planTrees(): Generator<TreePlan, Plan> {
       for (const tree of plan.trees) {
         eachTree()

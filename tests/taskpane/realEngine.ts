@@ -12,6 +12,7 @@ export const realEngine: Engine = {
   readSheets,
   planByRules,
   planTrees,
+  weighing: () => documents.weighedFor,
   detailsOfDay,
   priceByRates,
   describeUsersSheet,

@@ -24,13 +24,31 @@ export function machineWordsInJson(value: unknown, path = ''): string[] {
   return typeof value === 'number' && !Number.isFinite(value) ? [`${path}: ${String(value)}`] : []
 }
 
+/** The sheets that the product words; any other holds the inventory as a person typed it, whatever it says. */
+const worded =
+  /^(Cut plan|Estimate|Client report|Work order|Round sheet|Specification|Rules|Rates|Job details)\b/
+
+/** Cells of the worded sheets that hold such a word. */
+function wordedCells({ sheets }: WrittenFile): string[] {
+  return sheets
+    .filter(({ name }) => worded.test(name))
+    .flatMap(({ name, cells }) =>
+      cells
+        .filter(({ text }) => text !== null && machineWordsIn(text).length > 0)
+        .map(({ address, text }) => `${name}!${address}: ${String(text)}`)
+    )
+}
+
 /** Places in a written file that hold such a word: cells, headers, alternative texts, charts, everything. */
 export function machineWordsInFile(file: WrittenFile): string[] {
+  const typed = new Set(
+    file.sheets.filter(({ name }) => !worded.test(name)).flatMap(({ cells }) => cells.map(({ text }) => text))
+  )
   const texts = file.everything
-    .filter(({ value }) => machineWordsIn(value).length > 0)
+    .filter(({ value }) => !typed.has(value) && machineWordsIn(value).length > 0)
     .map(({ part, value }) => `${part}: ${value}`)
   const numbers = file.chartNumbers
     .filter((value) => value === '' || !Number.isFinite(Number(value)) || Object.is(Number(value), -0))
     .map((value) => `a chart holds “${value}”`)
-  return [...file.faults, ...texts, ...numbers]
+  return [...file.faults, ...texts, ...wordedCells(file), ...numbers]
 }

@@ -305,6 +305,7 @@ test('the French top of a branch is a tip, and no neighbor by which a stem is th
     'T2 | 12.9 | 3 | A | 12 | 11 | 20 | 4'
   )
   expect(limbsOf(survey)[0]).toBe('T1 13.9 A 120 210 4 13')
+})
 
 test('a lone length with another unit than its column fits by its own', () => {
   const survey = sheet(
