@@ -16,3 +16,12 @@ export function showMoney(amount: Money, minorDigits: number): string {
   const digits: unknown = printMoney(amount, minorDigits)
   return formatOf(minorDigits).format(digits as number)
 }
+
+/** Decimals that a currency has by ISO 4217, as the engine's tables know it; null for a code that is no currency. */
+export function currencyDecimals(currency: string): number | null {
+  // A code that is no currency gets two decimals: only one with a name of its own is known.
+  const name = new Intl.DisplayNames(locale, { type: 'currency', fallback: 'none' }).of(currency)
+  if (name === undefined) return null
+  const format = new Intl.NumberFormat(locale, { style: 'currency', currency })
+  return format.resolvedOptions().maximumFractionDigits ?? null
+}

@@ -1,3 +1,4 @@
+import { currencyDecimals } from '../../shared/words/money'
 import { problem, type Problem } from '../../shared/problems'
 import { rateEntry, rateNames, type RateName, type RateValues } from './rateBook'
 import { shownRate } from './readRate'
@@ -38,15 +39,6 @@ function checkMargin(table: RatesTable, values: RateValues, start: RateValues, p
   values.profitRate = start.profitRate
 }
 
-/** Decimals that a currency has by ISO 4217, as the engine's tables know it; null for a code that is no currency. */
-function decimalsOf(currency: string): number | null {
-  // A code that is no currency gets two decimals: only one with a name of its own is known.
-  const name = new Intl.DisplayNames('en', { type: 'currency', fallback: 'none' }).of(currency)
-  if (name === undefined) return null
-  const format = new Intl.NumberFormat('en', { style: 'currency', currency })
-  return format.resolvedOptions().maximumFractionDigits ?? null
-}
-
 /** A yen has no decimals and a Kuwaiti dinar three: the start value of two is not kept by mistake. */
 function checkDecimals(
   table: RatesTable,
@@ -57,7 +49,7 @@ function checkDecimals(
 ): void {
   const typed = Number(values.minorDigits)
   if (typed !== Number(start.minorDigits) || confirmed.has('minorDigits')) return
-  const decimals = decimalsOf(values.currency)
+  const decimals = currencyDecimals(values.currency)
   if (decimals === null || decimals === typed || decimals > rateEntry('minorDigits').high) return
   const [, cell] = valueCell(table, 'minorDigits')
   const facts = { text: values.currency, value: decimals === 0 ? 'none' : String(decimals), digits: typed }

@@ -32,8 +32,11 @@ describe('the Rates sheet', () => {
     const free = rateNames.filter((name) => rateEntry(name).kind === 'code')
     expect(values).toHaveLength(rateNames.length - free.length)
     for (const { sentence } of sheet.rules!) expect(sentence.length).toBeLessThanOrEqual(255)
-    const kind = values.find(({ takes }) => 'values' in takes)!
-    expect(kind.takes).toEqual({ values: ['margin', 'markup'] })
+    const choices = values.flatMap(({ takes }) => ('values' in takes ? [takes.values] : []))
+    expect(choices).toEqual([
+      ['weight', 'load'],
+      ['margin', 'markup']
+    ])
   })
 
   test('marks as the user’s own a start value that was confirmed', () => {

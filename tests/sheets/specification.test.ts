@@ -54,8 +54,10 @@ describe('the specification', () => {
       if (part === undefined) continue
       const labels = part.clauses.map(({ label }) => label.replace(/, \d{4}$/, ''))
       const judged = judgedOf(tree) === 'some' ? ['Not judged'] : []
+      const scaffold = (tree.scaffold?.limbs ?? []).some(({ permanence }) => permanence !== null)
       expect(labels).toEqual([
-        ...['Objective', 'Leader kept', 'Parts treated', 'Cuts', 'Amount'],
+        ...['Objective', 'Leader kept', ...(scaffold ? ['Permanent limbs'] : [])],
+        ...['Parts treated', 'Cuts', 'Amount'],
         ...[...judged, 'Interval']
       ])
     }
