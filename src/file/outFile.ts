@@ -3,7 +3,6 @@ import { resolve } from 'node:path'
 import writeFileAtomic from 'write-file-atomic'
 import { refuse, type Refusal } from '../../shared/refusal'
 import { readOwnName, usersSheets } from '../sheets/ownSheets'
-import { isAsPacked } from './file-library/savedBy'
 import { isSealed } from './seal'
 import { unpackValues } from './file-library/unpackValues'
 
@@ -14,14 +13,11 @@ async function whyKept(bytes: Uint8Array): Promise<string | null> {
   if ('unreadable' in book) return 'is no plan of ours'
   const found = book.names.flatMap(({ name, range }) => readOwnName(name, range) ?? [])
   const own = new Set(found.flatMap(({ kind, sheetName }) => (usersSheets.has(kind) ? [] : [sheetName])))
-  // A workbook that was sealed once has lost its seal: its inventory, rules, rates or details may hold changes.
-  if (own.size > 0 && found.some(({ kind }) => usersSheets.has(kind)))
-    return 'was saved by another program since, perhaps with changes of yours'
-  if (own.size === 0 || !book.sheets.every((sheet) => own.has(sheet.name)))
-    return 'holds other sheets than a plan\u2019s'
-  return (await isAsPacked(bytes))
-    ? null
-    : 'was saved by another program since, perhaps with changes of yours'
+  // What we wrote was sealed: its documents, inventory, rules, rates or details may hold changes now.
+  const withInventory = found.some(({ kind }) => usersSheets.has(kind))
+  return own.size > 0 && (withInventory || book.sheets.every((sheet) => own.has(sheet.name)))
+    ? 'was saved by another program since, perhaps with changes of yours'
+    : 'holds other sheets than a plan\u2019s'
 }
 
 function unwritable(path: string, error: unknown): Refusal {
