@@ -47,7 +47,7 @@ export interface Reads<T> {
   readonly kind: ColumnKind
   /** Stands for a blank cell and for a column that is not there. */
   readonly absent: T
-  /** What a cell that cannot be read means: "row" where the row cannot be planned without it. */
+  /** What a cell that cannot be read means: "row" where the row, or the tree, cannot be planned without it. */
   readonly unread: 'row' | Instead<T>
   readonly choice?: ChoiceName
   /** Degrees at most. */
@@ -85,6 +85,11 @@ export function text<A extends string | null>(absent: A, said = 'it was left out
 
 /** The id by which the rows of a tree belong together. */
 export const treeId: Reads<string> = { kind: 'text', absent: '', unread: 'row' }
+
+/** One of the words of a choice on which the plan rests: a word that is not known holds up the limb or the tree. */
+export function askedChoice<N extends ChoiceName>(name: N): Reads<Choice<N> | null> {
+  return { kind: 'choice', choice: name, absent: null, unread: 'row' }
+}
 
 /** One of the words of a choice; `absent` also where the word cannot be read. */
 export function choice<N extends ChoiceName, A extends Choice<N> | null>(

@@ -1,4 +1,5 @@
 import {
+  askedChoice,
   choice,
   date,
   dead,
@@ -110,7 +111,7 @@ export const columns = [
     field: 'form',
     of: 'tree',
     name: 'Form',
-    reads: choice('form', null, 'it counts as not given'),
+    reads: askedChoice('form'),
     use: 'plan',
     words: ['form', 'tree form', 'habit', 'growth habit', 'growth form', 'crown form']
   },
@@ -118,7 +119,7 @@ export const columns = [
     field: 'stage',
     of: 'tree',
     name: 'Life stage',
-    reads: choice('lifeStage', null, 'it counts as not given'),
+    reads: askedChoice('lifeStage'),
     use: 'plan',
     words: ['life stage', 'stage', 'age class', 'age', 'maturity']
   },
@@ -390,7 +391,7 @@ export const columns = [
     field: 'role',
     of: 'limb',
     name: 'Role',
-    reads: choice('role', null, 'the row counts as a limb'),
+    reads: askedChoice('role'),
     use: 'plan',
     words: ['role', 'limb role', 'type']
   },

@@ -173,7 +173,13 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'not-a-choice': {
     message:
       '{count} cells of {columns} could not be read: {cells}. They read {texts}, which is not one of {choices}.',
-    remedy: 'Choose one of {choices} in each.',
+    remedy: 'Choose one of {choices} in each, or clear the cells where it is not known.',
+    by: ['choices']
+  },
+  'choice-number': {
+    message:
+      '{columns} is given in numbers and not in words in {count} cells: {cells}. They read {texts}, and none of them says what it means.',
+    remedy: 'Type {choices} instead of the numbers, or the word beside the number, such as “1 - {value}”.',
     by: ['choices']
   },
   'not-a-date': {

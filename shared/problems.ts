@@ -405,7 +405,12 @@ const catalog = {
   'not-a-choice': {
     level: 'row',
     message: '{column} at {cell} reads “{text}”, which is not one of {choices}.',
-    remedy: 'Choose one of {choices}.'
+    remedy: 'Choose one of {choices}, or clear the cell where it is not known.'
+  },
+  'choice-number': {
+    level: 'row',
+    message: '{column} at {cell} reads {text}, a number and not a word: what does it mean?',
+    remedy: 'Type {choices} instead of the number, or the word beside it, such as “{text} - {value}”.'
   },
   'not-a-date': {
     level: 'doubt',

@@ -77,7 +77,7 @@ function judgedLines(plan: TreePlan): string[] {
     case 'some':
       return folded(`${judged} (${notJudgedLimbs(plan)}): see ${notPlanned} below.`, 2)
     case 'none':
-      return folded(`${judged}: measure again, see ${notPlanned} below.`, 2)
+      return folded(`${judged}: survey them again, see ${notPlanned} below.`, 2)
   }
 }
 

@@ -49,6 +49,11 @@ export function template<T>(values: T): T {
   return JSON.parse(JSON.stringify(values)) as T
 }
 
+/** Whether a word of the column that is not known is asked, as nothing may be planned on a guess at it. */
+export function isAsked({ kind, unread }: Reads<unknown>): boolean {
+  return kind === 'choice' && unread === 'row'
+}
+
 /** Puts what a cell gives where it belongs; the dictionary's types hold the value to the place. */
 export function put(
   into: object,

@@ -18,6 +18,8 @@ export interface Limb extends LimbValues {
 /** One tree with its limbs: a value for every column of trees in `shared/columns.ts`. */
 export interface Tree extends TreeValues {
   readonly row: number
+  /** Why none of its limbs can be judged, where a word that the plan rests on is not known; null otherwise. */
+  readonly unplannable: string | null
   readonly limbs: readonly Limb[]
 }
 

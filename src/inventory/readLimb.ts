@@ -4,7 +4,15 @@ import { asDoubt, problem, type Problem } from '../../shared/problems'
 import { atLeast } from '../formulas/boundary'
 import type { CellReader } from './cellReader'
 import { checkAlongLimb } from './checkLimb'
-import { blankLimb, keptColumns, put, template, type Building, type KeptColumn } from './columnReaders'
+import {
+  blankLimb,
+  isAsked,
+  keptColumns,
+  put,
+  template,
+  type Building,
+  type KeptColumn
+} from './columnReaders'
 import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
 import type { OpenPart } from './openParts'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
@@ -60,7 +68,9 @@ export function readLimb(reader: LimbReader, tree: Pick<Tree, 'id' | 'height'>, 
   const limb: Building<Limb> = { ...nothing, row: open.first + row }
   for (const column of columns) {
     const reading = column.reader.read(row)
-    if (reading !== null) put(limb, column, reading, inventory.problems)
+    if (reading === null) continue
+    put(limb, column, reading, inventory.problems)
+    if (isUnread(reading) && isAsked(column.reads)) limb.unplannable ??= reading.message
   }
   if (limb.id === '') limb.id = open.part.group ?? `row ${rowPlace(inventory, limb.row).number}`
   if (leaderWords.test(limb.id)) markLeader(reader, limb, row)
@@ -83,14 +93,17 @@ function markLeader(
   inventory.problems.push(found)
 }
 
-/** Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter. */
+/**
+ * Diameter, stem, origin and tip. A leader needs none of them, dead wood only its diameter, and of a row that is asked about
+ * anyway nothing more is asked.
+ */
 function readMeasurements(
   reader: LimbReader,
   tree: Pick<Tree, 'id' | 'height'>,
   limb: Building<Limb>,
   row: number
 ): void {
-  const needed = limb.role !== 'leader'
+  const needed = limb.role !== 'leader' && limb.unplannable === null
   const live = needed && !limb.dead
   limb.diameter = take(reader, tree, limb, row, 'diameter', needed, diameterAt(reader, row))
   const stem = stemAt(reader, limb, row)

@@ -3,6 +3,7 @@ import type { Field } from '../../shared/columns'
 import { problem } from '../../shared/problems'
 import {
   blankTree,
+  isAsked,
   keptColumns,
   put,
   template,
@@ -11,12 +12,13 @@ import {
   type Readers
 } from './columnReaders'
 import type { Limb, OpenInventory, Tree } from './inventory'
+import { isUnread } from './reading'
 import type { OpenPart } from './openParts'
 
 /** A tree to which rows are still added. */
 export type OpenTree = Building<Omit<Tree, 'limbs'>> & { readonly limbs: Limb[] }
 
-const nothing: Tree = template({ ...blankTree, row: 0, limbs: [] })
+const nothing: Tree = template({ ...blankTree, row: 0, unplannable: null, limbs: [] })
 
 /** A tree of which no row was read yet. */
 export function newTree(id: string, row: number): OpenTree {
@@ -103,7 +105,9 @@ function take(reader: TreeReader, tree: OpenTree, typed: Typed, row: number, col
   if (known === undefined) {
     typed.cells[column.slot] = cell
     typed.rows[column.slot] = reader.open.first + row
-    put(tree, column, column.reader.read(row), reader.inventory.problems)
+    const reading = column.reader.read(row)
+    put(tree, column, reading, reader.inventory.problems)
+    if (isUnread(reading) && isAsked(column.reads)) tree.unplannable ??= reading.message
   } else if (String(cell).trim() !== String(known).trim()) reportTwoValues(reader, tree, typed, row, column)
 }
 

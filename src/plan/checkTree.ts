@@ -52,12 +52,12 @@ export function isTold({ code, message }: Problem, before: readonly Problem[]): 
   return ofColumns.has(code) && before.some((told) => told.message === message)
 }
 
-function hasColumn({ matches }: Inventory, field: Field): boolean {
+export function hasColumn({ matches }: Inventory, field: Field): boolean {
   return matches.some((match) => match.field === field)
 }
 
 /** What the tree is planned as where a value is missing. */
-export function assumed(surveyed: SurveyedTree, field: 'stage' | 'vigor', value: string): Problem {
+export function assumed(surveyed: SurveyedTree, field: 'form' | 'stage' | 'vigor', value: string): Problem {
   const { name } = columnOf(field)
   const facts = { column: name.toLowerCase(), value }
   return hasColumn(surveyed.inventory, field)

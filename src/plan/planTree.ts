@@ -2,7 +2,7 @@ import { visitInterval, type Rules } from '../../shared/rules'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
-import type { Limb } from '../inventory/inventory'
+import type { Limb, Tree } from '../inventory/inventory'
 import { isOut, treeProblem, type Findings, type Refusal, type SurveyedTree } from './checkTree'
 import type { LeaderChoice, TreePlan, Visit } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
@@ -22,9 +22,10 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
   const { rules, year } = wanted
   const known = basics(surveyed.tree, rules, wanted.date)
   const unjudged = unjudgedTree(known, rules)
-  const assumed = basicsProblems(surveyed, known, rules)
   const { tree } = surveyed
   if (known.form === 'palm') return palm(surveyed, { ...unjudged, notJudged: tree.limbs })
+  if (tree.unplannable !== null) return asked(tree, tree.unplannable, unjudged)
+  const assumed = basicsProblems(surveyed, known, rules)
   if (tree.limbs.length === 0) {
     const { plan, problems, refused } = planWithoutLimbs(surveyed, unjudged, rules)
     return { plan, problems: [...assumed, ...problems], refused }
@@ -65,6 +66,17 @@ function urgencyOf({ limbs }: Visit, { limbs: grown }: PreparedTree): number {
 function isStem(limb: Limb, grown: PreparedTree['limbs']): boolean {
   for (const each of grown) if (each.surveyed === limb) return each.isStem
   return false
+}
+
+/** Life stage or form is not known: nothing is planned on a guess, and all rows wait for the answer. */
+function asked(tree: Tree, reason: string, unjudged: TreePlan): PlannedTree {
+  const rows = tree.limbs.filter((limb) => limb.unplannable === null)
+  const refused = tree.limbs.length === 0 ? [null] : rows
+  return {
+    plan: { ...unjudged, allowedRemoval: 0, allowedBasis: 'not known', notJudged: tree.limbs },
+    problems: [],
+    refused: refused.map((limb) => ({ limb, reason }))
+  }
 }
 
 /** A palm is refused with a sentence, all of its rows with it. */

@@ -4,7 +4,7 @@ import type { Problem } from '../../shared/problems'
 import { classGrowth, stageGrowthFactor, type Rules } from '../../shared/rules'
 import { allowedRemoval } from '../formulas/removal'
 import type { Tree } from '../inventory/inventory'
-import { assumed, treeProblem, type SurveyedTree } from './checkTree'
+import { assumed, hasColumn, treeProblem, type SurveyedTree } from './checkTree'
 import { vigorWithDieback, wasJustPruned } from './stops'
 import { formOf } from './treeForm'
 
@@ -45,10 +45,12 @@ export function allowedFirst({ tree, stage, vigor, justPruned }: TreeBasics, rul
 
 /** What is told of a tree's basics: what was assumed, poor vigor, and what stops live cuts. */
 export function basicsProblems(surveyed: SurveyedTree, known: TreeBasics, rules: Rules): Problem[] {
-  const { tree, stage, vigor } = known
+  const { tree, form, stage, vigor } = known
   const problems: Problem[] = []
   if (tree.stage === null) problems.push(assumed(surveyed, 'stage', stage))
   if (tree.vigor === null) problems.push(assumed(surveyed, 'vigor', tree.vigor ?? 'fair'))
+  if (tree.form === null && form === 'decurrent' && hasColumn(surveyed.inventory, 'form'))
+    problems.push(assumed(surveyed, 'form', form))
   if (tree.dieback !== null && vigor !== (tree.vigor ?? 'fair')) {
     const facts = { value: percent(tree.dieback), text: vigor }
     problems.push(treeProblem(surveyed, 'dieback-counts', tree.row, 'dieback', facts))

@@ -24,6 +24,7 @@ export function inventedTree(id: string, row: number, limbs: Limb[], more: Parti
     ...blankTree,
     id,
     row,
+    unplannable: null,
     species: 'Hornbeam',
     trunk: 190,
     height: 10,

@@ -92,7 +92,7 @@ describe('a tree of which no limb could be judged', () => {
 
   test('is called so in the text output', async () => {
     const { text } = await all
-    expect(aboutTree(text, 'N1')).toContain('Limbs not judged: measure again')
+    expect(aboutTree(text, 'N1')).toContain('Limbs not judged: survey them again')
     expect(aboutTree(text, 'N1')).not.toMatch(/No cut/)
   })
 
@@ -104,7 +104,7 @@ describe('a tree of which no limb could be judged', () => {
 
   test('is called so in the work order', async () => {
     expect(textOf((await all).file.sheet('Work order'))).toContain(
-      'Tree N1: limbs not judged; measure them again'
+      'Tree N1: limbs not judged; survey them again'
     )
   })
 
@@ -112,14 +112,14 @@ describe('a tree of which no limb could be judged', () => {
     const sheet = (await all).file.sheet('Client report')
     const words = rowsOf(sheet, 'N1')
     expect(words).toContain('Not judged yet.')
-    expect(words).toContain('could not be judged from what was measured')
+    expect(words).toContain('could not be judged from what was surveyed')
     expect(words).not.toMatch(/No cut|needs a cut|None of/)
-    expect(textOf(sheet)).toContain('The limbs of 1 tree could not be judged and are to be measured again.')
+    expect(textOf(sheet)).toContain('The limbs of 1 tree could not be judged and are to be surveyed again.')
   })
 
   test('has nothing specified', async () => {
     const words = textOf((await all).file.sheet('Specification'))
-    expect(words).toContain('limbs not judged. Measure them again, then specify.')
+    expect(words).toContain('limbs not judged. Survey them again, then specify.')
     expect(words).not.toContain('None at present')
   })
 })
@@ -130,10 +130,10 @@ describe('a tree of which some limbs could be judged', () => {
     expect(aboutTree(text, 'S1')).toContain('2 of 5 limbs not judged (limbs B and E)')
     expect(rowsOf(file.sheet('Cut plan'), 'S1')).toContain('2 of 5 limbs not judged: limbs B and E.')
     expect(textOf(file.sheet('Work order'))).toContain(
-      '2 of 5 limbs not judged: leave limbs B and E and measure again.'
+      '2 of 5 limbs not judged: leave limbs B and E and survey again.'
     )
     expect(rowsOf(file.sheet('Client report'), 'S1')).toContain(
-      '2 of 5 limbs not judged: to be measured again.'
+      '2 of 5 limbs not judged: to be surveyed again.'
     )
     expect(textOf(file.sheet('Specification'))).toContain(
       '2 of 5 limbs not judged (limbs B and E): left as they are'
@@ -182,4 +182,79 @@ test('where nothing could be judged, no surface says that no cut is needed', asy
     const needless = /No cut (now|is planned|is needed)|needs a cut|is to be pruned/
     expect([sheet.kind, needless.test(words)]).toEqual([sheet.kind, false])
   }
+})
+
+describe('a life stage, form or role that is a word nobody knows', () => {
+  const words: Table = [
+    [...rows[0]!, 'Form'],
+    ['A1', 7, 30, 6, 'adolescent', 'good', 'A', '', 4.1, 5, 7, 28, ''],
+    ['A1', '', '', '', '', '', 'B', '', 2.7, 5, 6.5, 24, ''],
+    ['A2', 7, 30, 6, 'adolescent', 'good', 'A', '', 4.1, 5, 7, 28, ''],
+    ['F1', 7, 30, 6, 'young', 'good', 'A', '', 4.1, 5, 7, 28, 'like a lollipop'],
+    ['R1', 8, 31, 6, 'young', 'good', 'A', '', 4.2, 5, 7, 29, 'decurrent'],
+    ['R1', '', '', '', '', '', 'B', 'boss', 2.7, 5, 6.5, 24, ''],
+    ['R1', '', '', '', '', '', 'C', 'boss', 2.2, 5, 6.5, 24, ''],
+    ['G1', 7, 30, 6, '', 'good', 'A', '', 4.1, 5, 7, 28, '']
+  ]
+  const asked = made('asked', words)
+
+  test('holds up its tree, or its limb, and nothing else', async () => {
+    const { printed } = await asked
+    expect(printed.unplanned.map(({ tree, row }) => [tree, row])).toEqual([
+      ['A1', 2],
+      ['A1', 3],
+      ['A2', 4],
+      ['F1', 5],
+      ['R1', 7],
+      ['R1', 8]
+    ])
+    expect(printed.summary).toMatchObject({ trees: 5, treesNotPlanned: 3 })
+    const cut = printed.trees.flatMap(({ tree, visits }) =>
+      (visits[0]?.cuts ?? []).map(({ limb }) => [tree, limb])
+    )
+    expect(cut).toEqual([
+      ['R1', 'A'],
+      ['G1', 'A']
+    ])
+    expect(printed.estimate.lines.map(({ tree }) => tree)).toEqual(expect.arrayContaining(['G1', 'R1']))
+  })
+
+  test('is asked once a column, with what waits for the answer', async () => {
+    const { text, printed } = await asked
+    const told = printed.problems.filter(({ code }) => code === 'not-a-choice')
+    expect(told.map(({ count, message }) => [count, message.split(',')[0]])).toEqual([
+      [2, '2 cells of “Life stage” could not be read: asked!E2 and E4. They read “adolescent”'],
+      [1, 'Form at asked!M5 reads “like a lollipop”'],
+      [2, '2 cells of “Role” could not be read: asked!H7 and H8. They read “boss”']
+    ])
+    expect(text.replace(/\s+/g, ' ')).toContain('3 limbs wait for them: rows 2 to 4.')
+  })
+
+  test('leaves a blank cell missing, with what is taken said once', async () => {
+    const { printed } = await asked
+    const taken = printed.problems.filter(({ code }) => code === 'assumed-value')
+    expect(taken.map(({ message }) => message)).toEqual([
+      'Tree G1 has no life stage (asked!E9); it was planned as mature.',
+      'Tree G1 has no form (asked!M9); it was planned as decurrent.'
+    ])
+  })
+
+  test('shows as not judged on every sheet', async () => {
+    const { text, file } = await asked
+    for (const tree of ['A1', 'F1']) {
+      expect(aboutTree(text, tree)).toContain('Limbs not judged')
+      expect(rowsOf(file.sheet('Cut plan'), tree)).toContain('Limbs not judged')
+      expect(rowsOf(file.sheet('Client report'), tree)).toContain('Not judged yet.')
+    }
+    expect(textOf(file.sheet('Work order'))).toContain('Trees A1, A2 and F1: limbs not judged')
+    expect(rowsOf(file.sheet('Cut plan'), 'R1')).toContain('2 of 3 limbs not judged: limbs B and C.')
+    expect(textOf(file.sheet('Work order'))).toContain('2 of 3 limbs not judged: leave limbs B and C')
+  })
+
+  test('holds up a tree without limbs too, which gets no budget figure', async () => {
+    const { code, printed } = await madeText('bare', [rows[0]!, ['B1', 9, 33, 7, 'adolescent', 'good']])
+    expect(code).toBe(3)
+    expect(printed.unplanned.map(({ tree, row }) => [tree, row])).toEqual([['B1', 2]])
+    expect(printed.estimate.budgetFigures).toEqual([])
+  })
 })

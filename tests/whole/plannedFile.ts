@@ -38,6 +38,7 @@ export interface PrintedTree {
 export interface PrintedProblem {
   readonly code: string
   readonly cell: string
+  readonly count: number
   readonly message: string
   readonly remedy: string
 }
@@ -57,6 +58,7 @@ export interface Printed {
     readonly subtotal: string
     readonly tax: string
     readonly total: string
+    readonly budgetFigures?: readonly { readonly tree: string; readonly price: string }[]
   }
   readonly problems: readonly PrintedProblem[]
 }

@@ -30,7 +30,8 @@ export function wordReader(
   cells: ColumnCells,
   isMissing: (text: string, row: number) => boolean
 ): WordReader {
-  const { kind, choice: named } = cells.column.reads
+  const { kind, choice: named, unread } = cells.column.reads
+  const isAsked = unread === 'row'
   /** Ticks for included bark, which do not say how far it reaches. */
   const ticks = new Tally()
   /** Numbers that stand for words nobody has named. */
@@ -55,7 +56,7 @@ export function wordReader(
       return found
     }
     if (isMissing(text, row)) return null
-    if (isOnScale(name, text)) return count(scale, text, row)
+    if (isOnScale(name, text)) return isAsked ? askedNumber(name, row) : count(scale, text, row)
     if (name === 'vigor' && dead.test(text.trim())) return new Noted('poor', cells.problem('vigor-dead', row))
     return cells.problem('not-a-choice', row, { choices: listChoices(name) })
   }
@@ -117,6 +118,11 @@ export function wordReader(
 
   function isOnScale(name: ChoiceName, text: string): boolean {
     return /^\s*\d+([.,]\d+)?\s*$/.test(text) && cells.conventions.scale(name) !== null
+  }
+
+  function askedNumber(name: ChoiceName, row: number): Problem {
+    const [first = ''] = Object.keys(choices[name])
+    return cells.problem('choice-number', row, { value: first, choices: listChoices(name) })
   }
 
   function count(tally: Tally, text: string, row: number): null {

@@ -94,7 +94,7 @@ function summary(plan: Plan): string[] {
   const rest = [
     unmeasured > 0 && ` The limbs of ${counted(unmeasured, 'tree')} have not been measured yet.`,
     unjudged > 0 &&
-      ` The limbs of ${counted(unjudged, 'tree')} could not be judged and are to be measured again.`
+      ` The limbs of ${counted(unjudged, 'tree')} could not be judged and are to be surveyed again.`
   ]
     .filter(Boolean)
     .join('')

@@ -145,8 +145,8 @@ function whyUncut(plan: TreePlan): string {
 function notJudgedYet(plan: TreePlan): string {
   const judged = judgedOf(plan)
   if (judged === 'none')
-    return 'Its limbs could not be judged from what was measured; they are to be measured again.'
-  if (judged === 'some') return `${judgedWords(plan)}: to be measured again.`
+    return 'Its limbs could not be judged from what was surveyed; they are to be surveyed again.'
+  if (judged === 'some') return `${judgedWords(plan)}: to be surveyed again.`
   return ''
 }
 

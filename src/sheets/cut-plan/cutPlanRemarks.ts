@@ -129,7 +129,7 @@ export function addUncut(draft: SheetDraft, trees: readonly TreePlan[]): void {
     ['Tree', 'Species', 'What was not judged', 'What to do'],
     aboutTrees(of('some', 'none'), (tree) => [
       `${capital(judgedWords(tree))}: ${notJudgedLimbs(tree)}.`,
-      'See “Rows that could not be planned”, measure again and plan again.'
+      'See “Rows that could not be planned”, survey them again and plan again.'
     ])
   )
   addRemarks(

@@ -87,7 +87,7 @@ export function addHead(
 
 const lists: readonly (readonly [NotOnRound['list'], string])[] = [
   ['elsewhere', 'Not on this round'],
-  ['not judged', 'Not judged: measure again, then plan again; the cut plan says why'],
+  ['not judged', 'Not judged: survey again, then plan again; the cut plan says why'],
   ['look', 'No cut now, and not done'],
   ['nothing', 'Skip: nothing to do at this visit']
 ]

@@ -7,7 +7,7 @@ import { visitsIn, type ChosenOffer } from '../offered'
 function whyNot(plan: TreePlan): string {
   const judged = judgedOf(plan)
   if (judged === 'no limbs') return 'no limbs listed. Survey them, then specify.'
-  if (judged === 'none') return 'limbs not judged. Measure them again, then specify.'
+  if (judged === 'none') return 'limbs not judged. Survey them again, then specify.'
   if (plan.visits.some(({ visit, cuts }) => visit === 1 && cuts.length > 0))
     return 'work not in what is offered.'
   const left = judged === 'some' ? `; ${judgedWords(plan)}` : ''

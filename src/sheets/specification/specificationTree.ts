@@ -115,7 +115,7 @@ function laterVisits(visits: readonly Visit[], system: UnitSystem): string[] {
 function uncut(plan: TreePlan): string {
   const judged = judgedOf(plan)
   if (judged === 'no limbs') return 'None specified: its limbs are not listed. Survey them, then specify.'
-  if (judged === 'none') return 'None specified: its limbs were not judged. Measure them again, then specify.'
+  if (judged === 'none') return 'None specified: its limbs were not judged. Survey them again, then specify.'
   if (plan.allowedRemoval <= 0) return `None: ${closed(`no live foliage to spare (${plan.allowedBasis})`)}`
   return 'None at present.'
 }

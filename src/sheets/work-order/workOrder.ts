@@ -117,7 +117,7 @@ function unreadWords({ unplanned, trees }: Plan): string[] {
   const words = [...rows].slice(0, mostRowsNamed).map(([tree, list]) => {
     const name = tree === '' ? 'No tree named' : `Tree ${tree}`
     const which = `${rowsNamed(list)} of the inventory`
-    return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${plural(list.length, 'that limb', 'those limbs')} and measure again.`
+    return `${name}, ${which}: could not be planned as written, the cut plan says why. Leave ${plural(list.length, 'that limb', 'those limbs')} and survey again.`
   })
   const more = rows.size - words.length
   return more <= 0
@@ -131,7 +131,7 @@ function unreadWords({ unplanned, trees }: Plan): string[] {
 function whyNotOrdered(plan: TreePlan, year: number): string {
   const judged = judgedOf(plan)
   if (judged === 'no limbs') return 'no limbs listed; survey them, then plan again.'
-  if (judged === 'none') return 'limbs not judged; measure them again, then plan again.'
+  if (judged === 'none') return 'limbs not judged; survey them again, then plan again.'
   if (plan.visits.some((visit) => visit.year === year && visit.cuts.length > 0))
     return 'work not in what was ordered.'
   const left = judged === 'some' ? `; ${judgedWords(plan)}` : ''

@@ -115,7 +115,7 @@ function addFacts(draft: PrintedDraft, stop: Stop, system: UnitSystem): void {
   if (scaffold !== '') draft.prose(scaffold, plain, said, 'Scaffold')
   if (stop.tree.notJudged.length > 0)
     draft.prose(
-      `${judgedWords(stop.tree)}: leave ${notJudgedLimbs(stop.tree)} and measure again.`,
+      `${judgedWords(stop.tree)}: leave ${notJudgedLimbs(stop.tree)} and survey again.`,
       plain,
       said,
       'Not judged'

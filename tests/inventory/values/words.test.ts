@@ -47,6 +47,17 @@ test('numbers without words are asked about once, and nothing is guessed', () =>
   ])
 })
 
+test('numbers for life stages hold up their trees until their meaning is given', () => {
+  const read = columnOf('Life stage', 1, 2, 3, 1)
+  expect(codesIn(read)).toEqual([
+    ['choice-number', 'A2'],
+    ['choice-number', 'A3'],
+    ['choice-number', 'A4'],
+    ['choice-number', 'A5']
+  ])
+  expect(read.trees.map(({ unplannable }) => unplannable !== null)).toEqual([true, true, true, true])
+})
+
 test('a 1 on a scale of 0, 1 and 2 is no tick', () => {
   const read = columnOf('Included bark', 0, 1, 2)
   expect(read.limbs.map(({ bark }) => bark)).toEqual(['none', 'none', 'none'])

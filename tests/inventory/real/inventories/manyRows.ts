@@ -91,9 +91,9 @@ export const thousandLimbsText = [
   ...trees.flatMap((id) => [`${id},30,6,young,good,A,4.1,5,7,28`, `${id},30,6,young,good,B,2.7,5.4,6.5,24`])
 ].join('\n')
 
-/** Unknown words for stage, vigor and bark in every row, and no diameter for limb A of every other tree. */
+/** Unknown words for access, vigor and bark in every row, and no diameter for limb A of every other tree. */
 export const thousandFaultsText = [
-  'Tree,Height (ft),Crown base (ft),Life stage,Vigor,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Included bark',
+  'Tree,Height (ft),Crown base (ft),Access,Vigor,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Included bark',
   ...trees.flatMap((id, at) => [
     `${id},30,6,zz,qq,A,${at % 2 === 0 ? '4.1' : ''},5,7,28,ww`,
     `${id},30,6,zz,qq,B,2.7,5.4,6.5,24,ww`

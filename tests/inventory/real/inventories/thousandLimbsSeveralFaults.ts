@@ -8,7 +8,7 @@ export const thousandLimbsSeveralFaults: RealInventory = {
   expected: {
     units: 'in-ft',
     columns: {
-      '': 'A tree; B height ft; C crownBase ft; D stage; E vigor; F limb; G diameter in; H stem in; I origin ft; J tip ft; K bark'
+      '': 'A tree; B height ft; C crownBase ft; D access; E vigor; F limb; G diameter in; H stem in; I origin ft; J tip ft; K bark'
     },
     trees: Array.from({ length: 500 }, (_none, at) =>
       tree(
