@@ -6,12 +6,20 @@ import { pathToFileURL } from 'node:url'
 /** A program that has to be there and is not, reported in a sentence. */
 export class MissingProgram extends Error {}
 
-const patience = 240_000
+const patience = 480_000
 
-function run(program: string, parameters: readonly string[], wanted: string): string {
+/** What a program prints, run to its end; a program that is missing is said with what installs it. */
+export function run(
+  program: string,
+  parameters: readonly string[],
+  wanted: string,
+  environment: Readonly<Record<string, string>> = {}
+): string {
   const { error, status, stdout, stderr } = spawnSync(program, parameters, {
     encoding: 'utf8',
-    timeout: patience
+    timeout: patience,
+    maxBuffer: 1 << 28,
+    env: { ...process.env, ...environment }
   })
   if ((error as NodeJS.ErrnoException | undefined)?.code === 'ENOENT')
     throw new MissingProgram(
@@ -34,19 +42,45 @@ const settings = `<?xml version="1.0" encoding="UTF-8"?>
 </oor:items>
 `
 
+/** With the font of the same measure as the usual one, Calibri, or on a machine that has nothing of the kind. */
+export type Fonts = 'metric font' | 'fallback font'
+
+/** Carlito is the font of Calibri's measure; these are what a system may take in its place. */
+const withoutMetricFont = `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <include ignore_missing="yes">/etc/fonts/fonts.conf</include>
+  <selectfont>
+    <rejectfont><pattern><patelt name="family"><string>Carlito</string></patelt></pattern></rejectfont>
+    <rejectfont><pattern><patelt name="family"><string>Calibri</string></patelt></pattern></rejectfont>
+  </selectfont>
+</fontconfig>
+`
+
 /** LibreOffice with a profile of its own in this folder, so that nobody's settings are read or changed. */
 export class OfficeSuite {
   private readonly profile: string
+  private readonly environment: Readonly<Record<string, string>>
 
-  constructor(folder: string) {
+  constructor(folder: string, fonts: Fonts = 'metric font') {
     this.profile = join(folder, 'profile')
     mkdirSync(join(this.profile, 'user'), { recursive: true })
     writeFileSync(join(this.profile, 'user', 'registrymodifications.xcu'), settings)
+    const fontFile = join(folder, 'fonts.conf')
+    if (fonts === 'fallback font') writeFileSync(fontFile, withoutMetricFont)
+    this.environment = fonts === 'fallback font' ? { FONTCONFIG_FILE: fontFile } : {}
+    const usual = run('fc-match', ['-f', '%{family}', 'Calibri'], 'fontconfig', this.environment)
+    if ((fonts === 'metric font') !== /Carlito|Calibri/.test(usual))
+      throw new MissingProgram(
+        fonts === 'metric font'
+          ? 'The font Carlito is missing: install it (fonts-crosextra-carlito), then run the check again.'
+          : `A font of Calibri’s measure cannot be left out: ${usual}.`
+      )
   }
 
   private start(...parameters: string[]): string {
     const installation = `-env:UserInstallation=${pathToFileURL(this.profile).href}`
-    return run('soffice', [installation, '--headless', ...parameters], 'LibreOffice Calc')
+    return run('soffice', [installation, '--headless', ...parameters], 'LibreOffice Calc', this.environment)
   }
 
   version(): string {
@@ -62,10 +96,4 @@ export class OfficeSuite {
       throw new Error(`LibreOffice made ${String(made.length)} files of ${String(files.length)} in ${into}.`)
     return made
   }
-}
-
-/** The text of a PDF, page by page. */
-export function pagesOf(pdf: string): string[] {
-  const text = run('pdftotext', ['-layout', '-enc', 'UTF-8', pdf, '-'], 'Poppler’s utilities')
-  return text.split('\f').slice(0, -1)
 }
