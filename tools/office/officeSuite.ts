@@ -8,7 +8,7 @@ export class MissingProgram extends Error {}
 
 const patience = 480_000
 
-/** What a program prints, run to its end; a program that is missing is said with what installs it. */
+/** What a program prints, run to its end; a missing program is reported with what installs it. */
 export function run(
   program: string,
   parameters: readonly string[],

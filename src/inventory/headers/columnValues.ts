@@ -27,19 +27,20 @@ export interface ColumnValues {
 /** Rows that are looked at below a header. */
 const sample = 200
 
-const leadingNumber = /^[<>~≈±+-]?\s*[ø⌀]?\s*(\d[\d\s.,'’]*)/i
+const leadingNumber = /^(?:[<>~≈±+]|([-−]))?\s*[ø⌀]?\s*(\d[\d\s.,'’]*)/i
 
 function numberOf(cell: Cell): number | null {
   if (typeof cell === 'number') return Number.isFinite(cell) ? cell : null
   const found = typeof cell === 'string' ? leadingNumber.exec(cell.trim()) : null
-  if (found?.[1] === undefined) return null
+  if (found?.[2] === undefined) return null
   const value = Number(
-    found[1]
+    found[2]
       .replace(/[\s'’]/g, '')
       .replace(/,(\d{1,2}|\d{4,})$/, '.$1')
       .replaceAll(',', '')
   )
-  return Number.isFinite(value) ? value : null
+  if (!Number.isFinite(value)) return null
+  return found[1] === undefined ? value : -value
 }
 
 const unitBehind = /\d\s*(\p{L}{1,11}\.?|["”″'’′])$/u

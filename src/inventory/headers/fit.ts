@@ -44,6 +44,8 @@ function fitsLength(values: ColumnValues, field: Field, unit: LengthUnit | null)
   const enough = values.numeric < 0.6 ? 0.85 : 1
   if (range === undefined || values.median === null) return enough
   const median = values.median
+  // Nothing on a tree is shorter than nothing: a place on the globe is, or a difference.
+  if (median < 0) return 0.4
   const units: readonly LengthUnit[] = unit === null ? ['in', 'cm', 'mm', 'ft', 'm'] : [unit]
   const isOrdinary = (millimeters: number): boolean => millimeters >= range[0] && millimeters <= range[1]
   // What the cells themselves say goes before what the header says.

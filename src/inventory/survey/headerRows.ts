@@ -266,21 +266,32 @@ const measures: ReadonlySet<Field | null> = new Set([
 ])
 const ofOneLimb: ReadonlySet<Field | null> = new Set([...measures, 'limb'])
 
-/** Whether groups are limbs: each has two measures or more, and no column beside them tells of a single limb. */
-function areLimbs({ common, groups }: ColumnGroups, meanings: readonly ColumnMeaning[]): boolean {
+/**
+ * The meanings of the columns where groups are limbs: each has two measures or more, and no column beside them tells of a
+ * single limb. Where each has three or more, a column beside them that only may do so (a length, or a longitude) is left.
+ */
+function ofLimbs(
+  { common, groups }: ColumnGroups,
+  meanings: readonly ColumnMeaning[]
+): readonly ColumnMeaning[] | null {
   const fieldAt = (at: number): Field | null => meanings[at]?.field ?? null
   const own = (groups[0]?.columns ?? []).filter((at) => at >= 0 && measures.has(fieldAt(at)))
-  return own.length >= 2 && !common.some((at) => ofOneLimb.has(fieldAt(at)))
+  if (own.length < 2) return null
+  const beside = common.filter((at) => ofOneLimb.has(fieldAt(at)))
+  if (beside.length === 0) return meanings
+  const mayBe = (at: number) => measures.has(fieldAt(at)) && meanings[at]?.confidence !== 'sure'
+  if (own.length < 3 || !beside.every(mayBe)) return null
+  return meanings.map((meaning, at) => (beside.includes(at) ? { ...meaning, field: null } : meaning))
 }
 
 /** The meanings of the columns by groups where those are limbs, and one by one where not. */
 function assigned(columns: readonly HeadedColumn[]): {
-  meanings: ColumnMeaning[]
+  meanings: readonly ColumnMeaning[]
   groups: ColumnGroups | null
 } {
   for (const groups of columnGroups(columns.map(({ header }) => header))) {
-    const meanings = assignGrouped(columns, groups)
-    if (areLimbs(groups, meanings)) return { meanings, groups }
+    const meanings = ofLimbs(groups, assignGrouped(columns, groups))
+    if (meanings !== null) return { meanings, groups }
   }
   return { meanings: assignColumns(columns), groups: null }
 }

@@ -42,6 +42,20 @@ describe('columns that repeat for each limb', () => {
     expect(table?.header.groups).toBeNull()
   })
 
+  it.each([
+    ['Long.', '"-83,51102"'],
+    ['Long.', '13.40512'],
+    ['Longitud', '"13,40512"'],
+    ['Length', '12']
+  ])('are limbs beside a column “%s” of %s, which may be a length or a longitude', (header, cell) => {
+    const group = (limb: number) =>
+      ['ID', 'diameter (in)', 'stem (in)', 'origin (ft)', 'tip (ft)'].map((name) => `Limb ${limb} ${name}`)
+    const text = `Tree,Height (ft),${header},${[...group(1), ...group(2)].join(',')}\nT1,30,${cell},A,4.1,5.0,7,28,B,2.7,5.4,6.5,24`
+    const [table] = sheetTables({ name: 'Survey', rows: readCsv(text), top: 0, left: 0 })
+    expect(table?.header.groups?.groups).toHaveLength(2)
+    expect(table?.header.columns[2]?.meaning.field).toBeNull()
+  })
+
   it('are no limbs where nothing in them is measured', () => {
     const text =
       'Tree,Limb,Limb dia (in),Stem dia (in),Origin (ft),Tip (ft),Photo 1,Link 1,Photo 2,Link 2\nT1,A,4.1,5,7,28,a.jpg,x,b.jpg,y'
