@@ -219,6 +219,14 @@ export const columns = [
     words: ['site', 'location', 'address', 'street', 'place']
   },
   {
+    field: 'zone',
+    of: 'tree',
+    name: 'Zone',
+    reads: text(''),
+    use: 'document',
+    words: ['zone', 'area', 'sector', 'district', 'section']
+  },
+  {
     field: 'lastPruned',
     of: 'tree',
     name: 'Last pruned',

@@ -79,6 +79,8 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'headers-again': null,
   'totals-left-out': null,
   'notes-left-out': null,
+  'zones-from-lines': null,
+  'zones-from-sheets': null,
   'no-trees-left-out': null,
   'said-no-trees': null,
   'rows-hidden': null,

@@ -232,6 +232,16 @@ const catalog = {
     message: 'Notes were left out: {rows}.',
     remedy: 'Nothing to do if these are no trees or limbs.'
   },
+  'zones-from-lines': {
+    level: 'note',
+    message: 'Zones of trees are read from the lines of text between the rows, such as “{zone}” at {cell}.',
+    remedy: 'Nothing to do if these are zones; otherwise add a column headed “Zone”.'
+  },
+  'zones-from-sheets': {
+    level: 'note',
+    message: 'Zones of trees are read from the names of the sheets, such as “{zone}” ({cell}).',
+    remedy: 'Nothing to do if these are zones; otherwise add a column headed “Zone”.'
+  },
   'no-trees-left-out': {
     level: 'note',
     message: 'Vacant sites, stumps and removed trees were left out, as there is no tree to prune: {rows}.',

@@ -19,6 +19,7 @@ import type { IdentifiedRow } from './survey/identity'
 import type { Part } from './survey/part'
 import { resolveParents } from './survey/parents'
 import { treeKey } from './survey/treeKeys'
+import { zoneAt, zonesOf, type Zones } from './survey/zones'
 
 const limbFields = new Set<Field>(
   columns.flatMap(({ of, field }) => (of === 'limb' && field !== 'notes' ? [field] : []))
@@ -28,6 +29,7 @@ interface RowReaders extends OpenPart {
   readonly trees: TreeReader
   readonly limbs: LimbReader
   readonly limbColumns: readonly number[]
+  readonly zones: Zones | null
 }
 
 interface Entry {
@@ -77,10 +79,16 @@ export function sortRows(
 function addRow(sorted: Sorted, { part, row, id, key }: IdentifiedRow): void {
   const reads = sorted.readers.get(part)
   if (reads === undefined) throw new Error('A row of a part that is not read')
-  const entry = sorted.entries.get(key) ?? addTree(sorted, key, newTree(id, reads.first + row))
+  const entry = sorted.entries.get(key) ?? addTree(sorted, key, newTreeAt(reads, id, row))
   const cells = part.block.rows[row] ?? []
   addTreeRow(reads.trees, entry.tree, entry.typed, cells, row)
   if (hasAny(cells, reads.limbColumns)) addLimb(sorted, entry, reads.limbs, row)
+}
+
+function newTreeAt({ first, zones }: RowReaders, id: string, row: number): OpenTree {
+  const tree = newTree(id, first + row)
+  if (zones !== null) tree.zone = zoneAt(zones, row)
+  return tree
 }
 
 function addTree({ inventory, entries }: Sorted, key: string, tree: OpenTree): Entry {
@@ -104,7 +112,7 @@ function rowReaders(
       const limbColumns = part.matches.flatMap(({ field, column }) =>
         field !== null && limbFields.has(field) ? [column] : []
       )
-      return [part, { part, readers, first, trees, limbs, limbColumns }]
+      return [part, { part, readers, first, trees, limbs, limbColumns, zones: zonesOf(part) }]
     })
   )
 }

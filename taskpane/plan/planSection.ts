@@ -93,5 +93,5 @@ function finder(trees: readonly TreePlan[], show: (shown: readonly TreePlan[]) =
 }
 
 function matches({ tree }: TreePlan, wanted: string): boolean {
-  return [tree.id, tree.species, tree.site].some((text) => text.toLowerCase().includes(wanted))
+  return [tree.id, tree.species, tree.zone, tree.site].some((text) => text.toLowerCase().includes(wanted))
 }

@@ -130,6 +130,7 @@ function treeFacts(treePlan: TreePlan, rules: Rules, first?: Visit) {
         `${panePercent(first.lowerFoliageBefore)} of the foliage, ${panePercent(first.lowerFoliageAfter)} after visit 1`
     ],
     ...scaffoldFacts(treePlan),
+    ['Zone', tree.zone],
     ['Location', tree.site],
     ['Tree notes', tree.notes]
   ])

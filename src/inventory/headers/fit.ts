@@ -122,10 +122,20 @@ function fitsId(values: ColumnValues, field: Field): number {
   return field === 'tree' && several > values.filled * 0.5 ? 0.7 : 1
 }
 
+/** Rows from which numbers that hardly come twice are measurements and no zones. House judgment. */
+const rowsOfZones = 6
+
+function fitsZone({ numeric, integers, distinct, filled }: ColumnValues): number {
+  if (numeric <= 0.95) return 1
+  if (integers < 0.9) return 0.5
+  return filled >= rowsOfZones && distinct > filled * 0.7 ? 0.5 : 1
+}
+
 function fitsText(values: ColumnValues, field: Field): number {
   if (field === 'species') return fitsSpecies(values)
   if (field === 'tree' || field === 'limb' || field === 'parent') return fitsId(values, field)
   if (field === 'notes' || field === 'treeNotes') return values.numeric > 0.95 ? 0.6 : 1
+  if (field === 'zone') return fitsZone(values)
   return field === 'site' && values.numeric > 0.95 && values.integers < 0.5 ? 0.5 : 1
 }
 

@@ -57,7 +57,7 @@ export function identifier(problems: Problem[]): Identifier {
 
   function addTable(parts: readonly ReadPart[], sheetStandsForTree: boolean, joined?: JoinedRows): void {
     const isForm = ({ part }: ReadPart): boolean => part.isForm
-    const [form, site] = parts.filter(isForm)
+    const [form, place] = parts.filter(isForm)
     const tables = parts.filter((each) => !isForm(each))
     const [first] = tables
     if (first === undefined) return
@@ -67,14 +67,13 @@ export function identifier(problems: Problem[]): Identifier {
         : first.ids !== null
           ? fromColumn(known, first.part, first.ids)
           : fromLimbs(first.part)
-    const divided = own === null && (first.part.sections ?? []).length > 0
+    const divided = own === null && areOfTrees(first.part)
     const constant = own === null && !divided ? fromForm(form, first.part, sheetStandsForTree) : null
     if (divided) sayOnce(problem('ids-from-lines', addressIn(first.part.block, 0, 0)))
     else if (own === null && constant === null)
       sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
     const identities = own ?? first.part.rows.map((row) => constant ?? ofRow(first.part, row))
-    const hasSite = tables.some(({ part }) => part.matches.some(({ field }) => field === 'site'))
-    addForm(form, hasSite ? undefined : site, identities)
+    addForm(form, place, identities)
     for (const { part } of tables) addRows(rows, refused, part, identities, part === first.part)
   }
 
@@ -126,19 +125,19 @@ export function identifier(problems: Problem[]): Identifier {
   /** Where nothing names the trees, each row is one. */
   function ofRow(part: Part, row: number): Identity {
     const { block } = part
-    const section = sectionAt(part, row)
+    const section = areOfTrees(part) ? sectionAt(part, row) : ''
     if (section !== '') return identity(treeInLine(section))
     return identity(`row ${block.top + row + 1}`)
   }
 
-  /** The form belongs to the only tree of its table; of several trees it tells the site alone. */
+  /** The form belongs to the only tree of its table; of several trees it tells the place alone. */
   function addForm(
     form: ReadPart | undefined,
-    site: ReadPart | undefined,
+    place: ReadPart | undefined,
     identities: readonly IdentityOrWhy[]
   ): void {
     const trees = new Map(identities.flatMap((each) => ('why' in each ? [] : [[each.key, each] as const])))
-    const told = trees.size === 1 ? form : site
+    const told = trees.size === 1 ? form : place
     if (told === undefined) return
     for (const tree of trees.values()) rows.push({ part: told.part, row: 1, id: tree.id, key: tree.key })
   }
@@ -240,6 +239,11 @@ function findWithinLimbs(part: Part): WithinLimbs | null {
   const trees = ids.map((id) => /^(.+?)\s*[-_/.:]\s*[\p{L}\d]+$/u.exec(id)?.[1] ?? '')
   if (column < 0 || trees.includes('') || new Set(trees).size === trees.length) return null
   return { column, trees, first: ids[0] ?? '' }
+}
+
+/** Lines between rows of limbs stand for the trees; rows of trees are trees of their own. */
+function areOfTrees({ of, sections }: Part): boolean {
+  return of !== 'trees' && sections.length > 0
 }
 
 const treeLine = new RegExp(`^${treeWord}\\.?\\s*${numberWord}?\\s*([\\p{L}-]{0,3}\\d[\\p{L}\\d-]*)`, 'iu')

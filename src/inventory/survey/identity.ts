@@ -24,7 +24,14 @@ export interface Identified {
 }
 
 /** What tells one tree from another with the same id; values that change with a slip of the pen stand last. */
-export const telling = ['site', 'species', 'trunk', 'height', 'crownBase'] as const satisfies readonly Field[]
+export const telling = [
+  'zone',
+  'site',
+  'species',
+  'trunk',
+  'height',
+  'crownBase'
+] as const satisfies readonly Field[]
 export type Telling = (typeof telling)[number]
 
 /** The columns of a part that tell trees apart, in the order of `telling` (-1 for none), and the one of the limbs' ids. */
@@ -53,7 +60,7 @@ const sameSize = 0.15
 /** Whether two cells cannot both hold of one tree. */
 function areTwo(field: Telling, mine: Cell | undefined, theirs: Cell | undefined): boolean {
   if (plain(mine) === plain(theirs)) return false
-  if (field === 'site' || field === 'species') return true
+  if (field === 'zone' || field === 'site' || field === 'species') return true
   const [one, other] = [Number(mine), Number(theirs)]
   return !(Math.abs(one - other) <= sameSize * Math.max(one, other))
 }

@@ -12,7 +12,7 @@ const pairs: readonly (readonly [ofTree: Field, ofLimb: Field])[] = [
 ]
 
 /** What is the same in every row of a tree, where its id stands for one tree. */
-const ofOneTree: readonly Field[] = ['site', 'species', 'height']
+const ofOneTree: readonly Field[] = ['zone', 'site', 'species', 'height']
 
 /** Rows looked at. House judgment. */
 const looked = 400

@@ -16,7 +16,7 @@ export function tableParts({ table, matches, labeled }: MatchedTable, of: RowsOf
     sections: table.sections.map(({ row, text }) => ({ row: row - header.names, text })),
     table: at
   }
-  const form = labeled.length === 0 ? [] : formParts(formPart(table.sheet, labeled, table, at))
+  const form = labeled.length === 0 ? [] : formParts(formPart(table.sheet, labeled, table, at), matches)
   if (header.groups === null) return [...form, partOf(own, matches, of, null)]
   const { common, groups } = header.groups
   const shared = matches.filter(({ column }) => common.includes(column))
@@ -68,10 +68,13 @@ function groupName({ header }: MatchedTable['table'], title: string, columns: re
   return /^\d+$/.test(title) ? `Limb ${title}` : title
 }
 
-/** The form, and what it tells of several trees: their site alone. */
-function formParts(form: Part): Part[] {
-  const site = form.matches.filter(({ field }) => field === 'site')
-  return site.length === 0 ? [form] : [form, { ...form, matches: site }]
+const isPlace = (field: ColumnMatch['field']): boolean => field === 'site' || field === 'zone'
+
+/** The form, and what it tells of several trees: their place alone, unless a column says it of each. */
+function formParts(form: Part, columns: readonly ColumnMatch[]): Part[] {
+  const told = new Set(columns.map(({ field }) => field))
+  const place = form.matches.filter(({ field }) => isPlace(field) && !told.has(field))
+  return place.length === 0 ? [form] : [form, { ...form, matches: place }]
 }
 
 /** Labels and values, wherever they stand, as a row of names and a row of values that know their places. */

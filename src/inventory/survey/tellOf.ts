@@ -1,4 +1,4 @@
-import { isBlank } from '../../../shared/cells'
+import { isBlank, quoted } from '../../../shared/cells'
 import { problem, type Problem } from '../../../shared/problems'
 import { listed } from '../../../shared/words/lists'
 import { firstOf, rowsNamed } from '../../../shared/words/some'
@@ -7,6 +7,7 @@ import type { RowKind } from './rowKinds'
 import { cellIn, numberOfRow, type SheetCells } from './sheetCells'
 import { tableAddress } from './tableAddress'
 import type { SurveyTable } from './surveyTable'
+import { namesZone, zoneLines } from './zones'
 
 /** Runs of rows that a line about them names: what was left out is to be found again. */
 export const namedRuns = 7
@@ -24,6 +25,7 @@ export function tellOf(
   return [
     ...sheetsLeftOut(sheets, tables, choices),
     ...putTogether(tables, several),
+    ...zonesTold(tables),
     ...tables.flatMap((table) => [...inGroups(table), ...passed(table), ...hidden(table)])
   ]
 }
@@ -71,6 +73,23 @@ function putTogether(tables: readonly SurveyTable[], several: boolean): Problem[
   return [problem('tables-stacked', at, { places })]
 }
 
+/** That zones stand in the names of sheets or in lines between the rows, and in no column. */
+function zonesTold(tables: readonly SurveyTable[]): Problem[] {
+  const open = tables.filter(
+    ({ header, of }) => of !== 'limbs' && !header.columns.some(({ meaning }) => meaning.field === 'zone')
+  )
+  const inLines = open.flatMap((table) => zoneLines(table).map((row) => ({ table, row })))
+  const [line] = inLines
+  const sheet = open.find((table) => namesZone(table.sheet.name))
+  if (line !== undefined) {
+    const { table, row } = line
+    const names = table.sections.find((section) => section.row === row)?.text ?? ''
+    return [problem('zones-from-lines', cellIn(table.sheet, row, 0), { zone: quoted(names) })]
+  }
+  if (sheet === undefined) return []
+  return [problem('zones-from-sheets', tableAddress(sheet), { zone: quoted(sheet.sheet.name) })]
+}
+
 function inGroups({ header, sheet }: SurveyTable): Problem[] {
   const groups = header.groups?.groups ?? []
   const columns = groups.flatMap((group) => group.columns).filter((column) => column >= 0)
@@ -87,8 +106,12 @@ const kinds = {
   'no tree': 'no-trees-left-out'
 } as const satisfies Record<Exclude<RowKind, 'blank' | 'data'>, string>
 
-function passed({ sheet, passed: rows }: SurveyTable): Problem[] {
-  return [...rows].map(([kind, list]) => {
+function passed(table: SurveyTable): Problem[] {
+  const { sheet, passed: rows } = table
+  const zones = zoneLines(table)
+  return [...rows].flatMap(([kind, all]) => {
+    const list = zones.length === 0 ? all : all.filter((row) => !zones.includes(row))
+    if (list.length === 0) return []
     const numbers = list.map((row) => numberOfRow(sheet, row))
     const cell = cellIn(sheet, list[0] ?? 0, 0)
     return problem(kinds[kind], cell, { rows: rowsNamed(numbers, namedRuns) })

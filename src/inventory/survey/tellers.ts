@@ -1,5 +1,5 @@
 import { isBlank, quoted, type Cell } from '../../../shared/cells'
-import { columnOf } from '../../../shared/columns'
+import { columnOf, type Field } from '../../../shared/columns'
 import { readYear } from '../../../shared/dates'
 import { conflictsIn, type Conflict, type IdentifiedRow, type PartReaders } from './identity'
 import { plain } from './plain'
@@ -49,6 +49,9 @@ export function sectionAt({ sections }: Part, row: number): string {
 const bySheet: Teller = { by: 'sheet', isTime: false, tell: ({ block }) => block.sheet }
 const bySection: Teller = { by: 'section', isTime: false, tell: (part, row) => quoted(sectionAt(part, row)) }
 
+/** Columns of places, the smaller first: numbers begin again in each street, or in each zone. */
+const places = ['site', 'zone'] as const satisfies readonly Field[]
+
 /** Everything that may tell trees apart: their place first, then lines between the rows, sheets, and columns without a use. */
 export function tellersOf(rows: readonly IdentifiedRow[]): Teller[] {
   const parts = [...new Set(rows.map(({ part }) => part))]
@@ -58,7 +61,7 @@ export function tellersOf(rows: readonly IdentifiedRow[]): Teller[] {
     )
   )
   return [
-    byColumn(columnOf('site').name.toLowerCase(), ({ field }) => field === 'site'),
+    ...places.map((place) => byColumn(columnOf(place).name.toLowerCase(), ({ field }) => field === place)),
     bySection,
     bySheet,
     ...[...headers].map((header) =>

@@ -1,6 +1,7 @@
 import { byName } from '../../../shared/words/order'
 import { rowPlace } from '../../inventory/inventory'
 import type { Plan, TreePlan } from '../../plan/plan'
+import { treePlace, zoneWords } from '../../plan/treeTitle'
 import type { RoundLine } from './roundTrees'
 
 /** The trees of a place, in the order of the round. */
@@ -37,15 +38,18 @@ const placesAmong = (names: readonly string[]): number => new Set(names.map(key)
 
 /** How the places of these trees are told; null where nothing tells them apart or together. */
 function placeTeller(trees: readonly TreePlan[], plan: Plan): ((tree: TreePlan) => string) | null {
-  const sites = trees.map(({ tree }) => tree.site.trim()).filter((site) => site !== '')
+  const sites = trees.map(({ tree }) => treePlace(tree)).filter((site) => site !== '')
+  const zoneOf = ({ tree }: TreePlan) => zoneWords(tree.zone)
   const isWorth = (names: readonly string[]) => names.length >= treesToPlace * placesAmong(names)
+  const zones = trees.map(zoneOf)
+  if (isWorth(zones) && placesAmong(zones) > 1) return zoneOf
   const worth = ways.filter((way) => isWorth(sites.map(way)))
   const way = worth.find((each) => placesAmong(sites.map(each)) > 1)
-  if (way !== undefined) return ({ tree }) => way(tree.site.trim())
+  if (way !== undefined) return ({ tree }) => way(treePlace(tree))
   const sheetOf = ({ tree }: TreePlan) => rowPlace(plan.inventory, tree.row).sheet
   if (placesAmong(trees.map(sheetOf)) > 1) return sheetOf
   const single = worth[0]
-  return sites.length === 0 || single === undefined ? null : ({ tree }) => single(tree.site.trim())
+  return sites.length === 0 || single === undefined ? null : ({ tree }) => single(treePlace(tree))
 }
 
 const byTag = (one: RoundLine, other: RoundLine): number =>

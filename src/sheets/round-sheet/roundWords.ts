@@ -5,6 +5,7 @@ import { markDiameter, markHeight } from '../../../shared/words/lengths'
 import { heightOfCut } from '../../plan/cutWords'
 import { judgedOf, notJudgedLimbs } from '../../plan/judged'
 import type { Cut, TreePlan } from '../../plan/plan'
+import { treePlace } from '../../plan/treeTitle'
 import type { RoundPlace } from './roundPlaces'
 import type { RoundLine } from './roundTrees'
 
@@ -120,7 +121,7 @@ export function writtenPlaces(
   return places.map(({ name, lines }) => ({
     name,
     lines: lines.map((line) => {
-      const where = line.tree.tree.site.trim()
+      const where = treePlace(line.tree.tree)
       return {
         ...line,
         where,

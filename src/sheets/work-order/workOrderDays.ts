@@ -12,8 +12,9 @@ export interface Stop extends TimedStop {
 function byPlace(stops: readonly Stop[]): Stop[] {
   const places = new Map<string, Stop[]>()
   for (const stop of stops) {
-    const { site, id } = stop.tree.tree
-    const place = site.trim() === '' ? ` ${id}` : site.trim().toLowerCase()
+    const { zone, site, id } = stop.tree.tree
+    const named = `${zone.trim()} ${site.trim()}`.toLowerCase()
+    const place = named === ' ' ? ` ${id}` : named
     places.set(place, [...(places.get(place) ?? []), stop])
   }
   return [...places.values()].flat()

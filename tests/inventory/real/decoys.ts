@@ -186,7 +186,14 @@ const english = [
     'inches',
     'Trunk dia at ground (in) > trunk\nLargest limb dia (in) > diameter\nDBH SD > trunk'
   ),
-  ...decoy('en', 'tree', 'small', 'Trees on site > site'),
+  ...decoy('en', 'tree', 'small', 'Trees on site > site\nUSDA zone > zone\nTime zone > zone'),
+  ...decoy(
+    'en',
+    'tree',
+    'feet',
+    'Root zone (ft) > zone\nTree protection zone > zone\nDrop zone radius (ft) > zone'
+  ),
+  ...decoy('en', 'tree', 'meters', 'Area (m2) > zone\nBed area > zone'),
   ...decoy('en', 'tree', 'code', 'Replaces tree > tree')
 ]
 

@@ -9,7 +9,7 @@ const millimeters = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const
 type Unit = keyof typeof millimeters
 
 const treeFields = new Set<Field>(
-  'tree species trunk height crownBase spread stage vigor growth removed localLimit clearance clearanceSide dieback caliper caliperHeight access site lastPruned matureHeight lowestPermanent treeNotes'.split(
+  'tree species trunk height crownBase spread stage vigor growth removed localLimit clearance clearanceSide dieback caliper caliperHeight access site zone lastPruned matureHeight lowestPermanent treeNotes'.split(
     ' '
   ) as Field[]
 )

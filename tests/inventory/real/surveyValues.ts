@@ -130,6 +130,7 @@ export const texts: Readonly<Partial<Record<Field, Words>>> = {
     es: ['abierto', 'vallado', 'abierto', 'abierto']
   },
   site: same('North row', 'North row', 'South row', 'South row'),
+  zone: same('A', 'A', 'B', 'B'),
   lastPruned: same('2022', '2023', '2021', '2022'),
   treeNotes: same('near the gate (invented)', '', 'two stakes', ''),
   limb: same('A', 'B', 'C'),

@@ -7,13 +7,13 @@ import type { Readings } from './reading'
  */
 export const ofTrees: Readings<TreeField> = {
   tree: [
-    '1 tree id|tag +name area spot',
+    '1 tree id|tag +name place spot',
     '1 tree name +id',
     '.92 tree',
     '~.64 tag +id',
     '~.5 id',
     '.95 spot id +tree',
-    '.96 tree at area|spot',
+    '.96 tree at place|spot',
     '.78 parent key +id',
     '?.56 key +id',
     '?.56 name'
@@ -99,15 +99,15 @@ export const ofTrees: Readings<TreeField> = {
     '?.62 limit share'
   ],
   clearance: [
-    '1 clearance needed +height area above vertical clear tree',
-    '1 clearance height !existing +needed area above vertical clear tree',
+    '1 clearance needed +height place above vertical clear tree',
+    '1 clearance height !existing +needed place above vertical clear tree',
     '.92 clearance needed below|limb +limb below height',
-    '.92 clearance !existing +area above vertical total tall clear',
-    '.92 clear height !existing +needed area above',
+    '.92 clearance !existing +place above vertical total tall clear',
+    '.92 clear height !existing +needed place above',
     '.92 clear height needed below|limb +limb below',
     '.7 clearance thing +needed height above vertical from to'
   ],
-  clearanceSide: ['1 clearance|clear side|bearing +needed area on', '?.62 side +needed'],
+  clearanceSide: ['1 clearance|clear side|bearing +needed place on', '?.62 side +needed'],
   dieback: [
     '1 dieback +crown share tree',
     '.92 crown dead share|limb +tree limb',
@@ -120,13 +120,15 @@ export const ofTrees: Readings<TreeField> = {
     '.92 dia caliperHeight +axis tree nursery'
   ],
   caliperHeight: ['1 caliper height +measured tree diameter', '1 caliper measured +height tree'],
-  access: ['.96 access +spot area tree person thing rating rate', '.85 access work|kind +spot'],
+  access: ['.96 access +spot place tree person thing rating rate', '.85 access work|kind +spot'],
   site: [
-    '.92 area|spot +tree name on',
-    '1 area|spot name +tree',
-    '.95 tree area|spot +name',
-    '.7 planting spot'
+    '.92 area|grounds|spot +tree name on zone',
+    '1 area|grounds|spot name +tree',
+    '.95 tree area|grounds|spot +name',
+    '.7 planting spot',
+    '.82 zone +tree name on'
   ],
+  zone: ['.95 zone +tree name on area|spot|grounds id', '1 zone name|id +tree', '.7 grounds|spot +tree name'],
   lastPruned: [
     '1 last pruned +date tree year cut on visit',
     '.9 pruned date|year +tree on cut',
@@ -148,5 +150,5 @@ export const ofTrees: Readings<TreeField> = {
     '.95 permanent from|base +height tree origin',
     '?.6 permanent crown +height tree'
   ],
-  treeNotes: ['1 tree notes +on', '.7 notes area|spot', '~.63 notes']
+  treeNotes: ['1 tree notes +on', '.7 notes place|spot', '~.63 notes']
 }

@@ -24,7 +24,8 @@ export type Readings<F extends Field> = Readonly<Record<F, readonly string[]>>
 
 const groups: Readonly<Record<string, readonly Notion[]>> = {
   dia: ['diameter', 'girth'],
-  axis: ['trunk', 'stem', 'leader']
+  axis: ['trunk', 'stem', 'leader'],
+  place: ['area', 'zone', 'grounds']
 }
 
 const standings: Readonly<Record<string, Standing>> = { '~': 'placed', '?': 'asked' }

@@ -50,8 +50,12 @@ export const english: Words = {
   kind: 'kind type sort',
   spot: 'site situ',
   area: `
-    location street address place road park block zone lot district neighborhood neighbourhood section
-    sector avenue campus yard suburb loc addr property precinct plot row bed postcode zip`,
+    location street address place road avenue loc addr property row bed postcode zip`,
+  zone: `
+    zone district sector section neighborhood neighbourhood precinct ward borough subdivision suburb area
+    subarea subzone compartment zon sect management.zone maintenance.zone pruning.zone management.area
+    maintenance.area management.unit`,
+  grounds: 'park block lot campus yard plot estate cemetery arboretum grounds',
   notes: 'note remark comment memo observation obs notation annotation',
   stage: `
     stage life.stage age.class ageclass maturity maturity.class growth.stage development.stage
@@ -158,6 +162,8 @@ export const english: Words = {
     away along crown.n crown.e crown.s crown.w crown.north crown.east crown.south crown.west canopy.n
     canopy.e canopy.s canopy.w spread.n spread.e spread.s spread.w moisture ph temperature hour minute duration frequency factor index coefficient wind
     hardiness hours kg lb lbs gal m2 m3 ft2 ft3 sqft sqm area.of basal.area density count.of speed lcr
+    hardiness.zone climate climatic usda root.zone protection.zone target.zone time.zone work.zone drop.zone
+    crown.area canopy.area leaf.area planting.area bed.area pit.area area.sq sq
     tons ton gallon liter litre percent.slope gap separation clearance.distance shift
     largest biggest thickest smallest`,
   work: `

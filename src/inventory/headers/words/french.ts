@@ -48,8 +48,10 @@ export const french: Words = {
   kind: 'type sorte genre',
   spot: 'site',
   area: `
-    emplacement rue adresse lieu.dit lieu quartier secteur localisation avenue boulevard parc commune
-    place zone voie situation ilot arrondissement troncon`,
+    emplacement rue adresse lieu.dit lieu localisation avenue boulevard commune place voie situation
+    troncon`,
+  zone: 'zone secteur quartier arrondissement canton district aire sous.secteur ilot',
+  grounds: 'parc cimetiere domaine square jardin',
   notes: 'remarque note commentaire observation annotation rem obs',
   stage: `
     stade classe.dage classe.d.age classe.age stade.de.developpement phase etape stade.de.vie
@@ -131,6 +133,7 @@ export const french: Words = {
   quantity: `
     distance espacement profondeur poids volume surface rayon rapport pente eloignement recul
     vitesse.du.vent vitesse.limite heures duree ecart
+    climatique rusticite zone.racinaire zone.de.protection
     plus.grosse plus.gros plus.grande plus.grand`,
   work: `
     travaux priorite urgence risque danger cible arrosage maladie ravageur champignon traitement

@@ -60,8 +60,11 @@ export const german: Words = {
   kind: 'typ sorte',
   spot: 'standort',
   area: `
-    strasse adresse ort lage ortsteil stadtteil bezirk gemarkung platz str anschrift strassenname revier
-    quartier parkanlage anlage abschnitt gelande stelle plz`,
+    strasse adresse ort lage platz str anschrift strassenname gelande stelle plz`,
+  zone: `
+    zone bezirk stadtbezirk stadtteil ortsteil quartier revier abschnitt sektor gebiet bereich viertel
+    stadtviertel gemarkung abteilung teilgebiet teilbereich pflegebezirk ortschaft`,
+  grounds: 'park parkanlage anlage grunanlage gruenanlage friedhof objekt',
   notes: 'bemerkung notiz anmerkung hinweis kommentar beobachtung bem anm vermerk',
   stage: `
     altersklasse altersstufe altersphase lebensphase entwicklungsphase reifephase alterungsphase
@@ -169,6 +172,7 @@ export const german: Words = {
   quantity: `
     abstand entfernung tiefe gewicht volumen flache flaeche qm radius gefalle feuchte schlankheitsgrad
     verhaltnis verhaeltnis stunden dauer menge wind
+    klima winterharte winterhaerte
     starkster staerkster dickster grosster groesster starkste staerkste dickste grosste groesste`,
   work: `
     bearbeitung bearbeitungs massnahme dringlichkeit prioritat prioritaet risiko gefahr

@@ -47,6 +47,8 @@ export type OwnNotion =
   | 'kind'
   | 'spot'
   | 'area'
+  | 'zone'
+  | 'grounds'
   | 'notes'
   | 'stage'
   | 'age'

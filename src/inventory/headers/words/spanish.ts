@@ -45,8 +45,10 @@ export const spanish: Words = {
   kind: 'tipo clase',
   spot: 'sitio',
   area: `
-    ubicacion calle direccion.postal lugar emplazamiento barrio zona direccion localizacion parque plaza
-    avenida sector distrito localidad domicilio avda tramo municipio`,
+    ubicacion calle direccion.postal lugar emplazamiento direccion localizacion plaza avenida localidad
+    domicilio avda tramo municipio`,
+  zone: 'zona sector barrio distrito seccion area colonia cuartel subzona poligono',
+  grounds: 'parque cementerio jardin finca',
   notes: 'nota observacion observaciones comentario anotacion obs',
   stage: `
     etapa fase clase.de.edad madurez etapa.de.vida estado.de.desarrollo estado.de.madurez fase.vital
@@ -127,6 +129,7 @@ export const spanish: Words = {
   quantity: `
     distancia separacion espaciamiento profundidad peso volumen superficie radio pendiente relacion
     horas duracion retranqueo velocidad.del.viento
+    climatica rusticidad zona.de.raices zona.de.proteccion
     mas.gruesa mas.grueso mas.grande`,
   work: `
     obra trabajo prioridad urgencia riesgo peligro diana riego plaga enfermedad hongo tratamiento

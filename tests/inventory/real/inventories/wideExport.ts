@@ -8,7 +8,7 @@ export const wideExport: RealInventory = {
   expected: {
     units: 'in-ft',
     columns: {
-      '': 'C tree; H species; M trunk in; R height ft; W crownBase ft; AB stage; AG vigor; AL limb; AQ diameter in; AV stem in; BA origin ft; BF tip ft'
+      '': 'C tree; H species; M trunk in; R height ft; W crownBase ft; AB stage; AG vigor; AL limb; AQ diameter in; AS zone; AV stem in; BA origin ft; BF tip ft'
     },
     trees: [
       tree(

@@ -184,7 +184,7 @@ A,2,1,10,2,young,good,2,7.7,13.8,2.2,8.4`),
   expected: {
     units: 'cm-m',
     columns: {
-      '': 'A site|-; B -; C tree; D height m; E crownBase m; F stage; G vigor; H limb; I diameter cm; J stem cm; K origin m; L tip m'
+      '': 'A zone; B site; C tree; D height m; E crownBase m; F stage; G vigor; H limb; I diameter cm; J stem cm; K origin m; L tip m'
     },
     trees: [lime('*'), plane('*')],
     told: [['', 'several trees']],

@@ -238,8 +238,9 @@ const ofTrees: Phrasing[] = [
   ...of('access', 'Site access\nAccess class\nCrew access\nAccess to tree\nEquipment access'),
   ...of(
     'site',
-    'Site\nLocation\nStreet address\nStreet name\nTree location\nAddress\nPark / street\n? Block\n? Zone'
+    'Site\nLocation\nStreet address\nStreet name\nTree location\nAddress\nPark / street\n? Block'
   ),
+  ...of('zone', 'Zone\nZone no.\nArea\nSector\nDistrict\nManagement zone\nSection\nTree zone\nNeighborhood'),
   ...of(
     'lastPruned',
     'Last pruned\nDate last pruned\nLast prune yr\nYear last pruned\nlast_pruned\nMost recent pruning\nLast pruning date'

@@ -76,7 +76,8 @@ const ofTrees: Phrasing[] = [
   ),
   ...of('dieback', 'Dépérissement (%) :: %\nDescente de cime (%) :: %\nDépérissement du houppier (%) :: %'),
   ...of('access', 'Accès\nAccès au site\nAccessibilité'),
-  ...of('site', 'Emplacement\nRue\nAdresse\nLieu\nSite\n? Quartier\n? Secteur'),
+  ...of('site', 'Emplacement\nRue\nAdresse\nLieu\nSite'),
+  ...of('zone', 'Quartier\nSecteur\nZone\nArrondissement\nN° de secteur'),
   ...of(
     'lastPruned',
     'Dernière taille\nDate de la dernière taille\nAnnée dernier élagage\nDernier élagage\nderniere_taille'

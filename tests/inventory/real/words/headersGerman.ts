@@ -111,7 +111,8 @@ const ofTrees: Phrasing[] = [
   ),
   ...of('dieback', 'Totholzanteil Krone (%) :: %\nAbgestorbener Kronenanteil (%) :: %'),
   ...of('access', 'Zugänglichkeit\nZugang\nErreichbarkeit'),
-  ...of('site', 'Standort\nStraße\nStrasse\nAdresse\nOrt\nStandort (Straße)\n? Ortsteil'),
+  ...of('site', 'Standort\nStraße\nStrasse\nAdresse\nOrt\nStandort (Straße)'),
+  ...of('zone', 'Bezirk\nOrtsteil\nStadtteil\nPflegebezirk\nRevier\nBereich\nStadtbezirk-Nr.'),
   ...of(
     'lastPruned',
     'Letzter Schnitt\nZuletzt geschnitten\nDatum letzter Schnitt\nLetzte Pflege (Jahr)\nletzter_schnitt'

@@ -76,7 +76,8 @@ const ofTrees: Phrasing[] = [
   ...of('dieback', 'Muerte regresiva (%) :: %\nRamas secas en copa (%) :: %'),
   ...of('caliper', 'Calibre (cm) :: cm\nCalibre de vivero (mm) :: mm'),
   ...of('access', 'Acceso\nAccesibilidad\nAcceso al sitio'),
-  ...of('site', 'Ubicación\nCalle\nDirección postal\nLugar\nEmplazamiento\n? Barrio\n? Zona'),
+  ...of('site', 'Ubicación\nCalle\nDirección postal\nLugar\nEmplazamiento'),
+  ...of('zone', 'Barrio\nZona\nSector\nDistrito\nN.º de zona'),
   ...of('lastPruned', 'Última poda\nFecha de última poda\nUltima poda\nAño de la última poda\nultima_poda'),
   ...of('matureHeight', 'Altura adulta (m) :: m\nAltura en la madurez (m) :: m'),
   ...of('treeNotes', 'Notas del árbol\nObservaciones del árbol')
