@@ -76,6 +76,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'columns-beyond': null,
   'headers-explained': null,
   'columns-in-groups': null,
+  'trees-in-columns': null,
   'headers-again': null,
   'totals-left-out': null,
   'notes-left-out': null,

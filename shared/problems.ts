@@ -217,6 +217,11 @@ const catalog = {
     message: 'The columns from {cell} to {last} repeat and were read as {count} limbs in each row.',
     remedy: 'Nothing to do if each group of columns is a limb.'
   },
+  'trees-in-columns': {
+    level: 'note',
+    message: 'The columns from {cell} to {last} repeat and were read as {count} trees in each row.',
+    remedy: 'Nothing to do if each group of columns is a tree.'
+  },
   'headers-again': {
     level: 'note',
     message: 'The headers stand again in {rows}, which were left out.',

@@ -9,6 +9,7 @@ import { fromLong } from './long'
 import { withPartedColumns } from './partedColumns'
 import { fromRecordKinds } from './recordKinds'
 import { withTickedAnswers } from './tickedAnswers'
+import { treesBelow } from './treesBelow'
 import { turned } from './turned'
 
 /** The tables of a sheet, of its rows as they stand or put into another arrangement, and what is told of that. */
@@ -19,6 +20,18 @@ export interface Arranged {
 
 /** Every table of a sheet that is read in the arrangement in which it tells of trees or limbs. */
 export function arrangedTables(sheet: SheetCells, answerFor: AnswerFor): Arranged {
+  const trees = treesBelow(sheet)
+  if (trees !== null) {
+    const { count, area } = trees
+    const below = tablesAsTheyStand(trees.sheet, answerFor)
+    const facts = { count, last: cellIn(sheet, area.row, area.to) }
+    const found = problem('trees-in-columns', cellIn(sheet, area.row, area.from), facts)
+    if (below.tables.some(isUsed)) return { tables: below.tables, told: [found, ...below.told] }
+  }
+  return tablesAsTheyStand(sheet, answerFor)
+}
+
+function tablesAsTheyStand(sheet: SheetCells, answerFor: AnswerFor): Arranged {
   const upright = sheetTables(sheet, answerFor)
   const told: Problem[] = []
   const tables = upright.flatMap((table) => {

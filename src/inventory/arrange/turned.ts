@@ -1,7 +1,9 @@
 import { isBlank } from '../../../shared/cells'
 import type { Field } from '../../../shared/columns'
 import { fold } from '../headers/fold'
+import { readHeaderText } from '../headers/headerText'
 import type { SheetCells } from '../survey/sheetCells'
+import { numberWord, treeWord } from '../survey/treeWords'
 import { areLabels, namedField, widthOf } from './labels'
 import { placedAt, rearranged, type Placed } from './placed'
 
@@ -82,6 +84,29 @@ function across(sheet: SheetCells, at: number, width: number): Entry[] {
     const isTitle = namedField(label.cell) === null && values.every(({ cell }) => isBlank(cell))
     return isTitle ? [] : [inside(label) ?? { label, values }]
   })
+}
+
+/** What numbers of trees look like, beside a label that says nothing known or none at all. */
+const treeNumber = new RegExp(
+  `^(?:${treeWord}\\s*(?:${numberWord})?\\s*)?[\\p{L}#-]{0,3}\\d{1,5}\\p{L}?$`,
+  'iu'
+)
+
+/** The entry that numbers the trees of a table on its side without saying so: "Attribute, Tree 1, Tree 2". */
+function unsaidNumbers(entries: readonly Entry[]): Entry | null {
+  const [first] = entries
+  if (first === undefined || entries.some(({ label }) => namedField(label.cell) === 'tree')) return null
+  const known = entries.flatMap(({ label }, at) => (at > 0 && namedField(label.cell) !== null ? [at] : []))
+  const texts = first.values.map(({ cell }) => String(cell ?? '').trim())
+  const filled = texts.filter((text) => text !== '')
+  const areNumbers =
+    filled.length >= 2 &&
+    filled.every((text) => treeNumber.test(text)) &&
+    new Set(filled).size === filled.length &&
+    entries.every(({ values }) => values.every(({ cell }, at) => isBlank(cell) || texts[at] !== ''))
+  return known.length >= 2 && areNumbers && readHeaderText(textAt(first.label)).notions.size === 0
+    ? first
+    : null
 }
 
 /** Another record begins where the label of a tree or a limb comes again; where none is there, with the first label. */
@@ -180,8 +205,12 @@ export function turned(sheet: SheetCells): Turned | null {
     return null
   const all = records(entries)
   const { keys, names } = namesOf(all)
+  const numbers = isForm || all.length > 1 ? null : unsaidNumbers(entries)
+  const place = numbers === null ? -1 : keys.indexOf(fold(textAt(numbers.label)))
+  const said = names.map((name, at) => (at === place && name.cell === '' ? { ...name, cell: 'Tree' } : name))
+  const sideways = rearranged(sheet, [said, ...all.flatMap((record) => rowsOf(record, keys, names))])
   return {
-    sheet: rearranged(sheet, [names, ...all.flatMap((record) => rowsOf(record, keys, names))]),
+    sheet: place < 0 ? sideways : { ...sideways, given: new Map([[place, 'tree']]) },
     isForm
   }
 }

@@ -88,7 +88,7 @@ export function mayNameColumns(row: readonly Cell[]): boolean {
 }
 
 /** A row of nothing but units ("in", "ft", "%", "y/n"), which stands under the names. */
-function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null {
+export function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null {
   const filled = (row ?? []).filter((cell) => !isBlank(cell))
   const unit = (cell: Cell | undefined): LengthUnit | null =>
     typeof cell === 'string' ? unitFromWord(cell.replace(/[()[\]]/g, '').trim()) : null

@@ -20,6 +20,11 @@ const contradictions = 2
 const timeWords =
   /\b(?:date|year|survey(?:ed)?|inspect(?:ed|ion)|visit|datum|jahr|fecha|ano|año|annee|année)\b/i
 
+/** Whether a header speaks of the time of a survey. */
+export function speaksOfTime(header: string): boolean {
+  return timeWords.test(header.replaceAll('_', ' '))
+}
+
 function cellText(part: Part, row: number, column: number): string {
   const cell: Cell | undefined = part.block.rows[row]?.[column]
   return isBlank(cell) ? '' : quoted(cell)
@@ -30,7 +35,7 @@ function byColumn(by: string, isIt: (match: Part['matches'][number]) => boolean)
   const places = new Map<Part, number>()
   return {
     by,
-    isTime: timeWords.test(by.replaceAll('_', ' ')),
+    isTime: speaksOfTime(by),
     tell(part, row) {
       let column = places.get(part)
       if (column === undefined) places.set(part, (column = part.matches.find(isIt)?.column ?? -1))
