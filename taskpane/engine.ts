@@ -22,6 +22,9 @@ export type Drawings = Pick<
 /** Why this cut of a limb and not more, in sentences, by what the engine weighed. */
 export type Weigh = typeof documents.weighedFor
 
+/** A tree once it is planned, nothing where the pane may respond before it is, and the whole plan at the end. */
+export type PlanSteps = Generator<TreePlan | undefined, Plan>
+
 type PlanBasis = Omit<PlanOptions, 'date' | 'work'>
 
 interface Detailed {
@@ -37,11 +40,8 @@ interface Priced {
 /** What the pane asks of the engine and the documents: read, plan, price, describe, in that order; fetched at first need. */
 export interface Engine {
   readSheets(sheets: readonly SheetCells[], choices?: ReadingChoices): Inventory | Promise<Inventory>
-  /** Gives one tree after the other, so that the pane can respond between them; returns the whole plan. */
-  planTrees(
-    inventory: Inventory,
-    options: PlanOptions
-  ): Generator<TreePlan, Plan> | Promise<Generator<TreePlan, Plan>>
+  /** Gives one tree after the other, and rests within those that take their time; returns the whole plan. */
+  planTrees(inventory: Inventory, options: PlanOptions): PlanSteps | Promise<PlanSteps>
   /** What tells why a cut is no larger. */
   weighing(): Weigh | Promise<Weigh>
   /** How to plan by the workbook's Rules sheet, or without one. */

@@ -2,9 +2,9 @@ import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { JobDetails } from '../src/details/detailsBook'
 import type { ReadingChoices } from '../src/inventory/inventory'
-import type { Plan, TreePlan } from '../src/plan/plan'
+import type { Plan } from '../src/plan/plan'
 import type { Estimate } from '../src/price/estimate'
-import type { Engine, Weigh } from './engine'
+import type { Engine, PlanSteps, Weigh } from './engine'
 import type { SheetsRead } from './surface'
 
 /** A plan with everything needed to show it, write it and make it again. */
@@ -90,7 +90,7 @@ export async function planSheets(
 }
 
 async function runInTurns(
-  steps: Generator<TreePlan, Plan>,
+  steps: PlanSteps,
   total: number,
   { signal, onProgress }: PlanningOptions
 ): Promise<Plan | null> {
@@ -100,7 +100,7 @@ async function runInTurns(
     if (signal.aborted) return null
     const step = steps.next()
     if (step.done === true) return step.value
-    done += 1
+    if (step.value !== undefined) done += 1
     if (performance.now() - since < turn) continue
     onProgress({ doing: 'Planning the trees', done, total })
     await pause()

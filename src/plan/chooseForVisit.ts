@@ -1,6 +1,6 @@
 import type { AssessedLimb } from './assessLimb'
 import { leaveAlone, type Limits } from './choice'
-import { choose } from './choose'
+import { choosing } from './choose'
 import { crownBaseAfter, rootsOf, type Crown } from './crown'
 import { goesWith } from './families'
 import type { GrowingLimb } from './growingLimb'
@@ -8,7 +8,8 @@ import type { FirstPass } from './obligations/passState'
 import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
-import { visitProblem, type VisitProblem } from './visitProblem'
+import { atOnce, type InTurns } from './turns'
+import { visitProblemInTurns, type VisitProblem } from './visitProblem'
 
 /** What becomes of the limbs of a tree at a visit: the cut of each that is cut, and those that go with a parent's. */
 export interface CutsChosen {
@@ -41,9 +42,15 @@ export const noCuts: CutsChosen = { cuts: new Map(), goneWithParent: new Set() }
  * priorities is least within the allowance and the tree's limits. Exact for these stated rules.
  */
 export function chooseForVisit(tree: PreparedTree, conditions: VisitConditions): VisitChoice {
-  const problem = visitProblem(tree, conditions)
+  return atOnce(choosingForVisit(tree, conditions))
+}
+
+/** The same in turns. */
+export function* choosingForVisit(tree: PreparedTree, conditions: VisitConditions): InTurns<VisitChoice> {
+  const problem = yield* visitProblemInTurns(tree, conditions)
   const { before, pass, assessed, crownBefore, crown, crownBase, leaders, groups, limits } = problem
-  const { cuts, goneWithParent } = groups.length > 0 ? cutsChosen(problem, choose(groups, limits)) : noCuts
+  const { cuts, goneWithParent } =
+    groups.length > 0 ? cutsChosen(problem, yield* choosing(groups, limits)) : noCuts
   let base = crownBase
   if (isAnyRemoved(cuts)) {
     const roots = rootsOf(tree)

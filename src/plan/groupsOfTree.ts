@@ -1,6 +1,6 @@
 import type { AssessedLimb } from './assessLimb'
 import { leaveAlone, type Effort, type Limits } from './choice'
-import { choose } from './choose'
+import { choosing } from './choose'
 import type { Crown } from './crown'
 import {
   familyItems,
@@ -13,6 +13,7 @@ import {
   type WeighedCut
 } from './families'
 import { tightestFamilyPrices, type FamilyNode } from './familyBounds'
+import type { InTurns } from './turns'
 
 /** What may be done with a limb on the trunk. */
 export type Group = readonly (WeighedCut | FamilyItem)[]
@@ -23,15 +24,15 @@ export interface TreeGroups {
   readonly groups: readonly Group[]
 }
 
-/** What may be done with the limbs on the trunk; each by itself, or with the limbs on it. */
-export function groupsOfTree(
+/** What may be done with the limbs on the trunk, in turns; each by itself, or with the limbs on it. */
+export function* groupsOfTree(
   assessed: readonly AssessedLimb[],
   crown: Crown,
   limits: Limits,
   effort: Effort
-): TreeGroups {
+): InTurns<TreeGroups> {
   const isFlat = assessed.every(({ limb }) => limb.parent === null)
-  return isFlat ? flatGroups(assessed, crown) : familyGroups(assessed, crown, limits, effort)
+  return isFlat ? flatGroups(assessed, crown) : yield* familyGroups(assessed, crown, limits, effort)
 }
 
 function flatGroups(assessed: readonly AssessedLimb[], crown: Crown): TreeGroups {
@@ -60,38 +61,54 @@ const rounding = 1
  * be part of a better one, or of one as good, so that the best is not missed: at first those that fall little short of the
  * bound, and more of them only while no choice among them comes that close to it.
  */
-function familyGroups(
+function* familyGroups(
   assessed: readonly AssessedLimb[],
   crown: Crown,
   limits: Limits,
   effort: Effort
-): TreeGroups {
+): InTurns<TreeGroups> {
   const all: Assessments = new Map(assessed.map((each) => [each.limb, each]))
   const trunk = assessed.filter(({ limb }) => limb.parent === null)
   const nodes = trunk.map((root) => nodeOf(root, all, crown))
   const prices = tightestFamilyPrices(nodes, limits)
-  const make = (gap: number, most: number): TreeGroups => {
-    const following: Following = { limits, prices, gap, most, effort }
-    const made = trunk.map((root) => {
-      const holds = crown.holders.has(root.limb)
-      return { root, items: familyItems(root, { all, rule: crown.lower, following }, holds) }
-    })
-    const kept = made.filter(({ items }) => items.length > 0)
-    return { roots: kept.map(({ root }) => root), groups: kept.map(({ items }) => items) }
-  }
-  let short = prices.bound - gainOf(make(Infinity, quickly), limits, effort) + rounding
+  const tree = { all, trunk, crown }
+  const good = yield* familiesOf(tree, { limits, prices, gap: Infinity, most: quickly, effort })
+  let short = prices.bound - (yield* gainOf(good, limits, effort)) + rounding
   for (let gap = short * firstPart; ; gap *= widened) {
     const enough = Math.min(gap, short)
-    const groups = make(enough, Infinity)
+    const groups = yield* familiesOf(tree, { limits, prices, gap: enough, most: Infinity, effort })
     if (enough === short) return groups
-    short = Math.min(short, prices.bound - gainOf(groups, limits, effort) + rounding)
+    short = Math.min(short, prices.bound - (yield* gainOf(groups, limits, effort)) + rounding)
     if (short <= enough) return groups
   }
 }
 
+/** The limbs of a tree as they were assessed, those on the trunk, and its crown. */
+interface AssessedTree {
+  readonly all: Assessments
+  readonly trunk: readonly AssessedLimb[]
+  readonly crown: Crown
+}
+
+/** The ways to treat each limb on the trunk with the limbs on it that are worth following. */
+function* familiesOf({ all, trunk, crown }: AssessedTree, following: Following): InTurns<TreeGroups> {
+  const roots: AssessedLimb[] = []
+  const groups: Group[] = []
+  for (const root of trunk) {
+    const items = familyItems(root, { all, rule: crown.lower, following }, crown.holders.has(root.limb))
+    if (items.length > 0) {
+      roots.push(root)
+      groups.push(items)
+    }
+    yield
+  }
+  return { roots, groups }
+}
+
 /** What the best choice among some ways gains. */
-function gainOf({ groups }: TreeGroups, limits: Limits, effort: Effort): number {
-  return choose(groups, limits, effort).reduce(
+function* gainOf({ groups }: TreeGroups, limits: Limits, effort: Effort): InTurns<number> {
+  const chosen = yield* choosing(groups, limits, effort)
+  return chosen.reduce(
     (sum, index, at) => sum + (index === leaveAlone ? 0 : (groups[at]?.[index]?.gain ?? 0)),
     0
   )

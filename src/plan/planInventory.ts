@@ -11,6 +11,7 @@ import { withWaiting } from './leftOut'
 import { firstYearOf, type Plan, type TreePlan } from './plan'
 import { isTold } from './checkTree'
 import { planTree } from './planTree'
+import { atOnce, type InTurns } from './turns'
 import type { VisitsWanted } from './planVisits'
 
 export interface PlanOptions {
@@ -56,10 +57,10 @@ function finished({ unplanned, problems }: PlanningRun): Pick<Plan, 'unplanned' 
   return { unplanned, problems: withWaiting(groupProblems(problems), unplanned) }
 }
 
-/** Plans one tree and gathers what was found of it. */
-function planNext(tree: Tree, run: PlanningRun): TreePlan {
+/** Plans one tree, in turns, and gathers what was found of it. */
+function* planNext(tree: Tree, run: PlanningRun): InTurns<TreePlan> {
   const { inventory, unplanned, problems } = run
-  const planned = planTree({ inventory, tree }, run)
+  const planned = yield* planTree({ inventory, tree }, run)
   for (const found of planned.problems) if (!isTold(found, problems)) problems.push(found)
   for (const { limb, reason } of planned.refused)
     unplanned.push(
@@ -79,20 +80,23 @@ export function* planEachTree(
   options: PlanOptions
 ): Generator<TreePlan, Pick<Plan, 'unplanned' | 'problems'>> {
   const run = begin(inventory, options)
-  for (const tree of inventory.trees) yield planNext(tree, run)
+  for (const tree of inventory.trees) yield atOnce(planNext(tree, run))
   return finished(run)
 }
 
 /**
- * Plans an inventory tree by tree, so that a surface can show progress and stop in between. At the end visits one year
- * apart are put together.
+ * Plans an inventory tree by tree, so that a surface can show progress and stop in between; within a tree that takes its time,
+ * it rests without one. At the end visits one year apart are put together.
  */
-export function* planTrees(inventory: Inventory, options: PlanOptions): Generator<TreePlan, Plan> {
+export function* planTrees(
+  inventory: Inventory,
+  options: PlanOptions
+): Generator<TreePlan | undefined, Plan> {
   const run = begin(inventory, options)
   const { problems, rules } = run
   const planned: TreePlan[] = []
   for (const tree of inventory.trees) {
-    const next = planNext(tree, run)
+    const next = yield* planNext(tree, run)
     planned.push(next)
     yield next
   }

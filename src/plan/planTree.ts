@@ -11,14 +11,15 @@ import { applyScaffold } from './scaffold/applyScaffold'
 import { allowedFirst, basics, basicsProblems, type TreeBasics } from './treeBasics'
 import { firstVisitNotes, treeNotes } from './treeNotes'
 import { planWithoutLimbs } from './treeWithoutLimbs'
+import type { InTurns } from './turns'
 
 /** A tree's plan, and what was found of the tree. */
 export interface PlannedTree extends Findings {
   readonly plan: TreePlan
 }
 
-/** Plans a tree over its visits. */
-export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedTree {
+/** Plans a tree over its visits, in turns. */
+export function* planTree(surveyed: SurveyedTree, wanted: VisitsWanted): InTurns<PlannedTree> {
   const { rules, year } = wanted
   const known = basics(surveyed.tree, rules, wanted.date)
   const unjudged = unjudgedTree(known, rules)
@@ -38,7 +39,11 @@ export function planTree(surveyed: SurveyedTree, wanted: VisitsWanted): PlannedT
       refused
     }
   const scaffold = applyScaffold(prepared, year, rules)
-  const { visits, outcomes, clearance, leaders } = planVisits(prepared, unjudged.allowedRemoval, wanted)
+  const { visits, outcomes, clearance, leaders } = yield* planVisits(
+    prepared,
+    unjudged.allowedRemoval,
+    wanted
+  )
   const first = visits[0]
   const notes = treeNotes(surveyed, unjudged, { prepared, scaffold }, rules)
   const left = first === undefined ? [] : firstVisitNotes(surveyed, first, { leaders, clearance }, rules)

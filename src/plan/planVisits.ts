@@ -2,7 +2,7 @@ import { visitInterval, type Rules } from '../../shared/rules'
 import type { LifeStage } from '../../shared/choices'
 import { atLeast } from '../formulas/boundary'
 import { allowedRemoval } from '../formulas/removal'
-import { chooseForVisit, priorityAfter, type VisitChoice } from './chooseForVisit'
+import { choosingForVisit, priorityAfter, type VisitChoice } from './chooseForVisit'
 import { clearanceForecast, clearanceLater, clearanceNow } from './clearanceReached'
 import { setShares } from './crown'
 import { describeVisit } from './describeVisit'
@@ -12,6 +12,7 @@ import { followLimbs, followVisit, type LimbTrack } from './limbTracks'
 import { outcomesOf, type AfterLastVisit, type AsLeft } from './outcomes'
 import type { ClearanceReached, Outcome, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
+import type { InTurns } from './turns'
 import { conditionsOf, type VisitConditions } from './visitConditions'
 
 /** Which visits to plan and by which rules. */
@@ -34,8 +35,12 @@ export interface PlannedVisits {
   readonly leaders: number
 }
 
-/** Plans the visits at their interval; a later one only where it is worth the trip. */
-export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: VisitsWanted): PlannedVisits {
+/** Plans the visits at their interval, in turns; a later one only where it is worth the trip. */
+export function* planVisits(
+  tree: PreparedTree,
+  allowedFirst: number,
+  wanted: VisitsWanted
+): InTurns<PlannedVisits> {
   if (tree.tree.limbs.length === 0) return { visits: [], outcomes: [], clearance: null, leaders: 0 }
   const { rules, year: surveyYear } = wanted
   const visits: Visit[] = []
@@ -52,7 +57,7 @@ export function planVisits(tree: PreparedTree, allowedFirst: number, wanted: Vis
     const allowed = first ? allowedFirst : allowedLater(tree, stage, rules)
     const conditions = conditionsOf(tree, { rules, stage, crownBase, year, years, allowed, first })
     setShares(tree)
-    const choice = chooseForVisit(tree, conditions)
+    const choice = yield* choosingForVisit(tree, conditions)
     if (first) {
       tracks = followLimbs(choice)
       leaders = choice.leaders

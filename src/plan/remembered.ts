@@ -1,11 +1,23 @@
-import { isBefore, type Sums } from './choice'
+import { isBefore } from './choice'
+import { at, type SearchSpace } from './searchSpace'
 
 /** Half-made choices kept a depth; more would cost more to compare than they save. */
 const most = 256
 
+/** A half-made choice that was followed: what it gained, used and left of each limit. */
+interface Followed {
+  readonly gain: number
+  readonly units: number
+  readonly cuts: number
+  readonly lower: number
+  readonly holders: number
+  readonly leaders: number
+  readonly choices: readonly number[]
+}
+
 /** Half-made choices already followed, by depth, and which of them is replaced next. */
 export interface Remembered {
-  readonly depths: { readonly sums: Sums; readonly choices: readonly number[] }[][]
+  readonly depths: Followed[][]
   readonly turn: number[]
 }
 
@@ -16,16 +28,25 @@ export interface Remembered {
  */
 export function makesNeedless(
   { depths, turn }: Remembered,
+  space: SearchSpace,
   depth: number,
-  sums: Sums,
   choices: readonly number[]
 ): boolean {
   const kept = (depths[depth] ??= [])
-  for (const earlier of kept) {
-    if (!dominates(earlier.sums, sums)) continue
-    if (!isSame(earlier.sums, sums) || !isBefore(choices, earlier.choices)) return true
+  const sums: Followed = {
+    gain: at(space.gained, depth),
+    units: at(space.used, depth),
+    cuts: at(space.made, depth),
+    lower: at(space.room, depth),
+    holders: at(space.holders, depth),
+    leaders: at(space.leadersLeft, depth),
+    choices
   }
-  const entry = { sums, choices: [...choices] }
+  for (const earlier of kept) {
+    if (!dominates(earlier, sums)) continue
+    if (!isSame(earlier, sums) || !isBefore(choices, earlier.choices)) return true
+  }
+  const entry = { ...sums, choices: [...choices] }
   if (kept.length < most) kept.push(entry)
   else {
     const place = turn[depth] ?? 0
@@ -35,7 +56,7 @@ export function makesNeedless(
   return false
 }
 
-function dominates(a: Sums, b: Sums): boolean {
+function dominates(a: Followed, b: Followed): boolean {
   return (
     a.gain >= b.gain &&
     a.units <= b.units &&
@@ -46,6 +67,6 @@ function dominates(a: Sums, b: Sums): boolean {
   )
 }
 
-function isSame(a: Sums, b: Sums): boolean {
+function isSame(a: Followed, b: Followed): boolean {
   return a.gain === b.gain && a.units === b.units && a.cuts === b.cuts
 }

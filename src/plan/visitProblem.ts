@@ -9,6 +9,7 @@ import { meetObligations } from './obligations/firstPass'
 import type { FirstPass } from './obligations/passState'
 import { isCandidate, offerCuts } from './options'
 import type { PreparedTree } from './prepareTree'
+import { atOnce, type InTurns } from './turns'
 import type { VisitConditions } from './visitConditions'
 
 /** What a visit has to choose from once its obligations are met: limbs, their cuts, and the tree's limits. */
@@ -32,6 +33,11 @@ export interface VisitProblem extends TreeGroups {
 
 /** Assesses every limb, meets the obligations and puts the problem of the visit. The limbs have their shares. */
 export function visitProblem(tree: PreparedTree, conditions: VisitConditions): VisitProblem {
+  return atOnce(visitProblemInTurns(tree, conditions))
+}
+
+/** The same in turns. */
+export function* visitProblemInTurns(tree: PreparedTree, conditions: VisitConditions): InTurns<VisitProblem> {
   const before = assessLimbs(conditions)
   const leaders = before.reduce((count, { leads }) => count + (leads ? 1 : 0), 0)
   const crownBefore = crownOf(tree, conditions)
@@ -42,7 +48,7 @@ export function visitProblem(tree: PreparedTree, conditions: VisitConditions): V
   const assessed = candidates(before, pass, conditions)
   const limits = limitsOf(pass, crown, leaders)
   const effort = noEffort()
-  const { roots, groups } = groupsOfTree(assessed, crown, limits, effort)
+  const { roots, groups } = yield* groupsOfTree(assessed, crown, limits, effort)
   return {
     before,
     pass,

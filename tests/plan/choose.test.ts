@@ -1,20 +1,21 @@
 import fc from 'fast-check'
 import { runs } from './trees'
-import { leaveAlone, type Item, type Limits } from '../../src/plan/choice'
-import { choose } from '../../src/plan/choose'
+import { leaveAlone, noEffort, type Item, type Limits } from '../../src/plan/choice'
+import { choose, choosing } from '../../src/plan/choose'
+import { choosePlainly } from './plainChoice/choosePlainly'
 
 interface Result {
   gain: number
   units: number
   cuts: number
-  chosen: number[]
+  chosen: readonly number[]
 }
 
 const empty: Item = { gain: 0, units: 0, cuts: 0, lower: 0, raises: false, leaders: 0 }
 
 function total(
   groups: Item[][],
-  chosen: number[]
+  chosen: readonly number[]
 ): Result & { lower: number; raised: number; leaders: number } {
   const items = groups.map((group, at) => (chosen[at] === leaveAlone ? empty : group[chosen[at]!]!))
   const sum = (of: (item: Item) => number): number => items.reduce((all, item) => all + of(item), 0)
@@ -29,7 +30,7 @@ function total(
   }
 }
 
-function fits(groups: Item[][], chosen: number[], limits: Limits): boolean {
+function fits(groups: Item[][], chosen: readonly number[], limits: Limits): boolean {
   const all = total(groups, chosen)
   return (
     all.units <= limits.units &&
@@ -122,5 +123,54 @@ describe('the choice of a visit', () => {
   it('leaves everything alone where nothing fits', () => {
     const limits = { units: 4, cuts: 6, lower: 1, holders: Infinity, leaders: Infinity }
     expect(choose([[{ ...empty, gain: 9, units: 5, cuts: 1 }]], limits)).toEqual([leaveAlone])
+  })
+})
+
+/** Groups of items such as trees have them, with more to choose than can be tried one by one. */
+const many = fc.record({
+  groups: fc.array(fc.array(item(true), { minLength: 1, maxLength: 5 }), { minLength: 8, maxLength: 24 }),
+  limits: fc.record({
+    units: fc.integer({ min: 0, max: 400000 }),
+    cuts: fc.integer({ min: 0, max: 6 }),
+    lower: fc.constantFrom(0, 0.04, 1),
+    holders: fc.constantFrom(1, 2, Infinity),
+    leaders: fc.constantFrom(1, 2, Infinity)
+  })
+})
+
+describe('the search among numbers', () => {
+  it('looks at what the plain search looks at, and chooses the same', () => {
+    for (const drawn of [cases(false), cases(true), many])
+      fc.assert(
+        fc.property(drawn, ({ groups, limits }) => {
+          const [plain, ours] = [noEffort(), noEffort()]
+          expect(choose(groups, limits, ours)).toEqual(choosePlainly(groups, limits, plain))
+          expect(ours).toEqual(plain)
+        }),
+        runs(300)
+      )
+  })
+
+  it('rests and goes on, while others are begun and ended', () => {
+    const cuts = Array.from({ length: 30 }, (_none, at): Item[] =>
+      [1, 2, 3].map((step) => ({
+        gain: 1000 * step + ((at * 37) % 11),
+        units: 1000 * step + ((at * 53) % 13),
+        cuts: 1,
+        lower: 0,
+        raises: false,
+        leaders: 0
+      }))
+    )
+    const limits = { units: 9007, cuts: 30, lower: 1, holders: Infinity, leaders: Infinity }
+    const resting = choosing(cuts, limits)
+    let step = resting.next()
+    let rests = 0
+    for (; step.done !== true; rests++) {
+      if (rests < 3) expect(choose(cuts.slice(0, 4), limits)).toEqual(choosePlainly(cuts.slice(0, 4), limits))
+      step = resting.next()
+    }
+    expect(rests).toBeGreaterThan(3)
+    expect(step.value).toEqual(choosePlainly(cuts, limits))
   })
 })

@@ -1,6 +1,9 @@
+import { inventoryOf } from '../../bench/hardTrees'
+import { hardTrees } from '../../bench/knownHardTrees'
 import { planSheets, type Progress } from '../../taskpane/planning'
 import { fakeEngine } from './fakeSurface'
 import { longPlan } from './inventedPlan'
+import { realEngine } from './realEngine'
 
 const read = { sheets: [], range: null }
 
@@ -56,6 +59,25 @@ test('a press of cancel is heard between two trees', async () => {
   )
   expect(planned).toBeNull()
   expect(begun).toBeLessThan(10)
+})
+
+test('a press of cancel is heard within one tree that takes its time', async () => {
+  clockOf(40)
+  const block = inventoryOf(hardTrees.find(({ limbs }) => limbs.some(({ on }) => on !== null))!)
+  const sheets = [{ name: 'Trees', top: 0, left: 0, rows: block.rows }]
+  const control = new AbortController()
+  const seen: Progress[] = []
+  const planned = (signal: AbortSignal, onProgress: (progress: Progress) => void) =>
+    planSheets(realEngine, { sheets, range: null }, {}, { date: '2031-03-02', signal, onProgress })
+  const whole = await planned(new AbortController().signal, () => undefined)
+  expect(whole?.plan.trees).toHaveLength(1)
+  const canceled = await planned(control.signal, (progress) => {
+    seen.push(progress)
+    if (seen.filter(({ doing }) => doing === 'Planning the trees').length === 2)
+      setTimeout(() => control.abort(), 0)
+  })
+  expect(canceled).toBeNull()
+  expect(seen.at(-1)).toEqual({ doing: 'Planning the trees', done: 0, total: 1 })
 })
 
 test('nothing is read where it was canceled before it began', async () => {

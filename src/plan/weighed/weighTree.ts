@@ -7,6 +7,7 @@ import { chooseForVisit, type VisitChoice } from '../chooseForVisit'
 import { firstVisit, prepareAgain } from '../firstVisit'
 import type { TreePlan } from '../plan'
 import { planVisits } from '../planVisits'
+import { atOnce } from '../turns'
 import type { VisitConditions } from '../visitConditions'
 import { obligationWords, waitingWords } from './obligationWords'
 import { structureWords } from './structureWords'
@@ -31,15 +32,17 @@ export function weighTree(plan: TreePlan, { rules = defaultRules, system }: Weig
   const prepared = prepareAgain(plan.tree, rules, date, system)
   if (prepared === null) return []
   const weighed: Weighed[] = []
-  planVisits(prepared, plan.allowedRemoval, {
-    rules,
-    date,
-    year: first.year,
-    visits: rules.horizonVisits,
-    watch: (choice, conditions) => {
-      weighed.push(weighVisit(choice, conditions))
-    }
-  })
+  atOnce(
+    planVisits(prepared, plan.allowedRemoval, {
+      rules,
+      date,
+      year: first.year,
+      visits: rules.horizonVisits,
+      watch: (choice, conditions) => {
+        weighed.push(weighVisit(choice, conditions))
+      }
+    })
+  )
   return weighed
 }
 

@@ -1,4 +1,4 @@
-import type { Groups, Item, Limits } from './choice'
+import type { Groups, Item, Limits } from '../../../src/plan/choice'
 
 /** What a unit of dose and a cut cost in a choice that ignores the limits on both. */
 export interface Prices {
