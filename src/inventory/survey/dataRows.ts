@@ -5,7 +5,7 @@ import { unitsInRows } from './unitCells'
 
 /** Stands for "the same as above". */
 const ditto =
-  /^(?:["″”〃]{1,2}|''|’’|,,|do\.?|ditto|dito|idem|same|same as above|(?:as|see) above|wie oben|s\. ?o\.?|siehe oben|meme|même|ci-dessus|igual|mismo|↓|[-–] ?["″”] ?[-–])$/i
+  /^(?:["″”〃]{1,2}|''|’’|,,|\^|d[o°º]\.?|dto\.?|ditto|dito|d(?:es)?gl\.?|ebenso|[ií]dem|[ií]d\.?|ibid\.?|same|same as above|(?:as|see) above|wie (?:oben|vor)|[sw]\. ?o\.?|siehe oben|meme|même|ci-dessus|igual|(?:lo )?mismo|↓|[-–] ?["″”] ?[-–])$/i
 
 const longest = 16
 

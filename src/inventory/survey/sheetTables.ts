@@ -200,14 +200,31 @@ function rowsByKind(
   const rows: number[] = []
   const passed: Passed = new Map()
   let above: readonly Cell[] = []
+  let belowTotal = false
+  /** Rows that are totals if one follows them. */
+  let open: number[] = []
+  const pass = (kind: Exclude<RowKind, 'data' | 'blank'>, ...more: readonly number[]): void => {
+    if (more.length > 0) passed.set(kind, [...(passed.get(kind) ?? []), ...more])
+  }
   for (let row = from; row < end; row++) {
     const cells = sheetRows[row] ?? []
     const kind = kindOfRow(cells, columns, above)
+    if (kind === 'blank') continue
+    if (kind === 'statistic') {
+      if (belowTotal) pass('total', row)
+      else open.push(row)
+      continue
+    }
+    belowTotal = kind === 'total'
+    if (belowTotal) pass('total', ...open)
+    else if (open.length > 0) rows.push(...open)
+    open = []
     if (kind === 'data') {
       rows.push(row)
       above = cells
-    } else if (kind !== 'blank') passed.set(kind, [...(passed.get(kind) ?? []), row])
+    } else pass(kind, row)
   }
+  rows.push(...open)
   return { rows, passed }
 }
 
@@ -217,6 +234,7 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
   const columns: JudgedColumns = {
     names,
     idAt,
+    limbAt: columnHeaded(header, 'limb'),
     ids: looksOfIds(sheet.rows.slice(header.last + 1, Math.min(end, header.last + 1 + looked)), idAt),
     known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
   }

@@ -1,4 +1,5 @@
 import type { RealInventory } from '../expected'
+import * as fieldBooks from './fieldBooks'
 import {
   formQuestions,
   misspelledHeaders,
@@ -317,5 +318,6 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   heightsReadTwice,
   commasNotQuoted,
   limbThickerThanTrunk,
-  limbDeadSnakeCase
+  limbDeadSnakeCase,
+  ...fieldBooks
 }
