@@ -74,12 +74,15 @@ const includedBark = {
     'none, no, n, absent, 0, false, -, –, —, ☐, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente'
   ),
   partial: listed(
-    'partial, part, partly, some, p, teilweise, teils, partielle, partiel, partiellement, parcial',
-    'en parte'
+    'partial, part, partly, some, p, slight, slightly, minor, moderate, teilweise, teils, leicht, gering, schwach',
+    'mäßig, ansatzweise, partielle, partiel, partiellement, légère, léger, faible, modérée, parcial, en parte, leve',
+    'ligera, ligero, moderada'
   ),
   full: listed(
     'full, yes, y, complete, included, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
-    'eingewachsen, vorhanden, oui, o, complète, incluse, présente, sí, s, total, incluida, completa'
+    'eingewachsen, vorhanden, oui, o, complète, incluse, présente, sí, s, total, incluida, completa',
+    'severe, strong, heavy, marked, extensive, stark, deutlich, ausgeprägt, forte, marquée, importante, fuerte',
+    'marcada, severa'
   )
 }
 

@@ -34,7 +34,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'several-areas': null,
   'column-twice': {
     message:
-      '{count} headers mean what an earlier column already gives ({columns}): {cells}; the earlier ones are used.',
+      '{count} headers mean what another column already gives ({columns}): {cells}; the others are used.',
     remedy: 'Rename or remove one of each two columns.',
     across: true
   },
@@ -198,6 +198,11 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message:
       '{count} cells of {columns} give no exact number: {cells}. They read {texts}; {value1} {unit1} was taken for “{text1}”, and so on.',
     remedy: 'Measure them and type the numbers alone, or do nothing where that is near enough.'
+  },
+  'inexact-diameter': {
+    message:
+      '{count} cells of {columns} give a range or a bound and not a number that a limb can be judged by: {cells}. They read {texts}.',
+    remedy: 'Measure them and type one number in each, or an estimate such as ~12.'
   },
   'inexact-share': {
     message:

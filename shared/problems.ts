@@ -51,7 +51,7 @@ const catalog = {
   'column-twice': {
     level: 'doubt',
     message:
-      'The header at {cell} means {column}, which an earlier column already gives; the earlier one is used.',
+      'The header at {cell} means {column}, which another column already gives; that one is used.',
     remedy: 'Rename or remove one of the two columns.'
   },
   'column-unknown': {
@@ -224,7 +224,7 @@ const catalog = {
   },
   'headers-again': {
     level: 'note',
-    message: 'The headers stand again in {rows}, which were left out.',
+    message: 'The headers stand again, and were left out: {rows}.',
     remedy: 'Nothing to do.'
   },
   'totals-left-out': {
@@ -442,6 +442,11 @@ const catalog = {
     level: 'doubt',
     message: '{column} at {cell} reads “{text}”, {manner}; it was taken as {value} {unit}.',
     remedy: 'Measure it and type the number alone, or do nothing if that is near enough.'
+  },
+  'inexact-diameter': {
+    level: 'row',
+    message: '{column} at {cell} reads “{text}”, {manner} and not a number that a limb can be judged by.',
+    remedy: 'Measure it and type one number, or an estimate such as ~12.'
   },
   'inexact-share': {
     level: 'doubt',

@@ -89,7 +89,7 @@ describe('reading an inventory', () => {
 
 describe('reading in parts', () => {
   const rows = Array.from({ length: 30 }, (_, at) =>
-    limbRow(`L${at}`, at === 17 ? 'about 3' : 80, 100, 3, 9, { tree: `T${Math.floor(at / 4)}` })
+    limbRow(`L${at}`, at === 17 ? 'about three' : 80, 100, 3, 9, { tree: `T${Math.floor(at / 4)}` })
   )
 
   it('gives the same trees, problems and addresses as reading at once, and parts no tree', () => {
@@ -128,7 +128,7 @@ describe('bad input', () => {
   })
 
   const cases: [string, number, Cell, string, string][] = [
-    ['text where a number belongs', 8, 'about 3', 'not-a-number', 'Trees!I4'],
+    ['text where a number belongs', 8, 'about three', 'not-a-number', 'Trees!I4'],
     ['a hexadecimal number', 8, '0x10', 'not-a-number', 'Trees!I4'],
     ['a truth value', 8, true, 'not-a-number', 'Trees!I4'],
     ['a zero diameter', 8, 0, 'not-positive', 'Trees!I4'],

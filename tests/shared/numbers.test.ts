@@ -73,7 +73,7 @@ const refusedEverywhere = [
   '1e3',
   '0x10',
   '1_000',
-  'about 3',
+  'about three',
   'Infinity',
   'NaN',
   '--2',

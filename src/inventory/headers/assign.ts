@@ -4,7 +4,7 @@ import type { LengthUnit } from '../../../shared/units'
 import { lengthOf } from '../lengthOf'
 import { fitOf } from './fit'
 import type { Candidate, HeadedColumn } from './headedColumn'
-import { readHeaderText, type HeaderText } from './headerText'
+import { readHeaderText, withUnitBelow, type HeaderText } from './headerText'
 import { likelihoods } from './likelihood'
 import { neighbors, placedScore } from './placing'
 import { sameMeasures, type Doubled, type SameMeasures } from './sameMeasure'
@@ -42,6 +42,8 @@ const contestedBy = 0.04
 /** What an `asked` reading reaches at most, and how well the values have to fit it. House judgment. */
 const askedMost = 0.78
 const askedFit = 0.9
+/** What "Age" comes to above words of life stages ("young", "mature"), which say what it is. House judgment. */
+const agesInWords = 0.86
 
 /** The candidates of every column, by words, place and values, likeliest first, one a field. */
 function candidatesOf(
@@ -82,7 +84,8 @@ function candidatesOf(
         }
       }
       const asks = standing === 'asked' || (isLength && named)
-      const kept = !asks ? score : fit < askedFit ? 0 : Math.min(askedMost, score)
+      const open = field === 'stage' && fit > 1 ? Math.max(agesInWords, score) : Math.min(askedMost, score)
+      const kept = !asks ? score : fit < askedFit ? 0 : open
       if (kept > (best.get(field)?.score ?? 0)) best.set(field, { field, score: kept, girth })
     }
     return [...best.values()].sort((a, b) => b.score - a.score)
@@ -142,7 +145,7 @@ function withoutYear(text: HeaderText): HeaderText {
 
 /** Assigns all columns at once: the best total, one column per field and one field per column. */
 export function assignColumns(columns: readonly HeadedColumn[]): ColumnMeaning[] {
-  const texts = columns.map(({ header }) => readHeaderText(header))
+  const texts = columns.map(({ header, unit }) => withUnitBelow(readHeaderText(header), unit))
   const same = sameMeasures(columns, texts)
   const { candidates, inTwo } = candidatesOf(columns, texts, same)
   const chosen = bestTotal(candidates)

@@ -43,7 +43,13 @@ function numberOf(cell: Cell): number | null {
   return found[1] === undefined ? value : -value
 }
 
-const unitBehind = /\d\s*(\p{L}{1,11}\.?|["”″'’′])$/u
+const unitBehind = /[\d½¼¾⅛⅜⅝⅞⅓⅔]\s*(\p{L}{1,11}\.?|["”″'’′])$/u
+
+/** Whether a cell names the unit of its number: "9.1 m", "4½\"". */
+export function namesUnit(cell: Cell | undefined): boolean {
+  const word = typeof cell === 'string' ? unitBehind.exec(cell.trim())?.[1] : undefined
+  return word !== undefined && unitFromWord(word) !== null
+}
 
 /** A number with its unit in mm: "149.86 mm", "18 cm"; null where it has none. */
 function ownMillimetersOf(cell: Cell | undefined, value: number | null): number | null {

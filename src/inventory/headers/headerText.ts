@@ -26,9 +26,9 @@ export interface HeaderText {
   readonly tick: boolean
 }
 
-const said = (text: string, meaning: Meaning): HeaderWord => ({
+const said = (text: string, meanings: readonly Meaning[]): HeaderWord => ({
   text,
-  meanings: [meaning],
+  meanings,
   spelling: 'mark'
 })
 
@@ -57,6 +57,17 @@ export function readHeaderText(header: string): HeaderText {
   return text
 }
 
+/** A header whose unit stands below it, in a row of units. */
+export function withUnitBelow(text: HeaderText, unit: LengthUnit | null): HeaderText {
+  if (unit === null || text.unit !== null || text.words.length === 0) return text
+  const words = [...text.words, said(unit, sizes[unit])]
+  return { ...text, unit, words, notions: notionsOf(words) }
+}
+
+function notionsOf(words: readonly HeaderWord[]): ReadonlySet<Notion> {
+  return new Set(words.flatMap(({ meanings }) => meanings.filter((each): each is Notion => each !== 'noise')))
+}
+
 /**
  * A word may stand for more than one notion ("top", "base"); the reading of a field takes the one
  * it needs, so all are given.
@@ -64,17 +75,15 @@ export function readHeaderText(header: string): HeaderText {
 function takenApart(header: string): HeaderText {
   const { tokens, unit, percent, degrees, tick } = tokensOf(header)
   const words = wordsOf(tokens)
-  if (percent) words.push(said('%', 'share'))
-  if (degrees) words.push(said('°', 'angle'))
-  if (unit !== null) words.push({ text: unit, meanings: sizes[unit], spelling: 'mark' })
+  if (percent) words.push(said('%', ['share']))
+  if (degrees) words.push(said('°', ['angle']))
+  if (unit !== null) words.push(said(unit, sizes[unit]))
   const decoy = words.find(
     ({ meanings }) => meanings.length > 0 && meanings.every((each) => foreignMeanings.has(each))
   )
   return {
     words,
-    notions: new Set(
-      words.flatMap(({ meanings }) => meanings.filter((each): each is Notion => each !== 'noise'))
-    ),
+    notions: notionsOf(words),
     unknown: words.filter(({ spelling }) => spelling === 'unknown').map(({ text }) => text),
     decoy: decoy?.text ?? null,
     guessed: words.some(({ spelling }) => spelling === 'slip'),

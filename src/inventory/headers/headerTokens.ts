@@ -116,7 +116,9 @@ function withUnitApart(token: string): string[] | null {
 const compound = (token: string): string[] | null => partsOf(token, isPart, isEnding, isGerman)
 
 function parted(text: string): string[] {
-  return [...text.replace(/(\d)(?:nd|rd|th|st|e|a)\b/g, '$1').matchAll(tokenPattern)].flatMap(([token]) => {
+  return [
+    ...text.replace(/(?!(?<!\d)1(?:st|a)\b\s*\p{L})(\d)(?:nd|rd|th|st|e|a)\b/gu, '$1').matchAll(tokenPattern)
+  ].flatMap(([token]) => {
     const bare = token.replace(/\.$/, '')
     if (meaningsOf(bare) !== null) return [token]
     if (!/[\d#]/.test(bare)) return withUnitApart(bare) ?? [token]

@@ -63,7 +63,11 @@ export interface Neighbors {
 export function neighbors(columns: readonly (readonly Likely[])[], fits: Fits): Neighbors {
   const anchors = columns.map((candidates, column) => anchorOf(candidates, column, fits))
   const treesOnly = !tellsOfLimbs(columns, anchors)
+  // Where bare words alone speak of the tree, they stand before the limb's id.
+  const limbs = anchors.includes('tree') ? -1 : anchors.indexOf('limb')
+  const bare = columns[limbs]?.[0]?.field === 'limb' ? limbs : -1
   const nearest = (at: number, steps: readonly number[]): Of => {
+    if (at < bare) return 'tree'
     for (const step of steps)
       for (let there = at + step; there >= 0 && there < anchors.length; there += step) {
         const found = anchors[there]

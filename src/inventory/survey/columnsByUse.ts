@@ -100,7 +100,10 @@ export function columnsByUse(sheet: SheetCells, header: HeaderRows, data: readon
   if (limb !== undefined) {
     // A column with one word for every limb of a tree says what it is, and not which.
     const own = values(limb)
-    const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${text}`)).size
+    const site = fields.get('site')
+    // Numbers that start again in each street are of several trees.
+    const sites = site === undefined ? [] : values(site)
+    const pairs = new Set(own.map((text, at) => `${trees[at] ?? ''}\n${sites[at] ?? ''}\n${text}`)).size
     const isWord = new Set(own).size === 1 || own.every((text) => readChoice('role', text) !== null)
     const isTold = pairs >= own.length * mostlyTold || pairs >= rowsApart(sheet, rows) * mostlyTold
     return isWord && !isTold ? asRole(header, limb, own) : header

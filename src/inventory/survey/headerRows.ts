@@ -87,17 +87,25 @@ export function mayNameColumns(row: readonly Cell[]): boolean {
   return fields.size >= 3 || (fields.size === 2 && texts + others <= 3)
 }
 
+/** Share of the texts of a row of units that are some, where other words stand among them. House judgment. */
+const mostlyUnits = 0.6
+
 /** A row of nothing but units ("in", "ft", "%", "y/n"), which stands under the names. */
 export function unitsIn(row: readonly Cell[] | undefined): (LengthUnit | null)[] | null {
   const filled = (row ?? []).filter((cell) => !isBlank(cell))
   const unit = (cell: Cell | undefined): LengthUnit | null =>
     typeof cell === 'string' ? unitFromWord(cell.replace(/[()[\]]/g, '').trim()) : null
-  const marks = /^[([]?(?:%|°|deg|y\/n|yes\/no|j\/n|o\/n|s\/n|no\.?|text|class|date|-|–|kg|lb|#|id)[)\]]?$/i
+  const marks =
+    /^[([]?(?:%|°|deg|y\/n|yes\/no|j\/n|o\/n|s\/n|no\.?|text|class|date|-|–|kg|lb|#|id|n[°º]|nr\.?|[$€£]|usd|eur|code)[)\]]?$/i
   const units = filled.filter((cell) => unit(cell) !== null)
   const known = filled.filter(
     (cell) => unit(cell) !== null || (typeof cell === 'string' && marks.test(cell.trim()))
   )
-  return units.length >= 1 && known.length === filled.length ? (row ?? []).map(unit) : null
+  const mostly = units.length >= 3 && units.length >= filled.length * mostlyUnits
+  const isUnits = units.length >= 1 && known.length === filled.length
+  return isUnits || (mostly && filled.every((cell) => typeof cell === 'string'))
+    ? (row ?? []).map(unit)
+    : null
 }
 
 /**

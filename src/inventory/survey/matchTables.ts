@@ -3,6 +3,7 @@ import { columnOf, fieldFromWords, readHeader, type Field } from '../../../share
 import { problem, type Problem } from '../../../shared/problems'
 import { systems, unitNames, type UnitSystem } from '../../../shared/units'
 import type { Confidence } from '../headers/assign'
+import { namesUnit } from '../headers/columnValues'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
 import { unitSuits } from '../headers/unitSuits'
@@ -39,15 +40,18 @@ export function matchTables(
   const asked = new Set<string>()
   const matched = open.map(({ table, matches, labeled }): MatchedTable => {
     const { names } = table.header
+    const given = new Set(matches.map(({ field }) => field))
     const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, names, column)
+    const isBare = ({ column }: ColumnMatch): boolean => hasBareNumbers(table, column)
     const units = matches.map((match) => {
       if (match.field === null) return match
       // The same header on every sheet, and in every group, is asked about once.
       const key = `${match.field} ${match.confidence} ${quoted(match.header).replace(/\d+/g, '')}`
       const first = !asked.has(key) && !isRepeated(table, match.column)
       asked.add(key)
-      if (first && match.confidence === 'likely') problems.push(question(match, match.field, address(match)))
-      return withUnit(match, match.field, system, first ? address(match) : null, problems)
+      if (first && match.confidence === 'likely')
+        problems.push(question(match, match.field, given, address(match)))
+      return withUnit(match, match.field, system, first && isBare(match) ? address(match) : null, problems)
     })
     noteMixedDiameters(units, address, problems)
     const forms = labeled.map((match) =>
@@ -126,10 +130,28 @@ function labelOf({ sheet }: SheetTable, { field, label, row, column }: LabeledVa
 }
 
 /** A column that is used, and asked about once. */
-function question({ header, runnerUp }: ColumnMatch, field: Field, cell: string): Problem {
-  const other = runnerUp === null ? 'nothing the plan uses' : columnOf(runnerUp).name
+function question(
+  { header, runnerUp }: ColumnMatch,
+  field: Field,
+  given: ReadonlySet<Field | null>,
+  cell: string
+): Problem {
+  const isOpen = runnerUp !== null && !given.has(runnerUp)
+  const other = isOpen ? columnOf(runnerUp).name : 'nothing the plan uses'
   const text = header === '' ? 'without a header' : quoted(header)
   return problem('column-likely', cell, { text, column: columnOf(field).name, other })
+}
+
+/** Whether a column holds numbers whose cells do not name their unit themselves; a column without numbers counts as one. */
+function hasBareNumbers({ sheet, rows }: SheetTable, column: number): boolean {
+  let named = 0
+  for (const row of rows) {
+    const cell = sheet.rows[row]?.[column]
+    if (typeof cell === 'number') return true
+    if (namesUnit(cell)) named++
+    else if (typeof cell === 'string' && /\d/.test(cell)) return true
+  }
+  return named === 0
 }
 
 /** A length without a unit is read in that of the system, which is reported where there is a cell to report it at. */

@@ -29,7 +29,7 @@ export interface Judged {
   readonly noTree: boolean
   /** It may stand for a statistic: "n", "SD". */
   readonly statistic: boolean
-  /** It is a total that may also be said of a tree: "average". */
+  /** It is a word for a total that is also one for a tree: "average". */
   readonly isAlsoMiddling: boolean
 }
 

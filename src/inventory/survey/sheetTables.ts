@@ -5,6 +5,7 @@ import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { columnHeaded, mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { columnsByUse } from './columnsByUse'
+import { confirmedIds } from './confirmedIds'
 import { limbColumnsByUse } from './limbColumnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
@@ -251,7 +252,7 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
   const used = limbColumnsByUse(sheet, header, data, labeled.length > 0)
   return {
     sheet,
-    header: columnsByUse(sheet, used, data),
+    header: confirmedIds(sheet, columnsByUse(sheet, used, data), data),
     rows: data,
     shifted,
     passed,

@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { readChoice, type ChoiceName } from '../../../shared/choices'
 import { numberIn, styleOf, type NumberStyle } from '../../../shared/numbers'
+import { letterScale } from './letterScales'
 import { isNines } from './missing'
 
 /** How the shares of a column are written: 5 for 5 %, 0.05 for 5 %, or 0.05 beside texts such as "5 %". */
@@ -24,6 +25,8 @@ export class Conventions {
   private sharesKnown: ShareWriting | null = null
   private codesKnown: ReadonlySet<number> | null = null
   private scaleKnown: { readonly scale: readonly string[] | null } | null = null
+
+  private lettersKnown: { readonly of: ReadonlyMap<string, string> | null } | null = null
 
   private letterOKnown: { readonly letter: 'e' | 'w' | null } | null = null
 
@@ -86,6 +89,11 @@ export class Conventions {
   /** What the letter O stands for among compass points: west where E stands for east, and the other way round. */
   get letterO(): 'e' | 'w' | null {
     return (this.letterOKnown ??= { letter: this.tellLetterO() }).letter
+  }
+
+  /** What single letters stand for, where only the other letters of the column tell it. */
+  letters(choice: ChoiceName): ReadonlyMap<string, string> | null {
+    return (this.lettersKnown ??= { of: letterScale(choice, this.cells()) }).of
   }
 
   /** The numbers of a column of words that holds numbers alone, of which one at least is no word of the choice; or null. */

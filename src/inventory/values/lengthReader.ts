@@ -84,11 +84,11 @@ export function lengthReader(cells: ColumnCells): LengthReader {
     return Number.isFinite(typed.value) ? told(typed, row) : cells.problem('not-a-number', row)
   }
 
-  /** A length, with a remark on the way it was typed. A limb is judged by diameters that were measured. */
+  /** A length, with a remark on the way it was typed. A limb is judged by one diameter: neither a range nor a bound is taken. */
   function told(typed: LengthInCell, row: number): number | Noted<number> | Problem {
     const { manner, measure, converted } = typed
-    if (manner !== null && manner !== 'two readings' && kind === 'diameter')
-      return cells.problem('not-a-number', row)
+    if (manner !== null && manner !== 'two readings' && manner !== 'estimate' && kind === 'diameter')
+      return cells.problem('inexact-diameter', row, { manner: mannerWords[manner] })
     const factor = girth && measure === 'diameter' ? Math.PI : !girth && measure === 'girth' ? 1 / Math.PI : 1
     const inUnit = typed.value * factor
     const value = inUnit * millimeters + 0

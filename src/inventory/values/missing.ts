@@ -69,9 +69,9 @@ export function missingWords({ reads, field }: Column): MissingWords | null {
   }
 }
 
-/** -9999, -999, -99: no measurement is below zero. */
+/** -9999, -999, -99, -9: no measurement is below zero. */
 export function isNegativeCode(value: number): boolean {
-  return value <= -99 && /^-9+$/.test(String(value))
+  return value <= -9 && /^-9+$/.test(String(value))
 }
 
 /** The least number of nines that stands for "not measured". */
@@ -84,5 +84,5 @@ export function isNines(value: number): boolean {
 
 /** Whether a number can be a code at all: asked of every number of a sheet. */
 export function couldBeCode(value: number): boolean {
-  return value <= -99 || value >= leastNines
+  return value <= -9 || value >= leastNines
 }

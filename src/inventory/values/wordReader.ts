@@ -49,7 +49,7 @@ export function wordReader(
     const before = plain.get(cell)
     if (before !== undefined) return before
     const text = String(cell)
-    const found = readChoice(name, text)
+    const found = letterOf(name, text) ?? readChoice(name, text)
     if (found !== null && name === 'includedBark' && isTick(text)) return tick(found, text, row)
     if (found !== null) {
       plain.set(cell, found)
@@ -59,6 +59,11 @@ export function wordReader(
     if (isOnScale(name, text)) return isAsked ? askedNumber(name, row) : count(scale, text, row)
     if (name === 'vigor' && dead.test(text.trim())) return new Noted('poor', cells.problem('vigor-dead', row))
     return cells.problem('not-a-choice', row, { choices: listChoices(name) })
+  }
+
+  function letterOf(name: ChoiceName, text: string): string | null {
+    const letter = text.trim().toLowerCase().replace(/\.$/, '')
+    return letter.length === 1 ? (cells.conventions.letters(name)?.get(letter) ?? null) : null
   }
 
   function word(cell: Filled): string | null {

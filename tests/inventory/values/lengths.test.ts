@@ -83,12 +83,18 @@ test('an estimate in another unit names the value in the unit of the column', ()
   expect(found.messages[0]).toContain('taken as 11.811 inches')
 })
 
-test.each(['~4', '4 est.', '4?', '3-4', '<4', '4+', '4*'])(
-  'a limb’s own diameter is measured: %s is refused',
+test.each(['3-4', '<4', '4+'])('a limb is judged by one diameter: %s is refused', (text) => {
+  const read = columnOf('Lateral diameter (cm)', text)
+  expect(read.limbs[0]!.lateral).toBeNull()
+  expect(codesIn(read)).toEqual([['inexact-diameter', 'A2']])
+})
+
+test.each(['~4', '4 est.', 'ca. 4', 'env. 4', 'aprox. 4', '4?', '4*'])(
+  'a limb’s own diameter may be an estimate: %s is taken, and said',
   (text) => {
     const read = columnOf('Lateral diameter (cm)', text)
-    expect(read.limbs[0]!.lateral).toBeNull()
-    expect(codesIn(read)).toEqual([['not-a-number', 'A2']])
+    expect(read.limbs[0]!.lateral).toBeCloseTo(40, 9)
+    expect(codesIn(read)).toEqual([['inexact-value', 'A2']])
   }
 )
 

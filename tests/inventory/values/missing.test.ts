@@ -27,6 +27,7 @@ test.each([
   'unknown',
   -9999,
   -999,
+  -9,
   '-9999',
   '...'
 ])('%j is blank', (cell) => {

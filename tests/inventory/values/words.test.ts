@@ -35,6 +35,44 @@ test('a tick under dead wood is dead in four languages', () => {
     expect(columnOf(header, 'x', null, 'ja').limbs.map(({ dead }) => dead)).toEqual([true, false, true])
 })
 
+test.each([
+  [
+    ['B', 'R', 'M'],
+    ['good', 'fair', 'poor']
+  ],
+  [
+    ['g', 'm', 's.'],
+    ['good', 'fair', 'poor']
+  ],
+  [
+    ['B', 'M', 'F'],
+    ['good', 'fair', 'poor']
+  ],
+  [
+    ['G', 'F', 'P'],
+    ['good', 'fair', 'poor']
+  ],
+  // Malo or moyen: nothing tells.
+  [
+    ['B', 'M', 'B'],
+    [null, null, null]
+  ],
+  [
+    ['B', 'R', 'middling'],
+    [null, null, null]
+  ]
+])('the letters %j of vigor are read by their company', (cells, values) => {
+  expect(columnOf('Vigor', ...cells).trees.map(({ vigor }) => vigor)).toEqual(values)
+})
+
+test('included bark may be slight or strong, in four languages', () => {
+  const words = ['slight', 'leicht', 'légère', 'leve', 'strong', 'stark', 'forte', 'fuerte']
+  expect(columnOf('Included bark', ...words).limbs.map(({ bark }) => bark)).toEqual([
+    ...words.slice(0, 4).map(() => 'partial'),
+    ...words.slice(4).map(() => 'full')
+  ])
+})
+
 test('numbers without words are asked about once, and nothing is guessed', () => {
   const read = columnOf('Vigor', 1, 2, 3, 1)
   expect(read.trees.map(({ vigor }) => vigor)).toEqual([null, null, null, null])

@@ -30,7 +30,7 @@ export const ofLimbs: Readings<LimbField> = {
   diameter2: ['1 limb dia second +measured union', '~.66 dia second +measured'],
   stem: [
     '1 axis dia above|union|origin +parent measured limb axis on',
-    '.95 axis dia limb at|on|above axisFirst +parent measured',
+    '.95 axis dia limb at|on|above axisFirst +parent measured base origin',
     '1 parent axis dia +union above measured limb origin on',
     '.95 parent dia above|union|origin|limb +measured on',
     '.92 parent dia +measured',
@@ -83,6 +83,7 @@ export const ofLimbs: Readings<LimbField> = {
     '~.52 base tall +height',
     '~.6 base height',
     '?.6 from',
+    '?.6 limb height',
     '?.62 forkHeight +limb'
   ],
   tip: [

@@ -60,6 +60,8 @@ export const ofTrees: Readings<TreeField> = {
     '.95 live crown +height base lowest to at from',
     '.95 live union +height lowest',
     '.7 crown clear|clearance +height',
+    '.9 axis clear +height tall limb live lowest to',
+    '.82 clearance lowest limb +height live to above',
     '.72 trunk height +crown clear to',
     '.7 crown height to',
     '?.62 crown height aboveGround',

@@ -177,7 +177,7 @@ export const english: Words = {
     setting surface`,
   count: 'count how.many quantity qty amount.of number.of',
   noise: `
-    of the a an for in is it its and or with just approx approximate ca about what how point field data
+    of the a an for in is it its and or with just approx approximate ca about what how point field data pt
     info information reading ground level grade above.ground the.ground above.grade agl est estimated
     avg average mean current existing present actual new any all each presence this that which has have
     was been are if observed.at y/n yes yes/no tree’s general life physiological another other unique

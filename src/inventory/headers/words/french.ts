@@ -48,8 +48,8 @@ export const french: Words = {
   kind: 'type sorte genre',
   spot: 'site',
   area: `
-    emplacement rue adresse lieu.dit lieu localisation avenue boulevard commune place voie situation
-    troncon`,
+    emplacement rue adresse lieu.dit lieu localisation avenue boulevard commune place voie routier
+    situation troncon`,
   zone: 'zone secteur quartier arrondissement canton district aire sous.secteur ilot',
   grounds: 'parc cimetiere domaine square jardin',
   notes: 'remarque note commentaire observation annotation rem obs',
@@ -69,7 +69,7 @@ export const french: Words = {
   mature: 'adulte definitive definitif terme maturite finale a.terme attendue',
   clearance: 'gabarit degagement hauteur.libre tirant.d.air garde.au.sol',
   clear: 'libre',
-  needed: 'requis requise necessaire voulu voulue demande exige exigee minimale minimal souhaite',
+  needed: 'requis requise necessaire voulu voulue demande exige exigee minimale minimal souhaite degager respecter assurer garantir obtenir',
   side: 'cote cotes',
   bearing: 'orientation azimut cap direction boussole',
   aspect: 'exposition',
