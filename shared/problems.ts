@@ -50,8 +50,7 @@ const catalog = {
   },
   'column-twice': {
     level: 'doubt',
-    message:
-      'The header at {cell} means {column}, which another column already gives; that one is used.',
+    message: 'The header at {cell} means {column}, which another column already gives; that one is used.',
     remedy: 'Rename or remove one of the two columns.'
   },
   'column-unknown': {

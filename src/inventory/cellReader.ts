@@ -124,7 +124,8 @@ export function cellReader(block: CellBlock, match: ColumnMatch, field: Field): 
   function isMissing(cell: Filled, row: number): boolean {
     if (missing === null || typeof cell === 'boolean') return false
     const { says, byNines } = missing
-    const isNines = byNines && (typeof cell === 'number' ? couldBeCode(cell) : /^\s*(?:-9|-?9{2,})\s*$/.test(cell))
+    const isNines =
+      byNines && (typeof cell === 'number' ? couldBeCode(cell) : /^\s*(?:-9|-?9{2,})\s*$/.test(cell))
     const found = isNines ? isCode(Number(cell)) : typeof cell === 'string' && says(cell)
     if (found) codes.add(row, String(cell).trim())
     return found

@@ -83,6 +83,7 @@ function rowsBelow(
   const judged = {
     names: rows[names] ?? [],
     idAt: -1,
+    limbAt: -1,
     known: new Set([...common, ...trees.flatMap(({ columns }) => columns)]),
     ids: { areNumbers: false, haveSpaces: true }
   }
@@ -91,8 +92,8 @@ function rowsBelow(
   for (let row = names + 1; row < end; row++) {
     const cells = rows[row] ?? []
     const isUnits = row === names + 1 && unitsIn(cells) !== null
-    const isData =
-      !isUnits && trees.some((tree) => isFilled(cells, tree)) && kindOfRow(cells, judged) === 'data'
+    const isLimbs = ['data', 'statistic'].includes(kindOfRow(cells, judged))
+    const isData = !isUnits && trees.some((tree) => isFilled(cells, tree)) && isLimbs
     ;(isData ? data : others).push(row)
   }
   return { data, others, end }

@@ -64,7 +64,8 @@ function medianOf(sorted: readonly number[]): number | null {
 }
 
 /** Stands for a value that is the same as above, or that was not measured. */
-const nothing = /^(?:["″”'’]{1,2}|,,|d[o°º]\.?|dto\.?|ditto|dito|d(?:es)?gl\.?|[ií]dem|[ií]d\.|ebenso|↓|n\/?[am]\.?|nm|null|-+|-9+|\?+)$/i
+const nothing =
+  /^(?:["″”'’]{1,2}|,,|d[o°º]\.?|dto\.?|ditto|dito|d(?:es)?gl\.?|[ií]dem|[ií]d\.|ebenso|↓|n\/?[am]\.?|nm|null|-+|-9+|\?+)$/i
 
 export function columnValues(cells: readonly (Cell | undefined)[]): ColumnValues {
   const kept = cells.slice(0, sample)

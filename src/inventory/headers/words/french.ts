@@ -69,7 +69,8 @@ export const french: Words = {
   mature: 'adulte definitive definitif terme maturite finale a.terme attendue',
   clearance: 'gabarit degagement hauteur.libre tirant.d.air garde.au.sol',
   clear: 'libre',
-  needed: 'requis requise necessaire voulu voulue demande exige exigee minimale minimal souhaite degager respecter assurer garantir obtenir',
+  needed:
+    'requis requise necessaire voulu voulue demande exige exigee minimale minimal souhaite degager respecter assurer garantir obtenir',
   side: 'cote cotes',
   bearing: 'orientation azimut cap direction boussole',
   aspect: 'exposition',
