@@ -109,7 +109,7 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     const documents = describeDocuments(wanted.documents, made, offer, job.details)
     const written = await workbookOf(documents, {
       ...{ file, known, system: made.system },
-      ...{ rates: estimate.rates, details: job.block }
+      ...{ rates: estimate.rates, job }
     })
     const failed = await writeOut(out, sealed(written))
     if (failed !== null) return failed

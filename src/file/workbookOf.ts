@@ -1,5 +1,6 @@
 import type { CellBlock } from '../../shared/cells'
 import type { UnitSystem } from '../../shared/units'
+import type { JobDetails } from '../details/detailsBook'
 import type { ReadingChoices } from '../inventory/inventory'
 import { answersKey, keptText } from '../inventory/keptAnswers'
 import { inventedRatesIn, rateValues, type Rates } from '../price/rates'
@@ -8,6 +9,7 @@ import { describeUsersSheet } from '../sheets/describeDocuments'
 import { describeRates } from '../sheets/rates/ratesSheet'
 import type { SheetDescription } from '../sheets/sheet'
 import { carriedInventory, carriedNames, carriedSheet } from './carriedSheets'
+import type { FileBook } from './file-library/fileBook'
 import type { PlannedFile } from './readPlannedFile'
 import { writeWorkbook } from './writeWorkbook'
 
@@ -18,8 +20,25 @@ interface PlannedFrom {
   readonly system: UnitSystem
   /** The rates that it was priced by, those changed on an earlier Estimate among them. */
   readonly rates: Rates
-  /** The details of the job as a sheet. */
-  readonly details: CellBlock
+  /** The details of the job, and the same as a sheet. */
+  readonly job: { readonly details: JobDetails; readonly block: CellBlock }
+}
+
+const line = (text: string): string =>
+  text
+    .replace(/[\p{Cc}\p{Cs}\ufffe\uffff]+/gu, ' ')
+    .replace(/ {2,}/g, ' ')
+    .trim()
+
+/** What programs show of a file that is not open; nothing where nothing is known. */
+function propertiesOf({ company, preparedBy, client, site, reference }: JobDetails): FileBook['properties'] {
+  const about = [site, client, reference].filter((each) => each !== '').join(', ')
+  const creator = [preparedBy, company].find((each) => each !== '') ?? ''
+  return {
+    title: line(about === '' ? 'Structural pruning plan' : `Structural pruning plan: ${about}`),
+    creator: line(creator),
+    company: line(company)
+  }
 }
 
 /** What was answered about columns, for the sheets under the names that they are written with. */
@@ -44,7 +63,7 @@ function ratesSheet({ rates: read }: PlannedFile, rates: Rates, fresh: SheetDesc
  */
 export async function workbookOf(
   documents: readonly SheetDescription[],
-  { file, known, system, rates, details }: PlannedFrom
+  { file, known, system, rates, job }: PlannedFrom
 ): Promise<Uint8Array> {
   const read = file.sheets.filter(({ name }) => known.sheet === undefined || name === known.sheet)
   const names = carriedNames(read)
@@ -56,10 +75,11 @@ export async function workbookOf(
   const own = [
     file.rules === null ? fresh.rules : carriedSheet(file.rules, fresh.rules),
     ratesSheet(file, rates, fresh.rates),
-    carriedSheet(details, fresh.details)
+    carriedSheet(job.block, fresh.details)
   ]
   const answers = answersFor(known, names)
   return writeWorkbook([...documents, ...own], {
+    properties: propertiesOf(job.details),
     inventory: read.map((sheet) => carriedInventory(sheet, names.get(sheet.name) ?? sheet.name)),
     ...(answers === null ? {} : { settings: new Map([[answersKey, answers]]) })
   })

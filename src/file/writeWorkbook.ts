@@ -3,7 +3,7 @@ import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { marginsOf, pageScale } from '../sheets/pageBreaks'
-import type { BookSheet, FileName, FilePage, FileTable } from './file-library/fileBook'
+import type { BookSheet, FileBook, FileName, FilePage, FileTable } from './file-library/fileBook'
 import type { FileSettings } from './file-library/settingsPart'
 import { packBook } from './file-library/packBook'
 import { packInNode } from './file-library/packInNode'
@@ -101,6 +101,8 @@ export interface Beside {
   inventory?: readonly BookSheet[]
   /** What the add-in keeps in it. */
   settings?: FileSettings
+  /** What the file is called and whose it is, as programs show it. */
+  properties?: FileBook['properties']
 }
 
 /** The name that leads from a sheet of ours to the inventory. */
@@ -111,7 +113,7 @@ function leading(mark: FileName, [first]: readonly BookSheet[]): FileName[] {
 /** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */
 export async function writeWorkbook(
   descriptions: readonly SheetDescription[],
-  { inventory = [], settings = new Map() }: Beside = {}
+  { inventory = [], settings = new Map(), properties }: Beside = {}
 ): Promise<Uint8Array> {
   const tableNames = new Set<string>()
   const counts = new Map<DocumentKind, number>()
@@ -136,5 +138,5 @@ export async function writeWorkbook(
   }
   const owned = descriptions.findIndex(({ kind }) => usersSheets.has(kind))
   sheets.splice(owned < 0 ? sheets.length : owned, 0, ...inventory)
-  return packBook({ sheets, ...(settings.size > 0 ? { settings } : {}) }, packInNode)
+  return packBook({ sheets, properties, ...(settings.size > 0 ? { settings } : {}) }, packInNode)
 }

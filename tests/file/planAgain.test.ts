@@ -135,3 +135,23 @@ test('is replaced as long as nobody touched it, and kept once somebody did', asy
   const { code, failures } = await write()
   expect([code, failures]).toEqual([2, [expect.stringContaining('perhaps with changes of yours')]])
 })
+
+test('the file says what it is, whose it is and what made it, as programs show it', async () => {
+  const details = {
+    company: 'Invented & Daughters',
+    preparedBy: 'A. Person',
+    site: 'North \u0001Campus',
+    reference: '7'
+  }
+  writeFileSync(join(folder, 'details.json'), JSON.stringify(details))
+  await run('--details', 'details.json', '--documents', 'cut-plan', '--force', '--out', 'named.xlsx')
+  const file = readFileSync(join(folder, 'named.xlsx'))
+  const { properties } = await readXlsx(file)
+  expect(properties).toMatchObject({
+    title: 'Structural pruning plan: North Campus, 7',
+    creator: 'A. Person',
+    company: 'Invented & Daughters'
+  })
+  const zip = await JSZip.loadAsync(file)
+  expect(await zip.file('docProps/app.xml')?.async('string')).toContain('<Application>Limbwright<')
+})

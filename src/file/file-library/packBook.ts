@@ -6,7 +6,7 @@ import { areaOf, type Area } from '../../../shared/cells'
 import { fitAltText } from '../../sheets/typedText'
 import { chartParts, roomFor } from './drawnCharts'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
-import { packAnywhere, withParts, type Packer, type Parts } from './packedParts'
+import { packAnywhere, partOf, withParts, type Packer, type Parts } from './packedParts'
 import { printNames } from './printNames'
 import { cellParts, hasPlainCells, withoutCells } from './quickCells'
 import { withSettings } from './settingsPart'
@@ -135,6 +135,17 @@ function namesOf({ sheets, names = [] }: FileBook): NamedRange[] {
   return [...names, ...ofSheets]
 }
 
+const application = 'docProps/app.xml'
+
+/** The library names itself as the program that made the file. */
+async function madeBy(zip: JSZip): Promise<readonly [string, string]> {
+  const text = await partOf(zip, application)
+  return [
+    application,
+    text.replace(/<Application>[^<]*<\/Application>/, '<Application>Limbwright</Application>')
+  ]
+}
+
 /** Runs in a browser too; in Node a faster packer may be given. */
 export async function packBook(book: FileBook, pack: Packer = packAnywhere): Promise<Uint8Array> {
   const { sheets, activeSheet, properties, settings = new Map() } = book
@@ -148,7 +159,7 @@ export async function packBook(book: FileBook, pack: Packer = packAnywhere): Pro
   })
   const made = async (zip: JSZip): Promise<Parts> => {
     const cells = quick === null ? [] : await cellParts(zip, sheets, quick.looks)
-    return new Map([...chartParts(sheets), ...cells])
+    return new Map([...chartParts(sheets), ...cells, await madeBy(zip)])
   }
   const filled = await withParts(file, made, pack)
   return withSettings(filled, settings)
