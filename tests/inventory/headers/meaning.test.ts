@@ -88,6 +88,28 @@ describe('what may mean too much else', () => {
   })
 })
 
+test.each(['Baumplakette', 'Plaque', 'Tag'])(
+  'in a table of limbs “%s” before “Haut.” is the tree, as an abbreviated height is no limb’s tip',
+  (id) => {
+    const columns = {
+      [id]: ['T1', 'T2', 'T3', 'T4'],
+      'Haut. (m)': ['6', '9', '7', '8'],
+      'Crown base height (m)': ['1', '2', '1.5', '2'],
+      Limb: ['A', 'B', 'C', 'D'],
+      'Limb dia (cm)': ['3', '4', '5', '3'],
+      'Stem dia (cm)': ['9', '8', '9', '7'],
+      'Origin (m)': ['1', '2', '1', '2'],
+      'Tip (m)': ['3', '4', '3', '4']
+    }
+    const found = table(columns)
+    expect([id, 'Haut. (m)', 'Tip (m)'].map((header) => found[header]?.field)).toEqual([
+      'tree',
+      'height',
+      'tip'
+    ])
+  }
+)
+
 describe('a bare header', () => {
   const limbs = {
     Limb: ['A', 'B', 'C', 'D'],

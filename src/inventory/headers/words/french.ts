@@ -33,7 +33,7 @@ export const french: Words = {
   lowest: 'basse bas plus.basse plus.bas premiere premier 1re 1ere 1er inferieur inferieure',
   highest: 'haute haut plus.haut plus.haute superieur superieure',
   base: 'basal basale base bas pied debut',
-  tip: 'pointe extremite cime sommet bout atteint monte.a monte haut fin termine arrivee',
+  tip: 'pointe extremite cime sommet bout atteint monte.a monte fin termine arrivee',
   hangs: 'descend pend retombe',
   origin: 'depart naissance origine debut attache insertion part commence nait demarre attachee emerge',
   from: 'a.partir a.partir.de a.partir.du de depuis des du',

@@ -51,7 +51,7 @@ export const german: Words = {
   id: `
     inventar nummer nr kennung kennzeichen lfd laufende schild.nr bezeichner kurzel kuerzel nrn num
     kennziffer buchstabe marke los partie`,
-  tag: 'plakette plaketten baumplakette marke',
+  tag: 'plakette plaketten marke',
   name: 'name bezeichnung namen benennung',
   naming: `
     botanischer deutscher deutsch wissenschaftlicher wiss lateinischer lat trivial botanisch
