@@ -35,6 +35,11 @@ export const detailsBook = {
   client: detail(job, 'Client', 'Whoever orders the work.'),
   site: detail(job, 'Site', 'Where the trees stand; it is printed at the foot of each page.'),
   contact: detail(job, 'Contact', 'On site or at the client, with a phone number.'),
+  emergency: detail(
+    job,
+    'Emergency line',
+    'Who the crew calls and where it meets help: a number and the nearest hospital.'
+  ),
   reference: detail(
     job,
     'Reference number',

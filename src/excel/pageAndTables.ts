@@ -1,4 +1,4 @@
-import { marginsOf, pageScale } from '../sheets/pageBreaks'
+import { isScaled, marginsOf, pageScale } from '../sheets/pageBreaks'
 import type { SheetDescription } from '../sheets/sheet'
 
 /** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
@@ -14,12 +14,12 @@ export function setUpPage(
   const layout = sheet.pageLayout
   layout.orientation = page.orientation === 'landscape' ? 'Landscape' : 'Portrait'
   layout.paperSize = page.paper === 'a4' ? 'A4' : 'Letter'
-  layout.zoom = page.breaks?.length ? { scale: pageScale(page, widths) } : { horizontalFitToPages: 1 }
-  const { beside, above } = marginsOf(page)
+  layout.zoom = isScaled(page) ? { scale: pageScale(page, widths) } : { horizontalFitToPages: 1 }
+  const { beside, above, below } = marginsOf(page)
   layout.leftMargin = beside
   layout.rightMargin = beside
   layout.topMargin = above
-  layout.bottomMargin = above
+  layout.bottomMargin = below
   if (hidden !== true)
     layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')

@@ -2,7 +2,7 @@ import { absoluteArea, quotedPrefix, type Area } from '../../shared/cells'
 import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
-import { marginsOf, pageScale } from '../sheets/pageBreaks'
+import { isScaled, marginsOf, pageScale } from '../sheets/pageBreaks'
 import type { BookSheet, FileBook, FileName, FilePage, FileTable } from './file-library/fileBook'
 import type { FileSettings } from './file-library/settingsPart'
 import { packBook } from './file-library/packBook'
@@ -37,12 +37,12 @@ function tablesOf(description: SheetDescription, taken: Set<string>): FileTable[
 
 /** In inches; header and footer stand where Excel puts them by itself. */
 function fileMargins(page: SheetDescription['page']): FilePage['margins'] {
-  const { beside, above } = marginsOf(page)
+  const { beside, above, below } = marginsOf(page)
   return {
     left: beside / 72,
     right: beside / 72,
     top: above / 72,
-    bottom: above / 72,
+    bottom: below / 72,
     header: 0.3,
     footer: 0.3
   }
@@ -50,7 +50,7 @@ function fileMargins(page: SheetDescription['page']): FilePage['margins'] {
 
 /** The columns described are printed, however far a text runs over. */
 function pageOf({ page, rows, widths, hidden }: SheetDescription): FilePage {
-  const { orientation, paper, titleRow, columns = widths.length, breaks } = page
+  const { orientation, paper, titleRow, columns = widths.length } = page
   return {
     orientation,
     paperSize: paper,
@@ -60,7 +60,7 @@ function pageOf({ page, rows, widths, hidden }: SheetDescription): FilePage {
       ? {}
       : { printArea: absoluteArea({ row: 0, column: 0, rows: rows.length, columns }) }),
     ...(titleRow === null ? {} : { titleRows: `${String(titleRow + 1)}:${String(titleRow + 1)}` }),
-    ...(breaks?.length ? { scale: pageScale(page, widths) } : { fit: { width: 1, height: 0 } })
+    ...(isScaled(page) ? { scale: pageScale(page, widths) } : { fit: { width: 1, height: 0 } })
   }
 }
 

@@ -14,14 +14,15 @@ const papers = { letter: [612, 792], a4: [595, 842] } as const
 
 /** Points of paper left free on either side, and above and below. */
 const margins = {
-  usual: { beside: 36, above: 54 },
-  narrow: { beside: 28, above: 36 }
+  usual: { beside: 36, above: 54, below: 54 },
+  narrow: { beside: 28, above: 32, below: 46 }
 } as const
 
 /** The margins of a page, the usual ones unless it says otherwise. */
 export function marginsOf({ margins: kind = 'usual' }: Pick<PageSetup, 'margins'>): {
   readonly beside: number
   readonly above: number
+  readonly below: number
 } {
   return margins[kind]
 }
@@ -35,6 +36,11 @@ export const widerColumns = 1.07
 /** Width in points of columns of so many characters of the standard font: 7 pixels each and 5 a column, 96 to 72. */
 export function columnPoints(...characters: readonly number[]): number {
   return characters.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
+}
+
+/** Whether a sheet is printed at a scale, and not as wide as its page. */
+export function isScaled({ breaks = [], fitsWidth }: PageSetup): boolean {
+  return breaks.length > 0 && fitsWidth !== true
 }
 
 type Paper = Pick<PageSetup, 'paper' | 'orientation' | 'columns' | 'margins'>
@@ -56,7 +62,7 @@ export function pageScale(page: Paper, widths: readonly number[]): number {
 
 /** Points of rows that a page holds, less a little for rounding. */
 export function pageRoom(page: Paper, widths: readonly number[]): number {
-  return (pointsOf(page).down - 2 * marginsOf(page).above - 12) / (pageScale(page, widths) / 100)
+  return (pointsOf(page).down - marginsOf(page).above - marginsOf(page).below - 12) / (pageScale(page, widths) / 100)
 }
 
 /** Points across a page between its margins. */

@@ -51,3 +51,36 @@ export function printedLines(text: string, points: number, size: number, bold = 
   }
   return lines
 }
+
+/** A text in lines of at most so many points, broken between words where it can be. */
+export function printedFold(text: string, points: number, size: number, bold = false): string[] {
+  const space = printedPoints(' ', size, bold)
+  const lines: string[] = []
+  let line = ''
+  let used = 0
+  for (const word of text.split(/\s+/)) {
+    const width = printedPoints(word, size, bold)
+    if (line !== '' && used + space + width > points) {
+      lines.push(line)
+      line = ''
+    }
+    used = line === '' ? width : used + space + width
+    line = line === '' ? word : `${line} ${word}`
+    while (used > points && line.length > 1) {
+      const part = fitting(line, points, size, bold)
+      lines.push(line.slice(0, part))
+      line = line.slice(part)
+      used = printedPoints(line, size, bold)
+    }
+  }
+  if (line !== '') lines.push(line)
+  return lines
+}
+
+/** How many of the first characters of a word go on a line, one at least and no half of a sign. */
+function fitting(word: string, points: number, size: number, bold: boolean): number {
+  let length = 1
+  while (length < word.length && printedPoints(word.slice(0, length + 1), size, bold) <= points) length++
+  const code = word.charCodeAt(length - 1)
+  return length > 1 && code >= 0xd800 && code < 0xdc00 ? length - 1 : length
+}

@@ -135,6 +135,8 @@ export interface PageSetup {
   columns?: number
   /** Narrow where many rows have to go on few pages. */
   margins?: 'usual' | 'narrow'
+  /** Also with breaks of its own: a program that sets the columns wider shrinks the page and does not print it in halves. */
+  fitsWidth?: true
   /** Rows, from 0, that have to begin a page. */
   breaks?: number[]
 }

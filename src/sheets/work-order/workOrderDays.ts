@@ -1,4 +1,5 @@
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
+import type { EstimateLine } from '../../price/estimate'
 import type { ChosenOffer } from '../../price/offers'
 import type { TimedStop } from '../crewDays'
 
@@ -6,6 +7,7 @@ import type { TimedStop } from '../crewDays'
 export interface Stop extends TimedStop {
   tree: TreePlan
   visit: Visit
+  line: EstimateLine
 }
 
 /** Stops at one place follow each other; places come in the order of their most urgent tree. */
@@ -22,13 +24,13 @@ function byPlace(stops: readonly Stop[]): Stop[] {
 
 /** The trees whose visits of a year are ordered, in the order of the round. */
 export function roundOf(plan: Plan, offer: Pick<ChosenOffer, 'lines'>, year: number): Stop[] {
-  const hours = new Map<string, number>()
+  const lines = new Map<string, EstimateLine>()
   for (const line of offer.lines)
-    if (line.year === year) hours.set(`${String(line.visit)} ${line.tree}`, line.crewHours)
+    if (line.year === year) lines.set(`${String(line.visit)} ${line.tree}`, line)
   const stops = byUrgency(plan).flatMap((tree) =>
     tree.visits.flatMap((visit) => {
-      const own = hours.get(`${String(visit.visit)} ${tree.tree.id}`)
-      return own === undefined ? [] : [{ tree, visit, hours: own }]
+      const line = lines.get(`${String(visit.visit)} ${tree.tree.id}`)
+      return line === undefined ? [] : [{ tree, visit, line, hours: line.crewHours }]
     })
   )
   return byPlace(stops)
