@@ -17,7 +17,7 @@ function unitOf({ kind }: CutColumn, system: UnitSystem): string | null {
 export function cutHeader(
   name: CutColumnName,
   system: UnitSystem,
-  surface: 'sheet' | 'order' | 'terminal' | 'formula' = 'sheet'
+  surface: 'sheet' | 'terminal' | 'formula' = 'sheet'
 ): string {
   const column = columnOf(name)
   const words = (surface === 'sheet' ? undefined : column.shorter?.[surface]) ?? column.header

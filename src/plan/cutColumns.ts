@@ -1,7 +1,7 @@
 import type { Tree } from '../inventory/inventory'
 import type { Rules } from '../../shared/rules'
 import type { Limit } from '../../shared/words/rounding'
-import { heightOfCut, largeCutMark, mustWords, shortInstruction, whatToDo } from './cutWords'
+import { heightOfCut, largeCutMark, mustWords, whatToDo } from './cutWords'
 import type { Cut, Visit } from './plan'
 import { priorityWord } from './priorityWords'
 import { shownDose, shownDoses } from './shownDoses'
@@ -22,13 +22,13 @@ export type CutValue =
 
 /**
  * One column of a table of cuts: what it is called, what kind of value it has, and the value for a cut (mm, m, shares 0
- * to 1; null is blank). Every surface (cut plan, work order, terminal, pane, LIMB.CUTPLAN) chooses among these by name
+ * to 1; null is blank). Every surface (cut plan, terminal, pane, LIMB.CUTPLAN) chooses among these by name
  * and decides how wide it is, nothing else.
  */
 export interface CutColumn {
   readonly header: string
-  /** Where there is less room: on the work order, in a terminal, in the spilled table of LIMB.CUTPLAN. */
-  readonly shorter?: { readonly order?: string; readonly terminal?: string; readonly formula?: string }
+  /** Where there is less room: in a terminal, in the spilled table of LIMB.CUTPLAN. */
+  readonly shorter?: { readonly terminal?: string; readonly formula?: string }
   readonly kind: CutValue
   /** The value is a limit, which its text never passes. */
   readonly limit?: Limit
@@ -44,8 +44,7 @@ export const cutColumns = {
   year: { header: 'Year', kind: 'count', of: ({ visit }) => visit.year },
   limb: { header: 'Limb', kind: 'name', of: ({ cut }) => cut.limb.id },
   instruction: { header: 'What to do', kind: 'text', of: ({ cut }) => whatToDo(cut) },
-  shortInstruction: { header: 'What to do', kind: 'text', of: ({ cut }) => shortInstruction(cut) },
-  must: { header: 'Must', shorter: { order: 'Must' }, kind: 'text', of: ({ cut }) => mustWords(cut) },
+  must: { header: 'Must', kind: 'text', of: ({ cut }) => mustWords(cut) },
   cut: {
     header: 'Do',
     shorter: { terminal: 'Cut' },
@@ -54,13 +53,13 @@ export const cutColumns = {
   },
   diameter: {
     header: 'Diameter of cut',
-    shorter: { order: 'Cut size', terminal: 'at', formula: 'Cut diameter' },
+    shorter: { terminal: 'at', formula: 'Cut diameter' },
     kind: 'diameter',
     of: ({ cut }) => cut.cutDiameter
   },
   lateral: {
     header: 'Least lateral to leave',
-    shorter: { order: 'Lateral at least', terminal: 'lat.', formula: 'Least lateral' },
+    shorter: { terminal: 'lat.', formula: 'Least lateral' },
     kind: 'diameter',
     limit: 'at least',
     of: ({ cut }) => cut.lateralMin
@@ -74,14 +73,14 @@ export const cutColumns = {
   bearing: { header: 'Bearing from north', kind: 'bearing', of: ({ cut }) => cut.limb.bearing },
   tip: {
     header: 'Tip after',
-    shorter: { order: 'All ends below', terminal: 'tip' },
+    shorter: { terminal: 'tip' },
     kind: 'height',
     limit: 'at most',
     of: ({ cut }) => cut.tipAfter
   },
   dose: {
     header: 'Foliage removed',
-    shorter: { order: 'Foliage', terminal: 'leaves' },
+    shorter: { terminal: 'leaves' },
     kind: 'share',
     of: ({ cut }) => cut.dose,
     shown: ({ visit, cut }) => shownDose(visit, cut)

@@ -36,17 +36,6 @@ export function whatToDo(cut: Cut): string {
   return (cut.marked ? askedPrecut : asked)[keyOf(cut)]
 }
 
-/** Short, for large type; what each word asks stands at the head of the work order. */
-export function shortInstruction(cut: Cut): string {
-  const three = cut.marked ? ', 3 cuts' : ''
-  if (!cut.live) return `Remove dead limb${three}`
-  if (cut.obligation === 'broken' && cut.kind === 'reduce') return `Cut back to sound wood${three}`
-  if (cut.kind === 'raise') return 'Raise: hanging side branches'
-  if (cut.count > 1) return `Reduce ends, ${counted(cut.count, 'small cut')}`
-  if (isMeasuredThen(cut)) return 'Reduce to lateral, measure then'
-  return cut.kind === 'remove' ? `Remove at collar${three}` : `Reduce to lateral${three}`
-}
-
 /** Whether it is done in any case. */
 export function mustWords({ must }: Cut): string {
   return must ? 'must' : 'if time allows'

@@ -7,18 +7,14 @@ import { cellsOf, type Column } from './columns'
 import type { Content } from './sheet'
 
 /** Columns of a table of cuts that a sheet chooses by name, each with its width in characters, and whether it stands out. */
-export type CutLayout = readonly (readonly [column: CutColumnName, width: number, strong?: 'bold'])[]
+type CutLayout = readonly (readonly [column: CutColumnName, width: number, strong?: 'bold'])[]
 
-/** Columns of cuts as a sheet sets them; `surface` picks the shorter headers of the work order. */
-export function columnsOfCuts(
-  layout: CutLayout,
-  system: UnitSystem,
-  surface: 'sheet' | 'order' = 'sheet'
-): Column<CutRow>[] {
+/** Columns of cuts as a sheet sets them. */
+function columnsOfCuts(layout: CutLayout, system: UnitSystem): Column<CutRow>[] {
   return layout.map(([name, width, strong]) => {
     const format = cutFormats[cutColumns[name].kind]
     return {
-      header: cutHeader(name, system, surface),
+      header: cutHeader(name, system),
       width,
       format: strong === undefined ? format : { ...format, bold: true },
       of: cellPrinter(name, system)

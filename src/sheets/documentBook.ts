@@ -58,7 +58,7 @@ export const documentBook = {
   'work-order': {
     title: 'Work order',
     usersOwn: false,
-    about: 'by crew day, large type, boxes to tick',
+    about: 'by crew day, a card per tree with its drawing, boxes to tick',
     needs: ['plan', 'offer', 'details'],
     ticked: false
   },

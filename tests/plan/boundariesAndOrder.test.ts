@@ -5,7 +5,6 @@ import { planText } from '../../src/file/planText'
 import type { Plan } from '../../src/plan/plan'
 import { wholeProgram } from '../../src/price/offers'
 import { priceByRates } from '../../src/price/priceByRates'
-import { inSequence } from '../../src/sheets/work-order/workOrderTree'
 import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
 import { heightOfCut } from '../../src/plan/cutWords'
 import { block, planOf, runs } from './trees'
@@ -181,27 +180,6 @@ describe('on any tree', () => {
         for (const { liveCrownRatioAfter } of planned(sound).trees[0]!.visits) {
           expect(liveCrownRatioAfter).toBeGreaterThanOrEqual(Math.min(0.6, before) - 1e-6)
           before = liveCrownRatioAfter
-        }
-      }),
-      runs(150)
-    )
-  })
-
-  it('the crew’s list has dead and broken wood first, then what must be done, each from the top down', () => {
-    fc.assert(
-      fc.property(tree, (drawn) => {
-        for (const { cuts } of planned(rowsOf(drawn)).trees[0]!.visits) {
-          const places = inSequence(cuts).map((cut) => ({
-            group: !cut.live || cut.obligation === 'broken' ? 0 : cut.must ? 1 : 2,
-            height: heightOfCut(cut) ?? cut.work.height ?? 0
-          }))
-          expect(places).toHaveLength(cuts.length)
-          places.slice(1).forEach((place, at) => {
-            const last = places[at]!
-            expect(
-              place.group > last.group || (place.group === last.group && place.height <= last.height + 1e-9)
-            ).toBe(true)
-          })
         }
       }),
       runs(150)

@@ -9,6 +9,7 @@ import { showMoney } from '../../shared/words/money'
 import { describeDocuments, planDocuments } from '../../src/sheets/describeDocuments'
 import type { SheetDescription } from '../../src/sheets/sheet'
 import { samplePlan } from './samplePlan'
+import { cardsOf } from './orderCards'
 import { runningText } from './sheetTexts'
 
 const plan = samplePlan()
@@ -113,7 +114,7 @@ describe.each(cases)('the work order for %s', (name, offer) => {
   const order = documents[name]['work-order']!
 
   test('sends the crew to the visits that are offered, and names the other trees', () => {
-    const sent = order.rows.flatMap((row) => /^Tree (\S+?):/.exec(String(row[0]))?.[1] ?? [])
+    const sent = cardsOf(order.rows)
     const due = plan.trees.filter(({ visits }) =>
       visits.some(({ year, cuts }) => year === 2026 && cuts.length > 0)
     )

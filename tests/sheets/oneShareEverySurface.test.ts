@@ -101,7 +101,7 @@ describe('one share, one length, one money, one date, one list, one count', () =
     expect(text).not.toMatch(/(?<![\d.])13(\.0)?%/)
   })
 
-  test.each(['work order', 'cut plan', 'terminal', 'pane', 'drawing'])(
+  test.each(['cut plan', 'terminal', 'pane', 'drawing'])(
     'each cut has the same dose everywhere: %s',
     (name) => {
       for (const { dose } of first.cuts) {

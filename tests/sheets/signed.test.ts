@@ -19,6 +19,7 @@ import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
 import { offerView } from '../../taskpane/estimate/offerView'
 import { drawnPlan, drawnRates, offersOf } from '../price/drawnOffers'
 import { runningText } from './sheetTexts'
+import { cardsOf } from './orderCards'
 
 const stored = (content: Content | undefined) => (isFormula(content) ? content.value : content)
 
@@ -59,10 +60,10 @@ function inWorkOrders(plan: Plan, offer: ChosenOffer): string[] {
   const years = [...new Set(plan.trees.flatMap(({ visits }) => visits.map(({ year }) => year)))]
   return years.flatMap((year) => {
     const { rows } = describeWorkOrder(plan, offer, { year })
-    const trees = rows.flatMap(([first]) => /^Tree (\S+?)(?::|$)/.exec(String(first))?.[1] ?? [])
+    const trees = cardsOf(rows)
     const hours = rows
       .flat()
-      .flatMap((cell) => /^Visit \d+, ([\d.]+) crew-hours/.exec(String(cell))?.[1] ?? [])
+      .flatMap((cell) => /, ([\d.]+) crew-hours, [\d,]+ (?:lb|kg) of brush/.exec(String(cell))?.[1] ?? [])
     return trees.map((tree, at) => `${tree} ${String(year)} ${hours[at] ?? '?'}`)
   })
 }

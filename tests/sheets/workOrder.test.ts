@@ -1,114 +1,192 @@
+import { numberedCuts } from '../../src/drawing/form/limbsAtVisit'
 import { wholeProgram } from '../../src/price/offers'
-import type { Cut, Visit } from '../../src/plan/plan'
+import { noDetails } from '../../src/details/detailsBook'
+import type { Visit } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { cautions } from '../../src/sheets/cautions'
 import { crewDays } from '../../src/sheets/crewDays'
+import type { Content } from '../../src/sheets/sheet'
+import { orderAt, tickKeys } from '../../src/sheets/work-order/orderColumns'
 import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
 import { roundOf, type Stop } from '../../src/sheets/work-order/workOrderDays'
-import { inSequence } from '../../src/sheets/work-order/workOrderTree'
+import { cardsOf, cutsOf } from './orderCards'
 import { metricRows, planOf, samplePlan, withClosedWindow } from './samplePlan'
-import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
+import { formatAt, hasFormula, promises, runningText } from './sheetTexts'
 
 const plan = samplePlan()
 const estimate = estimatePlan(plan)
 const sheet = describeWorkOrder(plan, wholeProgram(estimate))
 const text = runningText(sheet)
+const stops = roundOf(plan, estimate, 2026)
 
-const headers = sheet.rows.find((row) => row[0] === 'Done')!.map(String)
-const at = (header: string) => headers.indexOf(header)
-/** Rows of the tables of cuts: a box and a number of the step. */
-const cutRows = sheet.rows.filter((row) => row[0] === '☐' && typeof row[1] === 'number')
+/** The number before a unit in a cell of a card. */
+const numberIn = (cell: Content | undefined) => Number(/[\d.]+/.exec(String(cell))?.[0])
 
 describe('the work order', () => {
-  const stops = roundOf(plan, estimate, 2026)
+  const lines = cutsOf(sheet.rows)
+  const cuts = stops.flatMap(({ tree, visit }) =>
+    numberedCuts(visit).map(({ number, cut }) => ({ tree, visit, number, cut }))
+  )
 
-  test('orders every cut of the year once, and no other', () => {
-    const expected = stops.flatMap(({ visit }) => inSequence(visit.cuts).map(({ limb }) => limb.id))
-    expect(cutRows.map((row) => row[at('Limb')])).toEqual(expected)
+  test('orders every cut of the year once, and no other, each with the number of its drawing', () => {
+    expect(lines.map((row) => row[orderAt.number])).toEqual(cuts.map(({ number }) => number))
     const planned = plan.trees.flatMap(({ visits }) => visits[0]?.cuts ?? [])
-    expect(expected.length).toBe(planned.length)
+    expect(lines.length).toBe(planned.length)
     expect(planned.length).toBeGreaterThan(20)
   })
 
-  test('gives height, bearing, size, lateral and tip as numbers, the lateral never rounded down', () => {
-    const cuts = stops.flatMap(({ visit }) => inSequence(visit.cuts))
-    cuts.forEach((cut, index) => {
-      const row = cutRows[index]!
-      const size = row[at('Cut size (in)')]
-      if (cut.cutDiameter === null) expect(size).toBeNull()
-      else expect(Math.abs((size as number) - cut.cutDiameter / 25.4)).toBeLessThanOrEqual(0.05001)
-      const height = cut.kind === 'remove' ? cut.limb.origin : cut.cutHeight
-      if (height === null) expect(row[at('Height of cut (ft)')]).toBeNull()
-      else
-        expect(Math.abs((row[at('Height of cut (ft)')] as number) - height / 0.3048)).toBeLessThanOrEqual(
-          0.05001
-        )
-      expect(row[at('Must')]).toBe(cut.must ? 'must' : 'if time allows')
-      expect(row[at('Bearing from north')]).toBe(cut.limb.bearing)
-      expect(row[at('Foliage')]).toBe(Math.round(cut.dose * 1000) / 1000)
-      const lateral = row[at('Lateral at least (in)')]
-      if (cut.lateralMin === null) expect(lateral).toBeNull()
-      else expect(lateral).toBeGreaterThanOrEqual(cut.lateralMin / 25.4 - 1e-9)
-      const tip = row[at('All ends below (ft)')]
-      if (cut.tipAfter === null) expect(tip).toBeNull()
-      else expect(tip).toBe(Math.floor((cut.tipAfter / 0.3048) * 10 + 1e-6) / 10)
+  test('says beside each box of which tree, limb and visit it is, outside of what is printed', () => {
+    expect(sheet.rows[0]!.slice(orderAt.tree)).toEqual([...tickKeys])
+    expect(sheet.page.columns).toBe(orderAt.tree)
+    expect(lines.map((row) => row.slice(orderAt.tree))).toEqual(
+      cuts.map(({ tree, visit, cut }) => [tree.tree.id, cut.limb.id, visit.visit])
+    )
+    expect(cardsOf(sheet.rows)).toEqual(stops.map(({ tree }) => tree.tree.id))
+    const [rule] = sheet.rules!
+    sheet.rows.forEach((row, at) => {
+      if (typeof row[orderAt.visit] !== 'number') return
+      expect(row[orderAt.tick]).toBe('☐')
+      expect(at >= rule!.area.row && at < rule!.area.row + rule!.area.rows).toBe(true)
     })
   })
 
-  test('says the ceiling of each tree, never rounded above it, and names the leader', () => {
-    for (const { tree, visit } of stops) {
-      const live = visit.cuts.some((cut) => cut.live)
-      const start = sheet.rows.findIndex((row) => String(row[0]).startsWith(`Tree ${tree.tree.id}:`))
-      const block = sheet.rows.slice(start, start + 6)
-      const dose = String(block.find((row) => row[0] === 'Foliage')![3])
-      const ceiling = /^Not to exceed ([\d.]+) %/.exec(dose)
-      if (live) expect(Number(ceiling![1]) / 100).toBeLessThanOrEqual(visit.allowedRemoval + 1e-9)
-      else expect(dose).toContain('No live wood is cut')
-      expect(String(block.find((row) => row[0] === 'Leader, not cut')![3])).toContain(
-        tree.leader.limb === null ? 'The trunk' : `Limb ${tree.leader.limb.id}`
-      )
+  test('gives a cut in one line: limb, side, place, side branch never rounded down, tip never up, must', () => {
+    cuts.forEach(({ cut }, index) => {
+      const row = lines[index]!
+      expect(String(row[orderAt.limb])).toContain(cut.limb.id)
+      expect(row[orderAt.side] === '').toBe(cut.limb.bearing === null)
+      expect(String(row[orderAt.when]).startsWith(cut.must ? 'must' : 'if time')).toBe(true)
+      const what = String(row[orderAt.what])
+      if (cut.lateralMin !== null && cut.obligation !== 'broken')
+        expect(numberIn(/≥ (.*)/.exec(what)?.[1])).toBeGreaterThanOrEqual(cut.lateralMin / 25.4 - 1e-9)
+      const keep = String(row[orderAt.keep])
+      if (cut.kind === 'raise') expect(keep).toMatch(/^nothing under [\d.]+ ft$/)
+      else if (cut.tipAfter !== null && cut.obligation !== 'clearance')
+        expect(keep).toBe(`keep below ${String(Math.floor((cut.tipAfter / 0.3048) * 10 + 1e-6) / 10)} ft`)
+      const height = cut.kind === 'remove' ? cut.limb.origin : cut.kind === 'raise' ? null : cut.cutHeight
+      if (height !== null && cut.count === 1)
+        expect(Math.abs(numberIn(row[orderAt.at]) - height / 0.3048)).toBeLessThanOrEqual(0.05001)
+    })
+    expect(lines.map((row) => String(row[orderAt.what]))).toEqual(
+      expect.arrayContaining([
+        expect.stringContaining('cut to side branch ≥'),
+        expect.stringContaining('dead: remove at the collar'),
+        expect.stringContaining('take off hanging side branches')
+      ])
+    )
+  })
+
+  test('never tells a crew to keep a limb below a clearance that is not reached', () => {
+    for (const { cut } of cuts.filter((each) => each.cut.obligation === 'clearance')) {
+      const at = cuts.findIndex((each) => each.cut === cut)
+      expect(String(lines[at]![orderAt.keep])).not.toContain('keep below')
     }
   })
 
+  test('says the ceiling of each tree, never rounded above it, and names the leader', () => {
+    const starts = sheet.rows.flatMap((row, at) =>
+      typeof row[orderAt.visit] === 'number' && row[orderAt.limbKey] === null ? [at] : []
+    )
+    stops.forEach(({ tree, visit }, index) => {
+      const card = sheet.rows
+        .slice(starts[index], starts[index + 1])
+        .flat()
+        .join(' ')
+      const ceiling = /of the live leaves.*?([\d.]+) %/.exec(card)
+      if (visit.cuts.some((cut) => cut.live))
+        expect(Number(ceiling![1]) / 100).toBeLessThanOrEqual(visit.allowedRemoval + 1e-9)
+      else expect(card).toContain('no live wood is cut')
+      expect(card).toContain(
+        `Leader, never cut: ${tree.leader.limb === null ? 'the' : `limb ${tree.leader.limb.id}`}`
+      )
+    })
+  })
+
   test('asks for a written reason for each cut that needs one, and only for these', () => {
-    const expected = stops.flatMap(({ visit }) => inSequence(visit.cuts).filter((cut) => cut.needsReason))
-    const asked = sheet.rows.filter((row) => String(row[0]).includes('reason before the cut'))
+    const expected = cuts.filter(({ cut }) => cut.needsReason)
+    const asked = sheet.rows.flat().filter((cell) => String(cell).includes('reason before the cut'))
     expect(asked.length).toBe(expected.length)
     expect(expected.length).toBeGreaterThan(0)
   })
 
-  test('gives every caution, what is never done, and the checks of each day', () => {
-    for (const caution of cautions) expect(text).toContain(caution)
-    for (const rule of ['leader', 'Inner and lower foliage stays', 'Nothing beyond the foliage', 'spurs'])
-      expect(text).toContain(rule)
-    expect(text).toContain('All other ends of this limb are kept below the tip shown.')
-    expect(text).toContain('an undercut away from the final cut')
-    const days = crewDays(stops, estimate.rates.dayHours).length
-    for (const check of ['Wires:', 'Nests,', 'Traffic and walkers:', 'Saws, ropes'])
-      expect(text.split(check).length - 1).toBe(days)
+  test('gives every caution, the checks of a day and what is never done once, on the last page', () => {
+    const last = sheet.page.breaks!.at(-1)!
+    const rules = runningText({ ...sheet, rows: sheet.rows.slice(last) })
+    for (const caution of cautions) expect(rules).toContain(caution)
+    for (const rule of ['leader', 'Inner and lower foliage stays', 'Nothing beyond the live leaves', 'spurs'])
+      expect(rules).toContain(rule)
+    for (const once of ['Wires:', 'Nests,', 'Traffic and walkers:', 'an undercut away from the final cut'])
+      expect(text.split(once).length - 1).toBe(1)
     expect(promises(text, cautions)).toEqual([])
   })
 
-  test('is set in 12 points or more wherever something stands', () => {
+  test('tells a crew nothing of sources, rows of the inventory and open questions of the plan', () => {
+    expect(text).not.toMatch(/[Ss]ource|no source|from memory|of the inventory|Ask \(/)
+  })
+
+  test('is set in 12 points or more where cuts are read, and nowhere under 10', () => {
     sheet.rows.forEach((row, r) => {
-      row.forEach((cell, c) => {
-        if (cell !== null) expect([r, c, Number(formatAt(sheet, r, c).size) >= 12]).toEqual([r, c, true])
+      row.slice(0, orderAt.tree).forEach((cell, c) => {
+        if (cell === null || cell === '') return
+        const size = Number(formatAt(sheet, r, c).size)
+        expect([r, c, size >= 10]).toEqual([r, c, true])
+        if (typeof row[orderAt.visit] === 'number' && c >= orderAt.at && c <= orderAt.keep)
+          expect([r, c, size >= 12]).toEqual([r, c, true])
       })
     })
   })
 
-  test('prints as wide as a page of either paper at most, so that the type keeps its size', () => {
-    // 7 pixels a character and 5 a column at 96 to the inch; 1.4 in of margins on 8.27 and 8.5 in of paper.
-    const inches = sheet.widths.reduce((sum, width) => sum + width * 7 + 5, 0) / 96
-    expect(inches).toBeLessThanOrEqual(8.27 - 1.4)
+  test('prints as wide as a page of either paper at most, and shrinks where columns come out wider', () => {
+    // 7 pixels a character and 5 a column at 96 to the inch; 28 points of margins on either side of 595.
+    const inches = sheet.widths.slice(0, orderAt.tree).reduce((sum, width) => sum + width * 7 + 5, 0) / 96
+    expect(inches * 72).toBeLessThanOrEqual(595 - 56)
+    expect(sheet.page.fitsWidth).toBe(true)
   })
 
-  test('lists the trees and rows that it sends nobody to, with the reason', () => {
+  test('has a drawing on each card, in an area that stands before the sentences', () => {
+    expect(sheet.pictures!.length).toBe(stops.length)
+    sheet.pictures!.forEach((picture, at) => {
+      const { visit } = stops[at]!
+      const marks = picture.draw().shapes.filter(({ depicts }) => depicts?.part === 'badge')
+      expect(marks.length).toBeGreaterThan(0)
+      expect(marks.length).toBeLessThanOrEqual(visit.cuts.length)
+      expect(picture.area.columns).toBe(orderAt.what)
+    })
+  })
+
+  test('never breaks a page within a card', () => {
+    const starts = new Set(
+      sheet.rows.flatMap((row, at) =>
+        String(row[0]).startsWith('Day ') || row[orderAt.limbKey] === null ? [at] : []
+      )
+    )
+    const cards = sheet.page.breaks!.slice(0, -1)
+    expect(cards.length).toBeGreaterThan(2)
+    for (const row of cards) expect(starts.has(row)).toBe(true)
+  })
+
+  test('lists the trees and limbs that it sends nobody to, with the reason', () => {
     expect(text).toContain('Tree T15: no limbs listed; survey them')
-    expect(plan.unplanned.map(({ row }) => row)).toEqual([57, 58, 59, 63, 64])
-    expect(text).toContain('Tree T13, rows 57 to 59 of the inventory: could not be planned as written')
-    expect(text).toContain('Tree T14, row 63 of the inventory')
-    expect(text).toContain('No tree named, row 64 of the inventory')
+    expect(text).toContain('Tree T13: 3 limbs could not be planned as written. Leave them and survey again.')
+    expect(text).toContain('Tree T14: 1 limb could not be planned as written.')
+  })
+
+  test('has a first page with address, contact, phone, emergency line, equipment, brush and the order', () => {
+    const details = {
+      ...noDetails,
+      site: '1 College Way (invented)',
+      contact: 'J. Doe (invented)',
+      phone: '555-0100',
+      emergency: '555-0199, Invented Hospital'
+    }
+    const order = describeWorkOrder(plan, wholeProgram(estimate), { details })
+    const page = runningText({ ...order, rows: order.rows.slice(0, order.page.breaks![0]) })
+    for (const words of Object.values(details).filter((value) => typeof value === 'string'))
+      expect(page).toContain(words)
+    for (const label of ['Equipment', 'Brush', 'Crew', 'Order of trees', 'Day 1'])
+      expect(page).toContain(label)
+    for (const { tree } of stops) expect(page).toContain(tree.tree.id)
+    expect(text).not.toContain('undefined')
   })
 
   test('a limb held for the arborist is named with the tree', () => {
@@ -128,15 +206,14 @@ describe('the work order', () => {
       )
     }
     expect(runningText(describeWorkOrder(held, wholeProgram(estimate)))).toContain(
-      'On site Limb D: shortened further it would be a stub. The arborist decides.'
+      'Limb D: the arborist decides on site.'
     )
   })
 
-  test('says at its head which windows are closed, with the source', () => {
-    const closed = withClosedWindow()
-    const order = runningText(describeWorkOrder(closed, wholeProgram(estimate)))
-    expect(order).toContain('An invented window is closed. Source: invented for this test')
-    expect(order.indexOf('An invented window')).toBeLessThan(order.indexOf('Cautions'))
+  test('says on its first page which windows are closed', () => {
+    const order = runningText(describeWorkOrder(withClosedWindow(), wholeProgram(estimate)))
+    expect(order).toContain('An invented window is closed.')
+    expect(order.indexOf('An invented window')).toBeLessThan(order.indexOf('Order of trees'))
     expect(text).not.toContain('An invented window')
   })
 
@@ -144,17 +221,16 @@ describe('the work order', () => {
     expect(sheet.rows.flat().some(hasFormula)).toBe(false)
     const quiet = describeWorkOrder(plan, wholeProgram(estimate), { year: 2027 })
     expect(runningText(quiet)).toContain('No cut is planned in 2027, so nothing is ordered.')
-    expect(quiet.rows.some((row) => row[0] === 'Done')).toBe(false)
+    expect(cardsOf(quiet.rows)).toEqual([])
   })
 
   test('orders the visits of a later year by themselves', () => {
-    const later = describeWorkOrder(plan, wholeProgram(estimate), { year: 2029 })
-    const trees = linesOf(later).filter((line) => /^Tree T\d+:/.test(line)).length
-    expect(trees).toBe(
+    const later = cardsOf(describeWorkOrder(plan, wholeProgram(estimate), { year: 2029 }).rows)
+    expect(later.length).toBe(
       plan.trees.filter(({ visits }) => visits.some(({ year, cuts }) => year === 2029 && cuts.length > 0))
         .length
     )
-    expect(trees).toBeGreaterThan(1)
+    expect(later.length).toBeGreaterThan(1)
   })
 
   test('refuses a day without hours', () => {
@@ -162,38 +238,42 @@ describe('the work order', () => {
     expect(() => describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: NaN })).toThrow(/above 0/)
   })
 
-  test('is in centimeters and meters for a metric inventory', () => {
+  test('is in centimeters, meters and kilograms for a metric inventory', () => {
     const metric = planOf(metricRows())
     const order = describeWorkOrder(metric, wholeProgram(estimatePlan(metric)))
-    expect(order.rows.find((row) => row[0] === 'Done')).toContain('Cut size (cm)')
+    expect(String(cutsOf(order.rows)[0]![orderAt.what])).toMatch(/^[\d.]+ cm cut to side branch ≥ [\d.]+ cm$/)
     expect(order.page.paper).toBe('a4')
   })
 
   test('shows the whole name of a limb, in a row as high as its lines', () => {
     const named = planOf(metricRows(['South scaffold', null, 11, 14, 2, 8]))
     const order = describeWorkOrder(named, wholeProgram(estimatePlan(named)))
-    const row = order.rows.findIndex((cells) => cells[2] === 'South scaffold')
-    expect(formatAt(order, row, 2).wrap).toBe(true)
-    const heightOf = ({ heights }: typeof order, of: number) =>
-      heights.find((each) => of >= each.row && of < each.row + each.rows)!.points
-    const plainRow = sheet.rows.findIndex((cells) => cells[2] === 'B' && typeof cells[1] === 'number')
-    expect(heightOf(order, row)).toBeGreaterThan(heightOf(sheet, plainRow) + 12)
+    const heightOf = ({ rows, heights }: typeof order, limb: string) => {
+      const of = rows.findIndex((cells) => cells[orderAt.limb] === limb)
+      return heights.find((each) => of >= each.row && of < each.row + each.rows)!.points
+    }
+    expect(heightOf(order, 'South scaffold')).toBeGreaterThan(heightOf(sheet, 'limb B') + 12)
   })
 
-  test('begins each later day on a page of its own', () => {
-    const several = describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: 3 })
-    const days = several.rows.flatMap((row, index) => (/^Day \d+: /.test(String(row[0])) ? [index] : []))
-    expect(days.length).toBeGreaterThan(1)
-    for (const row of days.slice(1)) expect(several.page.breaks).toContain(row)
+  test('tells a long id and species in full', () => {
+    const rows = metricRows()
+    const id = 'PARK-NORTH-2026-00000000000000000000000000000000000000000000000000000000000005'
+    rows[1]![0] = id
+    rows[2]![0] = id
+    const long = planOf(rows)
+    const order = describeWorkOrder(long, wholeProgram(estimatePlan(long)))
+    const card = order.rows
+      .slice(order.page.breaks![0])
+      .map((row) => row[orderAt.number] ?? '')
+      .join('')
+    expect(card).toContain(id)
+    expect(runningText(order)).toContain('Sycamore, trunk 22 cm, 9 m high.')
   })
 })
 
 describe('crew days', () => {
-  const stop = (hours: number): Stop => ({
-    tree: plan.trees[0]!,
-    visit: plan.trees[0]!.visits[0]!,
-    hours
-  })
+  const [first] = stops
+  const stop = (hours: number): Stop => ({ ...first!, hours })
   const hoursOf = (list: number[], limit: number) =>
     crewDays(list.map(stop), limit).map(({ stops: own }) => own.map(({ hours }) => hours))
 
@@ -212,15 +292,14 @@ describe('crew days', () => {
     expect(hoursOf([2, 9, 2], 7)).toEqual([[2], [9], [2]])
     const long = runningText(describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: 0.5 }))
     const split = crewDays(roundOf(plan, estimate, 2026), 0.5)
-    const planned = [...long.matchAll(/longer than a day: plan (\d+) days/g)].map(([, days]) => Number(days))
+    const planned = [...long.matchAll(/crew-hours: plan (\d+) days/g)].map(([, days]) => Number(days))
     expect(planned.length).toBeGreaterThan(2)
     // The head counts the days as the days themselves do.
     const more = planned.reduce((sum, days) => sum + days - 1, 0)
-    expect(long).toContain(` in ${String(split.length + more)} crew days.`)
+    expect(long).toContain(` in ${String(split.length + more)} crew days, `)
   })
 
   test('keep every tree once, whatever the hours', () => {
-    const stops = roundOf(plan, estimate, 2026)
     for (const limit of [0.3, 1, 2.5, 7, 100])
       expect(crewDays(stops, limit).flatMap(({ stops: own }) => own)).toEqual(stops)
   })
@@ -229,28 +308,5 @@ describe('crew days', () => {
     const sites = roundOf(plan, estimate, 2026).map(({ tree }) => tree.tree.site)
     const runs = sites.filter((site, index) => site !== sites[index - 1])
     expect(runs.length).toBe(new Set(sites).size)
-  })
-})
-
-describe('the order of cuts on a tree', () => {
-  test('is dead and broken wood first, then what must be done, then the rest, each from the top down', () => {
-    const [base] = plan.trees[0]!.visits[0]!.cuts
-    const cut = (id: string, cutHeight: number, more: Partial<Cut> = {}): Cut => ({
-      ...base!,
-      kind: 'reduce',
-      obligation: null,
-      must: false,
-      ...more,
-      cutHeight,
-      limb: { ...base!.limb, id }
-    })
-    const cuts = [
-      cut('low', 2),
-      cut('dead', 1, { live: false }),
-      cut('top', 9),
-      cut('must', 4, { must: true }),
-      cut('broken', 3, { obligation: 'broken', must: true })
-    ]
-    expect(inSequence(cuts).map(({ limb }) => limb.id)).toEqual(['broken', 'dead', 'must', 'top', 'low'])
   })
 })

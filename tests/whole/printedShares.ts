@@ -117,26 +117,25 @@ export function inCutPlan(sheet: WrittenSheet): PrintedVisitShares[] {
   return [...visits.values()]
 }
 
+/** A card a tree, whose first row is keyed by it beside what is printed, with the ceiling and the dose in a sentence. */
 export function inWorkOrder(sheet: WrittenSheet): PrintedVisitShares[] {
   const found: { -readonly [K in keyof PrintedVisitShares]: PrintedVisitShares[K] }[] = []
-  let at: Readonly<Record<string, string>> | null = null
+  let keys: Readonly<Record<string, string>> | null = null
+  let card = ''
   for (const [, row] of rowsOf(sheet)) {
-    const text = [...row.values()].join(' ')
-    const tree = /^Tree (\S+):/.exec(row.get('A') ?? '')?.[1]
-    if (tree !== undefined) {
-      found.push({ where: 'Work order', tree, visit: 1, dose: null, ceiling: null, cuts: [] })
-      at = null
+    keys ??= headersIn(row, { tree: /^Tick of tree$/, limb: /^Of limb$/, visit: /^At visit$/ })
+    if (keys === null) continue
+    const tree = row.get(keys.tree!)
+    const visit = row.get(keys.visit!)
+    if (tree !== undefined && /^\d+$/.test(visit ?? '') && !row.has(keys.limb!)) {
+      found.push({ where: 'Work order', tree, visit: Number(visit), dose: null, ceiling: null, cuts: null })
+      card = ''
     }
     const current = found.at(-1)
-    if (current === undefined) continue
-    const total = new RegExp(`ot to exceed ${share} .*?take ${share}`).exec(text)
-    if (total !== null) [current.ceiling, current.dose] = [total[1]!, total[2]!]
-    const visit = /\bVisit (\d+), [\d.]+ crew-hours/.exec(text)?.[1]
-    if (visit !== undefined) current.visit = Number(visit)
-    const headers = headersIn(row, { limb: /^Limb$/, dose: /^Foliage\b/, step: /^Step$/ })
-    if (headers !== null) at = headers
-    else if (at !== null && /^\d+$/.test(row.get(at.step!) ?? '') && row.has(at.dose!))
-      current.cuts = [...current.cuts!, [row.get(at.limb!) ?? '', row.get(at.dose!)!] as const]
+    // A sentence may take two rows.
+    card += ` ${[...row.values()].join(' ')}`
+    const total = new RegExp(`At most .*?${share}.*?the cuts take ${share}`).exec(card)
+    if (current !== undefined && total !== null) [current.ceiling, current.dose] = [total[1]!, total[2]!]
   }
   return found.filter(({ ceiling }) => ceiling !== null)
 }

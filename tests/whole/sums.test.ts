@@ -379,9 +379,9 @@ describe.each(inventories)('%s', (_name, put) => {
     const { cells } = file.sheet('Work order')
     const days: { sum: string[]; shown: string }[] = []
     for (const { shown } of cells) {
-      const day = /^Day \d+.*?: \d+ trees?, ([\d.]+) of/.exec(shown)?.[1]
+      const day = /^Day \d+, ([\d.]+) crew-hours/.exec(shown)?.[1]
       if (day !== undefined) days.push({ sum: [], shown: day })
-      const hours = /^Visit \d+, ([\d.]+) crew-hours/.exec(shown)?.[1]
+      const hours = /, ([\d.]+) crew-hours, [\d,]+ (?:lb|kg) of brush/.exec(shown)?.[1]
       if (hours !== undefined) days.at(-1)!.sum.push(hours)
     }
     expect(days.length).toBeGreaterThan(0)

@@ -7,6 +7,7 @@ import { judgedWords, notJudgedLimbs } from '../../plan/judged'
 import type { TreePlan } from '../../plan/plan'
 import { scaffoldSentence } from '../../plan/scaffold/scaffoldWords'
 import { shownDoses } from '../../plan/shownDoses'
+import { zoneWords } from '../../plan/treeTitle'
 import type { Stop } from './workOrderDays'
 
 /** The units of a card: lengths go by the plan, weights by the rates. */
@@ -41,7 +42,7 @@ function partOfLeaves(share: number): string {
 function foliage({ visit }: Stop): string {
   if (!visit.cuts.some(({ live }) => live)) return 'Dead wood only: no live wood is cut.'
   const { allowed, visit: taken } = shownDoses(visit)
-  return `Take at most ${partOfLeaves(allowed)}; the cuts take ${percent(taken)}.`
+  return `At most ${partOfLeaves(allowed)}; the cuts take ${percent(taken)}.`
 }
 
 function leaderWords({ leader, form }: TreePlan): string {
@@ -103,6 +104,11 @@ function notesOf({ tree, visit }: Stop): string[] {
   ].filter((text) => text.trim() !== '')
 }
 
+/** The zone and the location, as far as they are known. */
+function whereIs({ zone, site }: TreePlan['tree']): string {
+  return [zoneWords(zone), site.trim()].filter((part) => part !== '').join(', ')
+}
+
 /** What a crew has to know of a tree before its cuts, a sentence each. */
 export function cardFacts(stop: Stop, units: CardUnits): Fact[] {
   const { tree, visit } = stop
@@ -110,7 +116,7 @@ export function cardFacts(stop: Stop, units: CardUnits): Fact[] {
   const fact = (text: string, bold = false): Fact[] => (text === '' ? [] : [{ text, bold }])
   const held = visit.limbs.filter(({ decision }) => decision === 'hold')
   return [
-    ...fact(closed(tree.tree.site)),
+    ...fact(sentence(whereIs(tree.tree))),
     ...fact(leaderWords(tree), true),
     ...fact(foliage(stop), true),
     ...fact(clearanceWords(tree, system)),
@@ -118,7 +124,7 @@ export function cardFacts(stop: Stop, units: CardUnits): Fact[] {
     ...fact(scaffoldSentence(tree)),
     ...(tree.notJudged.length === 0
       ? []
-      : fact(`${capital(judgedWords(tree))}: leave ${notJudgedLimbs(tree)}.`, true)),
+      : fact(`${capital(judgedWords(tree))}: leave ${notJudgedLimbs(tree)} and survey again.`, true)),
     ...held.flatMap(({ limb }) => fact(`Limb ${limb.id}: the arborist decides on site.`, true)),
     ...notesOf(stop).flatMap((text) => fact(sentence(text)))
   ]

@@ -3,15 +3,16 @@ import { palette } from '../../../shared/palette'
 import { counted } from '../../../shared/words/counts'
 import { showDate } from '../../../shared/words/dates'
 import { hours as hoursText } from '../../../shared/words/figures'
-import { listed } from '../../../shared/words/lists'
 import { capital } from '../../../shared/words/sentences'
 import { firstYearOf, type Plan } from '../../plan/plan'
+import { treePlace } from '../../plan/treeTitle'
 import { nameTrees } from '../../season/timingProblems'
 import type { JobDetails } from '../../details/detailsBook'
 import type { CrewDay } from '../crewDays'
 import { addLetterhead } from '../details/letterhead'
 import type { ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
+import { ruleChangeSentences } from '../planBasis'
 import type { PrintedDraft } from '../printedDraft'
 import type { Content } from '../sheet'
 import { brushOf, brushWeight, kitFor } from './crewKit'
@@ -72,22 +73,12 @@ function addSeason(draft: PrintedDraft, { plan, details }: Order): void {
   draft.prose('☐ Region’s pruning season and nesting checked by ____________________', {}, said, 'Season')
 }
 
-function addRulesNote(draft: PrintedDraft, { plan: { ruleChanges = [] } }: Order): void {
-  if (ruleChanges.length === 0) return
-  draft.prose(
-    `Planned with ${counted(ruleChanges.length, 'changed rule')}: ${listed(ruleChanges.map(({ name }) => name))}. The cut plan gives them with their reasons.`,
-    {},
-    said,
-    'Rules'
-  )
-}
-
 /** Ids of a day in the order of the round, each place before its trees. */
 function stopsInOrder(stops: readonly Stop[]): string {
   const words: string[] = []
   let place = ''
   for (const { tree } of stops) {
-    const site = tree.tree.site.trim()
+    const site = treePlace(tree.tree)
     if (site !== place && site !== '') words.push(`${site}: ${tree.tree.id}`)
     else words.push(tree.tree.id)
     place = site
@@ -148,6 +139,6 @@ export function addHead(draft: PrintedDraft, order: Order): void {
     draft.entry('Brush', `${brushOf(stops, units)}.`, said)
   }
   addSeason(draft, order)
-  addRulesNote(draft, order)
+  for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, said, 'Rules')
   if (days.length > 0) addOrder(draft, order)
 }

@@ -21,7 +21,7 @@ const howToCut: readonly string[] = [
   'Keep below: all other ends of this limb stay lower than that. Nothing under: take hanging side branches off up to that height. First step: shorten it only; it is removed later.',
   'Remove at the collar: just outside the branch collar; dead limbs at the edge of the live collar.',
   '3 cuts, there and for any limb too heavy for one hand: an undercut away from the final cut, a cut further out that lets the limb go, then the final cut.',
-  'Must: done in any case. If time: only when all others of the day are done. Order on a tree: dead and broken wood first, then must, then the rest; each from the top down.',
+  'Must: done in any case. If time: only when all others of the day are done. Order on a tree: dead and broken wood first, then what must be done, then the rest if time allows; each from the top down.',
   'A limb, side branch or leader is not as described: stop at that limb, note it, ask the arborist.'
 ]
 
