@@ -6,7 +6,6 @@ import type { Plan } from '../../src/plan/plan'
 import { wholeProgram } from '../../src/price/offers'
 import { priceByRates } from '../../src/price/priceByRates'
 import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
-import { heightOfCut } from '../../src/plan/cutWords'
 import { block, planOf, runs } from './trees'
 
 const units = { in: ['in', 'ft', 25.4, 304.8], cm: ['cm', 'm', 10, 1000], mm: ['mm', 'm', 1, 1000] } as const

@@ -53,7 +53,7 @@ function leaderWords({ leader, form }: TreePlan): string {
     : `Leader, never cut: ${name}.`
 }
 
-/** What the clearance comes to at this visit; nothing that the plan does not reach is said to be clear. */
+/** What the clearance comes to at this visit; nothing that the plan does not reach is reported to be clear. */
 function clearanceWords({ tree, clearance }: TreePlan, system: UnitSystem): string {
   if (tree.clearance === null) return ''
   const side = tree.clearanceSide === null ? '' : ` on the side ${tree.clearanceSide.text}`

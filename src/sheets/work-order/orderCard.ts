@@ -25,7 +25,7 @@ const drawing = { least: 99, most: 230 } as const
 /** The drawing stands in the columns before the sentences. */
 const factsFrom = orderAt.what
 const drawingWidth = columnPoints(...orderWidths.slice(0, factsFrom))
-/** The title ends where it is said of which day it is. */
+/** The title ends where its day stands. */
 const titleWidth = columnPoints(...orderWidths.slice(orderAt.number, orderAt.when)) - 20
 const factsWidth = columnPoints(...orderWidths.slice(factsFrom, printedColumns)) - 6
 
