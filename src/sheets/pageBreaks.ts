@@ -62,7 +62,10 @@ export function pageScale(page: Paper, widths: readonly number[]): number {
 
 /** Points of rows that a page holds, less a little for rounding. */
 export function pageRoom(page: Paper, widths: readonly number[]): number {
-  return (pointsOf(page).down - marginsOf(page).above - marginsOf(page).below - 12) / (pageScale(page, widths) / 100)
+  return (
+    (pointsOf(page).down - marginsOf(page).above - marginsOf(page).below - 12) /
+    (pageScale(page, widths) / 100)
+  )
 }
 
 /** Points across a page between its margins. */
