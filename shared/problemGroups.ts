@@ -32,6 +32,11 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'no-measures': null,
   'missing-column': null,
   'several-areas': null,
+  'species-joined': {
+    message:
+      'Columns of {count} tables name the species of each tree together, and are read as one name: {cells}.',
+    remedy: 'Nothing to do if they belong together.'
+  },
   'column-twice': {
     message:
       '{count} headers mean what another column already gives ({columns}): {cells}; the others are used.',

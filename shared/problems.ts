@@ -48,6 +48,12 @@ const catalog = {
     message: 'The selection has {count} separate areas.',
     remedy: 'Select one block: the headers and the rows below them.'
   },
+  'species-joined': {
+    level: 'note',
+    message:
+      'The columns {text} name the species of each tree together, and are read as one name (at {cell}).',
+    remedy: 'Nothing to do if they belong together.'
+  },
   'column-twice': {
     level: 'doubt',
     message: 'The header at {cell} means {column}, which another column already gives; that one is used.',

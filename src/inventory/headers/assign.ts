@@ -30,8 +30,11 @@ export interface ColumnMeaning {
   readonly unused: Unused | null
 }
 
-/** It gives again what another column gives, holds two numbers a cell, or is no second reading of the first. */
-export type Unused = Doubled | 'two things' | 'no second reading'
+/**
+ * It gives again what another column gives, holds two numbers a cell, is no second reading of the first, or names the kind
+ * of a tree together with another column.
+ */
+export type Unused = Doubled | 'two things' | 'no second reading' | 'part of the species'
 
 /** Scores from which a meaning is used without a question, and from which it is used and asked once. House judgment. */
 const sureFrom = 0.8

@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { columnHeaded } from './headerRows'
 import type { SheetTable } from './sheetTables'
+import { speciesInRows } from './speciesParts'
 import { unitsInRows } from './unitCells'
 
 /** Stands for "the same as above". */
@@ -64,7 +65,7 @@ interface Writing {
   readonly names: number
   readonly idAt: number
   readonly merges: MergesOverRows
-  readonly together: ((row: readonly Cell[]) => readonly Cell[]) | null
+  readonly together: Together
 }
 
 /** A loop of its own, as the engine keeps what it compiled for one that meets the same shapes in every inventory. */
@@ -86,6 +87,13 @@ function writeRows(into: Cell[][], rows: readonly number[], writing: Writing): v
   }
 }
 
+type Together = ((row: readonly Cell[]) => readonly Cell[]) | null
+
+function inTurn(first: Together, second: Together): Together {
+  if (first === null || second === null) return first ?? second
+  return (row) => second(first(row))
+}
+
 /**
  * The rows of a table as its block holds them: the names first, then every row down to the last with data; a row of another
  * kind is empty. What a ditto mark or a merge over rows stands for is written out, in a copy of the row.
@@ -99,7 +107,7 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
     names,
     idAt: columnHeaded(header, 'tree'),
     merges: (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && top > below),
-    together: unitsInRows(sheet, header, rows)
+    together: inTurn(unitsInRows(sheet, header, rows), speciesInRows(header))
   })
   return cells
 }

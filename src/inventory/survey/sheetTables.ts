@@ -10,6 +10,7 @@ import { limbColumnsByUse } from './limbColumnsByUse'
 import { kindOfRow, type JudgedColumns, type RowKind } from './rowKinds'
 import { noAnswers, type AnswerFor } from './answers'
 import { countFilled, type SheetCells } from './sheetCells'
+import { withSpeciesParts } from './speciesParts'
 import { totalsWithoutWord } from './sums'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
@@ -131,7 +132,7 @@ function tablesBelow(sheet: SheetCells, answerFor: AnswerFor): SheetTable[] {
     headStart(sheet, first, (headers[index - 1]?.last ?? -1) + 1)
   )
   return headers.map((header, index) =>
-    tableBelow(sheet, header, heads[index] ?? 0, heads[index + 1] ?? rows.length)
+    tableBelow(sheet, header, heads[index] ?? 0, heads[index + 1] ?? rows.length, answerFor)
   )
 }
 
@@ -229,7 +230,13 @@ function rowsByKind(
   return { rows, passed }
 }
 
-function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: number): SheetTable {
+function tableBelow(
+  sheet: SheetCells,
+  header: HeaderRows,
+  head: number,
+  end: number,
+  answerFor: AnswerFor
+): SheetTable {
   const names = sheet.rows[header.names] ?? []
   const idAt = columnHeaded(header, 'tree')
   const columns: JudgedColumns = {
@@ -250,9 +257,10 @@ function tableBelow(sheet: SheetCells, header: HeaderRows, head: number, end: nu
   const shifted = shiftedRows(sheet, header, data)
   const labeled = labeledValues(sheet, head, header.first)
   const used = limbColumnsByUse(sheet, header, data, labeled.length > 0)
+  const ids = confirmedIds(sheet, columnsByUse(sheet, used, data), data)
   return {
     sheet,
-    header: confirmedIds(sheet, columnsByUse(sheet, used, data), data),
+    header: withSpeciesParts(sheet, ids, data, answerFor),
     rows: data,
     shifted,
     passed,

@@ -60,7 +60,8 @@ const told: ReadonlySet<Unused | null> = new Set([
   'other system',
   'girth',
   'earlier year',
-  'inches left over'
+  'inches left over',
+  'part of the species'
 ])
 
 /** A column of two measurements is asked about where one of them is wanting. */
@@ -90,18 +91,23 @@ function doubled(
 ): Problem[] {
   const of = (reason: Unused): ColumnMatch[] =>
     matches.filter(({ field, column }) => field === null && why.get(column) === reason)
-  const [systems, round, years, inches] = [
+  const [systems, round, years, inches, names] = [
     of('other system'),
     of('girth'),
     of('earlier year'),
-    of('inches left over')
+    of('inches left over'),
+    of('part of the species')
   ]
   const same = new Set(years.map(({ header }) => withoutYear(header)))
   const latest = matches.filter(({ field, header }) => field !== null && same.has(withoutYear(header)))
-  const [system, girth, year, inch] = [systems[0], round[0], years[0], inches[0]]
+  const [system, girth, year, inch, name] = [systems[0], round[0], years[0], inches[0], names[0]]
+  const species = matches.filter(({ field }) => field === 'species')
   return [
     ...(system === undefined ? [] : [problem('measures-doubled', address(system), { text: shown(systems) })]),
     ...(inch === undefined ? [] : [problem('inches-apart', address(inch), { text: shown(inches) })]),
+    ...(name === undefined
+      ? []
+      : [problem('species-joined', address(name), { text: shown([...species, ...names]) })]),
     ...(girth === undefined ? [] : [problem('girths-doubled', address(girth), { text: shown(round) })]),
     ...(year === undefined
       ? []
