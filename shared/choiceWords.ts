@@ -41,19 +41,19 @@ const form = {
 
 const vigor = {
   good: listed(
-    'good, high, normal, vigorous, healthy, thriving, strong, e, excellent, very good, g, vg, gut, sehr gut, vital, gesund',
+    'good, high, normal, vigorous, healthy, thriving, strong, e, excellent, very good, g, vg, gut, guter, sehr gut, vital, gesund, ungeschwächt',
     'hoch, bon, bonne, très bon, très bonne, excellente, vigoureux, élevée, sain, bueno, buena',
-    'muy bueno, muy buena, excelente, vigoroso, sano, sana'
+    'alta, alto, muy bueno, muy buena, excelente, buen, vigoroso, sano, sana'
   ),
   fair: listed(
-    'fair, moderate, average, medium, reduced, f, mittel, mäßig, maessig, befriedigend, vermindert',
-    'geschwächt, moyen, moyenne, passable, modéré, modérée, regular, medio, media, moderado, moderada',
+    'fair, moderate, average, medium, reduced, f, mittel, mittlerer, mäßig, maessig, befriedigend, vermindert',
+    'geschwächt, leicht geschwächt, moyen, moyenne, passable, modéré, modérée, regular, medio, media, moderado, moderada',
     'aceptable'
   ),
   poor: listed(
-    'poor, low, declining, in decline, decline, stressed, very poor, drought, dying, moribund, critical, p, vp, bad, weak, schlecht, gering, schwach',
-    'sehr schlecht, absterbend, mauvais, mauvaise, faible, dépérissant, médiocre, malo, mala, bajo',
-    'baja, débil, pobre, decadente, deficiente'
+    'poor, low, declining, in decline, decline, stressed, very poor, drought, dying, moribund, critical, p, vp, bad, weak, schlecht, schlechter, gering, schwach',
+    'sehr schlecht, stark geschwächt, absterbend, mauvais, mauvaise, faible, dépérissant, médiocre, malo, mala, bajo',
+    'baja, débil, pobre, mal, decadente, deficiente'
   )
 }
 

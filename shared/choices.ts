@@ -44,15 +44,20 @@ function joined(text: string): string {
 
 /** A code before its word ("2 - fair", "1 = good", "G: good"), or after it ("fair (2)"). */
 const codeFirst = /^\(?(\d{1,2}|\p{L}{1,2})\)?\s?(?:[-–—=:.)/]|\s-)\s?(\p{L}.*)$/u
+const codeBefore = /^(\d{1,2}|\p{L}{1,2})\s?[([](\p{L}.*)[)\]]$/u
 const codeLast = /^(\p{L}.*?)\s?[([](\d{1,2}|\p{L}{1,2})[)\]]$/u
 
 /** The word of a text that gives it with a code; null without a code. */
 function withoutCode(text: string): { readonly word: string; readonly code: string } | null {
-  const [, code, word] = codeFirst.exec(text) ?? []
+  const [, code, word] = codeFirst.exec(text) ?? codeBefore.exec(text) ?? []
   if (code !== undefined && word !== undefined) return { word, code }
   const [, before, after] = codeLast.exec(text) ?? []
   return before === undefined || after === undefined ? null : { word: before, code: after }
 }
+
+/** What stands beside a word for a condition: "bon état", "in good condition". */
+const condition =
+  /^(?:in|en|im)\s|\s?(?<!\p{L})(?:condition|health|vigou?r|zustand|vitalitat|etat|vitalite|vigueur|estado|vitalidad|salud)(?!\p{L})\s?/gu
 
 /** The value of a word in letters, also where it is hyphenated otherwise or a plural. */
 function wordIn(lookup: ReadonlyMap<string, string> | undefined, text: string): string | undefined {
@@ -84,6 +89,8 @@ export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<
   const lookup = lookups.get(name)
   const own = lookup?.get(text) ?? lookup?.get(plain(text)) ?? wordIn(lookup, plain(text))
   if (own !== undefined) return own as Choice<N>
+  const bare = name === 'vigor' ? wordIn(lookup, plain(text).replace(condition, ' ').trim()) : undefined
+  if (bare !== undefined) return bare as Choice<N>
   const coded = withoutCode(plain(text))
   const found = coded === null ? undefined : wordIn(lookup, coded.word)
   const other = coded === null || /\d/.test(coded.code) ? undefined : lookup?.get(coded.code)

@@ -26,7 +26,7 @@ const signs: Record<string, string> = {
 /** One way of writing: fractions spelled out, two single marks as the mark of inches. */
 function spelled(text: string): string {
   return text
-    .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => signs[sign] ?? sign)
+    .replace(/\s*([½¼¾⅛⅜⅝⅞⅓⅔])/g, (_whole, sign: string) => signs[sign] ?? sign)
     .replaceAll('⁄', '/')
     .replace(/(['’′])\1/g, '"')
     .trim()

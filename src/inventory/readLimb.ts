@@ -13,6 +13,7 @@ import {
   type Building,
   type KeptColumn
 } from './columnReaders'
+import { neverMeasured } from './neverMeasured'
 import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
 import type { OpenPart } from './openParts'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
@@ -43,6 +44,8 @@ export interface LimbReader {
   /** Second readings of diameters, and stems below unions. */
   readonly second: CellReader | undefined
   readonly below: CellReader | undefined
+  /** Whether no limb of several trees has a stem beside it: none was measured, and none of them shows which is the leader. */
+  readonly neverMeasured: () => boolean
 }
 
 export function limbReader(open: OpenPart, inventory: OpenInventory, said: SaidOfColumns): LimbReader {
@@ -58,7 +61,8 @@ export function limbReader(open: OpenPart, inventory: OpenInventory, said: SaidO
     origins: readers.get('origin'),
     tips: readers.get('tip'),
     second: readers.get('diameter2'),
-    below: readers.get('stemBelow')
+    below: readers.get('stemBelow'),
+    neverMeasured: neverMeasured(open)
   }
 }
 
@@ -120,12 +124,13 @@ function readMeasurements(
  * may be the leader, which the plan decides.
  */
 function mayLead(
-  { stems, below }: LimbReader,
+  { stems, below, neverMeasured }: LimbReader,
   { height }: Pick<Tree, 'height'>,
   { role, parent, dead, broken }: Building<Limb>,
   tip: Reading<number>
 ): boolean {
   if ((stems ?? below) === undefined || height === null || tip === null || isUnread(tip)) return false
+  if (neverMeasured()) return false
   const reaches = typeof tip === 'number' ? tip : tip.value
   return role === null && parent === null && !dead && !broken && atLeast(reaches, height / 2)
 }

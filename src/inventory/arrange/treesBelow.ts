@@ -84,6 +84,7 @@ function rowsBelow(
     names: rows[names] ?? [],
     idAt: -1,
     limbAt: -1,
+    notesAt: new Set<number>(),
     known: new Set([...common, ...trees.flatMap(({ columns }) => columns)]),
     ids: { areNumbers: false, haveSpaces: true }
   }

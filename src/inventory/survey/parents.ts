@@ -3,7 +3,7 @@ import { shownId, treeKey } from './treeKeys'
 
 /** Words for the trunk itself, which is the parent of every limb that names none. */
 const trunk =
-  /^(?:the )?(?:(?:main )?(?:trunk|stem|leader|bole|axis)|(?:haupt)?stamm|stammachse|leittrieb|(?:le )?tronc(?: principal)?|axe(?: principal)?|(?:el )?tronco(?: principal)?|fuste|none|-|–)$/
+  /^(?:the )?(?:(?:main )?(?:trunk|stem|leader|bole|axis)|(?:haupt)?stamm|stammachse|leittrieb|(?:le )?tronc(?: principal)?|axe(?: principal)?|(?:el )?tronco(?: principal)?|fuste|none|0|-|–)$/
 
 /** Puts the parent's id as its own row has it, whatever its case; a parent that is the trunk is none. */
 export function resolveParents(tree: OpenTree): void {

@@ -15,11 +15,16 @@ export interface JudgedColumns {
   /** The columns of the ids of tree and limb, or -1. */
   readonly idAt: number
   readonly limbAt: number
+  /** The columns of notes. */
+  readonly notesAt: ReadonlySet<number>
   /** The columns that give a field, so that a lone sentence beside the table is told from a tree with little measured. */
   readonly known: ReadonlySet<number>
   /** What ids look like where other cells stand beside them: all numbers, some with a space. */
   readonly ids: { readonly areNumbers: boolean; readonly haveSpaces: boolean }
 }
+
+/** Numbers of a row from which something was measured there. House judgment. */
+const measuredFrom = 4
 
 /** The kind of a row; `above` is the last row of data, whose texts need no second look. */
 export function kindOfRow(
@@ -27,12 +32,14 @@ export function kindOfRow(
   columns: JudgedColumns,
   above: readonly Cell[] = []
 ): LoneKind {
-  const { idAt, limbAt, known } = columns
+  const { idAt, limbAt, notesAt, known } = columns
   let filled = 0
   let numbers = 0
   let at = -1
   let first: Judged | null = null
   let total = false
+  let noTree = false
+  let noted = false
   for (let column = 0; column < row.length; column++) {
     const cell = row[column]
     if (cell === null || cell === undefined) continue
@@ -51,10 +58,14 @@ export function kindOfRow(
       at = column
       first = text
     }
-    if (text.noTree) return repeats(row, columns.names) ? 'header again' : 'no tree'
+    if (text.noTree && notesAt.has(column)) noted = true
+    else if (text.noTree) noTree = true
     total ||= text.total && !text.isAlsoMiddling && text.folded.length < 30
   }
   if (filled === 0) return 'blank'
+  // Beside measurements, a note of a stump is of another one.
+  if (noTree || (noted && numbers < measuredFrom))
+    return repeats(row, columns.names) ? 'header again' : 'no tree'
   if (numbers === 0 && isDrawn(row)) return 'note'
   if (numbers <= 1 && (repeats(row, columns.names) || countsInLetters(row, filled))) return 'header again'
   if (first?.total === true || (total && isBlank(row[idAt]))) return 'total'

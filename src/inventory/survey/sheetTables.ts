@@ -208,10 +208,14 @@ function rowsByKind(
   const pass = (kind: Exclude<RowKind, 'data' | 'blank'>, ...more: readonly number[]): void => {
     if (more.length > 0) passed.set(kind, [...(passed.get(kind) ?? []), ...more])
   }
+  /** The tree that was last named stands no more, and the rows below it without an id are its. */
+  let gone = false
   for (let row = from; row < end; row++) {
     const cells = sheetRows[row] ?? []
-    const kind = kindOfRow(cells, columns, above)
-    if (kind === 'blank') continue
+    const lone = kindOfRow(cells, columns, above)
+    if (lone === 'blank') continue
+    if (columns.idAt >= 0 && !isBlank(cells[columns.idAt])) gone = lone === 'no tree'
+    const kind = gone && (lone === 'data' || lone === 'statistic') ? 'no tree' : lone
     if (kind === 'statistic') {
       if (belowTotal) pass('total', row)
       else open.push(row)
@@ -243,6 +247,7 @@ function tableBelow(
     names,
     idAt,
     limbAt: columnHeaded(header, 'limb'),
+    notesAt: new Set([columnHeaded(header, 'notes'), columnHeaded(header, 'treeNotes')]),
     ids: looksOfIds(sheet.rows.slice(header.last + 1, Math.min(end, header.last + 1 + looked)), idAt),
     known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
   }

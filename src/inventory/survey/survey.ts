@@ -104,6 +104,13 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
   return []
 }
 
+/** The columns that a question about a measurement names. */
+function candidatesNamed({ asked, problems }: Needed): ReadonlySet<ColumnMatch> {
+  return new Set(
+    asked.flatMap(({ field, columns }) => (problems.get(field)?.code === 'column-asked' ? columns : []))
+  )
+}
+
 /** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
 export function survey(given: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
   const { sheets: narrow, told: ofColumns } = narrowed(given)
@@ -126,7 +133,7 @@ export function survey(given: readonly SheetCells[], choices: ReadingChoices, pr
   const needed = askNeeded(matched)
   const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
   problems.push(
-    ...matched.flatMap((each) => unusedColumns(each, asked)),
+    ...matched.flatMap((each) => unusedColumns(each, asked, candidatesNamed(needed))),
     ...new Set(needed.problems.values())
   )
   const parts = matched.flatMap((table, at) => tableParts(table, tables[at]?.of ?? 'both', at))

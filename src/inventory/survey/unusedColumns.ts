@@ -14,9 +14,13 @@ const named = 8
 
 /**
  * The columns that give nothing: those that repeat a field one by one, all others in one line. Those that are asked about, by
- * the address of their header, are not also called ones that nobody needs.
+ * the address of their header or as one of several that a question names, are not also called ones that nobody needs.
  */
-export function unusedColumns({ table, matches }: MatchedTable, asked: ReadonlySet<string>): Problem[] {
+export function unusedColumns(
+  { table, matches }: MatchedTable,
+  asked: ReadonlySet<string>,
+  named: ReadonlySet<ColumnMatch>
+): Problem[] {
   const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, table.header.names, column)
   const problems: Problem[] = []
   const unknown: ColumnMatch[] = []
@@ -32,7 +36,7 @@ export function unusedColumns({ table, matches }: MatchedTable, asked: ReadonlyS
   problems.push(...doubled(matches, why, address))
   for (const match of matches) {
     if (match.field !== null || match.header === '' || beside.includes(match)) continue
-    if (asked.has(address(match))) continue
+    if (asked.has(address(match)) || named.has(match)) continue
     const reason = why.get(match.column) ?? null
     if (told.has(reason) || (reason === 'two things' && isAsked(match, fields))) continue
     const words = fieldFromWords(readHeader(match.header).words)

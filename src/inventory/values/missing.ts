@@ -24,6 +24,15 @@ const nothing = set(
   'none, nil, never, keine, keiner, keins, nie, aucun, aucune, jamais, ninguno, ninguna, nunca'
 )
 
+/** Shares of which "none" is one: a tree without dieback. */
+const shares = new Set<Column['field']>(['dieback', 'removed'])
+
+/** Whether a text says that there is nothing of what a column measures, and not that it was not measured. */
+export function saysNone(text: string, field: Column['field']): boolean {
+  const word = text.trim().toLowerCase()
+  return shares.has(field) && nothing.has(word)
+}
+
 const numbers: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
   'diameter',
   'stems',
@@ -59,11 +68,11 @@ export function missingWords({ reads, field }: Column): MissingWords | null {
     says(text) {
       const word = text.trim().toLowerCase()
       if (word.length > 16) return false
-      if (limits) return noLimit.has(word) || nothing.has(word)
+      if (limits) return noLimit.has(word) || (!shares.has(field) && nothing.has(word))
       return (
         everywhere.has(word) ||
         (!ticks && signs.has(word)) ||
-        ((byNumbers || field === 'parent') && nothing.has(word))
+        ((byNumbers || field === 'parent') && !shares.has(field) && nothing.has(word))
       )
     }
   }

@@ -3,12 +3,14 @@ import { numberIn } from '../../../shared/numbers'
 import { percent, ratePercent } from '../../../shared/words/percent'
 import { Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
+import { saysNone } from './missing'
 
 /** Reads the cells of a column of shares, 0 to 1, as the whole column writes them. */
 export class ShareReader {
   constructor(private readonly cells: ColumnCells) {}
 
   read(typed: Filled, row: number): Reading<number> {
+    if (typeof typed === 'string' && saysNone(typed, this.cells.column.field)) return 0
     const cell = withSign(typed)
     const signed = typeof cell === 'string' && cell.trim().endsWith('%')
     const style = typeof cell === 'string' ? this.cells.conventions.styleFor(cell) : null

@@ -83,6 +83,10 @@ test('an estimate in another unit names the value in the unit of the column', ()
   expect(found.messages[0]).toContain('taken as 11.811 inches')
 })
 
+test('a fraction may stand apart from its inches', () => {
+  expect(trunk('DBH (in)', '3 ⅝″').value).toBeCloseTo(3.625 * inch, 9)
+})
+
 test.each(['3-4', '<4', '4+'])('a limb is judged by one diameter: %s is refused', (text) => {
   const read = columnOf('Lateral diameter (cm)', text)
   expect(read.limbs[0]!.lateral).toBeNull()

@@ -37,6 +37,13 @@ test('one value over 1 makes the whole column percentages', () => {
   })
 })
 
+test('none of what a tree may lack is 0, and not unknown', () => {
+  expect(shares('Foliage removed', 'none', '5 %', 'keine', 'aucun')).toMatchObject({
+    values: [0, 0.05, 0, 0],
+    codes: []
+  })
+})
+
 test('fractions alone are fractions', () => {
   expect(shares('Foliage removed', 0.05, 0.1, 0, 1)).toMatchObject({ values: [0.05, 0.1, 0, 1], codes: [] })
 })

@@ -65,6 +65,20 @@ test.each([
   expect(columnOf('Vigor', ...cells).trees.map(({ vigor }) => vigor)).toEqual(values)
 })
 
+test.each([
+  ['1 (leicht geschwächt)', 'fair'],
+  ['2 (stark geschwächt)', 'poor'],
+  ['0 (vital)', 'good'],
+  ['bon état', 'good'],
+  ['en mauvais état', 'poor'],
+  ['Buen estado', 'good'],
+  ['guter Zustand', 'good'],
+  ['In fair condition', 'fair'],
+  ['alta', 'good']
+])('“%s” says a vigor', (text, value) => {
+  expect(columnOf('Vigor', text).trees[0]!.vigor).toBe(value)
+})
+
 test('included bark may be slight or strong, in four languages', () => {
   const words = ['slight', 'leicht', 'légère', 'leve', 'strong', 'stark', 'forte', 'fuerte']
   expect(columnOf('Included bark', ...words).limbs.map(({ bark }) => bark)).toEqual([

@@ -113,6 +113,7 @@ export const ofLimbs: Readings<LimbField> = {
     '.96 role +limb leader axis crown',
     '.9 leader limb +temporary permanent',
     '.85 limb kind',
+    '?.72 limb rate|rating',
     '.85 limb temporary',
     '?.62 kind'
   ],

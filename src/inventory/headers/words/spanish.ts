@@ -11,7 +11,7 @@ export const spanish: Words = {
   lateral: 'lateral ramal tirasavia rama.lateral rama.secundaria ramilla brote.lateral',
   foliage: 'follaje hoja hojas foliar hojarasca',
   union: 'horquilla union insercion bifurcacion cruz enganche axila cruz.del.arbol nudo',
-  bark: 'corteza',
+  bark: 'corteza cort',
   diameter: 'diametro diam espesor diametr',
   size: 'grosor tamano calibre grueso seccion',
   girth: 'circunferencia perimetro contorno circ perim circunf',
@@ -46,7 +46,7 @@ export const spanish: Words = {
   spot: 'sitio',
   area: `
     ubicacion calle direccion.postal lugar emplazamiento direccion localizacion plaza avenida localidad
-    domicilio avda tramo municipio`,
+    domicilio avda via tramo municipio`,
   zone: 'zona sector barrio distrito seccion area colonia cuartel subzona poligono',
   grounds: 'parque cementerio jardin finca',
   notes: 'nota observacion observaciones comentario anotacion obs',

@@ -1,5 +1,6 @@
 import type { RealInventory } from '../expected'
 import * as fieldBooks from './fieldBooks'
+import * as moreFieldBooks from './moreFieldBooks'
 import {
   formQuestions,
   misspelledHeaders,
@@ -319,5 +320,6 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   commasNotQuoted,
   limbThickerThanTrunk,
   limbDeadSnakeCase,
-  ...fieldBooks
+  ...fieldBooks,
+  ...moreFieldBooks
 }
