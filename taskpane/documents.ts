@@ -1,7 +1,9 @@
 /**
- * What the pane needs once it stands: the reader, which finds the inventory, the plan, the price, the documents and the
- * drawings. Built as a script of its own, so that the pane does not wait for it.
+ * What the pane needs once it stands: the reader, which finds the inventory, the plan, the price, the documents, their writing
+ * and the drawings. Built as a script of its own, so that the pane does not wait for it.
  */
+export { applySheets } from '../src/excel/applySheets'
+export { writeDetailsSheet, writeUsersSheet } from '../src/excel/usersSheet'
 export { planTrees } from '../src/plan/planInventory'
 export { planByRules } from '../src/plan/rules/planByRules'
 export { detailsOfDay } from '../src/details/settleDetails'

@@ -1,5 +1,5 @@
 import { readKept, answersKey } from '../src/inventory/keptAnswers'
-import { applySheets } from '../src/excel/applySheets'
+import { readAgain, watchChanges } from '../src/excel/changes'
 import { isProblem, problemFrom } from '../src/excel/failures'
 import { KnownSheets } from '../src/excel/findInventory'
 import { goToCell } from '../src/excel/goTo'
@@ -7,14 +7,9 @@ import type { Judge } from '../src/excel/judgeSheets'
 import { keepSetting, readSetting } from '../src/excel/keptSettings'
 import { findOwnSheets } from '../src/excel/ownSheetsInBook'
 import { readInventorySheets } from '../src/excel/readInventorySheets'
-import {
-  readDetailsSheet,
-  readLatest,
-  readUsersSheet,
-  writeDetailsSheet,
-  writeUsersSheet
-} from '../src/excel/usersSheet'
+import { readDetailsSheet, readLatest, readUsersSheet } from '../src/excel/usersSheet'
 import { describeSelection, watchSelection } from '../src/excel/selection'
+import { lastPlanKey } from './fresh/lastPlan'
 import type { Reading, Selected, Steps, Surface, Wanted } from './surface'
 
 /** What sheets show of an inventory, as a person has answered about them; the reader is fetched at first need. */
@@ -45,23 +40,29 @@ async function readInventory(wanted: Wanted, steps: Steps): Promise<Reading> {
 export const excelSurface: Surface = {
   describeSelection: describe,
   watchSelection: (callback) => watchSelection(callback, describe),
+  watchChanges,
+  readAgain,
   readInventory,
+  readLastPlan: () => readSetting(lastPlanKey),
+  keepLastPlan: (text) => keepSetting(lastPlanKey, text),
   readAnswers: () => readSetting(answersKey),
   keepAnswers: (text) => {
     known = new KnownSheets()
     return keepSetting(answersKey, text)
   },
   readRules: () => readUsersSheet('rules'),
-  writeRules: writeUsersSheet,
+  writeRules: async (description) => (await import('./documents')).writeUsersSheet(description),
   readRates: () => readUsersSheet('rates'),
-  writeRates: writeUsersSheet,
+  writeRates: async (description) => (await import('./documents')).writeUsersSheet(description),
   readEstimate: (inventory) => readLatest('estimate', inventory),
   readDetails: readDetailsSheet,
-  writeDetails: writeDetailsSheet,
+  writeDetails: async (description, inventory) =>
+    (await import('./documents')).writeDetailsSheet(description, inventory),
   findOwnSheets,
   writeSheets: async (descriptions, options, steps) => {
+    const { applySheets, canvasPainter } = await import('./documents')
     const drawn = descriptions.some(({ pictures = [] }) => pictures.length > 0)
-    const painter = drawn ? (await import('./documents')).canvasPainter(document) : undefined
+    const painter = drawn ? canvasPainter(document) : undefined
     const result = await applySheets(descriptions, { ...options, ...steps, painter })
     if (isProblem(result)) return { written: [], problems: [result] }
     return { written: result.written.map(({ sheetName }) => sheetName), problems: [] }

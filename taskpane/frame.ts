@@ -8,6 +8,8 @@ export interface Frame {
   words: HTMLElement
   hint: HTMLElement
   plan: HTMLButtonElement
+  /** Offers to plan again what was written into this workbook before. */
+  again: HTMLElement
   /** Progress, or why something could not be done. */
   notice: HTMLElement
   /** The result, once there is one. */
@@ -27,6 +29,7 @@ export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
   const words = el('p', { class: 'selection-words' })
   const hint = el('p', { class: 'selection-hint' })
   const plan = button('Plan inventory', onPlan, 'primary')
+  const again = el('div', { class: 'again', hidden: true })
   const notice = el('div', { class: 'notice-place' })
   const stage = el('div', { class: 'stage' })
   const needs = inventoryNeeds()
@@ -49,7 +52,8 @@ export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
         el('h2', { class: 'selection-head' }, 'Inventory'),
         words,
         hint,
-        el('div', { class: 'actions' }, plan)
+        el('div', { class: 'actions' }, plan),
+        again
       ),
       notice,
       stage,
@@ -59,5 +63,5 @@ export function buildFrame(root: HTMLElement, onPlan: () => void): Frame {
     status,
     dock
   )
-  return { words, hint, plan, notice, stage, needs, cautions, status, dock }
+  return { words, hint, plan, again, notice, stage, needs, cautions, status, dock }
 }

@@ -4,17 +4,21 @@ import { keptText, readKept, type KeptChoices } from '../src/inventory/keptAnswe
 import type { ReadingChoices } from '../src/inventory/inventory'
 import { detailsNote } from './write/detailsNote'
 import { DocumentChoice } from './write/documentChoice'
-import { fill } from './parts/elements'
+import { button, el, fill } from './parts/elements'
 import type { Engine } from './engine'
 import { buildFrame, type Frame } from './frame'
 import { Notice } from './parts/notice'
 import { planSheets, type Planned } from './planning'
+import { changeWords } from './fresh/changes'
+import { treesConcerned } from './fresh/concerned'
+import { Freshness } from './fresh/freshness'
+import { lastPlanText, readLastPlan } from './fresh/lastPlan'
 import { OfferChoice } from './estimate/offerChoice'
 import type { ProgressLine } from './parts/progressLine'
-import { headline, resultView, type ResultSetting } from './resultView'
+import { headline, resultView, type ResultSetting, type ResultView } from './resultView'
 import { RowDock } from './rowDock'
 import { pointsInto, selectionHint, selectionWords } from './selectionLine'
-import type { Selected, SheetsRead, Steps, Surface, Wanted, Writing } from './surface'
+import type { Selected, SheetChange, SheetsRead, Steps, Surface, Wanted, Writing } from './surface'
 
 export interface PaneOptions {
   surface: Surface
@@ -37,6 +41,11 @@ export class Pane {
   private readonly offer = new OfferChoice()
   private selected: Selected | null = null
   private shown: Planned | null = null
+  private view: ResultView | null = null
+  /** Whether what the shown plan was made from still stands. */
+  private fresh: Freshness | null = null
+  /** Our own writing changes cells too. */
+  private writing = false
   private running: Promise<void> | null = null
   /** Answers that the workbook did not take. */
   private unkept: { choices: KeptChoices; problem: Problem } | null = null
@@ -58,10 +67,50 @@ export class Pane {
       await surface.watchSelection((selected) => {
         this.select(selected)
       })
+      await surface.watchChanges((change) => void this.follow(change))
       this.select(await surface.describeSelection())
+      this.offerLastPlan()
     } catch (error) {
       this.refuse([surface.explain(error)])
     }
+  }
+
+  /** A workbook that was saved with a plan written into it is planned again by one press. */
+  private offerLastPlan(): void {
+    const last = readLastPlan(this.options.surface.readLastPlan())
+    const { again } = this.frame
+    again.hidden = last === null
+    if (last === null) return
+    const { range, address, date } = last
+    const words = `The documents here were planned from ${address} on ${date}.`
+    const start = button(
+      `Plan ${address} again`,
+      () => void this.plan(range === null ? 'workbook' : { range })
+    )
+    fill(again, el('p', { class: 'aside' }, words), el('div', { class: 'actions' }, start))
+  }
+
+  /** Marks the plan where somebody changed what it was made from. */
+  private async follow(change: SheetChange): Promise<void> {
+    const { fresh } = this
+    if (fresh === null || this.writing) return
+    try {
+      if ((await fresh.look(change)) && fresh === this.fresh) this.mark()
+    } catch {
+      // What cannot be looked at now is looked at before anything is written.
+    }
+  }
+
+  /** Says beside the plan what changed since, and on which trees that bears. */
+  private mark(): void {
+    const { fresh, shown, view } = this
+    if (fresh === null || shown === null || view === null) return
+    const { changes } = fresh
+    const concerned = treesConcerned(shown.plan, changes)
+    const words = changes.length === 0 ? '' : `Changed since this plan: ${changeWords(changes)}.`
+    view.mark(words, concerned)
+    this.dock.mark(concerned)
+    this.announce(words === '' ? 'The plan is up to date again.' : words)
   }
 
   /** Plans the selection; where it only points into the plan that is shown, plans that range again. */
@@ -213,6 +262,7 @@ export class Pane {
       choice: this.choice,
       offerLine: () => this.offer.line(planned.estimate),
       write: (replace, steps) => this.write(planned, replace, steps),
+      planAndWrite: (replace, changed) => this.planAndWrite(planned, replace, changed),
       explain: (error) => surface.explain(error),
       announce: (sentence) => {
         this.announce(sentence)
@@ -221,27 +271,53 @@ export class Pane {
     }
     const view = resultView(planned, setting)
     this.shown = planned
+    this.view = view
+    this.fresh = new Freshness(surface, planned)
     this.dock.use(planned, view.openTree)
     fill(this.frame.stage, view.element)
     this.frame.needs.hidden = true
+    this.frame.again.hidden = true
     this.frame.cautions.hidden = true
     this.showSelection()
     this.announce(`${headline(planned)}.`)
     view.head.focus()
   }
 
-  /** Writes what is ticked, priced by the rates as they stand now, those changed on the Estimate among them. */
+  /** Writes what is ticked; nothing where what the plan was made from has changed since. */
   private async write(planned: Planned, replace: boolean, steps: Steps): Promise<Writing> {
-    const { plan, read, details } = planned
+    const { plan, read, details, estimate } = planned
     const { surface, engine } = this.options
+    const { fresh } = this
+    const unread = (await fresh?.check()) ?? null
+    if (unread !== null) return { written: [], problems: [unread] }
+    if (fresh !== null && fresh.changes.length > 0) {
+      this.mark()
+      return { written: [], problems: [], changed: changeWords(fresh.changes) }
+    }
     const inventory = sheetsOf(planned)
-    const rates = await this.readRates(inventory)
-    if ('code' in rates) return { written: [], problems: [rates] }
-    const { estimate } = await engine.priceByRates(plan, rates.ratesSheet, rates.estimateSheet)
     const offer = this.offer.chosenFor(estimate)
     const sheets = await engine.describeDocuments(this.choice.kinds, plan, offer, details)
     const source = read.sheets.filter(({ name }) => inventory.includes(name))
-    return surface.writeSheets(sheets, { replace, inventory, source }, steps)
+    this.writing = true
+    try {
+      const result = await surface.writeSheets(sheets, { replace, inventory, source }, steps)
+      if (result.written.length > 0) {
+        await fresh?.wrote()
+        // Where the workbook does not take it, there is no offer at the next opening, and nothing else is lost.
+        await surface.keepLastPlan(lastPlanText(read, plan.inventory.address, plan.date)).catch(() => null)
+      }
+      return result
+    } finally {
+      this.writing = false
+    }
+  }
+
+  /** Plans what changed and then writes it; false where it could not be planned. */
+  private async planAndWrite(before: Planned, replace: boolean, changed: string): Promise<boolean> {
+    await this.planAgain()
+    if (this.shown === before) return false
+    this.view?.write(replace, `Planned again first, as this had changed: ${changed}.`)
+    return true
   }
 
   private async goToCell(cell: string): Promise<void> {

@@ -15,6 +15,8 @@ export interface Planned {
   rulesSheet: CellBlock | null
   /** The Rates sheet it was priced by, or null where the workbook has none. */
   ratesSheet: CellBlock | null
+  /** The Estimate that was written last, whose changed rates it was priced by, or null where there was none. */
+  estimateSheet: CellBlock | null
   /** The Job details sheet of this inventory, or null where it has none. */
   detailsSheet: CellBlock | null
   details: JobDetails
@@ -80,6 +82,7 @@ export async function planSheets(
     choices,
     rulesSheet,
     ratesSheet,
+    estimateSheet,
     detailsSheet,
     details,
     plan,

@@ -6,7 +6,7 @@ import { withNoTrees } from './checks/noTree'
 import { columnsCard } from './columns/columnsCard'
 import { columnsSection, isUncertain } from './columns/columnsSection'
 import { rememberedNote } from './columns/rememberedNote'
-import { button, el, type Child } from './parts/elements'
+import { button, el, fill, type Child } from './parts/elements'
 import { estimateSection, type EstimateSetting } from './estimate/estimateSection'
 import { rowAddress } from './plan/limbCard'
 import type { Planned } from './planning'
@@ -17,7 +17,7 @@ import { tabs, type Section } from './parts/tabs'
 import { counted } from '../shared/words/counts'
 import { grouped } from '../shared/words/figures'
 import type { DetailsSetting } from './write/detailsNote'
-import { writeSection, type WriteSetting } from './write/writeSection'
+import { writeSection, type WriteSection, type WriteSetting } from './write/writeSection'
 
 export interface ResultSetting
   extends WriteSetting, DetailsSetting, RulesSetting, EstimateSetting, CopySetting {
@@ -30,6 +30,10 @@ export interface ResultView {
   /** Focus comes here once the plan stands. */
   head: HTMLElement
   openTree(id: string): void
+  /** Says what changed since, none for an empty text, and marks the trees that it bears on. */
+  mark(words: string, trees: ReadonlySet<string> | 'all'): void
+  /** Writes what is ticked, with a sentence on why it was planned again before. */
+  write(replace: boolean, note: string): void
 }
 
 /** The result: what was planned in a sentence, and the sections behind tabs. */
@@ -48,6 +52,10 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
   }
   const buildPlan = (): PlanSection =>
     (section ??= planSection(plan, { ...setting, goToRow, weigh: planned.weigh }))
+  let writing: WriteSection | null = null
+  const buildWrite = (): WriteSection => (writing ??= writeSection(setting))
+  const stale = el('div', { class: 'stale', hidden: true })
+  const again = button('Plan again', setting.planAgain)
   const sections: Section[] = [
     { name: 'plan', label: 'Plan', build: () => buildPlan().element },
     {
@@ -71,7 +79,7 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
       name: 'write',
       label: 'Write',
       build: () =>
-        hasPlan ? writeSection(setting) : el('p', {}, 'There is no plan to write. The checks say why.')
+        hasPlan ? buildWrite().element : el('p', {}, 'There is no plan to write. The checks say why.')
     }
   ]
   const tabbed = tabs('Sections of the plan', sections, hasPlan ? 'plan' : 'checks')
@@ -86,13 +94,29 @@ export function resultView(planned: Planned, setting: ResultSetting): ResultView
       rememberedNote(planned, () => {
         setting.planWith({})
       }),
-      card ?? el('div', { class: 'actions' }, button('Plan again', setting.planAgain)),
+      stale,
+      card ?? el('div', { class: 'actions' }, again),
       tabbed.element
     ),
     head,
     openTree: (id) => {
       tabbed.show('plan')
       buildPlan().openTree(id)
+    },
+    mark: (words, trees) => {
+      stale.hidden = words === ''
+      fill(
+        stale,
+        el('p', {}, words),
+        el('div', { class: 'actions' }, button('Plan again', setting.planAgain))
+      )
+      again.parentElement?.toggleAttribute('hidden', words !== '')
+      if (hasPlan) buildPlan().mark(trees)
+    },
+    write: (replace, note) => {
+      if (!hasPlan) return
+      tabbed.show('write')
+      buildWrite().write(replace, note)
     }
   }
 }

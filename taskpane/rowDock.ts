@@ -1,4 +1,5 @@
-import { fill } from './parts/elements'
+import { staleWords } from './fresh/changes'
+import { el, fill } from './parts/elements'
 import { findingsByRow, limbCard, selectedRow, type RowFinding } from './plan/limbCard'
 import type { Planned } from './planning'
 import type { SelectedCells } from './surface'
@@ -9,6 +10,8 @@ export class RowDock {
   private planned: Planned | null = null
   private rows = new Map<number, RowFinding>()
   private openTree: (id: string) => void = () => undefined
+  private stale: ReadonlySet<string> | 'all' = new Set()
+  private cells: SelectedCells | null = null
 
   constructor(private readonly place: HTMLElement) {}
 
@@ -17,11 +20,19 @@ export class RowDock {
     this.planned = planned
     this.rows = findingsByRow(planned.plan)
     this.openTree = openTree
+    this.stale = new Set()
+  }
+
+  /** From now on the cards of these trees say that they are older than the cells. */
+  mark(stale: ReadonlySet<string> | 'all'): void {
+    this.stale = stale
+    this.follow(this.cells)
   }
 
   /** Shows the card of the selected row, or hides it where the plan does not know the row. */
   follow(cells: SelectedCells | null): void {
-    const { planned } = this
+    this.cells = cells
+    const { planned, stale } = this
     const row = planned === null ? null : selectedRow(planned.plan.inventory, cells)
     const finding = row === null ? undefined : this.rows.get(row)
     this.place.hidden = finding === undefined
@@ -34,6 +45,9 @@ export class RowDock {
       },
       showTree: this.openTree
     })
-    fill(this.place, card)
+    const tree = finding.kind === 'unplanned' ? finding.tree : finding.treePlan.tree.id
+    const isStale = stale === 'all' || stale.has(tree)
+    this.place.classList.toggle('is-stale', isStale)
+    fill(this.place, isStale && el('p', { class: 'stale-words' }, staleWords), card)
   }
 }

@@ -1,8 +1,9 @@
-import type { CellBlock } from '../shared/cells'
+import type { Area, CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { ChosenDetails } from '../src/details/detailsFor'
 import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { DocumentKind, SheetDescription } from '../src/sheets/sheet'
+import type { ReadCells } from './fresh/changes'
 
 /** Cells of a sheet, rows and columns from 0. */
 export interface SelectedCells {
@@ -76,6 +77,14 @@ export interface WriteOptions {
 export interface Writing {
   written: string[]
   problems: Problem[]
+  /** What changed since the plan was made, in words; nothing was written then. */
+  changed?: string
+}
+
+/** Cells that somebody changed; null where it may be any of the sheet. */
+export interface SheetChange {
+  sheet: string
+  area: Area | null
 }
 
 /** All that the pane asks of the spreadsheet. A canceled call may reject; the pane knows that it canceled. */
@@ -83,9 +92,17 @@ export interface Surface {
   describeSelection(): Promise<Selected>
   /** Calls back after each change of the selection until the returned function is called. */
   watchSelection(callback: (selected: Selected) => void): Promise<() => Promise<void>>
+  /** Calls back after each change of cells until the returned function is called. */
+  watchChanges(callback: (change: SheetChange) => void): Promise<() => Promise<void>>
+  /** The same cells as they stand now; null where the sheet is gone or called otherwise. */
+  readAgain(cells: ReadCells): Promise<ReadCells | Problem | null>
   readInventory(wanted: Wanted, steps: Steps): Promise<Reading>
   /** What the workbook keeps of a person's answers, as it was kept; undefined where there are none. */
   readAnswers(): unknown
+  /** What the workbook keeps of the plan that was written last. */
+  readLastPlan(): unknown
+  /** Keeps in the workbook what was planned last. */
+  keepLastPlan(text: string): Promise<Problem | null>
   /** Keeps answers in the workbook, null for none; a problem where it does not take them. */
   keepAnswers(text: string | null): Promise<Problem | null>
   /** The Rules sheet of the workbook, or null where there is none. */

@@ -2,6 +2,7 @@ import { defaultRules } from '../../shared/rules'
 import { byUrgency, type Plan, type TreePlan } from '../../src/plan/plan'
 import { howToRead } from '../../src/sheets/cautions'
 import { cautionsNote } from '../cautionsNote'
+import { staleWords } from '../fresh/changes'
 import { disclosure, type Disclosure } from '../parts/disclosure'
 import { el, fill, freshId } from '../parts/elements'
 import type { Drawings, Weigh } from '../engine'
@@ -18,6 +19,8 @@ export interface PlanSection {
   element: HTMLElement
   /** Opens a tree's card and moves there. */
   openTree(id: string): void
+  /** Marks the trees whose cells changed since the plan was made. */
+  mark(trees: ReadonlySet<string> | 'all'): void
 }
 
 /** What the section needs beside the plan. */
@@ -33,12 +36,19 @@ export function planSection(plan: Plan, setting: PlanSetting): PlanSection {
   const { rules = defaultRules, timing = [] } = plan
   const place = el('div', { class: 'cards' })
   const cards = new Map<string, Disclosure>()
+  let stale: ReadonlySet<string> | 'all' = new Set()
+  const markCard = (id: string, { element }: Disclosure): void => {
+    const isStale = stale === 'all' || stale.has(id)
+    if (element.classList.toggle('is-stale', isStale)) element.dataset.stale = staleWords
+    else delete element.dataset.stale
+  }
   const show = (shown: readonly TreePlan[]): void => {
     cards.clear()
     const list = el('div', { class: 'card-list' })
     const card = (treePlan: TreePlan): HTMLElement => {
       const built = treeCard(treePlan, { ...setting, system: plan.system, rules, timing })
       cards.set(treePlan.tree.id, built)
+      markCard(treePlan.tree.id, built)
       return built.element
     }
     fill(place, shown.length === 0 && el('p', {}, 'No tree matches.'), longList(list, shown, 'trees', card))
@@ -60,6 +70,10 @@ export function planSection(plan: Plan, setting: PlanSetting): PlanSection {
       trees.length >= findFrom && find.element,
       place
     ),
+    mark: (trees) => {
+      stale = trees
+      for (const [id, card] of cards) markCard(id, card)
+    },
     openTree: (id) => {
       if (!cards.has(id)) {
         find.clear()

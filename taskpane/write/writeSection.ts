@@ -17,6 +17,8 @@ export interface WriteSetting {
   offerLine(): HTMLElement
   findOwnSheets(): Promise<OwnSheet[] | Problem>
   write(replace: boolean, steps: Steps): Promise<Writing>
+  /** Plans again what changed and then writes it; false where it could not be planned. */
+  planAndWrite(replace: boolean, changed: string): Promise<boolean>
   /** Turns what went wrong into a problem with a remedy. */
   explain(error: unknown): Problem
   announce(sentence: string): void
@@ -27,11 +29,18 @@ const writes = 'Writes the sheets you tick into this workbook. Your own cells ar
 
 const nothingTicked = 'Nothing is ticked: tick at least one sheet to write.'
 
+export interface WriteSection {
+  element: HTMLElement
+  /** Writes what is ticked, with a sentence on why it was planned again before. */
+  write(replace: boolean, note: string): void
+}
+
 /** Writes the documents; asks in place before it replaces what an earlier plan wrote. */
-export function writeSection(setting: WriteSetting): HTMLElement {
+export function writeSection(setting: WriteSetting): WriteSection {
   const place = el('div', { class: 'write-place' })
-  new WriteFlow(place, setting).offer()
-  return el(
+  const flow = new WriteFlow(place, setting)
+  flow.offer()
+  const element = el(
     'div',
     {},
     el('p', {}, writes),
@@ -41,6 +50,7 @@ export function writeSection(setting: WriteSetting): HTMLElement {
     place,
     cautionsList()
   )
+  return { element, write: (replace, note) => void flow.write(replace, note) }
 }
 
 class WriteFlow {
@@ -106,7 +116,8 @@ class WriteFlow {
     head.focus()
   }
 
-  private async write(replace: boolean): Promise<void> {
+  /** Writes; a note stands behind what was written. */
+  async write(replace: boolean, note = ''): Promise<void> {
     const control = new AbortController()
     const line: ProgressLine = progressLine(() => {
       control.abort()
@@ -114,14 +125,16 @@ class WriteFlow {
     fill(this.place, line.element)
     line.cancel.focus()
     try {
-      const { written, problems } = await this.setting.write(replace, {
+      const { written, problems, changed } = await this.setting.write(replace, {
         signal: control.signal,
         onProgress: (done, total) => {
           line.show({ doing: 'Writing', done, total })
         }
       })
-      if (problems.length > 0) this.fail(problems)
-      else if (written.length > 0) this.succeed(written)
+      if (changed !== undefined) {
+        if (!(await this.setting.planAndWrite(replace, changed))) this.offer()
+      } else if (problems.length > 0) this.fail(problems)
+      else if (written.length > 0) this.succeed(written, note)
       else this.stopped()
     } catch (error) {
       if (control.signal.aborted) this.stopped()
@@ -134,9 +147,9 @@ class WriteFlow {
     this.offer(true)
   }
 
-  private succeed(written: readonly string[]): void {
+  private succeed(written: readonly string[], note: string): void {
     const noun = plural(written.length, 'sheet')
-    const sentence = `Written: the ${noun} ${listed(written)}.`
+    const sentence = [`Written: the ${noun} ${listed(written)}.`, note].filter(Boolean).join(' ')
     this.offer(false, 'Write again')
     const done = el('p', { class: 'done', tabindex: -1 }, sentence)
     this.place.prepend(done)

@@ -1,4 +1,5 @@
 /** Selection and events through the unmodified Office client library. */
+import { readAgain, watchChanges } from '../../src/excel/changes'
 import { errorOf, startOffice, type OfficeInNode } from './officeInNode'
 
 let office: OfficeInNode
@@ -117,4 +118,29 @@ test('The add-in asks for its pane to be shown and hidden', async () => {
   await Office.addin.showAsTaskpane()
   await Office.addin.hide()
   expect(paneShown).toEqual([true, false])
+})
+
+/** Somebody types, and all that follows has happened. */
+async function type(address: string, values: number[][]): Promise<void> {
+  await Excel.run(async (context) => {
+    context.workbook.worksheets.getItem('Trees').getRange(address).values = values
+    await context.sync()
+  })
+  for (let turn = 0; turn < 20; turn++) await soon()
+}
+
+test('Each change of cells is told with its sheet and its place, until it is no longer wanted', async () => {
+  const told: unknown[] = []
+  const stop = await watchChanges((change) => told.push(change))
+  await type('D3:E3', [[5, 6]])
+  expect(told).toEqual([{ sheet: 'Trees', area: { row: 2, column: 3, rows: 1, columns: 2 } }])
+  await stop()
+  await type('D3', [[7]])
+  expect(told).toHaveLength(1)
+})
+
+test('Cells are read again where they stood; a sheet that is called otherwise is not there', async () => {
+  const cells = { sheet: 'Trees', rows: [[null, null]], top: 2, left: 3 }
+  expect(await readAgain(cells)).toEqual({ ...cells, rows: [[7, 6]] })
+  expect(await readAgain({ ...cells, sheet: 'Trees of last year' })).toBeNull()
 })

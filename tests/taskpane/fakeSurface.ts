@@ -13,14 +13,16 @@ import type {
   OwnSheet,
   Reading,
   Selected,
+  SheetChange,
   Steps,
   Surface,
   WriteOptions,
   Wanted,
   Writing
 } from '../../taskpane/surface'
-import { areaOf, sheetPrefix } from '../../shared/cells'
+import { areaOf, sheetPrefix, type Cell } from '../../shared/cells'
 import { areaRead } from '../../src/excel/sheetsUnchanged'
+import type { ReadCells } from '../../taskpane/fresh/changes'
 import type { SheetCells } from '../../src/inventory/survey/sheetCells'
 import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
 
@@ -74,6 +76,11 @@ export class FakeSurface implements Surface {
   keepingProblem: Problem | null = null
   /** Answered when a cell is asked for. */
   goneCell: Problem | null = null
+  /** Whether the sheet of the inventory is gone. */
+  gone = false
+  /** What the workbook keeps of the last plan. */
+  lastPlan: unknown = undefined
+  private changed: ((change: SheetChange) => void) | null = null
   private callback: ((selected: Selected) => void) | null = null
 
   constructor(public block: CellBlock | null = inventedBlock) {
@@ -102,6 +109,47 @@ export class FakeSurface implements Surface {
   tell(selected: Selected): void {
     this.selected = selected
     this.callback?.(selected)
+  }
+
+  watchChanges(callback: (change: SheetChange) => void): Promise<() => Promise<void>> {
+    this.changed = callback
+    return Promise.resolve(() => Promise.resolve())
+  }
+
+  /** What a person does: types into a cell of the block, rows and columns from its first. */
+  type(row: number, column: number, value: Cell): void {
+    const block = this.block ?? inventedBlock
+    this.block = {
+      ...block,
+      rows: block.rows.map((cells, at) =>
+        at === row ? cells.map((cell, c) => (c === column ? value : cell)) : cells
+      )
+    }
+    const area = { row: block.top + row, column: block.left + column, rows: 1, columns: 1 }
+    this.changed?.({ sheet: block.sheet, area })
+  }
+
+  /** What a person does elsewhere. */
+  tellChange(change: SheetChange): void {
+    this.changed?.(change)
+  }
+
+  readAgain({ sheet, rows, top, left }: ReadCells): Promise<ReadCells | Problem | null> {
+    const { block } = this
+    if (this.gone || block === null) return Promise.resolve(null)
+    const now = rows.map((row, r) =>
+      row.map((_cell, c) => block.rows[top + r - block.top]?.[left + c - block.left] ?? null)
+    )
+    return Promise.resolve({ sheet, rows: now, top, left })
+  }
+
+  readLastPlan(): unknown {
+    return this.lastPlan
+  }
+
+  keepLastPlan(text: string): Promise<Problem | null> {
+    this.lastPlan = text
+    return Promise.resolve(null)
   }
 
   readInventory(wanted: Wanted, steps: Steps): Promise<Reading> {

@@ -51,6 +51,15 @@ const screens: Record<string, (page: Page) => Promise<void>> = {
   plan: async (page) => {
     await plan(page)
   },
+  stale: async (page) => {
+    await plan(page)
+    await page.evaluate('stage.typeOver()')
+    await page.waitForSelector('text=/Changed since this plan/')
+  },
+  reopened: async (page) => {
+    await page.evaluate('stage.reopen()')
+    await page.waitForSelector('text=/were planned from/')
+  },
   tree: async (page) => {
     await plan(page)
     await page.click('.card-toggle >> nth=0')

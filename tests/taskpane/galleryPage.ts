@@ -89,6 +89,15 @@ const stage = {
     })
     surface.rules = { rows, sheet: 'Rules', top: 0, left: 0 }
   },
+  /** A limb measured again behind the plan's back. */
+  typeOver: () => {
+    surface.selectRow(2)
+    surface.type(2, 13, 1)
+  },
+  reopen: () => {
+    surface.lastPlan = JSON.stringify({ range: null, address: 'Inventory!A1:V63', date: '2031-02-11' })
+    void new Pane(root, { surface, engine: realEngine, today: () => '2031-03-02' }).start()
+  },
   selectRow: (row: number) => {
     surface.selectRow(row)
   },
