@@ -65,6 +65,11 @@ export const detailsBook = {
     'day'
   ),
   terms: detail(job, 'Terms', 'Payment, access, cleaning up: printed where the client signs.', 'long'),
+  treePages: detail(
+    job,
+    'Tree pages',
+    'Trees that the client report explains one by one: urgent, all, none, or their ids with commas between. Blank: the urgent and costly ones.'
+  ),
   paper: detail(job, 'Paper', 'letter or A4. Blank: letter where measures are in inches, else A4.', 'paper')
 } as const satisfies Record<string, DetailEntry>
 

@@ -57,3 +57,9 @@ export function captionOf(plan: TreePlan, visit: Visit | null, when: 'before' | 
   const tree = `Tree ${plan.tree.id}`
   return visit === null ? `${tree}, as surveyed` : `${tree}, ${when} visit ${visit.visit}, ${visit.year}`
 }
+
+/** "Before", "After the visit of 2026": a caption where the tree is named beside the picture. */
+export function shortCaption(visit: Visit | null, when: 'before' | 'after'): string {
+  if (visit === null) return 'As surveyed'
+  return when === 'before' ? 'Before' : `After, ${String(visit.year)}`
+}

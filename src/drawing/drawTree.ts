@@ -1,13 +1,15 @@
 import { defaultRules, type Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
 import type { TreePlan, Visit } from '../plan/plan'
+import type { Limb } from '../inventory/inventory'
 import { altText } from './altText'
-import { captionOf } from './cutLines'
+import { captionOf, shortCaption } from './cutLines'
 import { cutMarks, madeCuts } from './drawCuts'
 import { groundLine, guideLines, heightScale, upperThirdBand } from './labels/drawGuides'
 import { labelShapes } from './labels/drawLabels'
 import { crownShape, woodShapes } from './drawWood'
 import { legend } from './labels/legend'
+import { drawableId } from './labels/letters'
 import { onPaper, type Box, type Scale } from './paper'
 import type { Obstacles } from './labels/placeBoxes'
 import { livePoints, sceneOf, type Scene } from './scene'
@@ -35,10 +37,13 @@ export interface TreeDrawingOptions {
   rules?: Rules
   /** With a legend of dose and signs only; sides, cuts and notes stand elsewhere. */
   brief?: boolean
+  /** Without a legend and with the shortest caption: the tree is named, and everything explained, in text beside it. */
+  bare?: boolean
 }
 
 function treeShapes(scene: Scene, scale: Scale, plot: Box, options: TreeDrawingOptions): Shape[] {
   const { when, system } = options
+  const inAnyLetters = (limb: Limb) => drawableId(scene.plan, limb)
   const obstacles: Obstacles = {
     boxes: [],
     wood: scene.limbs.flatMap((limb) => livePoints(limb, when).map((point) => onPaper(scale, point))),
@@ -57,7 +62,7 @@ function treeShapes(scene: Scene, scale: Scale, plot: Box, options: TreeDrawingO
     ...woodShapes(scene, scale, when),
     ...guides.filter((shape) => shape.kind === 'text'),
     ...cuts,
-    ...labelShapes(scene, scale, when, obstacles)
+    ...labelShapes(scene, scale, when, obstacles, options.bare === true ? inAnyLetters : undefined)
   ]
 }
 
@@ -95,11 +100,12 @@ export function drawTree(plan: TreePlan, visit: Visit | null, options: TreeDrawi
   const scene = sceneOf(plan, visit)
   const alt = altText(plan, visit, when, system, scene?.notDrawn ?? [], scene !== null)
   const drawing = { width, height, title, alt, palette }
-  if (scene === null) return { ...drawing, shapes: [caption(title, width), ...withoutHeight(width)] }
-  const { rules = defaultRules, brief = false } = options
+  const { rules = defaultRules, brief = false, bare = false } = options
+  const heading = bare ? shortCaption(visit, when) : title
+  if (scene === null) return { ...drawing, shapes: [caption(heading, width), ...withoutHeight(width)] }
   const setting = { when, system, subordinateUpTo: rules.subordinateUpTo, brief }
   const inner = width - 2 * margin
-  const below = legendHeight(scene, inner, setting)
+  const below = bare ? 0 : legendHeight(scene, inner, setting)
   const plot = plotOf(width, height, below)
   const scale = scaleFor(scene, plot)
   const corner = { x: margin, y: plot.y + plot.height + footroom }
@@ -107,9 +113,9 @@ export function drawTree(plan: TreePlan, visit: Visit | null, options: TreeDrawi
     ...drawing,
     height: Math.max(height, Math.ceil(corner.y + below + margin)),
     shapes: [
-      caption(title, width),
+      caption(heading, width),
       ...treeShapes(scene, scale, plot, options),
-      ...legend(scene, scale, corner, inner, setting)
+      ...(bare ? [] : legend(scene, scale, corner, inner, setting))
     ]
   }
 }

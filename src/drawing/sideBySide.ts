@@ -1,8 +1,8 @@
 import type { Drawing, Point, Shape, Step } from './shapes'
 
-const moved = ({ x, y }: Point, by: number): Point => ({ x: x + by, y })
+const moved = ({ x, y }: Point, by: Point): Point => ({ x: x + by.x, y: y + by.y })
 
-function movedStep(step: Step, by: number): Step {
+function movedStep(step: Step, by: Point): Step {
   switch (step[0]) {
     case 'Z':
       return step
@@ -14,14 +14,14 @@ function movedStep(step: Step, by: number): Step {
   }
 }
 
-function movedShape(shape: Shape, by: number): Shape {
+function movedShape(shape: Shape, by: Point): Shape {
   switch (shape.kind) {
     case 'path':
       return { ...shape, steps: shape.steps.map((step) => movedStep(step, by)) }
     case 'line':
       return { ...shape, from: moved(shape.from, by), to: moved(shape.to, by) }
     case 'rect':
-      return { ...shape, x: shape.x + by }
+      return { ...shape, x: shape.x + by.x, y: shape.y + by.y }
     case 'circle':
       return { ...shape, center: moved(shape.center, by) }
     case 'text':
@@ -31,13 +31,26 @@ function movedShape(shape: Shape, by: number): Shape {
 
 /** Two drawings as one, the second to the right of the first. */
 export function sideBySide(left: Drawing, right: Drawing, apart: number): Drawing {
-  const by = left.width + apart
+  const by = { x: left.width + apart, y: 0 }
   return {
     ...left,
-    width: by + right.width,
+    width: by.x + right.width,
     height: Math.max(left.height, right.height),
     title: `${left.title}; ${right.title}`,
     alt: `${left.alt} ${right.alt}`,
     shapes: [...left.shapes, ...right.shapes.map((shape) => movedShape(shape, by))]
+  }
+}
+
+/** Two drawings as one, the second below the first. */
+export function oneBelow(upper: Drawing, lower: Drawing, apart: number): Drawing {
+  const by = { x: 0, y: upper.height + apart }
+  return {
+    ...upper,
+    width: Math.max(upper.width, lower.width),
+    height: by.y + lower.height,
+    title: `${upper.title}; ${lower.title}`,
+    alt: `${upper.alt} ${lower.alt}`,
+    shapes: [...upper.shapes, ...lower.shapes.map((shape) => movedShape(shape, by))]
   }
 }

@@ -20,6 +20,7 @@ export function setUpPage(
   layout.rightMargin = beside
   layout.topMargin = above
   layout.bottomMargin = below
+  if (page.centered === true) layout.centerHorizontally = true
   if (hidden !== true)
     layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
   layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')

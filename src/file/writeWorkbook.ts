@@ -50,11 +50,12 @@ function fileMargins(page: SheetDescription['page']): FilePage['margins'] {
 
 /** The columns described are printed, however far a text runs over. */
 function pageOf({ page, rows, widths, hidden }: SheetDescription): FilePage {
-  const { orientation, paper, titleRow, columns = widths.length } = page
+  const { orientation, paper, titleRow, columns = widths.length, centered } = page
   return {
     orientation,
     paperSize: paper,
     margins: fileMargins(page),
+    ...(centered === undefined ? {} : { centered }),
     // LibreOffice prints a hidden sheet that has a print area, and none without one beside sheets that have.
     ...(hidden === true
       ? {}

@@ -12,7 +12,7 @@ export const standardRow = 15
 /** Points across and down, ISO 216 and ANSI/ASME Y14.1 (from memory). */
 const papers = { letter: [612, 792], a4: [595, 842] } as const
 
-/** Points of paper left free on either side, and above and below. */
+/** Points of paper left free on either side, above and below; two lines at the foot of a page need 54. */
 const margins = {
   usual: { beside: 36, above: 54, below: 54 },
   narrow: { beside: 28, above: 32, below: 46 }
@@ -33,6 +33,12 @@ export function marginsOf({ margins: kind = 'usual' }: Pick<PageSetup, 'margins'
  */
 export const widerColumns = 1.07
 
+/**
+ * The same on a machine without the standard font, whose fallback has digits of 0.636 em (measured in LibreOffice with
+ * DejaVu Sans). Columns that are a page wide with this to spare are printed on one page everywhere, at their full size.
+ */
+const widestColumns = 1.34
+
 /** Width in points of columns of so many characters of the standard font: 7 pixels each and 5 a column, 96 to 72. */
 export function columnPoints(...characters: readonly number[]): number {
   return characters.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0)
@@ -44,6 +50,11 @@ export function isScaled({ breaks = [], fitsWidth }: PageSetup): boolean {
 }
 
 type Paper = Pick<PageSetup, 'paper' | 'orientation' | 'columns' | 'margins'>
+
+/** The characters that so many columns may have together to stay on one page across in any font. */
+export function columnsInAnyFont(page: Paper, columns: number): number {
+  return (pageAcross(page) / widestColumns / 0.75 - 5 * columns) / 7
+}
 
 function pointsOf({ paper, orientation }: Paper): { across: number; down: number } {
   const [short, long] = papers[paper]

@@ -5,10 +5,14 @@ import { looks } from './looks'
 import { palette } from '../../shared/palette'
 import type { Content, Format, PageSetup, SheetDescription } from './sheet'
 import { foldText } from '../../shared/folding'
+import { printedLines } from './printedLines'
 import { linesNeeded, pointsForLines } from './wrapping'
 
 /** Characters of body text that go on one character of column width at ten points; an estimate, fonts differ. */
 const charactersPerWidth = 1.28
+
+/** Points of a character of column width, 7 pixels at 96 to 72. */
+const pointsPerWidth = 5.25
 
 const plain: Format = {}
 const bold: Format = { bold: true }
@@ -38,9 +42,9 @@ function sized(size: number): Format {
   return look
 }
 
-/** Height in points of so many lines of running text, closer than in a table. */
-function proseHeight(lines: number, size: number): number {
-  return Math.min(409, Math.ceil(lines * size * 1.28 + 3))
+/** Height in points of so many lines of running text, closer than in a table; `air` in all, above and below. */
+function proseHeight(lines: number, size: number, air = 3): number {
+  return Math.min(409, Math.ceil(lines * size * 1.28 + air))
 }
 
 /** A sheet that is read on paper: prose in lines that end at the page's edge, larger tables, boxes to tick, lines to sign. */
@@ -51,6 +55,9 @@ export class PrintedDraft extends SheetDraft {
 
   /** Columns that running text may fill; lines that are too long are hard to read. */
   measure: number
+
+  /** Points between the lines of running text, beside what its size asks; lines are closer where it is below 0. */
+  leading = 3
 
   /** The look of the body text. */
   body: Format
@@ -88,9 +95,9 @@ export class PrintedDraft extends SheetDraft {
   }
 
   /** A little air between two parts. */
-  air(): void {
+  air(points = 8): void {
     this.blank()
-    this.height(this.next - 1, 1, 8)
+    this.height(this.next - 1, 1, points)
   }
 
   /** What follows begins a page. */
@@ -136,14 +143,18 @@ export class PrintedDraft extends SheetDraft {
 
   heading(title: string, size = this.size + 3): number {
     const row = this.line([title], this.over(looks.section, { size, color: this.headings }))
-    this.height(row, 1, pointsForLines(1, size))
+    this.height(row, 1, this.isClose ? Math.ceil(size * 1.45) : pointsForLines(1, size))
     return row
+  }
+
+  private get isClose(): boolean {
+    return this.leading < 1
   }
 
   /** Text from a column on, in as many rows as it needs; `lead` stands in the first column of the first row. */
   prose(text: string, look: Format = plain, column = 0, lead: string | null = null): void {
     const full = this.over(this.body, look)
-    const points = proseHeight(1, full.size ?? this.size)
+    const points = proseHeight(1, full.size ?? this.size, this.leading)
     const parts = foldText(text, this.room(column, full))
     for (let index = 0; index < parts.length; index++) {
       const cells: Content[] = []
@@ -191,7 +202,7 @@ export class PrintedDraft extends SheetDraft {
     const lines = foldText(text, this.room(0, full) - 4)
     lines.forEach((part, index) => {
       const row = this.line([`${index === 0 ? '•  ' : '    '}${part}`], full)
-      this.height(row, 1, proseHeight(1, full.size ?? this.size))
+      this.height(row, 1, proseHeight(1, full.size ?? this.size, this.leading))
     })
   }
 
@@ -208,7 +219,7 @@ export class PrintedDraft extends SheetDraft {
       cells.push(label)
     }
     const row = this.line(cells, this.over(this.body, atBottom))
-    this.height(row, 1, 27)
+    this.height(row, 1, this.isClose ? 24 : 27)
     for (const { from, columns } of places) this.format(row, from, 1, columns, toWriteOn)
   }
 
@@ -216,8 +227,9 @@ export class PrintedDraft extends SheetDraft {
   private rowPoints(cells: readonly Content[], wrapping: readonly number[]): number {
     let most = 1
     for (const index of wrapping) {
-      const width = ((this.widths[index] ?? 9) * 10.4) / this.size
-      most = Math.max(most, linesNeeded(cells[index] ?? null, width))
+      const cell = cells[index]
+      if (typeof cell !== 'string') continue
+      most = Math.max(most, printedLines(cell, (this.widths[index] ?? 9) * pointsPerWidth, this.size, index === 0))
     }
     return pointsForLines(most, this.size)
   }

@@ -137,6 +137,8 @@ export interface PageSetup {
   margins?: 'usual' | 'narrow'
   /** Also with breaks of its own: a program that sets the columns wider shrinks the page and does not print it in halves. */
   fitsWidth?: true
+  /** In the middle of the paper, where the columns leave room beside them. */
+  centered?: true
   /** Rows, from 0, that have to begin a page. */
   breaks?: number[]
 }

@@ -1,3 +1,4 @@
+import type { Limb } from '../../inventory/inventory'
 import { onPaper, type Box, type Scale } from '../paper'
 import { placeBoxes, type Obstacles, type Wanted } from './placeBoxes'
 import { livePoints, type Scene } from '../scene'
@@ -5,6 +6,11 @@ import type { Point, Shape } from '../shapes'
 import { shortened, textWidth } from './textSize'
 
 const size = 11
+
+/** How a limb is called in the picture. */
+type NameOf = (limb: Limb) => string
+
+const ownName: NameOf = ({ id }) => id
 
 interface Label extends Wanted {
   text: string
@@ -15,26 +21,26 @@ function labelOf(text: string, limb: string, anchor: Point, toward: Point): Labe
   return { text, limb, anchor, toward, clear: 3, width: textWidth(text, size, true) + 2, height: size + 1 }
 }
 
-function limbLabels(scene: Scene, scale: Scale, when: 'before' | 'after'): Label[] {
+function limbLabels(scene: Scene, scale: Scale, when: 'before' | 'after', nameOf: NameOf): Label[] {
   return scene.limbs.flatMap((limb) => {
     const tip = livePoints(limb, when).at(-1)
     if (tip === undefined) return []
     const { side, present } = limb.form
-    const id = shortened(present.limb.id, size, 60)
+    const id = shortened(nameOf(present.limb), size, 60)
     return [labelOf(id, present.limb.id, onPaper(scale, tip), { x: side * 0.75, y: -0.66 })]
   })
 }
 
 /** The leader's name; "trunk" where no row is the leader. */
-export function leaderWords(scene: Scene): string {
+export function leaderWords(scene: Scene, nameOf: NameOf = ownName): string {
   const { name, limb } = scene.plan.leader
-  if (limb !== null) return `Leader ${name}`
+  if (limb !== null) return `Leader ${nameOf(limb)}`
   return name === '' ? 'Leader not judged' : `Leader: ${name}`
 }
 
-function leaderLabel(scene: Scene, scale: Scale): Label {
+function leaderLabel(scene: Scene, scale: Scale, nameOf: NameOf): Label {
   const { trunk, plan } = scene
-  const text = shortened(leaderWords(scene), size, 120)
+  const text = shortened(leaderWords(scene, nameOf), size, 120)
   return labelOf(text, plan.leader.limb?.id ?? '', onPaper(scale, { x: trunk.lean, y: trunk.tip }), {
     x: 0,
     y: -1
@@ -67,9 +73,10 @@ export function labelShapes(
   scene: Scene,
   scale: Scale,
   when: 'before' | 'after',
-  obstacles: Obstacles
+  obstacles: Obstacles,
+  nameOf: NameOf = ownName
 ): Shape[] {
-  const labels = [leaderLabel(scene, scale), ...limbLabels(scene, scale, when)]
+  const labels = [leaderLabel(scene, scale, nameOf), ...limbLabels(scene, scale, when, nameOf)]
   const boxes = placeBoxes(labels, obstacles)
   obstacles.boxes.push(...boxes)
   return labels.flatMap((label, index) => {

@@ -1,10 +1,10 @@
 import { judgedOf, judgedWords } from '../../plan/judged'
-import type { Cut, TreePlan } from '../../plan/plan'
+import type { Cut, TreePlan, Visit } from '../../plan/plan'
 import { fewLimbs, permanentLimbs, temporaryLimbs, temporaryWords } from '../../plan/scaffold/scaffoldWords'
 import type { UnitSystem } from '../../../shared/units'
 import { counted, plural } from '../../../shared/words/counts'
 import { showHeight } from '../../../shared/words/lengths'
-import { listed, namedLimbs } from '../../../shared/words/lists'
+import { namedLimbs } from '../../../shared/words/lists'
 import { ceilingPercent, wholePercent } from '../../../shared/words/percent'
 import { capital } from '../../../shared/words/sentences'
 import { byPurpose, type Purpose, type PurposeGroup } from '../purposes'
@@ -22,10 +22,14 @@ const verbs = { reduce: 'Shorten', remove: 'Remove', raise: 'Raise' } as const
 
 const kinds = ['reduce', 'remove', 'raise'] as const
 
+/** Grown trees are not made over: their long limbs are shortened a little at the end. */
+const isGrown = ({ stage }: TreePlan): boolean => stage === 'mature' || stage === 'old'
+
 /** What is done, as a homeowner reads it; `one` where a single limb is meant. */
-function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: string): string {
+function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: string, grown: boolean): string {
   switch (purpose) {
     case 'leader':
+      if (grown) return 'at the far end only, as they are thick beside their stem'.replace('they are', one ? 'it is' : 'they are').replace('their', one ? 'its' : 'their')
       return `that ${one ? 'competes' : 'compete'} with the leader (the main stem)`
     case 'clearance':
       return `over the space to be kept clear${clearance}`
@@ -42,22 +46,20 @@ function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: strin
   }
 }
 
-function does({ purpose, cuts }: PurposeGroup, kind: Cut['kind'], clearance: string): string {
+function does({ purpose, cuts }: PurposeGroup, kind: Cut['kind'], clearance: string, grown: boolean): string {
   const some = cuts.filter((cut) => cut.kind === kind)
   if (some.length === 0) return ''
   if (purpose === 'dead') return `Remove ${limbsOf(some, 'dead ')}.`
-  return `${verbs[kind]} ${limbsOf(some)} ${endOf(purpose, some.length === 1, clearance)}.`
+  return `${verbs[kind]} ${limbsOf(some)} ${endOf(purpose, some.length === 1, clearance, grown && kind === 'reduce')}.`
 }
 
-/** What a tree needs at its first visit with cuts, in plain words. */
-export function whatItNeeds(plan: TreePlan, system: UnitSystem): string {
-  const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
-  if (visit === undefined) return judgedOf(plan) === 'none' ? 'Not judged yet.' : 'No cut now.'
+/** What a tree needs at a visit with cuts, in plain words. */
+export function whatItNeeds(plan: TreePlan, system: UnitSystem, visit: Visit): string {
   const { clearance } = plan.tree
   const height = clearance === null ? '' : ` (${showHeight(clearance, system, 'at least')})`
   const acts: string[] = []
   for (const group of byPurpose(plan, visit.cuts))
-    acts.push(...kinds.map((kind) => does(group, kind, height)))
+    acts.push(...kinds.map((kind) => does(group, kind, height, isGrown(plan))))
   const live = visit.cuts.some((cut) => cut.live)
   const most = `No more than ${ceilingPercent(visit.allowedRemoval)} of the living leaves may come off.`
   return [...acts, live ? most : 'No living wood is cut.'].filter((text) => text !== '').join(' ')
@@ -68,19 +70,19 @@ function thickness({ limb, aspectRatio }: Cut): string {
   const bark =
     limb.bark === 'none'
       ? ''
-      : `, with bark pressed into the joint${limb.bark === 'full' ? ' all the way' : ''}`
+      : `, with bark trapped in the union${limb.bark === 'full' ? ' all the way' : ''} (included bark)`
   if (aspectRatio === null) return `${name} of a thickness not measured${bark}.`
   if (aspectRatio > 1) return `${name} thicker than the stem beside it${bark}.`
   return `${name} ${wholePercent(aspectRatio)} as thick as the stem beside it${bark}.`
 }
 
 /** Why a group of cuts is made, one sentence from its most urgent limb. */
-function because({ purpose, cuts }: PurposeGroup): string {
+function because({ purpose, cuts }: PurposeGroup, grown: boolean): string {
   const [first] = inOrder(cuts, (a, b) => b.priority - a.priority)
   if (first === undefined) return ''
   switch (purpose) {
     case 'leader':
-      return `${thickness(first)} Shortening slows it, so that one stem leads.`
+      return `${thickness(first)} ${grown ? 'A little less at its end slows it.' : 'Shortening slows it, so that one stem leads.'}`
     case 'clearance':
       return 'Leaves hang lower than the height you want kept clear.'
     case 'reach':
@@ -88,7 +90,7 @@ function because({ purpose, cuts }: PurposeGroup): string {
     case 'end-weight':
       return 'Long limbs carry most of their leaves far out; a little is taken from the ends.'
     case 'dead':
-      return 'Dead wood no longer feeds the tree.'
+      return 'Dead wood feeds the tree no more; taking it off costs the tree nothing.'
     case 'hurt':
       return 'A broken or rubbing limb stays an open wound while it is left as it is.'
     case 'temporary':
@@ -98,22 +100,22 @@ function because({ purpose, cuts }: PurposeGroup): string {
   }
 }
 
-function later({ outcomes }: TreePlan): string {
+/** What no cut of this plan finishes, and when to look again. */
+function later({ outcomes, visits, interval }: TreePlan): string {
   const limbs = outcomes
     .filter(({ outcome, isStem }) => outcome === 'wait' || (outcome === 'keep' && !isStem))
     .map(({ limb }) => limb)
   if (limbs.length === 0) return ''
-  const [stays, needs] = limbs.length === 1 ? ['is', 'needs'] : ['are', 'need']
-  if (limbs.length > few)
-    return `${counted(limbs.length, 'limb')} ${stays} not settled by these visits and ${needs} another look.`
-  return `${capital(namedLimbs(limbs))} ${stays} not settled by these visits and ${needs} another look.`
+  const last = visits.at(-1)
+  const when = last === undefined ? 'at the next survey' : `in ${String(last.year + interval)}`
+  const which = limbs.length > few ? counted(limbs.length, 'limb') : capital(namedLimbs(limbs))
+  return `${which} will need another look: inspect ${when}.`
 }
 
-/** Why a tree is pruned, or why it is not. */
-export function whyItNeeds(plan: TreePlan): string {
-  const visit = plan.visits.find(({ cuts }) => cuts.length > 0)
-  const parts = visit === undefined ? [whyUncut(plan)] : byPurpose(plan, visit.cuts).map(because)
-  return [...parts, later(plan), scaffoldForClient(plan), notJudgedYet(plan)]
+/** Why a tree is pruned at a visit, and what that leaves open. */
+export function whyItNeeds(plan: TreePlan, visit: Visit): string {
+  const parts = byPurpose(plan, visit.cuts).map((group) => because(group, isGrown(plan)))
+  return [...parts, clearanceWords(plan), later(plan), scaffoldForClient(plan), notJudgedYet(plan)]
     .filter((text) => text !== '')
     .join(' ')
 }
@@ -130,15 +132,12 @@ function scaffoldForClient(plan: TreePlan): string {
   return [stay, go].filter((text) => text !== '').join(' ')
 }
 
-function whyUncut(plan: TreePlan): string {
-  const judged = judgedOf(plan)
-  if (judged === 'no limbs') return 'Its limbs have not been measured yet, so no cut can be chosen.'
-  if (judged === 'none') return ''
-  if (plan.allowedRemoval <= 0) return 'It has no living leaves to spare this season.'
-  if (later(plan) !== '') return ''
-  return judged === 'some'
-    ? 'None of the limbs that were judged needs a cut now.'
-    : 'None of its limbs needs a cut now.'
+/** When the height that is to be kept clear is reached, where that is not at once. */
+function clearanceWords({ clearance, visits }: TreePlan): string {
+  if (clearance === null || clearance.reachedYear === visits[0]?.year) return ''
+  return clearance.reachedYear === null
+    ? 'The height you want kept clear is not reached by the visits that are planned.'
+    : `The height you want kept clear is reached in ${String(clearance.reachedYear)}.`
 }
 
 /** Limbs of which nothing can be told to a client: no cut of them is planned, and none is ruled out. */
@@ -148,16 +147,4 @@ function notJudgedYet(plan: TreePlan): string {
     return 'Its limbs could not be judged from what was surveyed; they are to be surveyed again.'
   if (judged === 'some') return `${judgedWords(plan)}: to be surveyed again.`
   return ''
-}
-
-/** The years in which a tree is pruned, "In 2026, 2029 and 2032.", and which of them are offered where not all are. */
-export function whenItIs(plan: TreePlan, offered: (visit: number) => boolean): string {
-  const now: string[] = []
-  const later: string[] = []
-  for (const { cuts, visit, year } of plan.visits)
-    if (cuts.length > 0) (offered(visit) ? now : later).push(String(year))
-  if (now.length === 0)
-    return later.length === 0 ? '' : `Recommended for ${listed(later)}, not in this offer.`
-  if (later.length === 0) return `In ${listed(now)}.`
-  return `Offered for ${listed(now)}; recommended again for ${listed(later)}.`
 }

@@ -54,15 +54,16 @@ function jobLines(details: JobDetails, isoDate: string): string[] {
 const charactersPerWidth = 1.2
 
 /** Lines at the head of a document, folded to its columns, as text that runs over the last one is not printed. */
-function addLines(draft: SheetDraft, lines: readonly string[], size: number): void {
+function addLines(draft: SheetDraft, lines: readonly string[], size: number, close = false): void {
   const width = draft.widths.reduce((sum, each) => sum + each + 0.7, 0)
   const room = Math.max(20, Math.floor((width * charactersPerWidth * usualSize) / size))
   const ofLines: Format = { size, color: palette.ink }
   const ofCompany: Format = { ...ofLines, size: size + 2, bold: true }
   lines.forEach((text, at) => {
     const look = at === 0 ? ofCompany : ofLines
+    const points = close ? Math.ceil((look.size ?? size) * 1.4) : pointsForLines(1, look.size ?? size)
     for (const part of foldText(text, at === 0 ? Math.floor(room * 0.75) : room))
-      draft.height(draft.line([part], look), 1, pointsForLines(1, look.size ?? size))
+      draft.height(draft.line([part], look), 1, points)
   })
   draft.format(draft.next - 1, 0, 1, draft.widths.length, { ...ofLines, underline: palette.rule })
 }
@@ -77,9 +78,9 @@ export function addLetterhead(
   addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)], size)
 }
 
-/** The letterhead of a document that says for whom it is in a place of its own. */
+/** The letterhead of a document that says for whom it is in a place of its own, in close lines. */
 export function addBusiness(draft: SheetDraft, details: JobDetails): void {
-  addLines(draft, businessLines(details), usualSize)
+  addLines(draft, businessLines(details), usualSize, true)
 }
 
 /** The paper of a job: as its details say, else the one that goes with the units. */
