@@ -24,7 +24,11 @@ const panelWidth = 146
 const panelHeight = 176
 
 /** Everything that `drawGain` shows, in words. */
-export function gainWords(plan: TreePlan, visit: Visit, { system, rules = defaultRules }: GainOptions): string {
+export function gainWords(
+  plan: TreePlan,
+  visit: Visit,
+  { system, rules = defaultRules }: GainOptions
+): string {
   const scene = sceneOf(plan, visit)
   const words = (['before', 'after'] as const).map((when) =>
     altText(plan, visit, when, system, scene?.notDrawn ?? [], scene !== null)

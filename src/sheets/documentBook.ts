@@ -51,7 +51,7 @@ export const documentBook = {
   'client-report': {
     title: 'Client report',
     usersOwn: false,
-    about: 'plain words, prices by year, approval',
+    about: 'a proposal in plain words, to sign',
     needs: ['plan', 'offer', 'details'],
     ticked: false
   },

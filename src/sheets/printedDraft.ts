@@ -229,7 +229,10 @@ export class PrintedDraft extends SheetDraft {
     for (const index of wrapping) {
       const cell = cells[index]
       if (typeof cell !== 'string') continue
-      most = Math.max(most, printedLines(cell, (this.widths[index] ?? 9) * pointsPerWidth, this.size, index === 0))
+      most = Math.max(
+        most,
+        printedLines(cell, (this.widths[index] ?? 9) * pointsPerWidth, this.size, index === 0)
+      )
     }
     return pointsForLines(most, this.size)
   }

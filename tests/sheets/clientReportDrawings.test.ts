@@ -1,19 +1,23 @@
 import { noDetails } from '../../src/details/detailsBook'
 import { wholeProgram } from '../../src/price/offers'
-import type { Area } from '../../shared/cells'
-import { printedDose } from './printedDose'
 import { byUrgency, type Plan } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { describeClientReport } from '../../src/sheets/client-report/clientReport'
 import { numberedCuts } from '../../src/drawing/form/limbsAtVisit'
-import { foremostLimb, ratioCourse } from '../../src/drawing/charts/ratioCourse'
+import { gainOf } from '../../src/drawing/charts/gainChart'
+import type { SheetDescription } from '../../src/sheets/sheet'
 import { pageRoom } from '../../src/sheets/pageBreaks'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { planOf, samplePlan } from './samplePlan'
 import { runningText } from './sheetTexts'
 
-const drawnReport = (plan: Plan) =>
-  describeClientReport(plan, wholeProgram(estimatePlan(plan)), noDetails, { drawings: true })
+const drawnReport = (plan: Plan, treePages = 'all') =>
+  describeClientReport(
+    plan,
+    wholeProgram(estimatePlan(plan)),
+    { ...noDetails, treePages },
+    { drawings: true }
+  )
 const withCuts = (plan: Plan) =>
   byUrgency(plan).filter(({ visits }) => visits.some(({ cuts }) => cuts.length > 0))
 
@@ -36,97 +40,88 @@ test('each drawing fits its area in proportion, says the same in words, and is o
 test('before and after stand beside each other in one picture, on one ground and at one scale', () => {
   const { pictures = [] } = drawnReport(samplePlan())
   for (const picture of pictures) {
-    const grounds = picture.draw().shapes.filter(({ look, kind }) => look === 'ground' && kind === 'line')
-    const [before, after] = grounds.map((shape) => shape as Extract<typeof shape, { kind: 'line' }>)
-    expect(grounds).toHaveLength(2)
+    const shapes = picture.draw().shapes.filter(({ look, kind }) => look === 'ground' && kind === 'line')
+    const [before, after] = shapes.map((shape) => shape as Extract<typeof shape, { kind: 'line' }>)
     expect(after!.from.y).toBe(before!.from.y)
     expect(after!.from.x).toBeGreaterThan(before!.to.x)
     expect(after!.to.x - after!.from.x).toBeCloseTo(before!.to.x - before!.from.x, 6)
   }
 })
 
-test('each page lists the cuts as the drawing numbers them, and no cut twice', () => {
+/** The rows of a tree: from its heading to its drawing. */
+function blockOf({ rows, pictures = [] }: SheetDescription, id: string): string[][] {
+  const from = rows.findIndex(([first]) => String(first ?? '').startsWith(`Tree ${id}`))
+  const end = pictures.map(({ area }) => area.row).find((row) => row > from)
+  return rows.slice(from, end).map((row) => row.map((cell) => String(cell ?? '')))
+}
+
+test('each tree lists its cuts as the drawing numbers them, and no cut twice', () => {
   const plan = samplePlan()
   const report = drawnReport(plan)
-  report.pictures!.forEach(({ area }, index) => {
-    const { visits } = withCuts(plan)[index]!
+  for (const { tree, visits } of withCuts(plan)) {
     const cuts = numberedCuts(visits.find((visit) => visit.cuts.length > 0)!)
-    const below = report.rows.slice(area.row + area.rows).findIndex((row) => row[0] === 'Cut') + 1
-    const rows = report.rows.slice(area.row + area.rows + below, area.row + area.rows + below + cuts.length)
-    expect(rows.map((row) => [row[0], String(row[1]).split(',')[0]])).toEqual(
+    const lines = blockOf(report, tree.id).filter(([first]) => /^\d+$/.test(first!))
+    expect(lines.map(([number, text]) => [Number(number), text!.split(/[ :]/)[0]])).toEqual(
       cuts.map(({ number, cut }) => [number, cut.limb.id])
     )
-    cuts.forEach(({ cut }, at) => {
-      const done = String(rows[at]![3])
-      expect(done.startsWith(cut.kind === 'reduce' ? 'Shorten' : 'Take off')).toBe(true)
-      expect(done.includes('a large cut')).toBe(cut.needsReason)
-    })
-  })
-})
-
-test('the charts of a tree show its doses against the ceiling and its foremost limb with and without pruning', () => {
-  const plan = samplePlan()
-  const report = drawnReport(plan)
-  const room = pageRoom(report.page, report.widths)
-  const pointsOf = (from: number, to: number) =>
-    report.heights.reduce(
-      (sum, { row, rows, points }) =>
-        sum + points * Math.max(0, Math.min(to, row + rows) - Math.max(from, row)),
-      0
-    )
-  const columnOf = (area: Area) =>
-    report.rows.slice(area.row, area.row + area.rows).map((row) => row[area.column] as number | null)
-  for (const tree of withCuts(plan)) {
-    const index = withCuts(plan).indexOf(tree)
-    const { area: page } = report.pictures![index]!
-    const next = report.page.breaks!.find((row) => row > page.row)!
-    const charts = report.charts!.filter(({ area }) => area.row >= page.row && area.row < next)
-    const doses = charts.find(({ title }) => title.includes('leaves taken'))
-    expect(doses === undefined).toBe(tree.visits.length < 2)
-    if (doses !== undefined) {
-      expect(columnOf(doses.labels)).toEqual(tree.visits.map(({ year }) => year))
-      expect(columnOf(doses.series[0]!.values)).toEqual(tree.visits.map(printedDose))
-      expect(columnOf(doses.series[1]!.values)).toEqual(tree.visits.map((visit) => visit.allowedRemoval))
-    }
-    const limb = foremostLimb(tree)!
-    const course = ratioCourse(tree, limb, plan.rules!)!
-    const ratios = charts.find(({ title }) => title.startsWith(`Limb ${limb.id}`))!
-    expect(columnOf(ratios.series[1]!.values)).toEqual(course.unpruned.map(({ ratio }) => ratio))
-    expect(columnOf(ratios.series[0]!.values).filter((ratio) => ratio !== null)).toEqual(
-      course.pruned.map(({ ratio }) => ratio)
-    )
-    for (const { area, series } of charts) {
-      expect(pointsOf(area.row, area.row + area.rows)).toBeGreaterThan(120)
-      expect(area.row + area.rows).toBeLessThanOrEqual(ratios.labels.row - 2)
-      // Told apart without color.
-      expect(new Set(series.map(({ drawn }) => drawn)).size).toBe(series.length)
-    }
-    expect(pointsOf(page.row, next)).toBeLessThanOrEqual(room)
-    const words = report.rows.slice(page.row, next).flat().join(' ')
-    expect(words).toContain('a forecast by the')
-    expect(words).toContain('measured again')
   }
-  expect(report.charts!.length).toBeGreaterThan(15)
 })
 
-test('a report on more than 60 trees with cuts draws the 60 most urgent, and says so', () => {
+test('the bars show the limb now, after the work and left alone, against the goal', () => {
+  const plan = samplePlan()
+  let seen = 0
+  for (const tree of withCuts(plan)) {
+    const visit = tree.visits.find(({ cuts }) => cuts.length > 0)!
+    const gain = gainOf(tree, visit, plan.system, plan.rules!)
+    if (!visit.cuts.some(({ live }) => live)) {
+      expect(gain).toBeNull()
+      continue
+    }
+    for (const { title, bars, goal } of gain!.panels) {
+      if (!title.startsWith('Top of limb')) continue
+      seen += 1
+      const limb = tree.tree.limbs.find(({ id }) => title.includes(`limb ${id} `))!
+      const cut = visit.cuts.find((each) => each.limb === limb && each.kind !== 'raise')!
+      const feet = (meters: number) => meters / 0.3048
+      expect(bars[0]!.value).toBeCloseTo(feet(limb.tip!), 6)
+      expect(bars[1]!.value).toBeCloseTo(cut.kind === 'remove' ? 0 : feet(cut.endsAt!), 6)
+      const { height, crownBase } = tree.tree
+      expect(goal!.value).toBeCloseTo(feet(height! - (height! - crownBase!) / 3), 6)
+    }
+  }
+  expect(seen).toBeGreaterThan(5)
+})
+
+/** The sample's trees so many times over. */
+function copies(count: number): Plan {
   const [headers = [], ...below] = sampleInventory
-  const copies = Array.from({ length: 5 }, (_, copy) =>
+  const rows = Array.from({ length: count }, (_, copy) =>
     below.map(([tree = null, ...rest]) => [tree === null ? null : `${String(tree)}-${String(copy)}`, ...rest])
   )
-  const plan = planOf([headers, ...copies.flat()])
-  const trees = withCuts(plan)
-  expect(trees.length).toBeGreaterThan(60)
-  const report = drawnReport(plan)
-  expect(report.pictures).toHaveLength(60)
-  report.pictures!.forEach(({ alt }, index) => {
-    const { tree } = trees[index]!
-    expect(alt).toContain(`Tree ${tree.id}, before`)
-    expect(alt).toContain(`Tree ${tree.id}, after`)
-  })
-  const sentence = `Drawn are the 60 most urgent of the ${String(trees.length)} trees with cuts`
-  expect(runningText(report)).toContain(sentence)
-  expect(runningText(drawnReport(samplePlan()))).not.toContain('Drawn are the')
+  return planOf([headers, ...rows.flat()])
+}
+
+const pagesOf = ({ page }: SheetDescription) => (page.breaks ?? []).length + 1
+
+test('15 trees take at most 12 pages and 120 at most 25; the most urgent are explained, and the rest counted', () => {
+  const few = drawnReport(samplePlan(), '')
+  expect(pagesOf(few)).toBeLessThanOrEqual(12)
+  const plan = copies(8)
+  expect(plan.trees).toHaveLength(120)
+  const many = drawnReport(plan, '')
+  expect(pagesOf(many)).toBeLessThanOrEqual(25)
+  const shown = many.pictures!.length
+  expect(shown).toBeGreaterThan(10)
+  const offered = withCuts(plan).length
+  expect(runningText(many)).toContain(`Shown are ${String(shown)} of the ${String(offered)} trees`)
+})
+
+test.each([
+  ['none', []],
+  ['T09, t03', ['T03', 'T09']]
+] as const)('the Job details choose the trees that are explained: %s', (wanted, drawn) => {
+  const { pictures = [] } = drawnReport(samplePlan(), wanted)
+  expect(pictures.map(({ alt }) => /^Tree (\S+),/.exec(alt)![1]).sort()).toEqual(drawn)
 })
 
 test('a plan without cuts has no drawings and no heading for them', () => {
@@ -134,5 +129,18 @@ test('a plan without cuts has no drawings and no heading for them', () => {
   const plan = planOf([headers, first])
   const report = drawnReport({ ...plan, trees: plan.trees.map((tree) => ({ ...tree, visits: [] })) })
   expect(report.pictures).toBeUndefined()
-  expect(runningText(report)).not.toContain('before and after')
+  expect(runningText(report)).not.toContain('The trees that need explaining')
+})
+
+test('a limb whose name no picture can write on every machine is drawn by its place, which is explained', () => {
+  const [headers = [], ...below] = sampleInventory.slice(0, 7)
+  const at = headers.indexOf('Limb')
+  const rows = below.map((row) => row.map((cell, column) => (column === at && cell === 'B' ? '北枝' : cell)))
+  const report = drawnReport(planOf([headers, ...rows]))
+  const texts = report.pictures!.flatMap(({ draw }) =>
+    draw().shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []))
+  )
+  expect(texts.join(' ')).not.toMatch(/[\u2e80-\uffff]/)
+  expect(texts).toContain('#2')
+  expect(runningText(report)).toContain('In the drawing #2 is 北枝.')
 })

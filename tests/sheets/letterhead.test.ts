@@ -66,8 +66,8 @@ test('no footer is longer than a spreadsheet takes, whatever the names', () => {
 
 test('the terms stand where the client signs', () => {
   const report = printed(details).find(({ kind }) => kind === 'client-report')!
-  const first = report.rows.findIndex(([cell]) => cell === 'Approval')
-  expect(texts({ ...report, rows: report.rows.slice(first) })).toContain('Net 30 days (invented)')
+  const first = report.rows.findIndex(([cell]) => cell === 'What you decide')
+  expect(texts({ ...report, rows: report.rows.slice(first) })).toContain('Terms: Net 30 days (invented)')
 })
 
 test('the first work year moves visits, prices and the order of work', () => {

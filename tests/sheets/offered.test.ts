@@ -61,53 +61,57 @@ describe.each(cases)('the client report that offers %s', (name, offer) => {
       const sum = own.reduce((all, { price }) => all.plus(price), new Money(0)).toNumber()
       expect([row[0], (row.at(-1) as number | null) ?? 0]).toEqual([row[0], sum])
     }
-    const total = report.rows.find((row) => /(All visits|offered) with tax$/.test(String(row[6])))!
+    const total = report.rows.find((row) => /^Price with tax/.test(String(row[0])))!
     expect(total.at(-1)).toBe(offer.total.toNumber())
   })
 
   test('asks the client to sign for the sum that it names', () => {
-    const approval = report.rows.findIndex((row) => row[0] === 'Approval')
+    const approval = report.rows.findIndex((row) => row[0] === 'What you decide')
     const ticks = report.rows.slice(approval).filter((row) => row[0] === '☐')
     expect(ticks.map((row) => String(row[1])).join(' ')).toContain(
       `: ${showMoney(offer.total, 2)} USD with tax`
     )
   })
 
-  test('draws the trees whose visit is offered', () => {
-    const drawn = new Set(report.pictures!.map(({ alt }) => /^Tree (\S+),/.exec(alt)![1]))
+  test('draws, of all that are asked for, the trees whose visit is offered', () => {
+    const details = { ...noDetails, treePages: 'all' }
+    const [all] = describeDocuments(['client-report'], plan, offer, details)
+    const drawn = new Set(all!.pictures!.map(({ alt }) => /^Tree (\S+),/.exec(alt)![1]))
     const wanted = plan.trees.filter(
       ({ tree, visits }) =>
         visits.some(({ cuts }) => cuts.length > 0) && offer.lines.some((line) => line.tree === tree.id)
     )
     expect(drawn).toEqual(new Set(wanted.map(({ tree }) => tree.id)))
+    expect(report.pictures!.length).toBeLessThanOrEqual(drawn.size)
   })
 })
 
 test('the report on the first visit recommends the later ones by year, without a price', () => {
   const report = documents.first['client-report']!
   const text = runningText(report)
-  expect(text).toContain('Recommended later, not in this price')
+  expect(text).toContain('Later, not in this price')
   const later = estimate.lines.filter(({ visit }) => visit > 1)
-  for (const { year } of later) expect(text).toMatch(new RegExp(`${String(year)}: \\d+ trees? \\(`))
-  for (const { tree, year, price } of later) {
+  for (const { year } of later)
+    expect(text).toMatch(new RegExp(`${String(year)} about [\\d,.]+ to [\\d,.]+ USD \\(\\d+ trees?\\)`))
+  for (const { tree, year, price } of later.filter(({ visit }) => visit === 2)) {
     const row = report.rows.find((cells) => cells[0] === tree && cells.length > 6)!
-    expect(String(row[3])).toMatch(new RegExp(`recommended again for .*${String(year)}`))
+    expect(row[5]).toBe(String(year))
     expect(row).not.toContain(price.toNumber())
   }
-  expect(runningText(documents.whole['client-report']!)).not.toContain('not in this price')
+  expect(runningText(documents.whole['client-report']!)).not.toContain('Later, not in this price')
 })
 
 test('the report on a budget says what it buys and what waits', () => {
   const report = documents.budget['client-report']!
   const text = runningText(report)
   expect(text).toContain('within a budget of 1,200.00 USD with tax')
-  expect(text).toContain('What waits, not in this price')
+  expect(text).toContain('Due now and not in this price')
   const bought = new Set(budget.lines.map(({ tree }) => tree))
   const waiting = plan.trees.find(
     ({ tree, visits }) => !bought.has(tree.id) && visits.some(({ cuts }) => cuts.length > 0)
   )!
   const row = report.rows.find((cells) => cells[0] === waiting.tree.id && cells.length > 6)!
-  expect(String(row[3])).toContain('not in this offer')
+  expect(String(row[3])).toContain('(not offered)')
 })
 
 describe.each(cases)('the work order for %s', (name, offer) => {

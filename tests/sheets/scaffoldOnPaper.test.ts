@@ -42,7 +42,7 @@ describe('a scaffold on paper', () => {
       'Temporary, to be removed in time: limb C by 2033 and limb L by 2035.'
     ])
     expect(textsOf(plan).replaceAll('\n', ' ')).toContain('Limbs B and D are permanent, not to be removed.')
-    expect(whyItNeeds(plan.trees[0]!)).toContain(
+    expect(whyItNeeds(plan.trees[0]!, plan.trees[0]!.visits[0]!)).toContain(
       'Limbs B and D are to stay for good. Temporary limbs go in time: limb C by 2033 and limb L by 2035.'
     )
   })
@@ -77,7 +77,9 @@ describe('a scaffold that the survey does not allow', () => {
     const sentence = 'To choose permanent limbs, add the mature height.'
     expect(textsOf(bare).split(sentence)).toHaveLength(2)
     expect(planText(bare, wholeProgram(estimatePlan(bare)))).toContain(sentence)
-    expect(whyItNeeds(bare.trees[0]!)).not.toMatch(/permanent|temporary|stay for good/)
+    expect(whyItNeeds(bare.trees[0]!, bare.trees[0]!.visits[0]!)).not.toMatch(
+      /permanent|temporary|stay for good/
+    )
     expect(planJson(bare, wholeProgram(estimatePlan(bare))).trees[0]!.scaffold!.withheld).toBe(sentence)
   })
 })

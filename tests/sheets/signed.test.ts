@@ -84,7 +84,7 @@ function inReport(plan: Plan, offer: ChosenOffer) {
   const to = report.rows.findIndex(([first]) => first === 'All trees')
   const rows = report.rows.slice(from + 1, to).filter(([first]) => first !== 'Tree' && first !== undefined)
   const prices = rows.map((row): [string, number] => [String(row[0]), Number(row.at(-1) ?? 0)])
-  const approval = report.rows.findIndex(([first]) => first === 'Approval')
+  const approval = report.rows.findIndex(([first]) => first === 'What you decide')
   const ticks = approval < 0 ? [] : report.rows.slice(approval).filter(([first]) => first === '☐')
   return { prices, ticks: ticks.map((row) => String(row[1])), text: runningText(report) }
 }

@@ -174,9 +174,13 @@ export function inSpecification(sheet: WrittenSheet): PrintedVisitShares[] {
 }
 
 export function inClientReport(sheet: WrittenSheet): PrintedVisitShares[] {
-  return rowsOf(sheet).flatMap(([, row]) => {
-    const ceiling = new RegExp(`No more than ${share} of the living`).exec([...row.values()].join(' '))?.[1]
-    const tree = row.get('A')
+  // Running text goes on in the next rows, below the heading of its tree.
+  const text = rowsOf(sheet)
+    .map(([, row]) => [...row.values()].join(' '))
+    .join(' ')
+  return text.split(/(?=\bTree \S+: )/).flatMap((part) => {
+    const tree = /^Tree (\S+): /.exec(part)?.[1]
+    const ceiling = new RegExp(`No more than ${share} of the living`).exec(part)?.[1]
     return ceiling === undefined || tree === undefined
       ? []
       : [{ where: 'Client report', tree, visit: 1, dose: null, ceiling, cuts: null }]

@@ -336,8 +336,8 @@ describe.each(inventories)('%s', (_name, put) => {
     const ofSheet = [/^Subtotal/, /^Tax, /, /^Total/].map((name) =>
       shownAt(estimate, 'G', row(estimate, name))
     )
-    const ofReport = [/^All that is offered before tax/, /^Tax/, /^All that is offered with tax/].map(
-      (name) => last(report, row(report, name, 'G'))
+    const ofReport = [/^\d{4}, \d+ trees?, before tax/, /^Tax/, /^Price with tax/].map((name) =>
+      last(report, row(report, name))
     )
     expect(ofSheet.map(ungrouped)).toEqual([subtotal, tax, total])
     expect(ofReport.map(ungrouped)).toEqual([subtotal, tax, total])
@@ -347,7 +347,7 @@ describe.each(inventories)('%s', (_name, put) => {
     expect(lines.length).toBeGreaterThan(0)
   })
 
-  test('the table of the report adds up along and across', () => {
+  test('the table of the report adds up to what is offered', () => {
     const sheet = file.sheet('Client report')
     const { subtotal } = printed.estimate
     const bottom = row(sheet, /^All trees/)
@@ -356,23 +356,10 @@ describe.each(inventories)('%s', (_name, put) => {
       (cell) => cell.column === 'A' && cell.row < bottom && ids.has(cell.shown)
     )
     expect(trees.length).toBe(ids.size)
-    // Where few years leave room, heights, trunks and counts stand before the prices: amounts have two decimals.
-    const money = (line: number) =>
-      sheet.cells.filter((cell) => cell.row === line && cell.number !== null && /[.,]\d\d$/.test(cell.shown))
-    const total = money(bottom)
-    const across = total.at(-1)!.column
-    expect(ungrouped(total.at(-1)!.shown)).toBe(subtotal)
-    const off = [...trees.map((cell) => cell.row), bottom].filter((line) => {
-      // A single year needs no sum beside it.
-      const years = money(line).filter(({ column }) => column !== across || total.length === 1)
-      return sumOf(years.map(({ shown }) => shown)) !== number(shownAt(sheet, across, line) || '0')
-    })
-    expect(off).toEqual([])
-    const columns = total.filter(({ column, shown }) => {
-      const cells = trees.map((cell) => shownAt(sheet, column, cell.row)).filter((each) => each !== '')
-      return sumOf(cells) !== number(shown)
-    })
-    expect(columns.map(({ address }) => address)).toEqual([])
+    expect(ungrouped(shownAt(sheet, 'G', bottom))).toBe(subtotal)
+    const prices = trees.map((cell) => shownAt(sheet, 'G', cell.row)).filter((each) => each !== '')
+    expect(prices.length).toBeGreaterThan(0)
+    expect(sumOf(prices)).toBe(number(subtotal))
   })
 
   test('the hours of the trees of a day add up to the hours of the day', () => {

@@ -63,7 +63,12 @@ function topPanel(plan: TreePlan, cut: Cut, name: string, system: UnitSystem): G
     title: `Top of ${name} (${unit})`,
     bars: [
       { labels: ['now'], value: of(tip), text: tenth(of(tip)), look: 'off' },
-      { labels: ['after'], value: of(after), text: cut.kind === 'remove' ? 'gone' : tenth(of(after)), look: 'bar' },
+      {
+        labels: ['after'],
+        value: of(after),
+        text: cut.kind === 'remove' ? 'gone' : tenth(of(after)),
+        look: 'bar'
+      },
       { labels: ['left', 'alone'], value: of(tip), text: `${tenth(of(tip))} +`, look: 'frame' }
     ],
     goal: goal === null ? null : { value: of(goal), text: `goal ${tenth(of(goal))}` }
@@ -98,7 +103,9 @@ export function gainOf(plan: TreePlan, visit: Visit, system: UnitSystem, rules: 
   const cut = foremostCut(visit)
   if (cut === null) return null
   const panelsOf = (name: string) =>
-    [topPanel(plan, cut, name, system), thicknessPanel(plan, cut, name, rules)].filter((panel) => panel !== null)
+    [topPanel(plan, cut, name, system), thicknessPanel(plan, cut, name, rules)].filter(
+      (panel) => panel !== null
+    )
   const panels = panelsOf(`limb ${drawableId(plan, cut.limb)}`)
   if (panels.length === 0) return null
   const words = panelsOf(`limb ${cut.limb.id}`).map(({ title, bars, goal }) => {
@@ -116,7 +123,12 @@ function text(x: number, y: number, words: string, strong = false): Shape {
   return { kind: 'text', at: { x, y }, text: words, size, anchor: 'middle', look: strong ? 'strong' : 'text' }
 }
 
-function panelShapes({ title, bars, goal }: GainPanel, corner: Point, width: number, height: number): Shape[] {
+function panelShapes(
+  { title, bars, goal }: GainPanel,
+  corner: Point,
+  width: number,
+  height: number
+): Shape[] {
   const { x: left, y: top } = corner
   const most = Math.max(goal?.value ?? 0, ...bars.map(({ value }) => value)) || 1
   const labelLines = Math.max(...bars.map(({ labels }) => labels.length))
@@ -126,7 +138,14 @@ function panelShapes({ title, bars, goal }: GainPanel, corner: Point, width: num
   const slot = width / bars.length
   const wide = Math.min(34, slot * 0.6)
   const shapes: Shape[] = [
-    { kind: 'text', at: { x: left, y: top + 12 }, text: title, size: titleSize, anchor: 'start', look: 'strong' }
+    {
+      kind: 'text',
+      at: { x: left, y: top + 12 },
+      text: title,
+      size: titleSize,
+      anchor: 'start',
+      look: 'strong'
+    }
   ]
   bars.forEach(({ labels, value, text: words, look }, index) => {
     const middle = left + slot * (index + 0.5)
@@ -143,8 +162,21 @@ function panelShapes({ title, bars, goal }: GainPanel, corner: Point, width: num
   const y = at(goal.value)
   return [
     ...shapes,
-    { kind: 'line', from: { x: left, y }, to: { x: left + width, y }, look: 'crownBase', depicts: { part: 'goal' } },
-    { kind: 'text', at: { x: left, y: top + 25 }, text: `dashed: ${goal.text}`, size: textSize, anchor: 'start', look: 'note' }
+    {
+      kind: 'line',
+      from: { x: left, y },
+      to: { x: left + width, y },
+      look: 'crownBase',
+      depicts: { part: 'goal' }
+    },
+    {
+      kind: 'text',
+      at: { x: left, y: top + 25 },
+      text: `dashed: ${goal.text}`,
+      size: textSize,
+      anchor: 'start',
+      look: 'note'
+    }
   ]
 }
 

@@ -61,7 +61,8 @@ function clearanceWords(trees: readonly ReportedTree[], { system }: Plan, now: n
   const later = asked.filter(({ reachedYear }) => reachedYear !== null && reachedYear > now)
   const open = asked.filter(({ reachedYear }) => reachedYear === null)
   const reached = asked.length - later.length - open.length
-  const name = ({ id, required }: (typeof asked)[number]) => `${id} (${showHeight(required, system, 'at least')})`
+  const name = ({ id, required }: (typeof asked)[number]) =>
+    `${id} (${showHeight(required, system, 'at least')})`
   const parts = [
     reached > 0 ? `at ${counted(reached, 'tree')} in ${String(now)}` : '',
     later.length > 0

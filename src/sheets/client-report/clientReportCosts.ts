@@ -26,7 +26,10 @@ function offeredWords(offer: ChosenOffer, plan: Plan): string {
   if (offer.kind === 'whole program') {
     const [from = 0, to = from] = [years[0], years.at(-1)]
     const span = from === to ? `in ${String(from)}` : `from ${String(from)} to ${String(to)}`
-    const later = from === to ? '' : ` Years after ${String(firstYearOf(plan))} are at today’s rates; the trees are measured again before each visit.`
+    const later =
+      from === to
+        ? ''
+        : ` Years after ${String(firstYearOf(plan))} are at today’s rates; the trees are measured again before each visit.`
     return `This proposal covers every visit that is planned, ${span}.${later}`
   }
   if (isBudget(offer)) {

@@ -65,7 +65,7 @@ export function addDecision(
     draft.heading('What you decide', draft.size + 2)
     addClosedWindows(draft, plan)
     for (const choice of choices(offer, String(firstYearOf(plan)))) draft.tick(choice)
-    draft.tick(otherChoice(offer))
+    draft.prose(otherChoice(offer))
     if (terms === '') draft.prose(`Terms: ${'_'.repeat(60)}`)
     else draft.prose(`Terms: ${terms}`)
     if (offer.inventedRates) draft.prose(draftNotice, { ...looks.caution, size: draft.size, bold: true })

@@ -12,7 +12,9 @@ function urgencyWords(trees: readonly ReportedTree[]): string {
     urgency,
     count: trees.filter((tree) => tree.urgency === urgency).length
   }))
-  return listed(counts.filter(({ count }) => count > 0).map(({ urgency, count }) => `${String(count)} ${urgency}`))
+  return listed(
+    counts.filter(({ count }) => count > 0).map(({ urgency, count }) => `${String(count)} ${urgency}`)
+  )
 }
 
 /** How many trees need pruning by what was measured of them, and how urgent that is. */
@@ -45,12 +47,17 @@ const findings: readonly { purpose: Purpose; one: string; many: string }[] = [
     many: 'have low limbs that grow up into the top'
   },
   { purpose: 'hurt', one: 'has broken or rubbing limbs', many: 'have broken or rubbing limbs' },
-  { purpose: 'end-weight', one: 'carries its leaves far out on a limb', many: 'carry their leaves far out on limbs' },
+  {
+    purpose: 'end-weight',
+    one: 'carries its leaves far out on a limb',
+    many: 'carry their leaves far out on limbs'
+  },
   { purpose: 'dead', one: 'has dead limbs', many: 'have dead limbs' }
 ]
 
 function has(purpose: Purpose): (each: ReportedTree) => boolean {
-  return ({ tree, visit }) => visit !== null && byPurpose(tree, visit.cuts).some((group) => group.purpose === purpose)
+  return ({ tree, visit }) =>
+    visit !== null && byPurpose(tree, visit.cuts).some((group) => group.purpose === purpose)
 }
 
 function trappedBark({ visit }: ReportedTree): boolean {
@@ -84,7 +91,8 @@ export function foundWords(plan: Plan, trees: readonly ReportedTree[]): string {
   const needing = trees.filter(({ visit }) => visit !== null)
   const judged = plan.trees.filter((tree) => !['none', 'no limbs'].includes(judgedOf(tree))).length
   const [first] = needing
-  const name = first === undefined ? '' : [first.tree.tree.id, describeTree(first.tree.tree)].filter(Boolean).join(', ')
+  const name =
+    first === undefined ? '' : [first.tree.tree.id, describeTree(first.tree.tree)].filter(Boolean).join(', ')
   return [
     `${counted(trees.length, 'tree')} and ${counted(plan.inventory.limbCount, 'limb')} were looked at.`,
     needWords(judged, needing),

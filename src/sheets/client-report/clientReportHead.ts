@@ -21,7 +21,9 @@ interface Entry {
 const charactersPerWidth = 1.2
 
 function roomOf(draft: PrintedDraft, from: number, to: number): number {
-  return Math.floor(draft.widths.slice(from, to).reduce((sum, width) => sum + width + 0.7, 0) * charactersPerWidth)
+  return Math.floor(
+    draft.widths.slice(from, to).reduce((sum, width) => sum + width + 0.7, 0) * charactersPerWidth
+  )
 }
 
 /** Two lists of entries side by side; what is not known is a line to write on, and a long one goes on in the next row. */
@@ -51,7 +53,8 @@ function addEntries(draft: PrintedDraft, left: readonly Entry[], right: readonly
   for (const cells of rows) draft.height(draft.line(cells, draft.body), 1, 14)
   draft.format(top, columns.tree, rows.length, 1, { bold: true })
   draft.format(top, columns.work, rows.length, 1, { bold: true })
-  for (const { row, from, to } of blanks) draft.format(top + row, from, 1, to - from, { underline: palette.ink })
+  for (const { row, from, to } of blanks)
+    draft.format(top + row, from, 1, to - from, { underline: palette.ink })
 }
 
 /** Who writes to whom, about what, when, and until when its prices hold. */
@@ -67,7 +70,10 @@ export function addHead(draft: PrintedDraft, plan: Plan, offer: ChosenOffer, det
       { label: 'Client', text: client },
       { label: 'Site', text: site },
       { label: 'Contact', text: contact },
-      { label: 'Ref.', text: reference !== '' && revision !== '' ? `${reference}, revision ${revision}` : reference }
+      {
+        label: 'Ref.',
+        text: reference !== '' && revision !== '' ? `${reference}, revision ${revision}` : reference
+      }
     ],
     [
       { label: 'Date', text: date === '' ? plan.date : date },

@@ -17,7 +17,10 @@ const howToRead =
 
 /** What the pages of the trees are; nothing where there are none. */
 function aboutPages(draft: PrintedDraft, shown: number, offered: number): void {
-  const which = shown === offered ? '' : ` Shown are ${String(shown)} of the ${String(offered)} trees that are offered, chosen by urgency and price; pages for the others are made on request.`
+  const which =
+    shown === offered
+      ? ''
+      : ` Shown are ${String(shown)} of the ${String(offered)} trees that are offered, chosen by urgency and price; pages for the others are made on request.`
   draft.heading('The trees that need explaining')
   draft.prose(howToRead + which, { ...looks.lead, size: draft.size })
   draft.air()

@@ -66,7 +66,11 @@ function line(name: string, trees: Content, offered: Content, price: Content): C
 function addGroups(draft: PrintedDraft, title: string, groups: readonly Group[], offer: ChosenOffer): void {
   draft.keepTogether()
   draft.air()
-  const head = draft.line(line(title, 'Trees', 'Offered', 'Price'), { ...looks.header, size: draft.size, wrap: false })
+  const head = draft.line(line(title, 'Trees', 'Offered', 'Price'), {
+    ...looks.header,
+    size: draft.size,
+    wrap: false
+  })
   draft.format(head, columns.urgency, 1, 3, { align: 'right' })
   const from = draft.next
   for (const { name, trees, offered, price } of groups)
@@ -75,7 +79,12 @@ function addGroups(draft: PrintedDraft, title: string, groups: readonly Group[],
   const count = (of: (group: Group) => number) => groups.reduce((all, group) => all + of(group), 0)
   const sum = groups.reduce((all, { price }) => all.plus(price), new Money(0))
   const last = draft.line(
-    line('All trees', count(({ trees }) => trees), count(({ offered }) => offered), asNumber(sum)),
+    line(
+      'All trees',
+      count(({ trees }) => trees),
+      count(({ offered }) => offered),
+      asNumber(sum)
+    ),
     { ...looks.total, size: draft.size }
   )
   draft.format(last, columns.price, 1, 1, moneyFormat(offer.minorDigits))
@@ -92,7 +101,11 @@ export function addSums(draft: PrintedDraft, trees: readonly ReportedTree[], off
     order.flatMap((name) => known.filter((group) => group.name === name)),
     offer
   )
-  const places = groupsBy(trees, ({ tree: { tree } }) => (tree.zone.trim() === '' ? placeOf(tree.site) : zoneWords(tree.zone)), offer)
+  const places = groupsBy(
+    trees,
+    ({ tree: { tree } }) => (tree.zone.trim() === '' ? placeOf(tree.site) : zoneWords(tree.zone)),
+    offer
+  )
   const zoned = trees.some(({ tree: { tree } }) => tree.zone.trim() !== '')
   if (places.length > 1) addGroups(draft, zoned ? 'By zone' : 'By place', fewOf(places), offer)
   const species = groupsBy(trees, ({ tree }) => tree.tree.species.trim() || 'species not given', offer)

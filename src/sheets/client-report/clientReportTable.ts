@@ -1,7 +1,8 @@
 import { systems } from '../../../shared/units'
 import { counted } from '../../../shared/words/counts'
 import { printedDiameter } from '../../../shared/words/lengths'
-import { judgedOf } from '../../plan/judged'
+import { capital } from '../../../shared/words/sentences'
+import { judgedOf, judgedWords } from '../../plan/judged'
 import type { Cut, Plan } from '../../plan/plan'
 import { describeTree } from '../../plan/treeTitle'
 import { cellFormats } from '../cellFormats'
@@ -29,7 +30,9 @@ function limbs(cuts: readonly Cut[]): string {
 /** What is done to a tree, as short as a line of a table asks: "Shorten B, C; take off F". */
 export function shortWork({ tree, visit, lines }: ReportedTree): string {
   if (tree.tree.limbs.length === 0) return 'Measure its limbs first'
-  if (visit === null) return judgedOf(tree) === 'none' ? 'Survey its limbs again' : 'No cut now'
+  if (judgedOf(tree) === 'none') return 'Not judged yet: survey its limbs again'
+  const unknown = judgedOf(tree) === 'some' ? `; ${judgedWords(tree)}` : ''
+  if (visit === null) return `No cut now${unknown}`
   const acts: readonly (readonly [string, (cut: Cut) => boolean])[] = [
     ['shorten', ({ kind, live }) => live && kind === 'reduce'],
     ['take off', ({ kind, live }) => live && kind === 'remove'],
@@ -41,7 +44,7 @@ export function shortWork({ tree, visit, lines }: ReportedTree): string {
     return cuts.length === 0 ? [] : [`${verb} ${limbs(cuts)}`]
   })
   const text = words.join('; ')
-  const work = text.charAt(0).toUpperCase() + text.slice(1)
+  const work = `${capital(text)}${unknown}`
   return lines.length === 0 ? `${work} (not offered)` : work
 }
 
@@ -55,7 +58,10 @@ function headers({ system }: Plan, { minorDigits }: ChosenOffer): TableColumn[] 
   return [
     { header: 'Tree', format: { bold: true, ...wrapped } },
     { header: 'Species, place', format: wrapped },
-    { header: `Trunk (${systems[system].diameter})`, format: { ...cellFormats.tenth, align: 'center', ...top } },
+    {
+      header: `Trunk (${systems[system].diameter})`,
+      format: { ...cellFormats.tenth, align: 'center', ...top }
+    },
     { header: 'Work', format: wrapped },
     { header: 'Urgency', format: { align: 'center', ...top } },
     { header: 'Next', format: { align: 'center', ...top } },
@@ -92,6 +98,9 @@ export function addTable(
   const body = trees.map((each) => cells(each, plan, offer))
   draft.gridOverPages(headers(plan, offer), body, 1, page, start)
   const sum = priceOf(offer.lines, offer.minorDigits).toNumber()
-  const row = draft.line(['All trees', null, null, null, null, null, sum], { ...looks.total, size: draft.size })
+  const row = draft.line(['All trees', null, null, null, null, null, sum], {
+    ...looks.total,
+    size: draft.size
+  })
   draft.format(row, 6, 1, 1, moneyFormat(offer.minorDigits))
 }

@@ -8,7 +8,7 @@ import { counted } from '../../../shared/words/counts'
 import { firstOf } from '../../../shared/words/some'
 
 const assumptions: readonly string[] = [
-  'The measurements in the inventory are taken as they stand; where one was missing or doubtful, it was asked about before this report was made.',
+  'The measurements in the inventory are taken as they stand; where one was missing or doubtful, what was assumed is kept with the plan of the cuts.',
   'The crew can reach each tree as the inventory says, and the owner of the ground agrees to the work.',
   'Brush is chipped and taken away unless agreed otherwise. Stumps, roots and planting are not part of the work.',
   'Permits, and the consent of neighbors where limbs cross a boundary, are in hand before work begins.',
@@ -79,4 +79,3 @@ export function addTerms(draft: PrintedDraft, plan: Plan): void {
   draft.heading('Cautions')
   for (const text of cautions) draft.bullet(text, { ...looks.caution, size: draft.size })
 }
-

@@ -29,7 +29,10 @@ const isGrown = ({ stage }: TreePlan): boolean => stage === 'mature' || stage ==
 function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: string, grown: boolean): string {
   switch (purpose) {
     case 'leader':
-      if (grown) return 'at the far end only, as they are thick beside their stem'.replace('they are', one ? 'it is' : 'they are').replace('their', one ? 'its' : 'their')
+      if (grown)
+        return 'at the far end only, as they are thick beside their stem'
+          .replace('they are', one ? 'it is' : 'they are')
+          .replace('their', one ? 'its' : 'their')
       return `that ${one ? 'competes' : 'compete'} with the leader (the main stem)`
     case 'clearance':
       return `over the space to be kept clear${clearance}`

@@ -38,7 +38,13 @@ function facts({ tree, urgency, lines }: ExplainedTree, system: UnitSystem, offe
     .join(', ')
 }
 
-function picture(plan: Plan, { tree, visit }: ExplainedTree, draft: PrintedDraft, row: number, rows: number): SheetPicture {
+function picture(
+  plan: Plan,
+  { tree, visit }: ExplainedTree,
+  draft: PrintedDraft,
+  row: number,
+  rows: number
+): SheetPicture {
   const width = columnPoints(...draft.widths)
   const height = rows * standardRow
   const size = { width: width / pointsPerPixel, height: height / pointsPerPixel }
