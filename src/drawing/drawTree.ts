@@ -35,8 +35,6 @@ export interface TreeDrawingOptions {
   palette: DrawingPalette
   /** For the ratio at which the dashed ring of the rose stands. */
   rules?: Rules
-  /** With a legend of dose and signs only; sides, cuts and notes stand elsewhere. */
-  brief?: boolean
   /** Without a legend and with the shortest caption: the tree is named, and everything explained, in text beside it. */
   bare?: boolean
 }
@@ -100,10 +98,10 @@ export function drawTree(plan: TreePlan, visit: Visit | null, options: TreeDrawi
   const scene = sceneOf(plan, visit)
   const alt = altText(plan, visit, when, system, scene?.notDrawn ?? [], scene !== null)
   const drawing = { width, height, title, alt, palette }
-  const { rules = defaultRules, brief = false, bare = false } = options
+  const { rules = defaultRules, bare = false } = options
   const heading = bare ? shortCaption(visit, when) : title
   if (scene === null) return { ...drawing, shapes: [caption(heading, width), ...withoutHeight(width)] }
-  const setting = { when, system, subordinateUpTo: rules.subordinateUpTo, brief }
+  const setting = { when, system, subordinateUpTo: rules.subordinateUpTo }
   const inner = width - 2 * margin
   const below = bare ? 0 : legendHeight(scene, inner, setting)
   const plot = plotOf(width, height, below)

@@ -20,8 +20,6 @@ export interface LegendSetting {
   when: 'before' | 'after'
   system: UnitSystem
   subordinateUpTo: number
-  /** Without rose, cuts and notes, so that the tree has more of the height; sides and cuts are listed elsewhere. */
-  brief?: boolean
 }
 
 interface Set {
@@ -47,7 +45,7 @@ function doseBlock(scene: Scene, corner: Point, width: number): Set {
 }
 
 /** Lines of text below each other. */
-export function textBlock(lines: readonly string[], corner: Point, look: 'text' | 'note'): Set {
+function textBlock(lines: readonly string[], corner: Point, look: 'text' | 'note'): Set {
   const size = look === 'note' ? noteSize : textSize
   const step = size * 1.32
   const shapes = lines.map((text, index): Shape => {
@@ -58,8 +56,8 @@ export function textBlock(lines: readonly string[], corner: Point, look: 'text' 
 }
 
 function cutBlock(scene: Scene, corner: Point, width: number, setting: LegendSetting): Set {
-  const { when, system, brief = false } = setting
-  if (scene.visit === null || brief) return { shapes: [], height: 0 }
+  const { when, system } = setting
+  if (scene.visit === null) return { shapes: [], height: 0 }
   const lines = cutLines(scene.visit, when, system)
   if (lines.length === 0)
     return textBlock(linesOf(`${noCutWords(scene.plan)}.`, textSize, width), corner, 'text')
@@ -83,11 +81,6 @@ function cutBlock(scene: Scene, corner: Point, width: number, setting: LegendSet
   return { shapes, height: y - corner.y }
 }
 
-/** What the drawing takes for granted, in lines of a width. */
-export function noteLines(scene: Scene, scale: Scale, width: number): string[] {
-  return linesOf(notesOf(scene, scale).join(' '), noteSize, width)
-}
-
 /** The legend without its rose, which only takes up room here. */
 export function legendBlocks(
   scene: Scene,
@@ -96,7 +89,7 @@ export function legendBlocks(
   width: number,
   setting: LegendSetting
 ): Set {
-  const rose = hasRose(scene, setting)
+  const rose = hasRose(scene)
   const left = rose ? roseSize.width + gap : 0
   const right = { x: corner.x + left, y: corner.y + 4 }
   const dose = doseBlock(scene, right, width - left)
@@ -108,7 +101,7 @@ export function legendBlocks(
   const cutsAt = beside ? { x: right.x, y: upper + 6 } : { x: corner.x, y: Math.max(upper + 6, roseEnd) + 4 }
   const cuts = cutBlock(scene, cutsAt, width - (cutsAt.x - corner.x), setting)
   const below = Math.max(cuts.height > 0 ? cutsAt.y + cuts.height : upper, roseEnd)
-  const lines = setting.brief === true ? [] : noteLines(scene, scale, width)
+  const lines = linesOf(notesOf(scene, scale).join(' '), noteSize, width)
   const notes = textBlock(lines, { x: corner.x, y: below + 6 }, 'note')
   return {
     shapes: [...dose.shapes, ...keys.shapes, ...cuts.shapes, ...notes.shapes],
@@ -116,8 +109,8 @@ export function legendBlocks(
   }
 }
 
-function hasRose(scene: Scene, { brief = false }: LegendSetting): boolean {
-  return !brief && roseLimbs(scene, 'before').length > 0
+function hasRose(scene: Scene): boolean {
+  return roseLimbs(scene, 'before').length > 0
 }
 
 /** What stands below a tree: rose, dose, keys, cuts and notes. */
@@ -128,8 +121,6 @@ export function legend(
   width: number,
   setting: LegendSetting
 ): Shape[] {
-  const rose = hasRose(scene, setting)
-    ? bearingRose(scene, setting.when, corner, setting.subordinateUpTo)
-    : []
+  const rose = hasRose(scene) ? bearingRose(scene, setting.when, corner, setting.subordinateUpTo) : []
   return [...rose, ...legendBlocks(scene, scale, corner, width, setting).shapes]
 }
