@@ -556,6 +556,13 @@ const catalog = {
     message: 'No column gives the {column}; every tree was planned as {value}.',
     remedy: 'Add a column headed “{name}” if that is not right, or choose the column that holds it.'
   },
+  'crown-base-asked': {
+    level: 'doubt',
+    message:
+      'No column was found for the crown base height. Is it {choices}, or is that the depth of the crown?',
+    remedy:
+      'Choose “Crown base height” for the column that holds it, or head the column so; otherwise do nothing.'
+  },
   'no-crown-base-column': {
     level: 'doubt',
     message:

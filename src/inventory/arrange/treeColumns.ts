@@ -25,7 +25,7 @@ export interface TreeGroups {
 
 /** Rows in which names are looked for; share of the names of a group that have to be known. House judgment. */
 const looked = 60
-const mostlyKnown = 0.5
+const mostlyKnown = 0.6
 
 const id = '(?!(?:19|20)\\d\\d\\b)([\\p{L}]?-?\\d{1,4}\\p{L}?|[A-H])'
 const before = new RegExp(
@@ -94,7 +94,8 @@ function grouped(
 
 /** Titles such as "Tree 1" over the names of the row below, which come again under each. */
 function underTitles(titles: readonly Cell[], names: readonly Cell[], row: number): TreeGroups | null {
-  if (filledIn(names).length < 4) return null
+  // Values beside labels are a form of each tree.
+  if (filledIn(names).length < 4 || names.some((cell) => typeof cell === 'number')) return null
   const marks: (Marked | null)[] = []
   let over: string | null = null
   let met = 0

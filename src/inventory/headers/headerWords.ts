@@ -73,6 +73,15 @@ function slippedPhrase(first: string, second: string): readonly Meaning[] | null
   return null
 }
 
+const genitives = new Set(['de', 'du', 'des'])
+
+/** Between two words it is "of" and no beginning: "hauteur du houppier", but "De (m)". */
+function between(word: HeaderWord): HeaderWord {
+  return genitives.has(word.text)
+    ? { ...word, meanings: word.meanings.filter((each) => each !== 'from') }
+    : word
+}
+
 /** The words of a header, phrases first. */
 export function wordsOf(all: readonly string[]): HeaderWord[] {
   const tokens = all.filter((token) => !articles.has(token))
@@ -95,5 +104,5 @@ export function wordsOf(all: readonly string[]): HeaderWord[] {
       )
     at += length
   }
-  return words
+  return words.map((word, at) => (at > 0 && at < words.length - 1 ? between(word) : word))
 }

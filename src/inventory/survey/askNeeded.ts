@@ -5,6 +5,7 @@ import { listedChoices } from '../../../shared/words/lists'
 import { columnValues } from '../headers/columnValues'
 import type { AskedField, ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
+import { mayBeCrownBase } from './crownBaseByUse'
 import { candidatesFor, type Needed as NeededField } from './neededCandidates'
 import type { MatchedTable } from './matchTables'
 import { cellIn } from './sheetCells'
@@ -69,6 +70,15 @@ function ofTwo(each: MatchedTable, open: readonly NeededField[]): Map<NeededFiel
   return asked
 }
 
+/** Columns without a use that may hold the crown base of the trees. */
+function crownBases({ table, matches }: MatchedTable): ColumnMatch[] {
+  if (matches.some(({ field }) => field === 'crownBase')) return []
+  const columns = mayBeCrownBase(table.sheet, table.header, table.rows)
+  return matches.filter(
+    ({ column, field, confidence }) => field === null && confidence !== 'chosen' && columns.includes(column)
+  )
+}
+
 /** Measurements that no column gives though a column without a use may hold them: asked once each, with sample values. */
 export function askNeeded(matched: readonly MatchedTable[]): Needed {
   const asked = new Map<Field, AskedField>()
@@ -88,6 +98,18 @@ export function askNeeded(matched: readonly MatchedTable[]): Needed {
       const { name } = columnOf(field)
       const facts = { column: `the ${name.toLowerCase()}`, name, choices: listedChoices(choices) }
       problems.set(field, problem('column-asked', addressOf(each, best), facts))
+    }
+    const bases = crownBases(each)
+    const [base] = bases
+    if (base !== undefined && !problems.has('crownBase')) {
+      asked.set('crownBase', { field: 'crownBase', columns: bases })
+      const choices = bases.map(
+        (match) => `${match.letters} “${quoted(match.header)}” (${valuesOf(each, match)})`
+      )
+      problems.set(
+        'crownBase',
+        problem('crown-base-asked', addressOf(each, base), { choices: listedChoices(choices) })
+      )
     }
     for (const field of open) {
       const columns = asked.has(field) ? [] : othersIn(each)

@@ -4,6 +4,7 @@ import { fold } from '../headers/headerText'
 import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { columnHeaded, mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
+import { crownBaseByUse } from './crownBaseByUse'
 import { columnsByUse } from './columnsByUse'
 import { confirmedIds } from './confirmedIds'
 import { limbColumnsByUse } from './limbColumnsByUse'
@@ -265,7 +266,7 @@ function tableBelow(
   const ids = confirmedIds(sheet, columnsByUse(sheet, used, data), data)
   return {
     sheet,
-    header: withSpeciesParts(sheet, ids, data, answerFor),
+    header: crownBaseByUse(sheet, withSpeciesParts(sheet, ids, data, answerFor), data),
     rows: data,
     shifted,
     passed,

@@ -8,7 +8,7 @@ export const german: Words = {
     gerustast geruestast grobast`,
   stem: 'stiel achse achs',
   leader: 'leittrieb terminaltrieb mitteltrieb gipfeltrieb leitachse stammverlangerung stammverlaengerung',
-  trunk: 'stamm stamme staemme stm hauptstamm stammes',
+  trunk: 'schaft stamm stamme staemme stm hauptstamm stammes',
   parent: `
     mutter mutterstamm tragende trag tragend eltern hauptachse tragachse ubergeordnete uebergeordnete`,
   crown: 'krone kronen',
