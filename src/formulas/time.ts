@@ -6,7 +6,7 @@ import { atMost } from './boundary'
 
 /** What a crew's time is computed from: set-up and access, and the minutes of a cut by its size and height. */
 export interface CrewTimes {
-  /** Minutes before the first cut at a tree. */
+  /** Minutes before the first cut at a tree, the way from the tree before included. */
   readonly setUpMinutes: Readonly<Record<Access, number>>
   /** Factor on all the minutes. */
   readonly accessFactor: Readonly<Record<Access, number>>
@@ -17,7 +17,7 @@ export interface CrewTimes {
 }
 
 /**
- * What CREWHOURS computes with: the metric start values of the Rates sheet, to be replaced by a business's own.
+ * What CREWHOURS computes with: the metric start values of the Rates sheet, set-up and way together, to be replaced by a business's own.
  *
  * Source: the minutes are invented; the access factors are common practice, no source. tests/price holds them to the
  * rate book.

@@ -30,7 +30,7 @@ export function effortByTrunk(inches: number, { tree }: Pick<TreePlan, 'tree'>, 
   const pounds = pruning * poundsPerMinute
   const weight = Math.round((pounds * kilogramsPerPound) / kilogramsPer(rates))
   const minutes = {
-    setUp: rates.setUpMinutes[access],
+    setUp: rates.setUpMinutes[access] + rates.betweenTrees,
     cutting: pruning / rates.crewPersons,
     brush: (stackingPerInch * inches) / rates.crewPersons
   }

@@ -14,7 +14,7 @@ export interface EstimateLine {
    */
   persons: number
   byPole: boolean
-  /** Minutes by part: set-up and cutting of these persons, brush of the whole crew. */
+  /** Minutes by part: set-up with the way from the tree before, and cutting of these persons, brush of the whole crew. */
   minutes: { setUp: number; cutting: number; brush: number }
   accessFactor: number
   /** Hours of the whole crew: minutes by the persons' part of the crew, times the site factor. */

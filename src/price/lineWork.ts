@@ -45,7 +45,7 @@ function isPoleWork(
  */
 export function workOfVisit(tree: TreePlan, visit: Visit, rates: WorkRates): LineWork {
   const { setUpMinutes, accessFactor, cutClasses, heightBands, brushPerMinute, setUpPole, ...more } = rates
-  const { poleHeight, poleCut, system, crewPersons, ...others } = more
+  const { poleHeight, poleCut, betweenTrees, system, crewPersons, ...others } = more
   noneLeft(others)
   const access = tree.tree.access ?? 'open'
   const byPole = isPoleWork(visit.cuts, { poleHeight, poleCut })
@@ -58,7 +58,7 @@ export function workOfVisit(tree: TreePlan, visit: Visit, rates: WorkRates): Lin
     relief += Math.max(0, cut.priority - cut.nextPriority)
   }
   const weight = Math.round(kilograms / kilogramsPer({ system }))
-  const setUp = byPole ? setUpPole : setUpMinutes[access]
+  const setUp = betweenTrees + (byPole ? setUpPole : setUpMinutes[access])
   const minutes = { setUp, cutting, brush: weight / brushPerMinute }
   const cuts = counted(visit.cuts.length, 'cut')
   const who = byPole ? 'one person with a pole' : 'the crew'

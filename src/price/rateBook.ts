@@ -79,9 +79,14 @@ export const rateBook = {
   heightFactor3: heightFactor(2, 'Third height band: times', '1.7'),
   heightFactor4: heightFactor(3, 'Higher: times', '2.2'),
 
-  setUpOpen: setUp('open', 'Set-up at a tree, open access', '8'),
-  setUpFenced: setUp('fenced', 'Set-up at a tree, fenced yard', '12'),
-  setUpNoMachine: setUp('no machine', 'Set-up at a tree, no machine', '18'),
+  setUpOpen: setUp('open', 'Set-up at a tree, open access', '6'),
+  setUpFenced: setUp('fenced', 'Set-up at a tree, fenced yard', '10'),
+  setUpNoMachine: setUp('no machine', 'Set-up at a tree, no machine', '16'),
+  betweenTrees: rate(site, 'Way to a tree from the one before', 'number', 'minutes', '2', [0, 240], {
+    use: 'minutes',
+    cell: null,
+    note: 'House figure. With the gear, within a zone or along a street; added to the set-up of every tree, with a pole too.'
+  }),
   accessOpen: siteFactor('open', 'Site factor, open access', '1'),
   accessFenced: siteFactor('fenced', 'Site factor, fenced yard', '1.15'),
   accessNoMachine: siteFactor('no machine', 'Site factor, no machine', '1.35'),
@@ -95,7 +100,7 @@ export const rateBook = {
     use: 'minutes',
     cell: null
   }),
-  setUpPole: rate(pole, 'Set-up at a tree, with a pole', 'number', 'minutes', '3', [0, 600], {
+  setUpPole: rate(pole, 'Set-up at a tree, with a pole', 'number', 'minutes', '1', [0, 600], {
     use: 'minutes',
     cell: null
   }),

@@ -1,3 +1,5 @@
+import { fillDays, type DayGroup } from '../price/days/fillDays'
+
 /** Work at a tree, as far as the days of a crew need it. */
 export interface TimedStop {
   /** Crew-hours of its line. */
@@ -6,8 +8,19 @@ export interface TimedStop {
 
 /** What a crew does in a day. */
 export interface CrewDay<Stop extends TimedStop> {
-  readonly stops: Stop[]
-  hours: number
+  readonly stops: readonly Stop[]
+  readonly hours: number
+}
+
+/** Groups of stops, one after the other, split into crew days with their hours. */
+export function crewDaysOf<Stop extends TimedStop>(
+  groups: readonly DayGroup<Stop>[],
+  productiveHours: number
+): CrewDay<Stop>[] {
+  return fillDays(groups, productiveHours).map((stops) => ({
+    stops,
+    hours: Math.round(stops.reduce((sum, { hours }) => sum + hours, 0) * 100) / 100
+  }))
 }
 
 /**
@@ -18,15 +31,5 @@ export function crewDays<Stop extends TimedStop>(
   stops: readonly Stop[],
   productiveHours: number
 ): CrewDay<Stop>[] {
-  const days: CrewDay<Stop>[] = []
-  for (const stop of stops) {
-    const day = days.at(-1)
-    const { hours } = stop
-    if (day === undefined || day.hours + hours > productiveHours + 1e-9) days.push({ stops: [stop], hours })
-    else {
-      day.stops.push(stop)
-      day.hours += hours
-    }
-  }
-  return days
+  return crewDaysOf([{ stops, isFree: false }], productiveHours)
 }

@@ -7,7 +7,7 @@ const one = (...args: unknown[]): number => hours(...args)[0]?.[0] as number
 
 describe('CREWHOURS gives one result for the cuts of a tree', () => {
   test('set-up and each cut by size and height, in hours', () => {
-    const minutes = inventedRates.setUpMinutes.open + 3 * 1 + 7 * 1.3
+    const minutes = inventedRates.setUpMinutes.open + inventedRates.betweenTrees + 3 * 1 + 7 * 1.3
     expect(one(column(1.5, 3), column(8, 15))).toBeCloseTo(minutes / 60, 12)
   })
   test('harder access takes longer', () => {

@@ -1,5 +1,5 @@
 import { numberedCuts } from '../../src/drawing/form/limbsAtVisit'
-import { wholeProgram } from '../../src/price/offers'
+import { firstVisit, wholeProgram } from '../../src/price/offers'
 import { noDetails } from '../../src/details/detailsBook'
 import type { Visit } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
@@ -17,7 +17,7 @@ const plan = samplePlan()
 const estimate = estimatePlan(plan)
 const sheet = describeWorkOrder(plan, wholeProgram(estimate))
 const text = runningText(sheet)
-const stops = roundOf(plan, estimate, 2026)
+const stops = roundOf(plan, estimate, 2026, estimate.rates.dayHours).days.flatMap(({ stops: own }) => own)
 
 /** The number before a unit in a cell of a card. */
 const numberIn = (cell: Content | undefined) => Number(/[\d.]+/.exec(String(cell))?.[0])
@@ -296,7 +296,7 @@ describe('crew days', () => {
   test('a tree longer than a day stands alone, and its day says so', () => {
     expect(hoursOf([2, 9, 2], 7)).toEqual([[2], [9], [2]])
     const long = runningText(describeWorkOrder(plan, wholeProgram(estimate), { productiveHours: 0.5 }))
-    const split = crewDays(roundOf(plan, estimate, 2026), 0.5)
+    const split = roundOf(plan, estimate, 2026, 0.5).days
     const planned = [...long.matchAll(/crew-hours: plan (\d+) days/g)].map(([, days]) => Number(days))
     expect(planned.length).toBeGreaterThan(2)
     // The head counts the days as the days themselves do.
@@ -310,8 +310,84 @@ describe('crew days', () => {
   })
 
   test('trees of one place follow each other', () => {
-    const sites = roundOf(plan, estimate, 2026).map(({ tree }) => tree.tree.site)
-    const runs = sites.filter((site, index) => site !== sites[index - 1])
-    expect(runs.length).toBe(new Set(sites).size)
+    const places = stops.map(({ place }) => place)
+    const runs = places.filter((place, index) => place !== places[index - 1])
+    expect(runs.length).toBe(new Set(places).size)
+  })
+})
+
+describe('the days of an inventory', () => {
+  const headers = 'Tree | Zone | Address | Trunk dia (in) | Height (ft) | Crown base (ft) | Life stage | Vigor | Limb | Role | Limb dia (in) | Stem dia (in) | Origin (ft) | Tip (ft)' // prettier-ignore
+
+  /** Invented trees: each has a zone, an address, and a limb that competes the more the larger it is. */
+  const trees = (places: readonly (readonly [zone: string | null, address: string | null])[]) =>
+    planOf([
+      headers.split(' | '),
+      ...places.flatMap(([zone, address], at) => {
+        const id = `T${String(at + 1)}`
+        const tree = [id, zone, address, 9, 34, 7, 'young', 'good']
+        const limb = 3 + ((at * 7) % 11) / 6
+        return [
+          [...tree, 'A', 'leader', 7, null, 7, 34],
+          [id, ...Array<null>(7).fill(null), 'B', null, limb, 5, 10, 31]
+        ]
+      })
+    ])
+  const zones = Array.from({ length: 40 }, (_none, at) => 'ABCD'.charAt((at * 3) % 4))
+  const roundIn = (planned: ReturnType<typeof planOf>, hours = 2) =>
+    roundOf(planned, firstVisit(estimatePlan(planned)), 2026, hours)
+
+  test('stay in a zone until it is done, and go to its worst tree first', () => {
+    const planned = trees(zones.map((zone) => [zone, null]))
+    const { days, taken, least } = roundIn(planned)
+    const order = days.flatMap(({ stops: own }) => own)
+    expect(order.length).toBe(40)
+    const runs = order.filter(({ place }, at) => place !== order[at - 1]?.place)
+    expect(runs.map(({ place }) => place)).toEqual([...new Set(runs.map(({ place }) => place))])
+    expect(runs.length).toBe(4)
+    for (const { stops: own, hours } of days) {
+      expect(hours).toBeLessThanOrEqual(2 + 1e-9)
+      own.slice(1).forEach((stop, at) => {
+        if (stop.place === own[at]!.place)
+          expect(stop.tree.urgency).toBeLessThanOrEqual(own[at]!.tree.urgency)
+      })
+    }
+    expect(taken).toBe(days.length)
+    expect(taken).toBeGreaterThanOrEqual(least)
+  })
+
+  test('go along a street by the tags, though a worse tree stands further on', () => {
+    const planned = trees(
+      Array.from({ length: 24 }, (_none, at) => [
+        null,
+        `${String(2 * at + 1)} ${at % 2 === 0 ? 'Elm' : 'Ash'} Street`
+      ])
+    )
+    const order = roundIn(planned).days.flatMap(({ stops: own }) => own)
+    for (const street of ['Elm Street', 'Ash Street']) {
+      const own = order
+        .filter(({ place }) => place === street)
+        .map(({ tree }) => Number(tree.tree.id.slice(1)))
+      expect(own.length).toBe(12)
+      expect(own).toEqual([...own].sort((a, b) => a - b))
+    }
+  })
+
+  test('follow the tags where no place is known', () => {
+    const order = roundIn(trees(Array.from({ length: 12 }, () => [null, null])))
+    const own = order.days.flatMap(({ stops: some }) => some.map(({ tree }) => Number(tree.tree.id.slice(1))))
+    expect(own).toEqual([...own].sort((a, b) => a - b))
+  })
+
+  test('are said to be the fewest, or how few there might be', () => {
+    const planned = trees(zones.map((zone) => [zone, null]))
+    const offer = firstVisit(estimatePlan(planned))
+    for (const hours of [0.4, 0.7, 1, 2, 7]) {
+      const { taken, least } = roundOf(planned, offer, 2026, hours)
+      const words = runningText(describeWorkOrder(planned, offer, { productiveHours: hours }))
+      expect(words).toContain(
+        taken === least ? 'Fewer days would not do.' : `By the hours alone ${String(least)} day`
+      )
+    }
   })
 })

@@ -5,10 +5,9 @@ import { showDate } from '../../../shared/words/dates'
 import { hours as hoursText } from '../../../shared/words/figures'
 import { capital } from '../../../shared/words/sentences'
 import { firstYearOf, type Plan } from '../../plan/plan'
-import { treePlace } from '../../plan/treeTitle'
+import { daysTaken } from '../../price/days/fillDays'
 import { nameTrees } from '../../season/timingProblems'
 import type { JobDetails } from '../../details/detailsBook'
-import type { CrewDay } from '../crewDays'
 import { addLetterhead } from '../details/letterhead'
 import type { ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
@@ -18,7 +17,7 @@ import type { Content } from '../sheet'
 import { brushOf, brushWeight, kitFor } from './crewKit'
 import type { CardUnits } from './cardFacts'
 import { orderAt, tickKeys } from './orderColumns'
-import type { Stop } from './workOrderDays'
+import type { Round, Stop } from './workOrderDays'
 
 /** What the order is made from. */
 export interface Order {
@@ -27,7 +26,7 @@ export interface Order {
   readonly details: JobDetails
   readonly year: number
   readonly hours: number
-  readonly days: readonly CrewDay<Stop>[]
+  readonly round: Round
   readonly units: CardUnits
 }
 
@@ -41,20 +40,15 @@ const inOffer: Record<ChosenOffer['kind'], string> = {
 /** Where sentences start that have a label before them. */
 const said = 3
 
-/** Crew days that a day of the round takes: more than one where a single tree is longer than a day. */
-export const daysFor = (day: CrewDay<Stop>, hours: number): number =>
-  Math.max(1, Math.ceil(day.hours / hours - 1e-9))
-
-function workSentence({ days, year, hours, offer }: Order): string {
+function workSentence({ round: { days, taken }, year, offer }: Order): string {
   const stops = days.flatMap((day) => day.stops)
   const cuts = stops.flatMap(({ visit }) => visit.cuts)
   const musts = cuts.filter(({ must }) => must).length
-  const taken = days.reduce((sum, day) => sum + daysFor(day, hours), 0)
   const all = days.reduce((sum, day) => sum + day.hours, 0)
   return `The visits of ${String(year)}: ${counted(stops.length, 'tree')} in ${counted(taken, 'crew day')}, ${counted(cuts.length, 'cut')}, of which ${String(musts)} must be made; ${hoursText(all)} crew-hours.${inOffer[offer.kind]}`
 }
 
-function crewSentence({ days, offer }: Order): string {
+function crewSentence({ round: { days }, offer }: Order): string {
   const alone = days.flatMap(({ stops }) => stops.filter(({ line }) => line.byPole)).length
   const pole =
     alone === 0 ? '' : `; at ${counted(alone, 'tree')} one person with a pole, the others go on to the next`
@@ -75,15 +69,24 @@ function addSeason(draft: PrintedDraft, { plan, details }: Order): void {
 
 /** Ids of a day in the order of the round, each place before its trees. */
 function stopsInOrder(stops: readonly Stop[]): string {
-  const words: string[] = []
-  let place = ''
-  for (const { tree } of stops) {
-    const site = treePlace(tree.tree)
-    if (site !== place && site !== '') words.push(`${site}: ${tree.tree.id}`)
-    else words.push(tree.tree.id)
-    place = site
-  }
-  return words.join(', ')
+  return stops
+    .map(({ tree, place }, at) =>
+      place !== '' && place !== stops[at - 1]?.place ? `${place}: ${tree.tree.id}` : tree.tree.id
+    )
+    .join(', ')
+}
+
+/** How the days come about, and how far from the fewest that there could be. */
+function daysSentence({ round: { days, taken, least }, hours }: Order): string {
+  const places = days.some(({ stops }) => stops.some(({ place }) => place !== ''))
+  const way = places
+    ? 'One place after the other, that of the most urgent tree first.'
+    : 'In the order of the tags.'
+  const gap =
+    taken <= least
+      ? 'Fewer days would not do.'
+      : `By the hours alone ${counted(least, 'day')} might do; the trees of a place stay together.`
+  return `${way} A day holds ${String(hours)} crew-hours with the way from tree to tree. ${gap}`
 }
 
 const dayLook = { bold: true, color: palette.ink, vertical: 'bottom' } as const
@@ -101,11 +104,13 @@ function addDay(draft: PrintedDraft, text: string): void {
   draft.format(row, orderAt.when, 1, 1, toWriteOn)
 }
 
-function addOrder(draft: PrintedDraft, { days, hours, units }: Order): void {
+function addOrder(draft: PrintedDraft, order: Order): void {
+  const { round, hours, units } = order
   draft.air()
   draft.heading('Order of trees', draft.size + 2)
-  days.forEach((day, at) => {
-    const taken = daysFor(day, hours)
+  draft.prose(daysSentence(order))
+  round.days.forEach((day, at) => {
+    const taken = daysTaken(day.hours, hours)
     const over = taken > 1 ? `: plan ${String(taken)} days` : ''
     draft.keepTogether()
     addDay(
@@ -118,8 +123,8 @@ function addOrder(draft: PrintedDraft, { days, hours, units }: Order): void {
 
 /** The first page: where, who, whom to call, with what, and the order of the trees by day. */
 export function addHead(draft: PrintedDraft, order: Order): void {
-  const { plan, details, days, offer, units } = order
-  const stops = days.flatMap((day) => day.stops)
+  const { plan, details, round, offer, units } = order
+  const stops = round.days.flatMap((day) => day.stops)
   draft.title(titles['work-order'])
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
   draft.rows[0] = [titles['work-order'], ...Array<null>(orderAt.tree - 1).fill(null), ...tickKeys]
@@ -140,5 +145,5 @@ export function addHead(draft: PrintedDraft, order: Order): void {
   }
   addSeason(draft, order)
   for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, said, 'Rules')
-  if (days.length > 0) addOrder(draft, order)
+  if (round.days.length > 0) addOrder(draft, order)
 }

@@ -1,7 +1,6 @@
 import { noDetails, type JobDetails } from '../../details/detailsBook'
 import { firstYearOf, type Plan } from '../../plan/plan'
 import { palette } from '../../../shared/palette'
-import { crewDays } from '../crewDays'
 import { footerOf, paperOf } from '../details/letterhead'
 import type { ChosenOffer } from '../offered'
 import { titles } from '../ownSheets'
@@ -40,9 +39,10 @@ export function describeWorkOrder(
   const { year = firstYearOf(plan), details = noDetails } = options
   const hours = options.productiveHours ?? offer.rates.dayHours
   if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
-  const days = crewDays(roundOf(plan, offer, year), hours)
+  const round = roundOf(plan, offer, year, hours)
+  const { days } = round
   const units = { system: plan.system, weight: offer.rates.system === 'in-ft' ? 'lb' : 'kg' } as const
-  const order: Order = { plan, offer, details, year, hours, days, units }
+  const order: Order = { plan, offer, details, year, hours, round, units }
   const page = {
     orientation: 'portrait',
     paper: paperOf(details, plan),

@@ -1,37 +1,79 @@
+import { byName } from '../../../shared/words/order'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
+import { daysTaken, leastDays } from '../../price/days/fillDays'
 import type { EstimateLine } from '../../price/estimate'
 import type { ChosenOffer } from '../../price/offers'
-import type { TimedStop } from '../crewDays'
+import { crewDaysOf, type CrewDay, type TimedStop } from '../crewDays'
+import { placeKey, placeTeller } from '../places'
 
 /** A tree on the crew's round. */
 export interface Stop extends TimedStop {
-  tree: TreePlan
-  visit: Visit
-  line: EstimateLine
+  readonly tree: TreePlan
+  readonly visit: Visit
+  readonly line: EstimateLine
+  /** The zone, the street or wherever it stands with others; empty where nothing tells. */
+  readonly place: string
 }
 
-/** Stops at one place follow each other; places come in the order of their most urgent tree. */
-function byPlace(stops: readonly Stop[]): Stop[] {
-  const places = new Map<string, Stop[]>()
-  for (const stop of stops) {
-    const { zone, site, id } = stop.tree.tree
-    const named = `${zone.trim()} ${site.trim()}`.toLowerCase()
-    const place = named === ' ' ? ` ${id}` : named
-    places.set(place, [...(places.get(place) ?? []), stop])
-  }
-  return [...places.values()].flat()
+/** Stops at one place, the worst tree first. */
+interface Place {
+  readonly stops: Stop[]
+  readonly isZone: boolean
 }
 
-/** The trees whose visits of a year are ordered, in the order of the round. */
-export function roundOf(plan: Plan, offer: Pick<ChosenOffer, 'lines'>, year: number): Stop[] {
+const byTag = (one: Stop, other: Stop): number =>
+  byName(one.tree.tree.id, other.tree.tree.id) || one.tree.tree.row - other.tree.tree.row
+
+/** The trees whose visits of a year are ordered, by place; the place of the worst tree first. */
+function placesOf(plan: Plan, offer: Pick<ChosenOffer, 'lines'>, year: number): Place[] {
   const lines = new Map<string, EstimateLine>()
   for (const line of offer.lines)
     if (line.year === year) lines.set(`${String(line.visit)} ${line.tree}`, line)
-  const stops = byUrgency(plan).flatMap((tree) =>
-    tree.visits.flatMap((visit) => {
+  const teller = placeTeller(plan.trees, plan)
+  const places = new Map<string, Place>()
+  for (const tree of byUrgency(plan))
+    for (const visit of tree.visits) {
       const line = lines.get(`${String(visit.visit)} ${tree.tree.id}`)
-      return line === undefined ? [] : [{ tree, visit, line, hours: line.crewHours }]
-    })
-  )
-  return byPlace(stops)
+      if (line === undefined) continue
+      const place = teller?.nameOf(tree).trim() ?? ''
+      const stop: Stop = { tree, visit, line, place, hours: line.crewHours }
+      const known = places.get(placeKey(place))
+      if (known === undefined) places.set(placeKey(place), { stops: [stop], isZone: teller?.isZone ?? false })
+      else known.stops.push(stop)
+    }
+  return [...places.values()]
+}
+
+/** The days of a crew, and how few they could be. */
+export interface Round {
+  readonly days: readonly CrewDay<Stop>[]
+  /** Days that are taken; a tree longer than a day takes several. */
+  readonly taken: number
+  /** Days that no order of the trees could do with fewer of. */
+  readonly least: number
+}
+
+/**
+ * The days of the visits of a year: one place after the other. In a zone a day takes the trees that fill it, and goes to the
+ * worst of them first; along a street, and where no place is known, the trees follow their tags.
+ */
+export function roundOf(
+  plan: Plan,
+  offer: Pick<ChosenOffer, 'lines'>,
+  year: number,
+  dayHours: number
+): Round {
+  const groups = placesOf(plan, offer, year).map(({ stops, isZone }) => ({
+    stops: isZone ? stops : [...stops].sort(byTag),
+    isFree: isZone
+  }))
+  const days = crewDaysOf(groups, dayHours)
+  return {
+    days,
+    taken: days.reduce((sum, { hours }) => sum + daysTaken(hours, dayHours), 0),
+    least: leastDays(
+      days.flatMap(({ stops }) => stops),
+      dayHours
+    )
+  }
 }
