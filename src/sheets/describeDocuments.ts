@@ -21,18 +21,23 @@ interface Job {
   plan: Plan
   offer: ChosenOffer
   details: JobDetails
+  /** Documents that are written together. */
+  together: ReadonlySet<PlanDocument>
 }
 
 /** A document is a sheet, or several that are written together. */
 type Described = SheetDescription | readonly SheetDescription[]
 
 /** How each document of a plan is described, from what its entry says it needs. */
-const describe: { readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind>>) => Described } = {
+const describe: {
+  readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind> | 'together'>) => Described
+} = {
   'cut-plan': ({ plan, details }) => describeCutPlan(plan, details),
   estimate: ({ plan, offer, details }) => describeEstimateSheets(offer, plan, details),
   'client-report': ({ plan, offer, details }) =>
     describeClientReport(plan, offer, details, { drawings: true }),
-  'work-order': ({ plan, offer, details }) => describeWorkOrder(plan, offer, { details }),
+  'work-order': ({ plan, offer, details, together }) =>
+    describeWorkOrder(plan, offer, { details, withEstimate: together.has('estimate') }),
   'round-sheet': ({ plan, offer, details }) => describeRoundSheet(plan, offer, { details }),
   specification: ({ plan, offer, details }) => describeSpecification(plan, offer, details)
 }
@@ -55,8 +60,8 @@ export function describeDocuments(
   offer: ChosenOffer,
   details: JobDetails = noDetails
 ): SheetDescription[] {
-  const job: Job = { plan, offer, details }
   const chosen = new Set(wanted)
+  const job: Job = { plan, offer, details, together: chosen }
   return planDocuments.filter((kind) => chosen.has(kind)).flatMap((kind) => describe[kind](job))
 }
 

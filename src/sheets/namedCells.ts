@@ -27,22 +27,26 @@ function families(descriptions: readonly SheetDescription[]): SheetDescription[]
 
 /**
  * The descriptions with names that the workbook does not have yet: Crew_hour, or Crew_hour_2 where any of the names of
- * descriptions that belong together is taken; their formulas follow. `taken` is in lower case, as names ignore it.
+ * descriptions that belong together is taken; their formulas follow, and so do those of the descriptions behind them that
+ * give no names. `taken` is in lower case, as names ignore it.
  */
 export function withFreeNames(
   descriptions: readonly SheetDescription[],
   taken: ReadonlySet<string>
 ): SheetDescription[] {
   const known = new Set(taken)
+  let follow = (description: SheetDescription): SheetDescription => description
   return families(descriptions).flatMap((family) => {
     const names = family.flatMap((description) => description.names?.map(({ name }) => name) ?? [])
+    if (names.length === 0) return family.map(follow)
     const isTaken = (suffix: string) => names.some((name) => known.has(`${name}${suffix}`.toLowerCase()))
     let suffix = ''
     for (let number = 2; isTaken(suffix); number++) suffix = `_${String(number)}`
     for (const name of names) known.add(`${name}${suffix}`.toLowerCase())
-    if (suffix === '') return family
     const find = finder(names)
-    return family.map((description) => withSuffix(description, find, suffix))
+    follow =
+      suffix === '' ? (description) => description : (description) => withSuffix(description, find, suffix)
+    return family.map(follow)
   })
 }
 

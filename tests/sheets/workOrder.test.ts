@@ -5,7 +5,9 @@ import type { Visit } from '../../src/plan/plan'
 import { estimatePlan } from '../../src/price/estimatePlan'
 import { cautions } from '../../src/sheets/cautions'
 import { crewDays } from '../../src/sheets/crewDays'
-import type { Content } from '../../src/sheets/sheet'
+import { describeDocuments } from '../../src/sheets/describeDocuments'
+import { withFreeNames } from '../../src/sheets/namedCells'
+import { isFormula, type Content, type SheetDescription } from '../../src/sheets/sheet'
 import { orderAt, tickKeys } from '../../src/sheets/work-order/orderColumns'
 import { describeWorkOrder } from '../../src/sheets/work-order/workOrder'
 import { roundOf, type Stop } from '../../src/sheets/work-order/workOrderDays'
@@ -227,6 +229,18 @@ describe('the work order', () => {
     const quiet = describeWorkOrder(plan, wholeProgram(estimate), { year: 2027 })
     expect(runningText(quiet)).toContain('No cut is planned in 2027, so nothing is ordered.')
     expect(cardsOf(quiet.rows)).toEqual([])
+  })
+
+  test('tells when rates are changed on the Estimate that is written with it, under whatever names that has', () => {
+    const offer = wholeProgram(estimate)
+    const written = describeDocuments(['estimate', 'work-order'], plan, offer)
+    const formulaIn = (descriptions: readonly SheetDescription[]) =>
+      descriptions
+        .find(({ kind }) => kind === 'work-order')!
+        .rows.flat()
+        .find(isFormula)!.formula
+    expect(formulaIn(written)).toContain(`ROUND(Offer_total-${offer.total.toFixed(2)},Money_digits)`)
+    expect(formulaIn(withFreeNames(written, new Set(['offer_total'])))).toContain('Offer_total_2-')
   })
 
   test('orders the visits of a later year by themselves', () => {

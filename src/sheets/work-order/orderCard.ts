@@ -17,10 +17,10 @@ import type { Stop } from './workOrderDays'
 export const sizes = { title: 15, line: 12, when: 11, fact: 11, key: 9 } as const
 
 /** Points of the rows of a card. */
-const rows = { title: 25, fact: 16.5, reason: 22, otherwise: 20 } as const
+const rows = { title: 24, fact: 16, reason: 20, otherwise: 18 } as const
 
 /** Points of a drawing at least, and at most where its page has room. */
-const drawing = { least: 99, most: 230 } as const
+const drawing = { least: 96, most: 230 } as const
 
 /** The drawing stands in the columns before the sentences. */
 const factsFrom = orderAt.what

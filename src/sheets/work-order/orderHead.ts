@@ -1,4 +1,5 @@
 import { readSerial } from '../../../shared/dates'
+import { printMoney } from '../../../shared/money'
 import { palette } from '../../../shared/palette'
 import { counted } from '../../../shared/words/counts'
 import { showDate } from '../../../shared/words/dates'
@@ -28,6 +29,8 @@ export interface Order {
   readonly hours: number
   readonly round: Round
   readonly units: CardUnits
+  /** The Estimate is written with it, and its names can be called. */
+  readonly withEstimate: boolean
 }
 
 const inOffer: Record<ChosenOffer['kind'], string> = {
@@ -121,6 +124,18 @@ function addOrder(draft: PrintedDraft, order: Order): void {
   })
 }
 
+/** Tells as soon as a rate is changed on the Estimate that was written with this order that the order is older. */
+function addAge(draft: PrintedDraft, { offer, withEstimate }: Order): void {
+  if (!withEstimate) return
+  const same = 'Hours and brush are those of the Estimate that was written with this order.'
+  const older = 'Rates were changed on the Estimate after this order was written: write it again.'
+  const written = printMoney(offer.total, offer.minorDigits)
+  const formula = `=IFERROR(IF(ROUND(Offer_total-${written},Money_digits)=0,"${same}","${older}"),"")`
+  const row = draft.line(['Rates', null, null, { formula, value: same }], draft.body)
+  draft.height(row, 1, 18)
+  draft.format(row, 0, 1, 1, { bold: true })
+}
+
 /** The first page: where, who, whom to call, with what, and the order of the trees by day. */
 export function addHead(draft: PrintedDraft, order: Order): void {
   const { plan, details, round, offer, units } = order
@@ -144,6 +159,7 @@ export function addHead(draft: PrintedDraft, order: Order): void {
     draft.entry('Brush', `${brushOf(stops, units)}.`, said)
   }
   addSeason(draft, order)
+  addAge(draft, order)
   for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, said, 'Rules')
   if (round.days.length > 0) addOrder(draft, order)
 }

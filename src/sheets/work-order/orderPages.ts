@@ -12,7 +12,7 @@ import type { Stop } from './workOrderDays'
 const mostDrawn = 150
 
 /** Points of the row that begins a day. */
-const dayPoints = 24
+const dayPoints = 22
 
 /** A card with its place in the order, and the day that begins with it. */
 interface Placed {

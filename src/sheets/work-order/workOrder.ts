@@ -21,6 +21,8 @@ export interface WorkOrderOptions {
   productiveHours?: number
   /** Whose job it is, and where; lines to fill by hand unless given. */
   details?: JobDetails
+  /** Whether the Estimate is written with it, so that it can tell when rates were changed there. */
+  withEstimate?: boolean
 }
 
 /** Points of the text on the first page and the last one. */
@@ -36,13 +38,13 @@ export function describeWorkOrder(
   offer: ChosenOffer,
   options: WorkOrderOptions = {}
 ): SheetDescription {
-  const { year = firstYearOf(plan), details = noDetails } = options
+  const { year = firstYearOf(plan), details = noDetails, withEstimate = false } = options
   const hours = options.productiveHours ?? offer.rates.dayHours
   if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
   const round = roundOf(plan, offer, year, hours)
   const { days } = round
   const units = { system: plan.system, weight: offer.rates.system === 'in-ft' ? 'lb' : 'kg' } as const
-  const order: Order = { plan, offer, details, year, hours, round, units }
+  const order: Order = { plan, offer, details, year, hours, round, units, withEstimate }
   const page = {
     orientation: 'portrait',
     paper: paperOf(details, plan),
