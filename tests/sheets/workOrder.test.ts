@@ -393,7 +393,7 @@ describe('the days of an inventory', () => {
     expect(own).toEqual([...own].sort((a, b) => a - b))
   })
 
-  test('are said to be the fewest, or how few there might be', () => {
+  test('are stated to be the fewest, or how few there might be', () => {
     const planned = trees(zones.map((zone) => [zone, null]))
     const offer = firstVisit(estimatePlan(planned))
     for (const hours of [0.4, 0.7, 1, 2, 7]) {
