@@ -62,7 +62,8 @@ describe('the estimate of the invented sample', () => {
   test('one person with a pole does what can be reached from the ground, the crew the rest', () => {
     const [byPole, byCrew] = [true, false].map((is) => estimate.lines.filter((line) => line.byPole === is))
     expect([byPole!.length > 0, byCrew!.length > 0]).toEqual([true, true])
-    for (const line of byPole!) expect([line.persons, line.minutes.setUp]).toEqual([1, rates.setUpPole + rates.betweenTrees])
+    for (const line of byPole!)
+      expect([line.persons, line.minutes.setUp]).toEqual([1, rates.setUpPole + rates.betweenTrees])
     for (const line of byCrew!) expect(line.persons).toBe(rates.crewPersons)
     const never = estimatePlan(plan, { ...rates, poleHeight: 0 })
     expect(never.lines.some((line) => line.byPole)).toBe(false)
