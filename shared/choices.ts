@@ -59,6 +59,15 @@ function withoutCode(text: string): { readonly word: string; readonly code: stri
 const condition =
   /^(?:in|en|im)\s|\s?(?<!\p{L})(?:condition|health|vigou?r|zustand|vitalitat|etat|vitalite|vigueur|estado|vitalidad|salud)(?!\p{L})\s?/gu
 
+/** A remark with figures behind a word: "establishing (3-7 yrs)". */
+const figures = /\s*\([^()]*\d[^()]*\)$/
+
+/** The value of two words that say the same: "Bonne / Good". */
+function inTwoLanguages(lookup: ReadonlyMap<string, string> | undefined, text: string): string | undefined {
+  const [one, other, ...more] = text.split(/\s*[/|]\s*/).map((word) => wordIn(lookup, word))
+  return one !== undefined && one === other && more.every((each) => each === one) ? one : undefined
+}
+
 /** The value of a word in letters, also where it is hyphenated otherwise or a plural. */
 function wordIn(lookup: ReadonlyMap<string, string> | undefined, text: string): string | undefined {
   const word = /\p{L}{3}/u.test(text) ? joined(text) : text
@@ -91,6 +100,10 @@ export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<
   if (own !== undefined) return own as Choice<N>
   const bare = name === 'vigor' ? wordIn(lookup, plain(text).replace(condition, ' ').trim()) : undefined
   if (bare !== undefined) return bare as Choice<N>
+  const noted = wordIn(lookup, plain(text).replace(figures, ''))
+  if (noted !== undefined) return noted as Choice<N>
+  const both = inTwoLanguages(lookup, plain(text))
+  if (both !== undefined) return both as Choice<N>
   const coded = withoutCode(plain(text))
   const found = coded === null ? undefined : wordIn(lookup, coded.word)
   const other = coded === null || /\d/.test(coded.code) ? undefined : lookup?.get(coded.code)

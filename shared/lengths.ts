@@ -50,7 +50,9 @@ function withFraction(text: string, style: NumberStyle): number | TwoReadings | 
 
 const feetAndInches =
   /^(\d+(?:[.,]\d+)?)\s*(?:'|′|’|ft\.?|feet)[\s-]*(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+)\s*(?:"|″|”|in\.?|inches)?$/i
-const oneUnit = /^([^a-z"'″′”’]+?)\s*([a-z]+\.?|["'″′”’])$/i
+const oneUnit = /^([^\p{L}"'″′”’]+?)\s*(\p{L}+\.?|["'″′”’])$/iu
+/** "10m20", as heights are spoken in French. */
+const metersAndCentimeters = /^(\d+)\s*m\s*(\d{2})(?:\s*cm)?$/i
 
 function oneLength(text: string, style: NumberStyle): LengthReading {
   const bare = withFraction(text, style)
@@ -63,6 +65,8 @@ function oneLength(text: string, style: NumberStyle): LengthReading {
     if (typeof feet !== 'number') return feet
     return typeof inches === 'number' ? { value: feet + inches / 12, unit: 'ft' } : inches
   }
+  const meters = metersAndCentimeters.exec(text)
+  if (meters !== null) return { value: Number(meters[1]) + Number(meters[2]) / 100, unit: 'm' }
   const parts = oneUnit.exec(text)
   const unit = parts?.[2] === undefined ? null : unitFromWord(parts[2])
   if (parts?.[1] === undefined || unit === null) return null

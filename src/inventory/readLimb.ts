@@ -17,6 +17,7 @@ import { neverMeasured } from './neverMeasured'
 import { leaveUnplanned, rowPlace, type Limb, type OpenInventory, type Tree } from './inventory'
 import type { OpenPart } from './openParts'
 import { isUnread, Noted, valueOf, type Reading } from './reading'
+import { saysUnmeasured } from './values/missing'
 
 /** The measurements that a limb is planned by; each has columns of its own, or of two that stand for it. */
 const measurements = ['diameter', 'stem', 'origin', 'tip'] as const
@@ -112,7 +113,7 @@ function readMeasurements(
   limb.diameter = take(reader, tree, limb, row, 'diameter', needed, diameterAt(reader, row))
   const stem = stemAt(reader, limb, row)
   const tip = numberAt(reader.tips, row)
-  const needsStem = live && !(stem === null && mayLead(reader, tree, limb, tip))
+  const needsStem = live && !(stem === null && mayLead(reader, tree, limb, tip, row))
   limb.stem = take(reader, tree, limb, row, 'stem', needsStem, stem)
   limb.origin = take(reader, tree, limb, row, 'origin', live, numberAt(reader.origins, row))
   limb.tip = take(reader, tree, limb, row, 'tip', live, tip)
@@ -120,17 +121,18 @@ function readMeasurements(
 }
 
 /**
- * An unmarked stem on the trunk that reaches the upper half of its tree and has no stem beside it, though others have one: it
- * may be the leader, which the plan decides.
+ * An unmarked stem on the trunk that reaches the upper half of its tree and has no stem beside it, though others have one, and
+ * none that was only not measured: it may be the leader, which the plan decides.
  */
 function mayLead(
   { stems, below, neverMeasured }: LimbReader,
   { height }: Pick<Tree, 'height'>,
   { role, parent, dead, broken }: Building<Limb>,
-  tip: Reading<number>
+  tip: Reading<number>,
+  row: number
 ): boolean {
   if ((stems ?? below) === undefined || height === null || tip === null || isUnread(tip)) return false
-  if (neverMeasured()) return false
+  if (saysUnmeasured((stems ?? below)?.raw(row)) || neverMeasured()) return false
   const reaches = typeof tip === 'number' ? tip : tip.value
   return role === null && parent === null && !dead && !broken && atLeast(reaches, height / 2)
 }

@@ -47,8 +47,9 @@ const unitBehind = /[\d½¼¾⅛⅜⅝⅞⅓⅔]\s*(\p{L}{1,11}\.?|["”″'’�
 
 /** Whether a cell names the unit of its number: "9.1 m", "4½\"". */
 export function namesUnit(cell: Cell | undefined): boolean {
-  const word = typeof cell === 'string' ? unitBehind.exec(cell.trim())?.[1] : undefined
-  return word !== undefined && unitFromWord(word) !== null
+  if (typeof cell !== 'string') return false
+  const word = unitBehind.exec(cell.trim())?.[1]
+  return (word !== undefined && unitFromWord(word) !== null) || /^\d+\s*m\s*\d\d$/i.test(cell.trim())
 }
 
 /** A number with its unit in mm: "149.86 mm", "18 cm"; null where it has none. */

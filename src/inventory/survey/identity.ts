@@ -57,12 +57,23 @@ function isNothing(readers: PartReaders, part: Part, row: number, field: Field):
 /** Sizes that differ by less are two readings of one tree (house judgment). */
 const sameSize = 0.15
 
+const firstNumber = /^[^\d−-]*(\d+(?:[.,]\d+)?)/
+/** What is larger is no size, but a day. */
+const largestSize = 36_000
+
+/** The first number of a cell; NaN, which contradicts nothing, where it gives no size. */
+function sizeIn(cell: Cell | undefined): number {
+  const found = typeof cell === 'string' ? firstNumber.exec(cell)?.[1]?.replace(',', '.') : cell
+  const size = found === undefined || found === null ? NaN : Number(found)
+  return size > 0 && size < largestSize ? size : NaN
+}
+
 /** Whether two cells cannot both hold of one tree. */
 function areTwo(field: Telling, mine: Cell | undefined, theirs: Cell | undefined): boolean {
   if (plain(mine) === plain(theirs)) return false
   if (field === 'zone' || field === 'site' || field === 'species') return true
-  const [one, other] = [Number(mine), Number(theirs)]
-  return !(Math.abs(one - other) <= sameSize * Math.max(one, other))
+  const [one, other] = [sizeIn(mine), sizeIn(theirs)]
+  return Math.abs(one - other) > sameSize * Math.max(one, other)
 }
 
 /** What the rows of one id say against each other. */

@@ -14,6 +14,8 @@ const noTrees =
 const sites =
   /^(?:vacant|empty|open|available|planting) (?:site|pit|space|well|spot)|^(?:stump|leerstelle|leerer? (?:standort|platz|baumscheibe|pflanzgrube)|leere baumscheibe|freier standort|fehlstelle|nachpflanzung|stubben|stumpf|baumstumpf|baumstubben|wurzelstock|(?:emplacement|fosse|site) (?:vide|vacante?|libre)|souche|tocon|(?:alcorque|hoyo|sitio|plaza|hueco) (?:vaci[oa]|vacante|libre))/
 const longestSite = 48
+/** A dead tree that is to go. */
+const toGo = /^dead(?: tree)? ?[-–—,/:(] ?(?:to be )?(?:remov|replac|fell)/
 
 /** Short words of statistics that are as often the id of a tree or a limb: north, south-east, quadrant 1. */
 const statistics = /^(?:n|s\.?d\.?|s\.?e\.?|cv|range|mode|q[13])$/
@@ -53,7 +55,7 @@ export function judged(text: string): Judged {
       folded,
       total: totals.test(folded),
       note: notes.test(folded),
-      noTree: noTrees.test(folded) || isSite(folded),
+      noTree: noTrees.test(folded) || isSite(folded) || toGo.test(folded),
       statistic: statistics.test(folded),
       isAlsoMiddling: middling.test(folded)
     }

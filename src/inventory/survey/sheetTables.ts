@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../shared/cells'
-import type { Field } from '../../../shared/columns'
-import { fold } from '../headers/headerText'
+import { columnOf, type Field } from '../../../shared/columns'
+import { mayBeForeign } from '../headers/dictionary'
+import { fold, readHeaderText } from '../headers/headerText'
 import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { columnHeaded, mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
@@ -235,6 +236,17 @@ function rowsByKind(
   return { rows, passed }
 }
 
+/** Columns of notes, of limbs and of other things ("Stakes"), where "removed" is of no tree. */
+function besides(header: HeaderRows): ReadonlySet<number> {
+  const others = header.columns.filter(
+    ({ name, meaning: { field } }) =>
+      field === 'treeNotes' ||
+      (field !== null && columnOf(field).of === 'limb') ||
+      readHeaderText(name).words.some(mayBeForeign)
+  )
+  return new Set(others.map(({ column }) => column))
+}
+
 function tableBelow(
   sheet: SheetCells,
   header: HeaderRows,
@@ -248,7 +260,7 @@ function tableBelow(
     names,
     idAt,
     limbAt: columnHeaded(header, 'limb'),
-    notesAt: new Set([columnHeaded(header, 'notes'), columnHeaded(header, 'treeNotes')]),
+    notesAt: besides(header),
     ids: looksOfIds(sheet.rows.slice(header.last + 1, Math.min(end, header.last + 1 + looked)), idAt),
     known: new Set(header.columns.flatMap(({ column, meaning }) => (meaning.field === null ? [] : [column])))
   }

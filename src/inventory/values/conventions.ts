@@ -135,7 +135,9 @@ export class Conventions {
     )
     const uses = (letter: string): boolean =>
       points.some((point) => /^[nsewo]{1,3}$/.test(point) && point.includes(letter))
-    const [east, west] = [uses('e'), uses('w')]
+    const speaks = (words: RegExp): boolean => points.some((point) => words.test(point))
+    const east = uses('e') || speaks(/ouest|oeste|\best\b|\beste\b|\bsu[dr]\b|norte/)
+    const west = uses('w') || speaks(/west|\bost|süd/)
     return east === west ? null : east ? 'w' : 'e'
   }
 

@@ -13,11 +13,24 @@ const everywhere = set(
   'n/a, na, n.a., n/m, nm, n.m., n.d., nd, n/d, null, not measured, not taken, not available, not assessed, not recorded',
   'no data, missing, unknown, unk, unk., tbd, k.a., k. a., ka, nicht gemessen, nicht erfasst, nicht bekannt, unbekannt',
   'keine angabe, fehlt, non mesuré, non mesurée, non mesure, non relevé, inconnu, inconnue, s/d, s.d., s/m, sin dato',
+  'n.e., n. e., nicht einsehbar, nicht zugänglich, not visible, not accessible, no access, inaccessible, non accessible',
+  'pas accessible, non visible, no accesible, inaccesible, no visible',
   'sin datos, no medido, no medida, desconocido, desconocida, no tomado'
 )
 
+const longestWord = 18
+
 /** Signs that stand for nothing in a column of numbers or words, and for "no" or a doubt in a column of ticks. */
 const signs = set('-, --, ---, –, —, −, ?, ??, ., ..., …, /, \\')
+
+/** Of these, what may also say that there is none: the leader has no stem beside it. */
+const notApplicable = set('n/a, na, n.a., null')
+
+/** Whether a cell says that something is there and was not measured. */
+export function saysUnmeasured(cell: unknown): boolean {
+  const word = typeof cell === 'string' ? cell.trim().toLowerCase() : ''
+  return /^\?+$/.test(word) || (everywhere.has(word) && !notApplicable.has(word))
+}
 
 /** Words for nothing, in a column of numbers only. */
 const nothing = set(
@@ -67,7 +80,7 @@ export function missingWords({ reads, field }: Column): MissingWords | null {
     byNines: byNumbers,
     says(text) {
       const word = text.trim().toLowerCase()
-      if (word.length > 16) return false
+      if (word.length > longestWord) return false
       if (limits) return noLimit.has(word) || (!shares.has(field) && nothing.has(word))
       return (
         everywhere.has(word) ||

@@ -74,7 +74,11 @@ test.each([
   ['Buen estado', 'good'],
   ['guter Zustand', 'good'],
   ['In fair condition', 'fair'],
-  ['alta', 'good']
+  ['alta', 'good'],
+  ['Good (3 of 5)', 'good'],
+  ['Bonne / Good', 'good'],
+  ['Bonne / Fair', null],
+  ['Fair-poor', null]
 ])('“%s” says a vigor', (text, value) => {
   expect(columnOf('Vigor', text).trees[0]!.vigor).toBe(value)
 })

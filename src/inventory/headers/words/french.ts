@@ -2,7 +2,7 @@ import type { Words } from './notion'
 
 export const french: Words = {
   tree: 'arbre plante sujet pied vegetal',
-  limb: 'branche charpentiere rameau.principal br membre brch',
+  limb: 'branche branche.maitresse charpentiere rameau.principal br membre brch',
   stem: 'tige axe',
   leader: 'fleche axe.principal axe.central leader tige.principale',
   trunk: 'tronc fut',

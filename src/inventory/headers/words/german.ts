@@ -18,7 +18,7 @@ export const german: Words = {
     beblaetterung`,
   union: `
     gabel gabelung vergabelung zwiesel astansatz astgabel astgabelung anbindung astanbindung verzweigung
-    astkragen vergabelungsstelle`,
+    astkragen vergabelungsstelle abzweig abzweigung`,
   bark: 'rinde rinden borke',
   diameter: 'durchmesser durchm dicke dmr dm dmesser dch starke staerke',
   size: 'grosse groesse',
