@@ -273,6 +273,12 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message: '{count} limbs are, through their parents, their own parents: {cells}.',
     remedy: 'Correct the parents so that each chain ends at the trunk.'
   },
+  'parent-dead': {
+    message:
+      '{count} limbs are live and grow on limbs that are dead ({texts}): {cells}. They would go with those limbs.',
+    remedy:
+      'Where only the end of such a limb is dead, list it as broken with the break height; otherwise correct which of them lives.'
+  },
   'missing-value': {
     message:
       '{count} cells of {columns} are blank: {cells}. The limbs in those rows cannot be planned without a value.',
@@ -538,6 +544,11 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message:
       'The leaders of {count} trees have decay or a crack noted ({cells}): cuts for structure wait for the choice of the leader.',
     remedy: 'Inspect them, and decide on site which stem is the leader.'
+  },
+  'leader-close': {
+    message:
+      'Which of two stems leads is too close to call on {count} trees ({trees}): {cells}. Cuts for structure wait there for the choice of the leader.',
+    remedy: 'Decide on site, and type leader in the role column of the stem that is kept.'
   },
   'foliage-below-base': {
     message: '{count} limbs have foliage below the crown base of their tree ({cells}).',

@@ -540,6 +540,12 @@ const catalog = {
     message: 'Limb {limb} at {cell} is, through its parents, its own parent.',
     remedy: 'Correct the parent so that the chain ends at the trunk.'
   },
+  'parent-dead': {
+    level: 'row',
+    message: 'Limb {limb} at {cell} is live and grows on {text}, which is dead: would it go with that limb?',
+    remedy:
+      'If only the end of that limb is dead, list it as broken with the break height; otherwise correct which of them lives.'
+  },
   'missing-value': {
     level: 'row',
     message:
@@ -935,6 +941,12 @@ const catalog = {
     message:
       'The leader {limb} of tree {tree} has decay or a crack noted ({cell}): cuts for structure wait for the choice of the leader.',
     remedy: 'Inspect it, and decide on site which stem is the leader.'
+  },
+  'leader-close': {
+    level: 'doubt',
+    message:
+      'Which of the stems {limb} and {other} of tree {tree} leads is too close to call ({cell}): cuts for structure wait for the choice of the leader.',
+    remedy: 'Decide on site, and type leader in the role column of the stem that is kept.'
   },
   'foliage-below-base': {
     level: 'doubt',

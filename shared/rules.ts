@@ -476,6 +476,15 @@ const room = about('room', {
     practice,
     'practice'
   ),
+  scaffoldGap: rule(
+    'No permanent limbs are chosen where the trunk bears no listed limb for more than',
+    1828.8,
+    'mm',
+    300,
+    10000,
+    house,
+    'house'
+  ),
   scaffoldRatio: rule(
     'A limb can be permanent up to an aspect ratio of',
     0.6,

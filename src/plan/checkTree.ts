@@ -163,7 +163,10 @@ function limbProblems(surveyed: SurveyedTree, limb: Limb, height: number): reado
   ]
 }
 
-/** Refuses limbs whose parent is not listed or whose chain of parents has no end, besides those already refused. */
+/**
+ * Refuses limbs whose parent is not listed or dead, or whose chain of parents has no end, besides those already refused. What
+ * grows on a dead limb would go with it, or the limb is not dead as far as there: it is asked.
+ */
 export function checkParents(surveyed: SurveyedTree, before: readonly Refusal[]): Findings {
   const { limbs } = surveyed.tree
   const problems: Problem[] = []
@@ -172,7 +175,7 @@ export function checkParents(surveyed: SurveyedTree, before: readonly Refusal[])
   const byId = new Map(limbs.map((limb) => [limb.id, limb]))
   for (const limb of limbs) {
     if (limb.parent === null || isOut(limb, before)) continue
-    const code = parentFault(limb, byId)
+    const code = parentFault(limb, byId) ?? (isOnDead(limb, byId) ? 'parent-dead' : null)
     if (code === null) continue
     const found = treeProblem(surveyed, code, limb.row, 'parent', { limb: limb.id, text: limb.parent })
     problems.push(found)
@@ -192,4 +195,15 @@ function parentFault(limb: Limb, byId: ReadonlyMap<string, Limb>): 'parent-unkno
     above = byId.get(above.parent)
   }
   return above !== undefined && seen.has(above.id) ? 'parent-loop' : null
+}
+
+/** A live limb on one that is dead; a dead leader is asked about by itself. The chain of its parents ends. */
+function isOnDead({ dead, parent }: Limb, byId: ReadonlyMap<string, Limb>): boolean {
+  if (dead) return false
+  let above = parent === null ? undefined : byId.get(parent)
+  while (above !== undefined) {
+    if (above.dead && above.role !== 'leader') return true
+    above = above.parent === null ? undefined : byId.get(above.parent)
+  }
+  return false
 }

@@ -9,6 +9,8 @@ import { ratioAsSurveyed } from './unionStem'
 /** The leader chosen, and what is told of the choice. */
 export interface LeaderFound extends Pick<Findings, 'problems'> {
   readonly leader: LeaderChoice
+  /** Stems are too close to call. */
+  readonly inDoubt?: boolean
 }
 
 /**
@@ -70,7 +72,11 @@ function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
     listed === undefined ? [] : [treeProblem(surveyed, 'leader-assumed', listed.row, 'role', { value })]
   if (best !== null) {
     const reason = `no row is marked; ${whyBest(ranked, rules)}`
-    return { leader: { limb: best, name: best.id, reason, confirm: true, lost: null }, problems }
+    const leader = { limb: best, name: best.id, reason, confirm: true, lost: null }
+    const [, second] = ranked
+    if (second === undefined || !isClose(ranked, rules)) return { leader, problems }
+    const doubt = treeProblem(surveyed, 'leader-close', best.row, 'role', { limb: best.id, other: second.id })
+    return { leader, problems: [...problems, doubt], inDoubt: true }
   }
   const overtaken = tree.limbs.some((limb) => atLeast(ratioAsSurveyed(tree, limb) ?? 0, 1))
   const reason = 'no row is marked; the trunk goes on above the listed limbs'
@@ -82,12 +88,16 @@ function whyBest(ranked: readonly Limb[], rules: Rules): string {
   const [best, next] = ranked
   if (best === undefined) return ''
   if (next === undefined) return `limb ${best.id} is the only stem that reaches the top quarter`
-  const merits = meritsOf(ranked, rules)
-  const ahead = (merits[0] ?? 0) - (merits[1] ?? 0)
   const words = strengths(best, next)
-  if (isUnder(ahead, rules.leaderClose))
+  if (isClose(ranked, rules))
     return `limbs ${best.id} and ${next.id} are too close to call${words === '' ? '' : ` (${best.id} is ${words})`}: decide on site`
   return `of ${ranked.length} stems ${best.id} is ${words === '' ? 'the better on the whole' : words}, weighed in the order upright, thick, tall, free of included bark`
+}
+
+/** The first two of several stems are too close to call. */
+function isClose(ranked: readonly Limb[], rules: Rules): boolean {
+  const [first = 0, second = 0] = meritsOf(ranked, rules)
+  return isUnder(first - second, rules.leaderClose)
 }
 
 function strengths(best: Limb, next: Limb): string {

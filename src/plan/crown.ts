@@ -96,7 +96,7 @@ export function crownOf(
   const keep = Math.min(rules.lowerFoliageGoal, lowerShare)
   return {
     holders: holdersOf(tree, roots, crownBase, leaderFrom, rules),
-    lower: { line: third, keep, inner: rules.lowerFoliageGoal },
+    lower: { line: third, keep },
     lowerRoom: low - keep * all,
     lowerShare,
     leaderShare,

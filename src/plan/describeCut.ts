@@ -74,6 +74,7 @@ function workOf(limb: GrowingLimb, cut: PossibleCut, isForecast: boolean): CutWo
 /** A dead limb comes off without costing live foliage. */
 export function deadCut(tree: Tree, limb: MeasuredDeadwood, rules: Rules): Cut {
   const ratio = ratioAsSurveyed(tree, limb)
+  const onIt = tree.limbs.filter(({ dead, parent }) => !dead && parent === limb.id)
   return {
     ...bareCut(limb, limb.diameter, rules),
     kind: 'remove',
@@ -82,7 +83,7 @@ export function deadCut(tree: Tree, limb: MeasuredDeadwood, rules: Rules): Cut {
     aspectRatio: ratio,
     standing: ratio === null ? null : standing(ratio, limb.bark, rules),
     live: false,
-    reason: reasonForDeadWood(),
+    reason: reasonForDeadWood(limb, onIt),
     source: deadWoodSource
   }
 }

@@ -1,7 +1,6 @@
-import { atLeast, atMost } from '../formulas/boundary'
 import { shareBelow } from '../formulas/crown'
 import type { Effort, Item, Limits } from './choice'
-import { alongParent, carried, foliageFrom, isLevelTo, type GrowingLimb } from './growingLimb'
+import { carried, foliageFrom, type GrowingLimb } from './growingLimb'
 import { isBeyond } from './applyCut'
 import type { AssessedLimb } from './assessLimb'
 import type { PossibleCut } from './possibleCut'
@@ -20,8 +19,6 @@ export interface FamilyItem extends Item {
   readonly cutsMade: readonly (readonly [GrowingLimb, PossibleCut])[]
   /** The limb's own cut, or null where it is retained. */
   readonly own: PossibleCut | null
-  /** Room left for the rule that half of a limb's foliage stays in its inner two-thirds. */
-  readonly inner: number
 }
 
 /** Tenths of a thousandth of a squared point: fine enough to tell plans apart, coarse enough to be exact. */
@@ -39,8 +36,6 @@ export interface LowerRule {
   line: number
   /** Share that has to be low. */
   keep: number
-  /** The same goal for the inner two-thirds of a limb that carries limbs. */
-  inner: number
 }
 
 function balance(limb: GrowingLimb, share: number, tip: number, rule: LowerRule): number {
@@ -109,7 +104,7 @@ function family(assessed: AssessedLimb, rules: FamilyRules, holds: boolean): Fam
   const { limb } = assessed
   const own = weighCuts(assessed, rules.rule, holds).map((weighed): FamilyItem => {
     const { cut, gain, units, cuts, lower, raises, leaders } = weighed
-    return { gain, units, cuts, lower, raises, leaders, cutsMade: [[limb, cut]], own: cut, inner: 0 }
+    return { gain, units, cuts, lower, raises, leaders, cutsMade: [[limb, cut]], own: cut }
   })
   const ways = [untouched, ...own].flatMap((item) => withChildren(item, limb, rules))
   return undominated(ways, rules.following)
@@ -139,18 +134,13 @@ const untouched: FamilyItem = {
   raises: false,
   leaders: 0,
   cutsMade: [],
-  own: null,
-  inner: 0
+  own: null
 }
 
-/**
- * Every way to treat the limbs on a limb, given its own cut; none that strips its inside, or takes away the limb to which it
- * is cut back.
- */
+/** Every way to treat the limbs on a limb, given its own cut; none that takes away the limb to which it is cut back. */
 function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): FamilyItem[] {
-  const { all, rule, following } = rules
+  const { all, following } = rules
   const { values } = following.prices
-  const inside = innerRule(limb, item.own, rule.inner)
   const best = values.get(limb) ?? 0
   const staying: AssessedLimb[] = []
   let relief = 0
@@ -164,24 +154,23 @@ function withChildren(item: FamilyItem, limb: GrowingLimb, rules: FamilyRules): 
       rest += values.get(child) ?? 0
     }
   }
-  let combined: FamilyItem[] = [{ ...item, gain: item.gain + relief, inner: inside.room }]
+  let combined: FamilyItem[] = [{ ...item, gain: item.gain + relief }]
   for (const child of staying) {
     rest -= values.get(child.limb) ?? 0
-    const weight = inside.weight(child.limb)
     const items = family(child, rules, false)
     const joint: FamilyItem[] = []
     for (const left of combined)
       for (const right of items) {
         if (item.own?.lateral === child.limb && right.own?.kind === 'remove') continue
-        const way = joined(left, right, weight)
+        const way = joined(left, right)
         if (isFollowed(way, rest, best, following)) joint.push(way)
       }
     combined = undominated(joint, following)
   }
-  return combined.filter(({ inner }) => atLeast(inner, 0))
+  return combined
 }
 
-function joined(left: FamilyItem, right: FamilyItem, weight: number): FamilyItem {
+function joined(left: FamilyItem, right: FamilyItem): FamilyItem {
   return {
     gain: left.gain + right.gain,
     units: left.units + right.units,
@@ -190,8 +179,7 @@ function joined(left: FamilyItem, right: FamilyItem, weight: number): FamilyItem
     raises: left.raises,
     leaders: left.leaders + right.leaders,
     cutsMade: [...left.cutsMade, ...right.cutsMade],
-    own: left.own,
-    inner: left.inner - (right.units / doseUnits) * weight
+    own: left.own
   }
 }
 
@@ -203,49 +191,6 @@ export function reliefOf(assessed: AssessedLimb, all: Assessments): number {
     if (below !== undefined) relief += reliefOf(below, all)
   }
   return relief
-}
-
-/**
- * The rule that half of a limb's foliage stays in its inner two-thirds, where the limbs on it are known: the room there
- * is with a cut of its own, and how much of it each unit of dose on one of its limbs uses. A limb that is short of it
- * before cutting may not get worse.
- *
- * Source: half of the foliage in the lower two-thirds of each limb, ANSI A300-1995, 5.3.1; what no listed limb carries
- * is taken to be spread evenly (house rule).
- */
-function innerRule(
-  limb: GrowingLimb,
-  own: PossibleCut | null,
-  goal: number
-): { room: number; weight: (child: GrowingLimb) => number } {
-  const reach = limb.tip - limb.origin
-  if (own?.kind === 'remove' || isLevelTo(limb.origin, limb.tip)) return { room: 0, weight: () => 0 }
-  const before = innerBalance(limb, null, 1)
-  const keep = Math.min(goal, before.inner / before.all)
-  const end = own === null ? 1 : (own.tipAfter - limb.origin) / reach
-  const after = innerBalance(limb, own, end)
-  return {
-    room: after.inner - keep * after.all,
-    weight: (child) => (atMost(alongParent(child, limb), (2 / 3) * end) ? 1 : 0) - keep
-  }
-}
-
-function innerBalance(
-  limb: GrowingLimb,
-  own: PossibleCut | null,
-  end: number
-): { inner: number; all: number } {
-  let rest = limb.share * carried(limb) - (own?.dose ?? 0)
-  let inner = 0
-  let all = 0
-  for (const child of limb.children) {
-    if (child.gone || goesWith(child, limb, own)) continue
-    const share = Math.min(child.share * carried(child), rest)
-    rest -= share
-    all += share
-    if (atMost(alongParent(child, limb), (2 / 3) * end)) inner += share
-  }
-  return { inner: inner + (2 / 3) * rest, all: all + rest }
 }
 
 /** A limb goes with its parent's cut: it starts beyond it, by heights along the parent. */
@@ -270,5 +215,5 @@ function undominated(items: readonly FamilyItem[], { most, prices, effort }: Fol
 function beats(a: FamilyItem, b: FamilyItem): boolean {
   const removes = a.own?.kind === 'remove' && b.own?.kind !== 'remove'
   const milder = a.units <= b.units && a.cuts <= b.cuts && a.leaders <= b.leaders
-  return !removes && milder && a.gain >= b.gain && a.lower >= b.lower && a.inner >= b.inner
+  return !removes && milder && a.gain >= b.gain && a.lower >= b.lower
 }

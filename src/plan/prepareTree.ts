@@ -81,7 +81,7 @@ export function prepareTree(
       height,
       crownBase,
       leader,
-      waitsForLeader: leader.lost !== null || leader.limb?.decay === true,
+      waitsForLeader: leader.lost !== null || leader.limb?.decay === true || choice.inDoubt === true,
       limbs,
       dead,
       unplanned
@@ -123,7 +123,7 @@ function otherLimbs(surveyed: SurveyedTree, leader: LeaderChoice, before: readon
   for (const limb of surveyed.tree.limbs) {
     const out = isOut(limb, refused)
     if (limb.dead) {
-      if (out || limb === leader.limb) continue
+      if (out || (limb === leader.limb && limb !== leader.lost)) continue
       if (isMeasured(limb)) dead.push(limb)
       else {
         const found = unmeasured(surveyed, limb)

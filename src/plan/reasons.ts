@@ -3,6 +3,7 @@ import { foliagePart } from '../../shared/words/foliageParts'
 import { points, ratio as ratioText } from '../../shared/words/figures'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { percent } from '../../shared/words/percent'
+import { namedLimbs } from '../../shared/words/lists'
 import type { Limb } from '../inventory/inventory'
 import { inClearance } from './clearance'
 import type { Obligation } from './obligation'
@@ -100,8 +101,11 @@ export function reasonForLostLeader(limb: Limb, cut: PossibleCut, { system }: Vi
   return `The leader ${limb.id} is broken. Cut it back to ${where}; what lies beyond is lost already.`
 }
 
-export function reasonForDeadWood(): string {
-  return 'Dead wood: costs no live foliage.'
+/** Dead wood comes off as far as it is dead: back to the live limbs on it, and a leader to live wood. */
+export function reasonForDeadWood({ role }: Limb, onIt: readonly Limb[]): string {
+  const back = role === 'leader' ? ' Cut it back to live wood.' : ''
+  const live = onIt.length === 0 ? back : ` Cut it back to ${namedLimbs(onIt)}, listed as live on it.`
+  return `Dead wood: costs no live foliage.${live}`
 }
 
 const houseOrder = 'Share and order: house rule.'

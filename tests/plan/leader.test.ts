@@ -132,4 +132,30 @@ describe('choosing the leader', () => {
     const first = plan.trees[0]!.visits[0]!.cuts.map(({ limb }) => limb.id)
     expect(first.filter((id) => 'BCDE'.includes(id))).toEqual(['B', 'C'])
   })
+
+  it('holds structure back where two stems are too close to call, and says so', () => {
+    const near = planOf(block(limbHeaders, limbRow('A', 98, 100, 3, 10), limbRow('B', 100, 98, 3, 10)))
+    expect(codes(near)).toContain('leader-close')
+    expect(near.trees[0]!.visits[0]!.cuts).toEqual([])
+    expect(near.trees[0]!.outcomes.map(({ outcome, heldBy }) => [outcome, heldBy])).toEqual([
+      ['wait', 'leader']
+    ])
+    const clear = planOf(block(limbHeaders, limbRow('A', 98, 104, 3, 8), limbRow('B', 104, 98, 3, 10)))
+    expect(codes(clear)).not.toContain('leader-close')
+    expect(clear.trees[0]!.visits[0]!.cuts).not.toEqual([])
+  })
+
+  it('cuts a dead leader back though no other stem takes over', () => {
+    const headers = `${limbHeaders} | Live or dead`
+    const plan = planOf(
+      block(
+        headers,
+        [...limbRow('A', 120, null, 3, 10, { role: 'leader' }), 'dead'],
+        [...limbRow('B', 40, 120, 3, 5), 'live']
+      )
+    )
+    expect(
+      plan.trees[0]!.visits[0]!.cuts.map(({ limb, obligation, reason }) => [limb.id, obligation, reason])
+    ).toEqual([['A', 'dead', 'Dead wood: costs no live foliage. Cut it back to live wood.']])
+  })
 })

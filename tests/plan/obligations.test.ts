@@ -159,11 +159,18 @@ describe('broken and rubbing wood', () => {
   it('shortens a rubbing limb that is too large to remove by the largest share that fits', () => {
     const plan = planned(
       { limit: 0.11 },
-      { id: 'B', d: 110, stem: 150, origin: 3, tip: 9, rubbing: true, share: 0.2 }
+      { id: 'B', d: 110, stem: 150, origin: 3, tip: 9, rubbing: true, share: 0.2 },
+      { id: 'C', d: 120, stem: 150, origin: 4, tip: 9, rubbing: true, share: 0.1 }
     )
     const [cut] = cutsOf(plan)
     // Four eighths take 10 % of the tree, five would take 12.5 %.
-    expect([cut!.kind, cut!.obligation, cut!.share]).toEqual(['reduce', 'rubbing', 0.5])
+    expect([cut!.limb.id, cut!.obligation, cut!.share]).toEqual(['B', 'rubbing', 0.5])
+  })
+
+  it('shortens one that is marked alone by the least there is, as nobody knows where it rubs', () => {
+    const alone = { id: 'B', d: 110, stem: 150, origin: 3, tip: 9, rubbing: true, share: 0.2 }
+    const [cut] = cutsOf(planned({ limit: 0.2 }, alone))
+    expect([cut!.kind, cut!.obligation, cut!.share]).toEqual(['reduce', 'rubbing', 0.25])
   })
 })
 
@@ -173,6 +180,22 @@ describe('temporary limbs', () => {
     const early = planned({}, { id: 'B', role: 'temporary', d: 30, stem: 200, share: 0.02 })
     expect(acts(due)).toEqual([['B', 'remove', 'temporary']])
     expect(acts(early)).toEqual([])
+  })
+
+  it('that are due come off rather than being raised for the clearance, where that fits', () => {
+    const hanging = {
+      id: 'B',
+      role: 'temporary',
+      d: 50,
+      stem: 200,
+      origin: 2,
+      tip: 8,
+      lowest: 2,
+      share: 0.04
+    }
+    expect(acts(planned({ clearance: 3 }, hanging))).toEqual([['B', 'remove', 'temporary']])
+    expect(acts(planned({ clearance: 3 }, { ...hanging, d: 30 }))[0]).toEqual(['B', 'raise', 'clearance'])
+    expect(acts(planned({ clearance: 3, limit: 0.02 }, hanging))[0]).toEqual(['B', 'raise', 'clearance'])
   })
 })
 

@@ -60,7 +60,8 @@ const scaffold = tree(
   ['A', 'leader', 200, null, 2, 12],
   ['B', null, 60, 150, 4.2, 9, 'none', 40, 10],
   ['C', null, 55, 150, 5.2, 9, 'none', 40, 40],
-  ['D', null, 60, 105, 3, 7, 'none', 40, 180]
+  ['D', null, 60, 105, 3, 7, 'none', 40, 180],
+  ['E', null, 25, 140, 6.9, 9, 'none', 40, 270]
 )
 const union = tree(
   'union',

@@ -1,4 +1,4 @@
-import { isOver } from '../../formulas/boundary'
+import { isOver, isUnder } from '../../formulas/boundary'
 import type { GrowingLimb } from '../growingLimb'
 import type { PossibleCut } from '../possibleCut'
 import { reductionsOf } from '../reductions'
@@ -12,22 +12,27 @@ function reductions(pass: FirstPass, limb: GrowingLimb): readonly PossibleCut[] 
   return reductionsOf({ limb, aspectRatio: limb.diameter / limb.stem }, pass.conditions).cuts
 }
 
-/** The reduction that takes most, of those that keep within what is left of the allowance; null where none does. */
-function largestThatFits(pass: FirstPass, cuts: readonly PossibleCut[]): PossibleCut | null {
-  let largest: PossibleCut | null = null
-  for (const cut of cuts)
-    if (fits(pass, cut) && (largest === null || isOver(cut.share, largest.share))) largest = cut
-  return largest
+/** The reduction that takes most, or least, of those that keep within what is left of the allowance; null where none does. */
+function thatFits(pass: FirstPass, cuts: readonly PossibleCut[], by: 'most' | 'least'): PossibleCut | null {
+  let found: PossibleCut | null = null
+  for (const cut of cuts) {
+    if (!fits(pass, cut)) continue
+    const isBetter =
+      found === null || (by === 'most' ? isOver(cut.share, found.share) : isUnder(cut.share, found.share))
+    if (isBetter) found = cut
+  }
+  return found
 }
 
 /**
- * Removes a limb where it may be removed; otherwise shortens it by the largest share that fits. A limb whose cut does not
- * fit waits, and what holds it is kept.
+ * Removes a limb where it may be removed; otherwise shortens it by the largest share that fits, or by the least. A limb whose
+ * cut does not fit waits, and what holds it is kept.
  */
 export function removeOrShorten(
   pass: FirstPass,
   limb: GrowingLimb,
-  obligation: ObligedCut['obligation']
+  obligation: ObligedCut['obligation'],
+  by: 'most' | 'least' = 'most'
 ): Hold | null {
   const mayGo = removalReason(limb, limb.diameter / limb.stem, pass.conditions) !== null
   const crownAllows = keepsCrown(pass, limb)
@@ -38,7 +43,7 @@ export function removeOrShorten(
     return null
   }
   const cuts = reductions(pass, limb)
-  const cut = largestThatFits(pass, cuts)
+  const cut = thatFits(pass, cuts, by)
   const hold = mayGo ? 'crown ratio' : limb.permanence === 'permanent' ? 'permanent' : 'size'
   if (cut === null) return wait(pass, limb, cuts.length > 0 ? 'allowance' : hold)
   make(pass, limb, cut, obligation)

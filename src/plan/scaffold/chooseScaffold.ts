@@ -8,7 +8,7 @@ import { lowestPermanent } from './lowestPermanent'
 import type { Scaffold } from './scaffold'
 import { closeness, pairsThat, scaffoldSpacing } from './spacing'
 import { isMarked, isMarkedPermanent } from './surveyed'
-import { noSpacing, whyNotChosen, withoutBearings, type Withheld } from './withheld'
+import { noSpacing, whyNotChosen, withoutBearings, withoutListed, type Withheld } from './withheld'
 
 /**
  * The scaffold of a young or medium tree: its permanent limbs, those that are temporary with the year by which they go, and
@@ -26,7 +26,8 @@ export function chooseScaffold(tree: PreparedTree, year: number, rules: Rules): 
   const why = whyNotChosen(tree, judging)
   if (why !== null) return withheldFor(why, marked, spacing, judging)
   const able = tree.limbs.filter((limb) => isAble(limb, judging))
-  const unknown = withoutBearings([...marked, ...able])
+  const unknown =
+    withoutBearings([...marked, ...able]) ?? (lowest === null ? null : withoutListed(tree, lowest, rules))
   if (unknown !== null || spacing === null) return withheldFor(unknown ?? noSpacing, marked, spacing, judging)
   const chosen = choose(marked, able, spacing, rules)
   const limbs = tree.limbs.map((limb) => judgeLimb(limb, chosen, spacing, judging))

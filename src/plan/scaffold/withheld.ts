@@ -1,3 +1,6 @@
+import type { Rules } from '../../../shared/rules'
+import { isOver, isUnder } from '../../formulas/boundary'
+import { upperThird } from '../../formulas/priority'
 import type { Form } from '../../../shared/choices'
 import { listed, namedLimbs } from '../../../shared/words/lists'
 import type { GrowingLimb } from '../growingLimb'
@@ -70,4 +73,29 @@ export function withoutBearings(limbs: readonly GrowingLimb[]): Withheld | null 
   const without = limbs.filter(({ parent, surveyed }) => parent === null && surveyed.bearing === null)
   if (without.length === 0) return null
   return wanting(`the bearing of ${namedLimbs(without.map(({ surveyed }) => surveyed))}`)
+}
+
+/**
+ * A long stretch of the trunk bears no limb in the list, from where limbs can be permanent up to the canopy's upper third: only
+ * the limbs that are a problem were listed, and which of all its limbs stay cannot be told. Null where none is that long.
+ */
+export function withoutListed(
+  { limbs, dead, height, crownBase }: PreparedTree,
+  lowest: number,
+  rules: Rules
+): Withheld | null {
+  const from = Math.max(lowest, crownBase)
+  const to = upperThird(height, crownBase)
+  const heights = [...limbs.filter(({ parent }) => parent === null), ...dead]
+    .map(({ origin }) => origin ?? 0)
+    .filter((origin) => isOver(origin, from) && isUnder(origin, to))
+    .sort((a, b) => a - b)
+  const longest = rules.scaffoldGap / 1000
+  let before = from
+  for (const at of [...heights, to]) {
+    if (isOver(at - before, longest))
+      return wanting('the other limbs of its trunk, of which long stretches bear none in the list')
+    before = at
+  }
+  return null
 }

@@ -1,7 +1,7 @@
 /** The limits of the tree that the second pass keeps (design, section 3). */
-import { childrenOf, firstOrder, type LimbNow, type Taken, type TreeNow } from './model'
-import { atLeast, atMost, sum } from './near'
-import { isBeyond, placeOn } from './reductions'
+import { firstOrder, type LimbNow, type Taken, type TreeNow } from './model'
+import { atMost, sum } from './near'
+import { isBeyond } from './reductions'
 
 /** What was taken from a limb, or from those that carry it, leaves nothing of it. */
 export function isTakenAway(limbs: readonly LimbNow[], taken: readonly Taken[], limb: LimbNow): boolean {
@@ -99,55 +99,4 @@ function isGoneWithCarrier(tree: TreeNow, taken: readonly Taken[], limb: LimbNow
     taken.filter(({ at }) => at !== limb.at),
     limb
   )
-}
-
-/** What all cuts take of a limb and the limbs on it. */
-export function doseOf(tree: TreeNow, taken: readonly Taken[], limb: LimbNow): number {
-  const own = taken.filter(({ at }) => at === limb.at).map(({ dose }) => dose)
-  const on = childrenOf(tree.limbs, limb.at).map((child) => doseOf(tree, taken, child))
-  return sum([...own, ...on])
-}
-
-/**
- * Half of the foliage of a limb that carries listed limbs stays in its inner two-thirds, or as much as was there (ANSI
- * A300-1995, 5.3.1, of each limb). What no listed limb carries lies evenly along it.
- */
-export function keepsInside(tree: TreeNow, taken: readonly Taken[], limb: LimbNow): boolean {
-  const children = childrenOf(tree.limbs, limb.at)
-  const own = taken.find(({ at }) => at === limb.at)
-  if (children.length === 0 || own?.kind === 'remove' || limb.tip === limb.origin) return true
-  const before = inside(tree, limb, children, 0, 1)
-  const keep = Math.min(tree.rules.lowerFoliageGoal, before.below / before.all)
-  const end = typeof own?.tipAfter !== 'number' ? 1 : placeOn(limb, own.tipAfter)
-  const staying = children.filter((child) => own === undefined || !isBeyond(limb, child, own.endsAt))
-  const after = inside(tree, limb, staying, own?.dose ?? 0, end)
-  let { all, below } = after
-  for (const child of staying) {
-    const dose = doseOf(tree, taken, child)
-    all -= dose
-    if (isInner(limb, child, end)) below -= dose
-  }
-  return atLeast(below, keep * all)
-}
-
-function isInner(limb: LimbNow, child: LimbNow, end: number): boolean {
-  return atMost(placeOn(limb, child.origin), (2 / 3) * end)
-}
-
-function inside(
-  tree: TreeNow,
-  limb: LimbNow,
-  children: readonly LimbNow[],
-  dose: number,
-  end: number
-): Foliage {
-  let rest = tree.shares[limb.at]! - dose
-  let [all, below] = [0, 0]
-  for (const child of children) {
-    const share = Math.min(tree.shares[child.at]!, rest)
-    rest -= share
-    all += share
-    if (isInner(limb, child, end)) below += share
-  }
-  return { all: all + rest, below: below + (2 / 3) * rest }
 }

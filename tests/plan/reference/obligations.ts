@@ -151,7 +151,7 @@ function rubbing(tree: TreeNow, so: Obliged): Obliged {
     .reduce((before, limb) => {
       if (!isStanding(tree, before, limb) || isCut(before, limb)) return before
       if (limb.limb.decay) return wait(before, limb, 'rubbing', 'inspect first')
-      const after = removeOrShorten(tree, before, limb, 'rubbing')
+      const after = removeOrShorten(tree, before, limb, 'rubbing', marked.length === 1 ? 'least' : 'most')
       if (!isCut(after, limb)) return after
       const waiting = after.waiting.filter(({ at }) => at !== limb.at)
       return { ...after, waiting, corrected: [...after.corrected, limb.at] }
@@ -162,8 +162,14 @@ function rubbing(tree: TreeNow, so: Obliged): Obliged {
     : done
 }
 
-/** Removed where it may be and the crown ratio is kept; otherwise the largest reduction that fits; otherwise it waits. */
-function removeOrShorten(tree: TreeNow, so: Obliged, limb: LimbNow, obligation: Duty): Obliged {
+/** Removed where it may be and the crown ratio is kept; otherwise the largest reduction that fits, or the least; otherwise it waits. */
+function removeOrShorten(
+  tree: TreeNow,
+  so: Obliged,
+  limb: LimbNow,
+  obligation: Duty,
+  by: 'most' | 'least' = 'most'
+): Obliged {
   const now = standingNow(tree, so)
   const mayGo = mayBeRemoved(now, limb)
   const off = removal(tree, limb)
@@ -173,7 +179,7 @@ function removeOrShorten(tree: TreeNow, so: Obliged, limb: LimbNow, obligation: 
       : wait(so, limb, obligation, 'allowance')
   const hold: Hold = mayGo ? 'crown ratio' : 'size'
   const all = reductions(now, limb)
-  const fitting = all.filter(({ dose }) => atMost(dose, so.left)).at(-1)
+  const fitting = all.filter(({ dose }) => atMost(dose, so.left)).at(by === 'most' ? -1 : 0)
   if (fitting === undefined) return wait(so, limb, obligation, all.length > 0 ? 'allowance' : hold)
   return wait(make(so, limb, fitting, obligation), limb, obligation, hold)
 }
@@ -242,6 +248,8 @@ function temporary(tree: TreeNow, so: Obliged): Obliged {
         over(grown(tree, limb, tree.interval).diameter, rules.temporaryCut)
     )
     .reduce((done, limb) => {
+      const raise = done.taken.find(({ at, kind }) => at === limb.at && kind === 'raise')
+      if (raise !== undefined) return offRatherThanRaised(tree, done, limb, raise)
       const isSeenTo = isCut(done, limb) || done.waiting.some(({ at }) => at === limb.at)
       if (!isStanding(tree, done, limb) || isSeenTo) return done
       if (limb.limb.decay) return wait(done, limb, 'temporary', 'inspect first')
@@ -251,4 +259,15 @@ function temporary(tree: TreeNow, so: Obliged): Obliged {
         ? make(done, limb, off, 'temporary')
         : wait(done, limb, 'temporary', 'allowance')
     }, so)
+}
+
+/** A temporary limb that was raised and is due comes off instead, where what is left of it fits. */
+function offRatherThanRaised(tree: TreeNow, so: Obliged, limb: LimbNow, raise: Taken): Obliged {
+  const off = removal(tree, limb)
+  const more = off.dose - raise.dose
+  if (!isStanding(tree, so, limb) || !atMost(more, so.left) || !keepsRatioWithout(tree, so, limb)) return so
+  const taken = so.taken.map((each) =>
+    each === raise ? { ...off, at: limb.at, obligation: 'temporary' as const } : each
+  )
+  return { ...so, taken, left: so.left - more }
 }

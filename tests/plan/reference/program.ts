@@ -2,8 +2,8 @@
  * The second pass of a visit as an integer program, for trees with more choices than can be tried: a limb on the trunk with
  * the limbs on it is one group, of which one choice is made; what a choice takes, leaves and lowers adds up over the groups.
  */
-import { crownFoliage, isTakenAway, keepsInside, mayCome } from './limits'
-import { firstOrder, type LimbNow, type Taken } from './model'
+import { crownFoliage, isTakenAway, mayCome } from './limits'
+import { firstOrder, type LimbNow } from './model'
 import { atMost, hair } from './near'
 import { everyChoice, isLive, keepsLaterals, leadersLeft, nextPriorityOf, type Question } from './structure'
 
@@ -32,7 +32,6 @@ function waysOf(asked: Question, root: LimbNow, group: number): Way[] {
   const holders = holdersOf(asked)
   return everyChoice(within)
     .filter((taken) => keepsLaterals(asked, taken))
-    .filter((taken) => family.every((limb) => keepsFoliage(asked, taken, limb)))
     .map((taken, way) => {
       const after = crownFoliage(tree, taken)
       return {
@@ -48,10 +47,6 @@ function waysOf(asked: Question, root: LimbNow, group: number): Way[] {
         holder: holders.includes(root.at) && isTakenAway(tree.limbs, taken, root) ? 1 : 0
       }
     })
-}
-
-function keepsFoliage({ tree }: Question, taken: readonly Taken[], limb: LimbNow): boolean {
-  return isTakenAway(tree.limbs, taken, limb) || keepsInside(tree, taken, limb)
 }
 
 function rootOf({ tree }: Question, limb: LimbNow): number {

@@ -1,6 +1,6 @@
 /** The second pass of a visit, by trying every choice there is (design, section 3). */
 import { firstOrder, type LimbNow, type Option, type Taken, type TreeNow } from './model'
-import { crownBaseAfter, isTakenAway, keepsCrownRatio, keepsInside, lowerFoliage } from './limits'
+import { crownBaseAfter, isTakenAway, keepsCrownRatio, lowerFoliage } from './limits'
 import { partLeft } from './growth'
 import { withCut } from './cutLimb'
 import { atLeast, atMost } from './near'
@@ -147,10 +147,7 @@ export function isAllowed(asked: Question, chosen: readonly Taken[]): boolean {
     leadersAmong(leaders, chosen) <= leadersLeft(asked) &&
     keepsLaterals(asked, chosen) &&
     keepsCrownRatio({ ...tree, crownBase: tree.crownBaseNow }, chosen) &&
-    keepsLowerFoliage(asked, chosen) &&
-    tree.limbs
-      .filter((limb) => isLive(limb) && !isTakenAway(tree.limbs, chosen, limb))
-      .every((limb) => keepsInside(tree, chosen, limb))
+    keepsLowerFoliage(asked, chosen)
   )
 }
 

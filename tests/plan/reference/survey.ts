@@ -50,7 +50,7 @@ export function limbsAtSurvey(model: TreeModel): LimbNow[] {
   const { tree } = model
   return tree.limbs.flatMap((limb, at) => {
     const { leader, lost } = model.leaders
-    if (limb === leader || (limb === lost && !limb.dead)) return []
+    if ((limb === leader || limb === lost) && !limb.dead) return []
     const parent = tree.limbs.findIndex(({ id }) => id === limb.parent)
     const carrier = tree.limbs[parent]
     const isOnTrunk = carrier === undefined || carrier === leader || carrier === lost

@@ -1,4 +1,5 @@
 /** The permanent limbs of a tree, worked by hand: 3 % of a mature height of 20 m is 0.6 m between two of them. */
+import { defaultRules } from '../../../shared/rules'
 import { codesOf, judgedAs, plannedTree, reasonOf, type Row } from './trees'
 
 // The upper third of a canopy from 2 m to 10 m starts at 7.33 m. The trunk grows 10.16 mm a year, an unpruned limb below
@@ -209,6 +210,17 @@ describe('where the survey does not allow a choice', () => {
     const scaffold = withheld(plannedTree(whole, limbs))
     expect(scaffold.withheld).toBe(sentence)
     expect(scaffold.limbs).toEqual([])
+  })
+
+  it('claims nothing where a long stretch of the trunk bears no limb in the list', () => {
+    // From 2.5 m up to the canopy's upper third at 7.3 m: with two limbs listed, most of it is bare.
+    const problemsOnly = withheld(plannedTree({}, rows, { rules: defaultRules }))
+    expect(problemsOnly.withheld).toBe(
+      'To choose permanent limbs, add the other limbs of its trunk, of which long stretches bear none in the list.'
+    )
+    expect(problemsOnly.limbs).toEqual([])
+    const whole = [4.5, 5.9].map((origin, at) => ({ id: `E${String(at)}`, d: 20, origin, bearing: 100 * at }))
+    expect(withheld(plannedTree({}, [...rows, ...whole], { rules: defaultRules })).withheld).toBeNull()
   })
 
   it('chooses none on trees that have no few permanent limbs, or have them already', () => {

@@ -1,4 +1,5 @@
 import type { Cell } from '../../../shared/cells'
+import { defaultRules, type Rules } from '../../../shared/rules'
 import type { PlanOptions } from '../../../src/plan/planInventory'
 import type { Plan, TreePlan } from '../../../src/plan/plan'
 import { block, planOf } from '../trees'
@@ -37,6 +38,9 @@ export interface Row {
 
 const or = (value: Cell | undefined, other: Cell): Cell => (value === undefined ? other : value)
 
+/** These trees list the limbs that a test is about; none of them is taken for an incomplete survey. */
+const anyGap: Rules = { ...defaultRules, scaffoldGap: defaultRules.scaffoldGap * 5 }
+
 /** The plan of an invented tree, its leader A left out of the rows given. */
 export function plannedTree(whole: Whole, rows: readonly Row[], options: Partial<PlanOptions> = {}): Plan {
   const leader: Row = { id: 'A', role: 'leader', d: 200, stem: 200, origin: 2, tip: 10 }
@@ -68,7 +72,7 @@ export function plannedTree(whole: Whole, rows: readonly Row[], options: Partial
     or(row.decay, null),
     or(row.parent, null)
   ])
-  return planOf(block(headers, ...cells), options)
+  return planOf(block(headers, ...cells), { rules: anyGap, ...options })
 }
 
 /** Each limb of a scaffold with what it is, and the year by which a temporary one goes. */
