@@ -1,3 +1,4 @@
+import { footerParts } from '../sheets/footers'
 import { isScaled, marginsOf, pageScale } from '../sheets/pageBreaks'
 import type { SheetDescription } from '../sheets/sheet'
 
@@ -23,8 +24,9 @@ export function setUpPage(
   if (page.centered === true) layout.centerHorizontally = true
   if (hidden !== true)
     layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
-  layout.headersFooters.defaultForAllPages.leftFooter = page.footer.replaceAll('&', '&&')
-  layout.headersFooters.defaultForAllPages.rightFooter = 'Page &P of &N'
+  const { left, right } = footerParts(page.footer)
+  layout.headersFooters.defaultForAllPages.leftFooter = left
+  layout.headersFooters.defaultForAllPages.rightFooter = right
   for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))
   if (page.titleRow !== null) layout.setPrintTitleRows(sheet.getRangeByIndexes(page.titleRow, 0, 1, 1))
 }

@@ -1,4 +1,5 @@
 import { absoluteArea, quotedPrefix, type Area } from '../../shared/cells'
+import { footerParts } from '../sheets/footers'
 import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
@@ -70,6 +71,7 @@ async function sheetOf(
   name: string
 ): Promise<Omit<BookSheet, 'tables' | 'mark'>> {
   const { page, hidden, freezeRows, freezeColumns, widths, heights, names = [], pictures = [] } = description
+  const footer = footerParts(page.footer)
   const rowSizes = new Map<number, { height: number }>()
   for (const { row, rows, points } of heights)
     for (let index = row; index < row + rows; index++) rowSizes.set(index, { height: points })
@@ -91,7 +93,7 @@ async function sheetOf(
     ...(hidden === true ? { hidden } : {}),
     page: pageOf(description),
     breaks: page.breaks,
-    footer: `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N`,
+    footer: `&L${footer.left}&R${footer.right}`,
     names: names.map(({ name, area }) => ({ name, range: named(area) }))
   }
 }

@@ -141,10 +141,14 @@ export class PrintedDraft extends SheetDraft {
     return Math.max(12, Math.floor((width * charactersPerWidth * tight * 10) / (look.size ?? this.size)))
   }
 
+  /** A heading on as many lines as it needs; gives the row of the last. */
   heading(title: string, size = this.size + 3): number {
-    const row = this.line([title], this.over(looks.section, { size, color: this.headings }))
-    this.height(row, 1, this.isClose ? Math.ceil(size * 1.45) : pointsForLines(1, size))
-    return row
+    const look = this.over(looks.section, { size, color: this.headings })
+    // The letters of headings are wider than those of the body.
+    const room = Math.floor(this.room(0, { ...bold, size }) * 0.9)
+    const points = this.isClose ? Math.ceil(size * 1.45) : pointsForLines(1, size)
+    for (const part of foldText(title, room)) this.height(this.line([part], look), 1, points)
+    return this.next - 1
   }
 
   private get isClose(): boolean {

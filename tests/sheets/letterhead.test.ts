@@ -1,4 +1,5 @@
 /** Who made a document and for whom, at the head of each and at the foot of its pages. */
+import { footerParts } from '../../src/sheets/footers'
 import { noDetails, type JobDetails } from '../../src/details/detailsBook'
 import { planInventory } from '../../src/plan/planInventory'
 import { firstVisit } from '../../src/price/offers'
@@ -39,7 +40,7 @@ test.each(shown(printed(details)).map((sheet) => [sheet.kind, sheet] as const))(
       'Q-17'
     ])
       expect(head).toContain(text)
-    expect(sheet.page.footer).toMatch(/^Ref\.: Q-17 rev\. 2 {2}Client: Quarry trust .* {2}Site: Mill road/)
+    expect(sheet.page.footer).toMatch(/^Ref\.: Q-17 rev\. 2 {2}Client: Quarry trust .*\nSite: Mill road/)
     expect(sheet.page.paper).toBe('a4')
   }
 )
@@ -49,7 +50,7 @@ test.each(shown(printed(noDetails)).map((sheet) => [sheet.kind, sheet] as const)
   (_kind, sheet) => {
     const head = texts({ ...sheet, rows: sheet.rows.slice(0, 20) }).join('\n')
     expect(head).toMatch(/Company: _+/)
-    expect(sheet.page.footer).toMatch(/^Ref\.: _+ {2}Client: _+ {2}Site: _+/)
+    expect(sheet.page.footer).toMatch(/^Ref\.: _+ {2}Client: _+\nSite: _+/)
     expect(JSON.stringify(sheet.rows) + sheet.page.footer).not.toMatch(/undefined|null:/)
     expect(sheet.page.paper).toBe('letter')
   }
@@ -58,10 +59,16 @@ test.each(shown(printed(noDetails)).map((sheet) => [sheet.kind, sheet] as const)
 test('no footer is longer than a spreadsheet takes, whatever the names', () => {
   const long = '& Söhne 北京 '.repeat(20)
   for (const { page } of printed({ ...details, client: long, site: long, reference: long })) {
-    const written = `&L${page.footer.replaceAll('&', '&&')}&RPage &P of &N`
+    const { left, right } = footerParts(page.footer)
+    const written = `&L${left}&R${right}`
     expect(written.length).toBeLessThanOrEqual(255)
     expect(page.footer).toContain('\n')
   }
+})
+
+test('a footer that begins with a figure does not read as a size of type', () => {
+  expect(footerParts('2026, A & B')).toEqual({ left: '&8 2026, A && B', right: '&8Page &P of &N' })
+  expect(footerParts('Ref.').left).toBe('&8Ref.')
 })
 
 test('the terms stand where the client signs', () => {

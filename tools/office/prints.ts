@@ -112,12 +112,18 @@ async function checkInventory(
 }
 
 /** A line for each fault of a printed document, of every inventory; the pages are kept as pictures in the folder. */
-export async function checkPrints(suite: OfficeSuite, folder: string, fonts: Fonts): Promise<string[]> {
+export async function checkPrints(
+  suite: OfficeSuite,
+  folder: string,
+  fonts: Fonts,
+  wanted: readonly PlanDocument[] = planDocuments
+): Promise<string[]> {
   console.log(`Printed with the ${fonts}, pages each:`)
   const faults: string[] = []
   for (const inventory of printedInventories)
-    faults.push(...(await checkInventory(suite, folder, inventory, planDocuments)))
-  faults.push(...(await checkInventory(suite, folder, longRound, ['round-sheet'])))
+    faults.push(...(await checkInventory(suite, folder, inventory, wanted)))
+  if (wanted.includes('round-sheet'))
+    faults.push(...(await checkInventory(suite, folder, longRound, ['round-sheet'])))
   const told = faults.map((fault) => `With the ${fonts}: ${fault}`)
   for (const fault of told) if (toFix.test(fault)) console.log(`To fix: ${fault}`)
   return told.filter((fault) => !toFix.test(fault))

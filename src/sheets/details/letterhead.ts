@@ -3,6 +3,7 @@ import type { Plan } from '../../plan/plan'
 import { foldText } from '../../../shared/folding'
 import { palette } from '../../../shared/palette'
 import type { SheetDraft } from '../draft'
+import { footerCodes } from '../footers'
 import type { Format } from '../sheet'
 import { pointsForLines } from '../wrapping'
 
@@ -89,8 +90,11 @@ export function paperOf({ paper }: Pick<JobDetails, 'paper'>, { system }: Pick<P
 }
 
 /** A footer has at most 255 characters with its codes (from memory, as Excel takes it); an ampersand counts twice. */
-const mostInFooter = 255 - '&L&RPage &P of &N'.length
+const mostInFooter = 255 - footerCodes.length
 const mostOf = { reference: 24, client: 36, site: 36 } as const
+
+/** Signs that a line of a portrait page holds at the size of footers, in the fallback font too (measured in LibreOffice). */
+const mostOnLine = 108
 
 const lengthInFooter = (text: string): number => text.replaceAll('&', '&&').length
 
@@ -102,14 +106,16 @@ function fitted(text: string, most: number): string {
   return `${signs.join('').trimEnd()}…`
 }
 
-/** The foot of each page: whose job it is on its first line, and what the document is about on its second. */
+/** The foot of each page: whose job it is on its first line, where it is and what the document is about on its second. */
 export function footerOf(details: JobDetails, about: string): string {
   const { reference, revision, client, site } = details
   const number = revision === '' ? reference : `${reference === '' ? toFill : reference} rev. ${revision}`
   const job = [
     labeled('Ref.', fitted(number, mostOf.reference)),
-    labeled('Client', fitted(client, mostOf.client)),
-    labeled('Site', fitted(site, mostOf.site))
+    labeled('Client', fitted(client, mostOf.client))
   ].join('  ')
-  return `${job}\n${fitted(about, mostInFooter - lengthInFooter(job) - 1)}`
+  const place = labeled('Site', fitted(site, mostOf.site))
+  // The number of the page stands beside the first line, so that the second one may be long.
+  const room = Math.min(mostOnLine, mostInFooter - lengthInFooter(job) - 1) - lengthInFooter(place) - 2
+  return `${job}\n${place}  ${fitted(about, room)}`
 }

@@ -105,6 +105,7 @@ export function describeSpecification(
       orientation: 'portrait',
       paper: paperOf(details, plan),
       titleRow: null,
+      fitsWidth: true,
       footer: footerOf(details, `Pruning specification, ${plan.date}. A qualified arborist on site decides.`)
     })
   })
