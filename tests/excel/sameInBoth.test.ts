@@ -8,7 +8,7 @@ import { describeStartRates } from '../../src/sheets/rates/ratesSheet'
 import { describeRules } from '../../src/sheets/rules/rulesSheet'
 import { applySheets } from '../../src/excel/applySheets'
 import { isProblem } from '../../src/excel/failures'
-import { columnPoints, pageScale } from '../../src/sheets/pageBreaks'
+import { columnPoints, isScaled, pageScale } from '../../src/sheets/pageBreaks'
 import { absoluteAddress } from '../../shared/a1Notation'
 import { chartSizes } from '../../src/sheets/chartMarks'
 import { undrawnWidth } from '../../src/file/file-library/chartXml'
@@ -264,7 +264,7 @@ describe.each(documents.map((description) => [description.name, description] as 
       expect(page.orientation.toLowerCase()).toBe(setup.orientation)
       expect(page.paperSize.toLowerCase()).toBe(setup.paperSize)
       // Page breaks of its own are kept at a scale; otherwise the columns are fitted to one page.
-      const broken = (description.page.breaks ?? []).length > 0
+      const broken = isScaled(description.page)
       const scale = pageScale(description.page, description.widths)
       expect([page.scale, page.fitToWidth, page.fitToHeight]).toEqual(
         broken ? [scale, null, null] : [null, 1, null]
@@ -298,11 +298,11 @@ test('the names by which both are found again are the same', () => {
 })
 
 /** The sheets that follow the cells, and those whose cells are checked, are among those compared. */
-test('looks that follow the cells are on three sheets, checks of what is typed on three', () => {
+test('looks that follow the cells are on three sheets, checks of what is typed on four', () => {
   const having = (part: 'conditionalLooks' | 'rules') =>
     documents.filter((description) => (description[part] ?? []).length > 0).map(({ kind }) => kind)
   expect(having('conditionalLooks')).toEqual(['cut-plan', 'rules', 'rates'])
-  expect(having('rules')).toEqual(['estimate', 'rules', 'rates'])
+  expect(having('rules')).toEqual(['estimate', 'work-order', 'rules', 'rates'])
 })
 
 function upperColors(look: object): object {

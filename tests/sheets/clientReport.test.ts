@@ -168,7 +168,7 @@ describe('the client report', () => {
     const from = rowOf(sheet, 'What you decide')
     const to = linesOf(sheet).findIndex((line) => line.includes('Signature and date'))
     expect(said({ ...sheet, rows: sheet.rows.slice(from, to) })).toHaveLength(1)
-    expect(sheet.page.footer).toMatch(/\nDraft, no offer\./)
+    expect(sheet.page.footer).toMatch(/ {2}Draft, no offer\. .*decides\.$/)
     expect([said(own), own.page.footer.includes('Draft')]).toEqual([[], false])
     // What the preparer has to do is no business of the client's.
     expect(runningText(sheet)).not.toContain(inventedRatesNotice)

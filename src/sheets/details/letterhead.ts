@@ -91,10 +91,10 @@ export function paperOf({ paper }: Pick<JobDetails, 'paper'>, { system }: Pick<P
 
 /** A footer has at most 255 characters with its codes (from memory, as Excel takes it); an ampersand counts twice. */
 const mostInFooter = 255 - footerCodes.length
-const mostOf = { reference: 24, client: 36, site: 36 } as const
+const mostOf = { reference: 24, client: 36, site: 28 } as const
 
 /** Signs that a line of a portrait page holds at the size of footers, in the fallback font too (measured in LibreOffice). */
-const mostOnLine = 108
+const mostOnLine = 118
 
 const lengthInFooter = (text: string): number => text.replaceAll('&', '&&').length
 
