@@ -29,6 +29,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'empty-selection': null,
   'headers-only': null,
   'no-headers': null,
+  'no-trees-here': null,
   'no-measures': null,
   'missing-column': null,
   'several-areas': null,

@@ -32,6 +32,12 @@ const catalog = {
     remedy:
       'Give the first row headers such as Tree, Limb, Limb dia (in), Stem dia (in), Origin (ft), Tip (ft).'
   },
+  'no-trees-here': {
+    level: 'stop',
+    message: 'This is no inventory of trees: what stands at {cell} is {list}.',
+    remedy:
+      'Choose the sheet or the file with the trees; if these are trees, head the column of their ids “Tree”.'
+  },
   'no-measures': {
     level: 'stop',
     message: 'The words at {cell} may head measurements of trees, but hardly a number stands below them.',

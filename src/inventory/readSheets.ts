@@ -9,6 +9,7 @@ import { identifier, treesWithinLimbs } from './survey/identify'
 import type { Identified, IdentifiedRow } from './survey/identity'
 import { columnHeaded } from './survey/headerRows'
 import { joinedRows, type JoinedRows } from './survey/joins'
+import { otherList } from './survey/otherLists'
 import { oneSurvey } from './survey/sameSurvey'
 import { tellApart } from './survey/tellApart'
 import { leaveNoTrees } from './survey/noTrees'
@@ -163,9 +164,13 @@ function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
   if (first === undefined) return problem('empty-selection', '')
   const corner = tableAddress(first).split(':')[0] ?? ''
   const known = matches.flatMap(({ field }) => field ?? [])
+  const other = matches.some(({ confidence }) => confidence === 'chosen') ? null : otherList(first)
+  if (other !== null && tables.every((table) => otherList(table) !== null))
+    return problem('no-trees-here', corner, { list: other })
   if (
     known.length < 2 ||
-    !known.some((field) => field === 'tree' || field === 'diameter' || field === 'trunk')
+    (!known.some((field) => ['tree', 'diameter', 'trunk'].includes(field)) &&
+      !(known.includes('species') && known.includes('height')))
   )
     return problem('no-headers', corner)
   if (tables.every(({ rows }) => rows.length === 0) && parts.every(({ rows }) => rows.length === 0))

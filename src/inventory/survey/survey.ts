@@ -1,4 +1,5 @@
 import { isBlank } from '../../../shared/cells'
+import type { Field } from '../../../shared/columns'
 import type { Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
 import { arrangedTables } from '../arrange/arranged'
@@ -16,6 +17,7 @@ import type { Part, RowsOf } from './part'
 import type { SheetCells } from './sheetCells'
 import type { SheetTable } from './sheetTables'
 import type { SurveyTable } from './surveyTable'
+import { otherList } from './otherLists'
 import { haveNoMeasures, isSummary, kindOfTable } from './tableKind'
 import { tableParts } from './tableParts'
 import { tellOf } from './tellOf'
@@ -56,7 +58,10 @@ function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): Found {
   }
 }
 
-function ofInventory(found: SurveyTable[]): SurveyTable[] {
+function ofInventory(all: SurveyTable[]): SurveyTable[] {
+  const trees = all.filter((table) => otherList(table) === null)
+  // Where every table is another list, they are kept, so that they can be named.
+  const found = trees.length > 0 ? trees : all
   const measured = haveNoMeasures(found) ? [] : found.filter((table) => !haveNoMeasures([table]))
   // Where no table has measurements, they are kept, so that they can be named.
   if (measured.length === 0) return found
@@ -82,6 +87,12 @@ function hasIds(header: SheetTable['header']): boolean {
   return columnHeaded(header, 'tree') >= 0
 }
 
+/** Trunks and heights without a limb are those of trees, a tree in each row, though nothing names the trees. */
+function hasSizesOfTrees({ header }: Pick<SheetTable, 'header'>): boolean {
+  const has = (field: Field): boolean => columnHeaded(header, field) >= 0
+  return has('trunk') && has('height') && !(['limb', 'diameter', 'stem', 'origin', 'tip'] as const).some(has)
+}
+
 /** Where no table is found: the first row with anything in it, taken for headers, so that what is missing can be named. */
 function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): SurveyTable[] {
   for (const sheet of sheets) {
@@ -99,7 +110,7 @@ function firstRowAsTable(sheets: readonly SheetCells[], answerFor: AnswerFor): S
       end: sheet.rows.length,
       labeled: []
     }
-    return [withKind(table, kindOfTable(table) ?? 'both')]
+    return [withKind(table, kindOfTable(table) ?? (hasSizesOfTrees(table) ? 'trees' : 'both'))]
   }
   return []
 }

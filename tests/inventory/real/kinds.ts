@@ -6,6 +6,7 @@ export const kinds = {
   total: /total|\bsum\b|average|mean/i,
   note: /\bnotes?\b|remark|\btext\b/i,
   header: /header/i,
+  'no trees': /no inventory of trees/i,
   vacant: /vacant|no tree|empty|not a tree|planting site/i,
   stump: /stump|not a tree/i,
   removed: /removed|gone|not a tree|no tree/i,

@@ -8,5 +8,5 @@ Task,Unit,Price
 Prune small tree,each,45.00
 Haul brush,yard,30.00
 Stump grinding,inch,4.00`),
-  expected: { units: 'in-ft', columns: { '': '' }, trees: [], exit: 3, told: [['', 'header']] }
+  expected: { units: 'in-ft', columns: { '': '' }, trees: [], exit: 3, told: [['', 'no trees']] }
 }
