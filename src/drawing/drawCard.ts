@@ -6,6 +6,7 @@ import { cutMarks } from './drawCuts'
 import { crownShape, woodShapes } from './drawWood'
 import { groundLine, heightScale } from './labels/drawGuides'
 import { labelShapes } from './labels/drawLabels'
+import { drawableId } from './labels/letters'
 import type { Obstacles } from './labels/placeBoxes'
 import { onPaper } from './paper'
 import { livePoints, sceneOf } from './scene'
@@ -58,7 +59,7 @@ export function drawCard(
       groundLine(scale, plot),
       ...woodShapes(scene, scale, 'before'),
       ...cutMarks(scene, scale, obstacles),
-      ...labelShapes(scene, scale, 'before', obstacles)
+      ...labelShapes(scene, scale, 'before', obstacles, (limb) => drawableId(plan, limb))
     ]
   }
 }

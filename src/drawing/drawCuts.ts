@@ -10,19 +10,27 @@ interface Mark {
   limb: SceneLimb
   number: number
   station: Station
+  /** A raising takes off hanging branches here and there: its number has no bar. */
+  barred: boolean
 }
+
+/** Where on a limb the number of a raising stands. */
+const raisedAt = 0.45
 
 function marksOf(scene: Scene, scale: Scale): Mark[] {
   return scene.limbs.flatMap((limb) => {
-    const { cut } = limb.form.present
-    if (cut === null) return []
-    return [
-      { limb, number: cut.number, station: stationAt(scale, limb.form, markParameter(limb, scene, scale)) }
-    ]
+    const { cut, raised } = limb.form.present
+    return [cut, raised].flatMap((each): Mark[] => {
+      if (each === null) return []
+      const barred = each.cut.kind !== 'raise'
+      const at = barred ? markParameter(limb, scene, scale) : raisedAt
+      return [{ limb, number: each.number, station: stationAt(scale, limb.form, at), barred }]
+    })
   })
 }
 
-function bar({ limb, station }: Mark): Shape[] {
+function bar({ limb, station, barred }: Mark): Shape[] {
+  if (!barred) return []
   const reach = station.half + 4.5
   const ends = { from: beside(station, -reach), to: beside(station, reach) }
   const id = limb.form.present.limb.id

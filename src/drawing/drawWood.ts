@@ -1,6 +1,6 @@
 import { outline, stations, ticksAcross, trunkOutline } from './form/outline'
 import { onPaper, type Scale } from './paper'
-import { crownOutline, smoothLoop } from './form/crownOutline'
+import { crownOutline, leafyLoop } from './form/crownOutline'
 import { cutAt, type Scene, type SceneLimb } from './scene'
 import type { Depicts, Shape, Step } from './shapes'
 import type { Taper } from './form/taper'
@@ -52,7 +52,7 @@ function limbShapes(scale: Scale, limb: SceneLimb, when: When): Shape[] {
 
 /** The sketched outline of the crown. */
 export function crownShape(scene: Scene, scale: Scale, when: When): Shape {
-  const steps: Step[] = smoothLoop(crownOutline(scene, when).map((point) => onPaper(scale, point)))
+  const steps: Step[] = leafyLoop(crownOutline(scene, when).map((point) => onPaper(scale, point)))
   return { kind: 'path', steps, look: 'crown', depicts: { part: 'crown' } }
 }
 

@@ -29,12 +29,10 @@ export const drawnLooks = {
   blank: { fill: 'paper' },
   crown: {
     fill: 'leader',
-    fillOpacity: 0.09,
+    fillOpacity: 0.11,
     stroke: 'leader',
-    strokeOpacity: 0.85,
-    width: 0.9,
-    dash: [1, 3],
-    cap: 'round'
+    strokeOpacity: 0.6,
+    width: 0.8
   },
   crownBase: { stroke: 'ink', strokeOpacity: 0.8, width: 0.9, dash: [6, 3] },
   clearance: { stroke: 'cut', width: 1, dash: [8, 2.5, 1.5, 2.5] },

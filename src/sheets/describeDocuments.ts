@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../shared/units'
 import type { ChosenOffer } from '../price/offers'
 import { noDetails, type JobDetails } from '../details/detailsBook'
 import { describeClientReport } from './client-report/clientReport'
+import { tellingIfOlder } from './client-report/olderNotice'
 import { describeCutPlan } from './cut-plan/cutPlan'
 import { planDocuments, type NeedsOf, type PlanDocument, type UsersDocument } from './documentBook'
 import { describeEstimateSheets } from './estimate/estimateSheet'
@@ -34,8 +35,10 @@ const describe: {
 } = {
   'cut-plan': ({ plan, details }) => describeCutPlan(plan, details),
   estimate: ({ plan, offer, details }) => describeEstimateSheets(offer, plan, details),
-  'client-report': ({ plan, offer, details }) =>
-    describeClientReport(plan, offer, details, { drawings: true }),
+  'client-report': ({ plan, offer, details, together }) => {
+    const report = describeClientReport(plan, offer, details, { drawings: true })
+    return together.has('estimate') ? tellingIfOlder(report, offer) : report
+  },
   'work-order': ({ plan, offer, details, together }) =>
     describeWorkOrder(plan, offer, { details, withEstimate: together.has('estimate') }),
   'round-sheet': ({ plan, offer, details }) => describeRoundSheet(plan, offer, { details }),

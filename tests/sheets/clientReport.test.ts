@@ -8,6 +8,9 @@ import { describeClientReport } from '../../src/sheets/client-report/clientRepor
 import { ratioCourse } from '../../src/drawing/charts/ratioCourse'
 import { sampleInventory } from '../../src/file/sampleInventory'
 import { metricRows, planOf, samplePlan, withClosedWindow } from './samplePlan'
+import { describeDocuments } from '../../src/sheets/describeDocuments'
+import { withFreeNames } from '../../src/sheets/namedCells'
+import { isFormula } from '../../src/sheets/sheet'
 import { formatAt, hasFormula, linesOf, promises, runningText } from './sheetTexts'
 
 const plan = samplePlan()
@@ -316,5 +319,27 @@ describe('a closed window', () => {
     expect(at[0]).toBeLessThan(row('Tree by tree'))
     expect(at[1]).toBeGreaterThan(row('The season of the work'))
     expect(linesOf(sheet).some((line) => line.includes('have not been looked up yet'))).toBe(true)
+  })
+})
+
+describe('a report written with its Estimate', () => {
+  const offer = wholeProgram(estimate)
+  const sheets = describeDocuments(['estimate', 'client-report'], plan, offer, cover)
+  const report = sheets.find(({ kind }) => kind === 'client-report')!
+
+  test('says at its head that it is older once the price changes there, and nothing else of it is a formula', () => {
+    const formulas = report.rows.flat().filter(isFormula)
+    expect(formulas).toHaveLength(1)
+    expect(report.rows[0]).toContain(formulas[0])
+    expect(formulas[0]!.formula).toContain(`Offer_total-${offer.total.toFixed(2)}`)
+    expect(formulas[0]!.formula).toContain('older than the Estimate')
+    expect(formulas[0]!.value).not.toContain('older')
+  })
+
+  test('looks at the Estimate that it was written with, where the workbook has another one', () => {
+    const named = withFreeNames(sheets, new Set(['offer_total']))
+    const { formula } = named.at(-1)!.rows.flat().find(isFormula)!
+    expect(formula).toContain('Offer_total_2-')
+    expect(named.flatMap(({ names = [] }) => names.map(({ name }) => name))).toContain('Offer_total_2')
   })
 })

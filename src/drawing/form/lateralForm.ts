@@ -1,6 +1,13 @@
-import { pointAt } from './curve'
+import type { Point } from '../shapes'
+import { directionAt, pointAt } from './curve'
 import { cutParameter, type LimbForm } from './limbForm'
 import type { Taper } from './taper'
+
+/** Across a lateral grows as far as its limb would on that rise, and a fifth of the rise more (house rule, for the drawing only). */
+function outward(along: Point, side: 1 | -1, rise: number): number {
+  const slope = Math.max(-0.8, Math.min(0.8, along.x / Math.max(0.3, along.y)))
+  return (0.7 * slope + 0.2 * side) * rise
+}
 
 /**
  * The lateral that becomes the tip when a limb is reduced: from the cut, outward and up to the tip height of the plan.
@@ -15,13 +22,17 @@ export function lateralForm(form: LimbForm): Taper | null {
   const taken = tip - from.y
   const rise = top - from.y
   const kept = Math.abs(taken) > 1e-6 ? rise / taken : 1 / 3
-  const across =
-    form.side * (form.byHeight ? 0.6 * Math.max(rise, 0) : Math.abs(form.curve[3].x - from.x) * kept)
+  const along = directionAt(form.curve, cutParameter(form, cut.share, cut.cutHeight))
+  const across = form.byHeight
+    ? outward(along, form.side, Math.max(rise, 0))
+    : form.side * Math.abs(form.curve[3].x - from.x) * kept
+  const handle = 0.35 * Math.hypot(across, rise)
   return {
+    // It leaves in the direction of the limb and turns a little out and up, as a side branch that takes over does.
     curve: [
       from,
-      { x: from.x + 0.55 * across, y: from.y + 0.2 * rise },
-      { x: from.x + 0.92 * across, y: from.y + 0.55 * rise },
+      { x: from.x + along.x * handle, y: from.y + along.y * handle },
+      { x: from.x + across * 0.88, y: from.y + rise * 0.62 },
       { x: from.x + across, y: top }
     ],
     diameter: (cut.work.section * Math.max(0, Math.min(1, kept))) / 1000,

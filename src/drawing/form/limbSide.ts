@@ -17,9 +17,9 @@ const leastShown = 0.45
 /** Of a limb whose bearing is not known. */
 export const unknownShown = 0.8
 
-/** Within 30° of the line of sight a limb may be drawn on either side, where there is more room. */
+/** Exactly in the line of sight, within half a degree, a limb may be drawn on either side, where there is more room. */
 export function isFree(bearing: number | null): boolean {
-  return bearing === null || Math.abs(Math.sin((bearing * Math.PI) / 180)) < 0.5
+  return bearing === null || Math.abs(Math.sin((bearing * Math.PI) / 180)) < 0.009
 }
 
 /** How much of a rise is already taken on one side. */
@@ -35,7 +35,7 @@ function crowding(
   return drawn.reduce((sum, form) => sum + (form.side === side ? shared(form.present) : 0), leader)
 }
 
-/** To the right for a limb toward the east, to the left toward the west; else where there is more room. */
+/** Looking north: to the right for a limb toward the east, to the left toward the west; else where there is more room. */
 export function sideOf(present: PresentLimb, drawn: readonly Standing[], lean: number): Side {
   const { bearing } = present.limb
   const roomier = crowding(1, present, drawn, lean) > crowding(-1, present, drawn, lean) ? -1 : 1

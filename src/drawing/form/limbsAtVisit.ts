@@ -17,7 +17,10 @@ export interface PresentLimb {
   /** Share of the surveyed rise that earlier cuts left. */
   left: number
   aspectRatio: number | null
+  /** What shortens it or takes it off; a raising where nothing else is done. */
   cut: NumberedCut | null
+  /** A raising beside another cut. */
+  raised: NumberedCut | null
   /** Comes off with its parent, without a cut of its own. */
   goes: boolean
 }
@@ -59,7 +62,11 @@ function ratioOf(plan: TreePlan, limb: Limb, visit: Visit | undefined): number |
 /** The limbs on a tree when a visit begins, the leader left out; without a visit, as they were surveyed. */
 export function limbsAtVisit(plan: TreePlan, visit: Visit | null): LimbsAtVisit {
   const past = pastOf(plan, visit)
-  const cuts = new Map((visit === null ? [] : numberedCuts(visit)).map((each) => [each.cut.limb, each]))
+  const numbered = visit === null ? [] : numberedCuts(visit)
+  const raises = new Map(
+    numbered.flatMap((each) => (each.cut.kind === 'raise' ? [[each.cut.limb, each]] : []))
+  )
+  const cuts = new Map(numbered.flatMap((each) => (each.cut.kind === 'raise' ? [] : [[each.cut.limb, each]])))
   const found: LimbsAtVisit = { present: [], notDrawn: [] }
   for (const limb of plan.tree.limbs) {
     if (limb === plan.leader.limb || past.gone.has(limb)) continue
@@ -69,7 +76,8 @@ export function limbsAtVisit(plan: TreePlan, visit: Visit | null): LimbsAtVisit 
       continue
     }
     const now = past.tips.get(limb) ?? tip
-    const cut = cuts.get(limb) ?? null
+    const raise = raises.get(limb) ?? null
+    const cut = cuts.get(limb) ?? raise
     const decided = visit?.limbs.find((each) => each.limb === limb)?.decision
     found.present.push({
       limb,
@@ -78,6 +86,7 @@ export function limbsAtVisit(plan: TreePlan, visit: Visit | null): LimbsAtVisit 
       left: tip === origin ? 1 : Math.min(1, Math.max(0.1, (now - origin) / (tip - origin))),
       aspectRatio: ratioOf(plan, limb, visit ?? plan.visits[0]),
       cut,
+      raised: cut === raise ? null : raise,
       goes: cut === null && decided === 'remove'
     })
   }

@@ -9,7 +9,8 @@ function viewWords(scene: Scene): string {
   if (forms.length === 0) return ''
   if (unknown.length === forms.length)
     return 'No bearing is known: limbs stand left or right where there is room.'
-  const turned = 'Seen from the south; limbs that point this way or away are turned aside.'
+  const turned =
+    'Looking north: west is left, east is right. Limbs toward you or away are drawn to their side.'
   if (unknown.length === 0) return turned
   return `${turned} Bearing not known: ${unknown.map(({ present }) => present.limb.id).join(', ')}.`
 }

@@ -18,7 +18,7 @@ function limbsOf(cuts: readonly Cut[], kind = ''): string {
   return `${kind}${namedLimbs(cuts.map(({ limb }) => limb))}`
 }
 
-const verbs = { reduce: 'Shorten', remove: 'Remove', raise: 'Raise' } as const
+const verbs = { reduce: 'Shorten', remove: 'Remove', raise: 'Take the hanging branches off' } as const
 
 const kinds = ['reduce', 'remove', 'raise'] as const
 
@@ -30,9 +30,7 @@ function endOf(purpose: Exclude<Purpose, 'dead'>, one: boolean, clearance: strin
   switch (purpose) {
     case 'leader':
       if (grown)
-        return 'at the far end only, as they are thick beside their stem'
-          .replace('they are', one ? 'it is' : 'they are')
-          .replace('their', one ? 'its' : 'their')
+        return `at the far end only, as ${one ? 'it is thick beside its' : 'they are thick beside their'} stem`
       return `that ${one ? 'competes' : 'compete'} with the leader (the main stem)`
     case 'clearance':
       return `over the space to be kept clear${clearance}`
