@@ -80,7 +80,7 @@ function addLater(draft: PrintedDraft, { forecast, currency, minorDigits }: Chos
   })
   const all = forecast.by.length > 1 ? `, in all about ${range(forecast)}` : ''
   draft.prose(
-    `Later, not in this price: ${years.join('; ')}${all}, with tax. A forecast at today’s rates: the trees are measured again and each visit is offered then.`
+    `Later, not in this price: ${years.join('; ')}${all}, with tax. A forecast: the trees are measured again and each visit is offered then.`
   )
 }
 
@@ -102,7 +102,7 @@ function addBudgetFigures(draft: PrintedDraft, { budgetFigures, currency, minorD
   if (budgetFigures.length === 0) return
   const figures = budgetFigures.map(({ tree, price }) => `${tree} about ${showMoney(price, minorDigits)}`)
   draft.prose(
-    `Not measured yet, so not offered and in no sum: ${firstOf(figures, mostNamed)} ${currency} before tax, a budget figure judged by the trunk alone.`
+    `Not measured yet, in no sum: ${firstOf(figures, mostNamed)} ${currency} before tax, a budget figure by the trunk alone.`
   )
 }
 

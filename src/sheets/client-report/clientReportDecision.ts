@@ -38,9 +38,9 @@ function choices(offer: ChosenOffer, firstYear: string): string[] {
 function otherChoice({ rates, currency, minorDigits }: ChosenOffer): string {
   const least = new Money(rates.minimumPerTrip)
   const charge = least.greaterThan(0)
-    ? ` A trip is charged at ${showMoney(least, minorDigits)} ${currency} before tax at least.`
+    ? ` (${showMoney(least, minorDigits)} ${currency} before tax at least)`
     : ''
-  return `Other trees or fewer: they are priced again, as these prices share one trip.${charge}`
+  return `Other trees or fewer: they are priced again, as these share one trip${charge}.`
 }
 
 function addSignatures(draft: PrintedDraft, preparedBy: string): void {
