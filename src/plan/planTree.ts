@@ -2,7 +2,7 @@ import { visitInterval, type Rules } from '../../shared/rules'
 import { ceilingPercent, percent } from '../../shared/words/percent'
 import { liveCrownRatio } from '../formulas/crown'
 import { allowedRemoval } from '../formulas/removal'
-import type { Limb, Tree } from '../inventory/inventory'
+import type { Limb } from '../inventory/inventory'
 import { isOut, treeProblem, type Findings, type Refusal, type SurveyedTree } from './checkTree'
 import type { LeaderChoice, TreePlan, Visit } from './plan'
 import { planVisits, type VisitsWanted } from './planVisits'
@@ -25,7 +25,7 @@ export function* planTree(surveyed: SurveyedTree, wanted: VisitsWanted): InTurns
   const unjudged = unjudgedTree(known, rules)
   const { tree } = surveyed
   if (known.form === 'palm') return palm(surveyed, { ...unjudged, notJudged: tree.limbs })
-  if (tree.unplannable !== null) return asked(tree, tree.unplannable, unjudged)
+  if (tree.unplannable !== null) return asked(surveyed, tree.unplannable, unjudged, rules)
   const assumed = basicsProblems(surveyed, known, rules)
   if (tree.limbs.length === 0) {
     const { plan, problems, refused } = planWithoutLimbs(surveyed, unjudged, rules)
@@ -73,15 +73,16 @@ function isStem(limb: Limb, grown: PreparedTree['limbs']): boolean {
   return false
 }
 
-/** Life stage or form is not known: nothing is planned on a guess, and all rows wait for the answer. */
-function asked(tree: Tree, reason: string, unjudged: TreePlan): PlannedTree {
-  const rows = tree.limbs.filter((limb) => limb.unplannable === null)
-  const refused = tree.limbs.length === 0 ? [null] : rows
-  return {
-    plan: { ...unjudged, allowedRemoval: 0, allowedBasis: 'not known', notJudged: tree.limbs },
-    problems: [],
-    refused: refused.map((limb) => ({ limb, reason }))
-  }
+/**
+ * Life stage or form is not known: nothing is planned on a guess, and all limbs wait for the answer. A tree without limbs has
+ * what its trunk alone gives.
+ */
+function asked(surveyed: SurveyedTree, reason: string, unjudged: TreePlan, rules: Rules): PlannedTree {
+  const { limbs } = surveyed.tree
+  const plan = { ...unjudged, allowedRemoval: 0, allowedBasis: 'not known', notJudged: limbs }
+  if (limbs.length === 0) return planWithoutLimbs(surveyed, plan, rules)
+  const rows = limbs.filter((limb) => limb.unplannable === null)
+  return { plan, problems: [], refused: rows.map((limb) => ({ limb, reason })) }
 }
 
 /** A palm is refused with a sentence, all of its rows with it. */

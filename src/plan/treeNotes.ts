@@ -37,12 +37,12 @@ export function treeNotes(
   return notes
 }
 
-/** A tree that has nothing to spare, unless its vigor says so already. */
+/** A tree that has nothing to spare, unless its vigor says so already, or its life stage is asked. */
 export function allowanceNotes(
   surveyed: SurveyedTree,
   plan: Pick<TreePlan, 'allowedRemoval' | 'allowedBasis' | 'vigor'>
 ): Problem[] {
-  if (isOver(plan.allowedRemoval, 0) || plan.vigor === 'poor') return []
+  if (isOver(plan.allowedRemoval, 0) || plan.vigor === 'poor' || surveyed.tree.unplannable !== null) return []
   const facts = { value: plan.allowedBasis }
   return [treeProblem(surveyed, 'nothing-allowed', surveyed.tree.row, 'removed', facts)]
 }

@@ -46,10 +46,12 @@ function crownOf(
 
 /** What is known of a tree without its limbs: "allowance, crown ratio and a time budget are given". */
 function givenOf({ tree, liveCrownRatio: ratio, allowedRemoval }: TreePlan): string {
+  const isAsked = tree.unplannable !== null
   const given = [
-    'allowance',
+    ...(isAsked ? [] : ['allowance']),
     ...(ratio === null ? [] : ['crown ratio']),
-    ...(tree.trunk === null || atMost(allowedRemoval, 0) ? [] : ['a time budget'])
+    ...(tree.trunk === null || (atMost(allowedRemoval, 0) && !isAsked) ? [] : ['a time budget'])
   ]
+  if (given.length === 0) return 'nothing is given'
   return `${listed(given)} ${given.length === 1 ? 'is' : 'are'} given`
 }

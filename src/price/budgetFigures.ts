@@ -38,8 +38,9 @@ export function effortByTrunk(inches: number, { tree }: Pick<TreePlan, 'tree'>, 
 }
 
 function figureOf(plan: TreePlan, year: number, rates: Rates): BudgetFigure[] {
-  const { trunk, id, limbs } = plan.tree
-  if (limbs.length > 0 || trunk === null || atMost(plan.allowedRemoval, 0)) return []
+  const { trunk, id, limbs, unplannable } = plan.tree
+  if (limbs.length > 0 || trunk === null) return []
+  if (atMost(plan.allowedRemoval, 0) && unplannable === null) return []
   const inches = trunk / 25.4
   const effort = effortByTrunk(inches, plan, rates)
   const { crew, disposal } = ownCosts(effort, rates)

@@ -55,7 +55,7 @@ const fixtures: Record<string, Fixture> = {
   'height-not-a-number': notPlanned('D5'),
   'height-zero': notPlanned('D5'),
   'leader-twice': planned('J6'),
-  'life-stage-unknown': planned('F5'),
+  'life-stage-unknown': notPlanned('F5'),
   'limb-diameter-about': planned('K6'),
   'limb-diameter-error': planned('K6'),
   'limb-diameter-infinity': planned('K6'),

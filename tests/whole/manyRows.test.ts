@@ -116,7 +116,7 @@ test('a missing column is one problem, and the limbs that wait stand beneath it'
 test('each fault of a row is told once a column, with how many, where and what it reads', () => {
   const told = sentences(planned('four faults in a row'))
   expect(told).toContain(
-    '500 cells of “Life stage” could not be read: trees!D2, D4, D6 and 497 more in D2:D1000. They read “zz”, which is not one of planting, young, medium, mature or old; in each case it counts as not given.'
+    '500 cells of “Access” could not be read: trees!D2, D4, D6 and 497 more in D2:D1000. They read “zz”, which is not one of open, fenced or no machine; in each case it counts as not given.'
   )
   expect(told).toContain(
     '250 cells of “Limb diameter” are blank: trees!G4, G8, G12 and 247 more in G4:G1000. The limbs in those rows cannot be planned without a value. 250 limbs wait for them: rows 4, 8, 12 and 247 more up to row 1000.'
@@ -131,24 +131,25 @@ test('units in the cells are told once a column, and those limbs are planned', (
   expect(plan.unplanned).toEqual([])
 })
 
-test.each(['a list of a street', 'trunks alone'] as const)(
-  '%s: without limbs, priced and told in one line',
-  (name) => {
-    const plan = planned(name)
-    expect(plan.unplanned).toEqual([])
-    expect(planJson(plan, wholeProgram(estimatePlan(plan))).summary).toEqual({
-      trees: 1000,
-      limbs: 0,
-      cuts: 0,
-      treesWithoutLimbs: 1000,
-      treesNotPlanned: 0
-    })
-    expect(sentences(plan)).toContain(
-      '1,000 trees have no limbs listed (trees!A2:A1001); allowance and a time budget are given, but no cuts.'
-    )
-    expect(sentences(plan).join(' ')).not.toMatch(/cannot be (judged|planned)/)
-  }
-)
+test.each([
+  // Its life stages are words nobody knows, so that no allowance is known.
+  ['a list of a street', 'a time budget is given'],
+  ['trunks alone', 'allowance and a time budget are given']
+] as const)('%s: without limbs, priced and told in one line', (name, given) => {
+  const plan = planned(name)
+  expect(plan.unplanned).toEqual([])
+  expect(planJson(plan, wholeProgram(estimatePlan(plan))).summary).toEqual({
+    trees: 1000,
+    limbs: 0,
+    cuts: 0,
+    treesWithoutLimbs: 1000,
+    treesNotPlanned: 0
+  })
+  expect(sentences(plan)).toContain(
+    `1,000 trees have no limbs listed (trees!A2:A1001); ${given}, but no cuts.`
+  )
+  expect(sentences(plan).join(' ')).not.toMatch(/cannot be (judged|planned)/)
+})
 
 test('a tree without limbs of which nothing is known is listed, once for all of them', () => {
   const plan = planOf(

@@ -248,10 +248,13 @@ describe('a life stage, form or role that is a word nobody knows', () => {
     expect(textOf(file.sheet('Work order'))).toContain('2 of 3 limbs not judged: leave limbs B and C')
   })
 
-  test('holds up a tree without limbs too, which gets no budget figure', async () => {
+  test('leaves a tree without limbs what its trunk gives, and no allowance', async () => {
     const { code, printed } = await madeText('bare', [rows[0]!, ['B1', 9, 33, 7, 'adolescent', 'good']])
-    expect(code).toBe(3)
-    expect(printed.unplanned.map(({ tree, row }) => [tree, row])).toEqual([['B1', 2]])
-    expect(printed.estimate.budgetFigures).toEqual([])
+    expect(code).toBe(0)
+    expect(printed.unplanned).toEqual([])
+    expect(printed.estimate.budgetFigures).toHaveLength(1)
+    expect(printed.problems.find(({ code: each }) => each === 'no-limbs')?.message).toContain(
+      'crown ratio and a time budget are given'
+    )
   })
 })
