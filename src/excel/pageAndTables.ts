@@ -23,7 +23,9 @@ export function setUpPage(
   layout.bottomMargin = below
   if (page.centered === true) layout.centerHorizontally = true
   if (hidden !== true)
-    layout.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, page.columns ?? widths.length))
+    layout.setPrintArea(
+      sheet.getRangeByIndexes(0, 0, page.rows ?? rows.length, page.columns ?? widths.length)
+    )
   const { left, right } = footerParts(page.footer)
   layout.headersFooters.defaultForAllPages.leftFooter = left
   layout.headersFooters.defaultForAllPages.rightFooter = right

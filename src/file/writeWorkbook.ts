@@ -60,7 +60,7 @@ function pageOf({ page, rows, widths, hidden }: SheetDescription): FilePage {
     // LibreOffice prints a hidden sheet that has a print area, and none without one beside sheets that have.
     ...(hidden === true
       ? {}
-      : { printArea: absoluteArea({ row: 0, column: 0, rows: rows.length, columns }) }),
+      : { printArea: absoluteArea({ row: 0, column: 0, rows: page.rows ?? rows.length, columns }) }),
     ...(titleRow === null ? {} : { titleRows: `${String(titleRow + 1)}:${String(titleRow + 1)}` }),
     ...(isScaled(page) ? { scale: pageScale(page, widths) } : { fit: { width: 1, height: 0 } })
   }

@@ -43,6 +43,8 @@ export const cutColumns = {
   visit: { header: 'Visit', kind: 'count', of: ({ visit }) => visit.visit },
   year: { header: 'Year', kind: 'count', of: ({ visit }) => visit.year },
   limb: { header: 'Limb', kind: 'name', of: ({ cut }) => cut.limb.id },
+  /** As in the drawing and on the work order. */
+  number: { header: 'Cut', kind: 'count', of: ({ visit, cut }) => visit.cuts.indexOf(cut) + 1 },
   instruction: { header: 'What to do', kind: 'text', of: ({ cut }) => whatToDo(cut) },
   must: { header: 'Must', kind: 'text', of: ({ cut }) => mustWords(cut) },
   cut: {

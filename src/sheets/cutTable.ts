@@ -22,35 +22,42 @@ function columnsOfCuts(layout: CutLayout, system: UnitSystem): Column<CutRow>[] 
   })
 }
 
-/** The table of the cut plan, from the left. */
+/**
+ * The table of the cut plan, from the left: what is done, which is printed, then how it came about, for the screen. Each
+ * column is as wide as the longest word of its header.
+ */
 const layout = [
-  ['tree', 16],
-  ['about', 22],
-  ['visit', 6],
+  ['tree', 11],
+  ['about', 13],
+  ['visit', 6.5],
   ['year', 6],
   ['limb', 8],
-  ['instruction', 34],
+  ['number', 5],
+  ['instruction', 22.5],
   ['must', 8],
-  ['diameter', 10],
-  ['lateral', 10],
-  ['height', 10],
-  ['tip', 9],
-  ['dose', 9],
-  ['visitDose', 9],
-  ['allowed', 9],
+  ['height', 8],
+  ['diameter', 9.5],
+  ['lateral', 9],
+  ['tip', 8],
+  ['dose', 9.5],
+  ['visitDose', 9.5],
+  ['allowed', 9.5],
   ['ratio', 10],
   ['nextRatio', 11],
-  ['priority', 8],
-  ['urgency', 9],
+  ['priority', 9],
+  ['urgency', 9.5],
   ['nextPriority', 10],
   ['large', 16],
-  ['why', 48]
+  ['why', 90]
 ] as const satisfies CutLayout
 
 type PlacedColumn = (typeof layout)[number][0]
 
 /** Width of each column in characters. */
 export const cutWidths: number[] = layout.map(([, width]) => width)
+
+/** Columns that are printed, in type that can be read. */
+export const printedCutColumns = layout.findIndex(([name]) => name === 'visitDose')
 
 /** Where a column stands in the table of the cut plan, from 0. */
 export function cutColumnAt(name: PlacedColumn): number {

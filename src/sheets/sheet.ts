@@ -133,6 +133,8 @@ export interface PageSetup {
   footer: string
   /** Columns that are printed, from the left; all of them unless given. */
   columns?: number
+  /** Rows that are printed, from the top; all of them unless given. */
+  rows?: number
   /** Narrow where many rows have to go on few pages. */
   margins?: 'usual' | 'narrow'
   /** Also with breaks of its own: a program that sets the columns wider shrinks the page and does not print it in halves. */

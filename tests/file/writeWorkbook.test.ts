@@ -5,7 +5,6 @@ import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import { describeEstimate } from '../../src/sheets/estimate/estimateSheet'
 import type { SheetDescription } from '../../src/sheets/sheet'
 import { estimatePlan } from '../../src/price/estimatePlan'
-import { pageScale } from '../../src/sheets/pageBreaks'
 import { fileWidth, writeWorkbook } from '../../src/file/writeWorkbook'
 import { metricRows, planOf, samplePlan } from '../sheets/samplePlan'
 
@@ -70,8 +69,8 @@ describe('a workbook of our documents', () => {
     expect(sheet.columns!.map(({ width }) => width)).toEqual(cutPlan.widths.map(fileWidth))
     expect(sheet.pageSetup).toMatchObject({
       orientation: 'landscape',
-      scale: pageScale(cutPlan.page, cutPlan.widths),
-      margins: { left: 0.5, right: 0.5, top: 0.75, bottom: 0.75 }
+      fitToWidth: 1,
+      margins: { left: 28 / 72, right: 28 / 72, top: 30 / 72, bottom: 43 / 72 }
     })
     expect(sheet.freezePane).toMatchObject({ columns: 1 })
     expect(sheet.headerFooter!.oddFooter).toContain('Not a tree risk assessment')

@@ -1,6 +1,8 @@
 import { byUrgency } from '../../src/plan/plan'
 import { planByRules } from '../../src/plan/rules/planByRules'
 import { planInventory } from '../../src/plan/planInventory'
+import { numberedCuts } from '../../src/drawing/form/limbsAtVisit'
+import { printedPoints } from '../../src/sheets/printedLines'
 import { cautions } from '../../src/sheets/cautions'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
 import type { Content, SheetDescription } from '../../src/sheets/sheet'
@@ -30,12 +32,56 @@ function formatAt(description: SheetDescription, row: number, index: number) {
 }
 
 describe('the cut plan as a sheet', () => {
-  test('begins with its title, the day as a date serial, and every caution before the first cut', () => {
+  test('begins with its title and the day as a date serial; every caution stands on it, the first ones above', () => {
     expect(sheet.rows[0]![0]).toBe('Cut plan')
     // 2026-03-02 is day 46083 (from memory: 2026-01-01 is 46023).
     expect(sheet.rows.find(([label]) => label === 'Made for')![1]).toEqual({ date: 46083 })
-    const above = sheet.rows.slice(0, table.row).flat()
-    for (const caution of cautions) expect(above).toContain(caution)
+    const above = sheet.rows.slice(0, table.row).flat().join(' ')
+    for (const caution of cautions.slice(0, 2)) expect(above).toContain(caution)
+    for (const caution of cautions) expect(texts(sheet)).toContain(caution)
+  })
+
+  test('has its table on the first screen, 28 rows of the usual height', () => {
+    const points = (to: number) =>
+      Array.from({ length: to }, (_none, at) => at).reduce(
+        (sum, at) =>
+          sum + (sheet.heights.find(({ row, rows }) => at >= row && at < row + rows)?.points ?? 15),
+        0
+      )
+    expect(points(table.row + 4)).toBeLessThan(28 * 15)
+    expect(table.row).toBeLessThan(12)
+  })
+
+  test('numbers each cut as its drawing does', () => {
+    const expected = byUrgency(plan).flatMap(({ visits }) =>
+      visits.flatMap((visit) => numberedCuts(visit).map(({ number }) => number))
+    )
+    expect(body.map((row) => row[column('Cut')])).toEqual(expected)
+  })
+
+  test('prints the table of cuts only, no header over another table, and no type under 8 points in either font', () => {
+    const { rows, columns, titleRow } = sheet.page
+    expect(titleRow).toBe(table.row)
+    expect(rows).toBe(table.row + table.rows)
+    expect(headers.slice(0, columns).at(-1)).toBe('Foliage removed')
+    // 0.636 em of 11 points where the font is not there, and 5 pixels a column.
+    const points = sheet.widths.slice(0, columns).reduce((sum, width) => sum + width * 0.636 * 11 + 3.75, 0)
+    const scale = (792 - 56) / points
+    for (let row = 0; row < rows!; row++)
+      sheet.rows[row]!.slice(0, columns).forEach((cell, at) => {
+        if (cell === null) return
+        expect([row, at, Number(formatAt(sheet, row, at).size ?? 11) * scale >= 8]).toEqual([row, at, true])
+      })
+  })
+
+  test('breaks no header inside a word', () => {
+    headers.forEach((header, at) => {
+      for (const word of header.split(' '))
+        expect([word, printedPoints(word, 10, true) <= (sheet.widths[at]! * 7 - 2) * 0.75]).toEqual([
+          word,
+          true
+        ])
+    })
   })
 
   test('has one row for each planned cut, trees by urgency, then visit, then the order of the plan', () => {
@@ -157,7 +203,7 @@ describe('the cut plan as a sheet', () => {
     const planned = planInventory(plan.inventory, { date: plan.date, ...planByRules(null) })
     const { rows: seasoned } = describeCutPlan(planned)
     const season = seasoned.findIndex((row) => row[0] === 'Season of the work')
-    const trees = seasoned.slice(season + 2, season + 5).map((row) => row[1])
+    const trees = seasoned.slice(season + 2, season + 7).map((row) => row[1])
     expect(trees.join(' ').trim()).toContain('Trees T01, T02, T03, T04, T05, T06 and 7 more')
   })
 

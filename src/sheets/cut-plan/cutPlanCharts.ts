@@ -59,12 +59,12 @@ function figuresOf(plan: TreePlan, rules: Rules): Figures {
 const columns = {
   tree: { at: 0, header: 'Tree', format: { bold: true } },
   limb: { at: 1, header: 'Limb with the highest priority' },
-  about: { at: 4, header: 'Forecast' },
-  dose: { at: 6, header: 'Foliage removed at the next visit', format: cellFormats.share },
-  allowed: { at: 7, header: 'Allowed removal', format: cellFormats.share },
-  now: { at: 8, header: 'Aspect ratio now', format: cellFormats.hundredth },
-  planned: { at: 9, header: 'Ratio as planned', format: cellFormats.hundredth },
-  alone: { at: 10, header: 'Ratio left alone', format: cellFormats.hundredth }
+  about: { at: 6, header: 'Forecast' },
+  dose: { at: 8, header: 'Foliage removed at the next visit', format: cellFormats.share },
+  allowed: { at: 9, header: 'Allowed removal', format: cellFormats.share },
+  now: { at: 10, header: 'Aspect ratio now', format: cellFormats.hundredth },
+  planned: { at: 11, header: 'Ratio as planned', format: cellFormats.hundredth },
+  alone: { at: 12, header: 'Ratio left alone', format: cellFormats.hundredth }
 } as const satisfies Record<keyof Figures, { at: number; header: string; format?: Format }>
 
 const keys = Object.keys(columns) as (keyof Figures)[]

@@ -25,7 +25,7 @@ import { fits } from '../wrapping'
 /** A sentence starts in the one column and its remedy in the other; both run to the right over empty cells. */
 const sentenceColumn = 2
 const sentenceWidth = 114
-const remedyColumn = 10
+const remedyColumn = 13
 const remedyWidth = 120
 const beforeRemedy = Array<null>(remedyColumn - sentenceColumn - 1).fill(null)
 

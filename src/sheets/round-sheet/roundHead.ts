@@ -76,6 +76,17 @@ export function addHead(
     draft.prose(`Ask before the first cut: ${asked.join(' ')}`, { bold: true }, said, 'Season')
   for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, said, 'Rules')
   draft.prose(cautions.join(' '), { bold: true }, said, 'Cautions')
+  draft.prose(shortly(plan), {}, said, 'Lines')
+}
+
+/** What nobody can do without who has not read the end. */
+function shortly(plan: Plan): string {
+  const units = plan.system === 'in-ft' ? ` (' feet, " inches)` : ''
+  return `${mustMark} must be made, the others if time allows; side and height of the cut${units}. How to read a line stands at the end.`
+}
+
+/** How a line is read and its cuts are made: behind the last line. */
+export function addHowToRead(draft: PrintedDraft, plan: Plan, lines: readonly WrittenLine[]): void {
   draft.heading('How to read a line', draft.size + 1.5)
   const kept = keptOnAll(lines)
   const leads =

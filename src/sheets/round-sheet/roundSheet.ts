@@ -10,7 +10,7 @@ import { pageRoom, pagesTaken, pointsBetween } from '../pageBreaks'
 import { PrintedDraft } from '../printedDraft'
 import type { SheetDescription } from '../sheet'
 import { roundColumns, type RoundSetting } from './roundColumns'
-import { addHead, addLists } from './roundHead'
+import { addHead, addHowToRead, addLists } from './roundHead'
 import { placesOf } from './roundPlaces'
 import { RoundTable } from './roundTable'
 import { divideTrees } from './roundTrees'
@@ -94,6 +94,8 @@ export function describeRoundSheet(
     const titleRow = table.headers()
     if (days.length === 0) draft.prose('No tree of this plan has a cut that this round could make.')
     table.days(days, places, productiveHours)
+    draft.air()
+    addHowToRead(draft, plan, lines)
     const sheet = draft.finish({
       kind: 'round-sheet',
       name: titles['round-sheet'],
