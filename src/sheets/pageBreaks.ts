@@ -15,7 +15,7 @@ const papers = { letter: [612, 792], a4: [595, 842] } as const
 /** Points of paper left free on either side, above and below; two lines at the foot of a page need 54. */
 const margins = {
   usual: { beside: 36, above: 54, below: 54 },
-  narrow: { beside: 28, above: 32, below: 46 }
+  narrow: { beside: 28, above: 30, below: 43 }
 } as const
 
 /** The margins of a page, the usual ones unless it says otherwise. */
