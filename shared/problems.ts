@@ -258,6 +258,22 @@ const catalog = {
     message: 'Zones of trees are read from the names of the sheets, such as “{zone}” ({cell}).',
     remedy: 'Nothing to do if these are zones; otherwise add a column headed “Zone”.'
   },
+  'sizes-from-lines': {
+    level: 'note',
+    message: 'Sizes of trees are read from the lines of text between the rows, such as “{text}” at {cell}.',
+    remedy: 'Nothing to do if each line stands with the rows of its tree.'
+  },
+  'sizes-from-notes': {
+    level: 'note',
+    message: 'Sizes of trees are read from the notes, such as “{text}” at {cell}.',
+    remedy: 'Nothing to do if these are sizes of the trees themselves.'
+  },
+  'sizes-in-lines': {
+    level: 'doubt',
+    message:
+      'Sizes stand in lines of text between the rows ({count}, first “{text}” at {cell}), which do not tell their tree or say again what a column gives; they are not used.',
+    remedy: 'Type the sizes into columns in the rows of their trees.'
+  },
   'no-trees-left-out': {
     level: 'note',
     message: 'Vacant sites, stumps and removed trees were left out, as there is no tree to prune: {rows}.',

@@ -1,10 +1,11 @@
 import { problem, type Problem } from '../../../shared/problems'
-import { quoted } from '../../../shared/cells'
+import { isBlank, quoted } from '../../../shared/cells'
 import type { AnswerFor } from '../survey/answers'
 import { cellIn, type SheetCells } from '../survey/sheetCells'
 import { sheetTables, type SheetTable } from '../survey/sheetTables'
 import { kindOfTable } from '../survey/tableKind'
 import { tableAddress } from '../survey/tableAddress'
+import { withLineSizes } from './lineSizes'
 import { fromLong } from './long'
 import { withPartedColumns } from './partedColumns'
 import { fromRecordKinds } from './recordKinds'
@@ -88,7 +89,30 @@ function parted(table: SheetTable, answerFor: AnswerFor, told: Problem[]): reado
   if (second !== first)
     for (const { column, text } of ticked?.joined ?? [])
       told.push(problem('answers-ticked', at(first, column), { text }))
-  return [second]
+  return [withLines(second, answerFor, told)]
+}
+
+/** The table with the sizes of its trees that stand in lines of text between its rows, or in notes. */
+function withLines(table: SheetTable, answerFor: AnswerFor, told: Problem[]): SheetTable {
+  const lines = withLineSizes(table)
+  if (lines === null) return table
+  const [open] = lines.open
+  const { sheet } = table
+  const textAt = (row: number): string => quoted(sheet.rows[row]?.find((cell) => !isBlank(cell)))
+  if (open !== undefined)
+    told.push(
+      problem('sizes-in-lines', cellIn(sheet, open, 0), { text: textAt(open), count: lines.open.length })
+    )
+  const [read] = lines.read
+  const [note] = lines.notes
+  const found =
+    read === undefined && note === undefined ? undefined : sameTable(lines.sheet, table, answerFor)
+  if (found === undefined) return table
+  if (read !== undefined)
+    told.push(problem('sizes-from-lines', cellIn(sheet, read, 0), { text: textAt(read) }))
+  if (note !== undefined)
+    told.push(problem('sizes-from-notes', cellIn(sheet, note.row, note.column), { text: quoted(note.cell) }))
+  return found
 }
 
 /** The table that stands in the same rows of a sheet with other columns. */

@@ -38,6 +38,8 @@ export interface SheetCells {
   readonly area?: Area
   /** What columns give that were parted from one that names both. */
   readonly given?: ReadonlyMap<number, Field>
+  /** Rows of lines of text whose sizes stand in columns. */
+  readonly readLines?: ReadonlySet<number>
   /** What the name of a column says in full, where something beside the name tells it. */
   readonly says?: (name: string, column: number) => string | null
 }

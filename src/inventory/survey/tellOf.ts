@@ -108,7 +108,7 @@ const kinds = {
 
 function passed(table: SurveyTable): Problem[] {
   const { sheet, passed: rows } = table
-  const zones = zoneLines(table)
+  const zones = [...zoneLines(table), ...(sheet.readLines ?? [])]
   return [...rows].flatMap(([kind, all]) => {
     const list = zones.length === 0 ? all : all.filter((row) => !zones.includes(row))
     if (list.length === 0) return []
