@@ -179,7 +179,7 @@ describe('the client report', () => {
 
   test('names what was left out and what was not inspected', () => {
     const text = runningText(sheet)
-    expect(text).toContain('Left out until they are measured again: T13 (2 rows)')
+    expect(text).toContain('Left out until they are measured again: limbs of trees T13 and T14.')
     expect(text).toContain('Not inspected: roots')
   })
 
@@ -342,4 +342,21 @@ describe('a report written with its Estimate', () => {
     expect(formula).toContain('Offer_total_2-')
     expect(named.flatMap(({ names = [] }) => names.map(({ name }) => name))).toContain('Offer_total_2')
   })
+})
+
+test('adds trees up by their zones where they have some', () => {
+  const [headers = [], ...below] = sampleInventory
+  const zoned = below.map((row, at) => [
+    ...row,
+    row[0] === null ? null : `Z${String(1 + (Math.floor(at / 20) % 3))}`
+  ])
+  const inZones = planOf([[...headers, 'Zone'], ...zoned])
+  const offered = wholeProgram(estimatePlan(inZones))
+  const report = describeClientReport(inZones, offered, cover)
+  const from = rowOf(report, 'By zone')
+  const to = report.rows.findIndex(([first], row) => row > from && first === 'All trees')
+  const groups = report.rows.slice(from + 1, to)
+  expect(groups.map(([name]) => name).sort()).toEqual(['zone Z1', 'zone Z2', 'zone Z3'])
+  const sum = groups.reduce((all, row) => all + Math.round(100 * Number(row[6] ?? 0)), 0)
+  expect(sum).toBe(Math.round(offered.subtotal.toNumber() * 100))
 })

@@ -62,7 +62,7 @@ export function describeClientReport(
   if (trees.length > 0) {
     draft.newPage()
     addTable(draft, plan, offer, trees, page)
-    addSums(draft, trees, offer)
+    addSums(draft, plan, offer, trees)
   }
   const pictures = drawings ? addTreePages(draft, plan, offer, trees, page, details) : []
   draft.newPage()

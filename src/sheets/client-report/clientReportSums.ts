@@ -1,7 +1,9 @@
 import { asNumber, Money } from '../../../shared/money'
 import { counted } from '../../../shared/words/counts'
-import { zoneWords } from '../../plan/treeTitle'
+import type { Plan } from '../../plan/plan'
+import { treePlace } from '../../plan/treeTitle'
 import { looks } from '../looks'
+import { placeTeller } from '../places'
 import { moneyFormat } from '../moneyFormat'
 import type { ChosenOffer } from '../offered'
 import type { PrintedDraft } from '../printedDraft'
@@ -12,6 +14,9 @@ import { urgencies, type ReportedTree } from './reportedTrees'
 
 /** Rows of a table of sums at most; the smallest groups are drawn together in its last. */
 const mostRows = 16
+
+/** Points of a row: three tables of as many rows as there may be go on one page. */
+const rowPoints = 13
 
 interface Group {
   name: string
@@ -64,8 +69,8 @@ function line(name: string, trees: Content, offered: Content, price: Content): C
 }
 
 function addGroups(draft: PrintedDraft, title: string, groups: readonly Group[], offer: ChosenOffer): void {
-  draft.keepTogether()
   draft.air()
+  const top = draft.next
   const head = draft.line(line(title, 'Trees', 'Offered', 'Price'), {
     ...looks.header,
     size: draft.size,
@@ -88,11 +93,18 @@ function addGroups(draft: PrintedDraft, title: string, groups: readonly Group[],
     { ...looks.total, size: draft.size }
   )
   draft.format(last, columns.price, 1, 1, moneyFormat(offer.minorDigits))
+  draft.height(top, draft.next - top, rowPoints)
 }
 
 /** What the trees come to by urgency, by place and by species, each down to the same sum. */
-export function addSums(draft: PrintedDraft, trees: readonly ReportedTree[], offer: ChosenOffer): void {
+export function addSums(
+  draft: PrintedDraft,
+  plan: Plan,
+  offer: ChosenOffer,
+  trees: readonly ReportedTree[]
+): void {
   if (offer.lines.length === 0) return
+  draft.keepTogether()
   const known = groupsBy(trees, ({ urgency }) => urgency ?? 'no cut now', offer)
   const order = [...urgencies, 'no cut now']
   addGroups(
@@ -101,23 +113,11 @@ export function addSums(draft: PrintedDraft, trees: readonly ReportedTree[], off
     order.flatMap((name) => known.filter((group) => group.name === name)),
     offer
   )
-  const places = groupsBy(
-    trees,
-    ({ tree: { tree } }) => (tree.zone.trim() === '' ? placeOf(tree.site) : zoneWords(tree.zone)),
-    offer
-  )
-  const zoned = trees.some(({ tree: { tree } }) => tree.zone.trim() !== '')
-  if (places.length > 1) addGroups(draft, zoned ? 'By zone' : 'By place', fewOf(places), offer)
+  const teller = placeTeller(plan.trees, plan)
+  const placeOf = ({ tree }: ReportedTree) => (teller?.nameOf(tree) ?? treePlace(tree.tree)).trim()
+  const places = groupsBy(trees, (tree) => placeOf(tree) || 'place not given', offer)
+  if (places.length > 1)
+    addGroups(draft, teller?.isZone === true ? 'By zone' : 'By place', fewOf(places), offer)
   const species = groupsBy(trees, ({ tree }) => tree.tree.species.trim() || 'species not given', offer)
   if (species.length > 1) addGroups(draft, 'By species', fewOf(species), offer)
-}
-
-/** The street or area of an address: what stands before its first comma, without the number of a house or a bed. */
-export function placeOf(site: string): string {
-  const [first = ''] = site.split(/[,;]/)
-  const street = first
-    .replace(/\(.*?\)/g, ' ')
-    .replace(/[\s#]*\d+\s*[a-z]?\s*$/i, '')
-    .replace(/^\s*\d+\s*[a-z]?\s+/i, '')
-  return street.replace(/\s+/g, ' ').trim() || first.trim() || 'place not given'
 }

@@ -4,7 +4,7 @@ import { looks } from '../looks'
 import { ruleChangeSentences } from '../planBasis'
 import type { PrintedDraft } from '../printedDraft'
 import { seasonSentences } from '../seasonWords'
-import { counted } from '../../../shared/words/counts'
+import { counted, plural } from '../../../shared/words/counts'
 import { firstOf } from '../../../shared/words/some'
 
 const assumptions: readonly string[] = [
@@ -21,23 +21,22 @@ const notInspected =
 /** Trees named in one sentence; more are counted. */
 const mostNamed = 12
 
-/** Rows left out, by tree: "T13 (2 rows)". */
-function leftOut({ unplanned }: Plan): string {
-  const counts = new Map<string, number>()
-  for (const { tree } of unplanned) counts.set(tree, (counts.get(tree) ?? 0) + 1)
-  const named = [...counts].map(
-    ([tree, rows]) => `${tree === '' ? 'no tree named' : tree} (${counted(rows, 'row')})`
-  )
-  return `Left out until they are measured again: ${firstOf(named, mostNamed)}.`
+/** Trees with limbs that could not be used; what belongs to no tree is the planner's, and stands on the cut plan. */
+function leftOut({ unplanned }: Plan): string[] {
+  const trees = [...new Set(unplanned.map(({ tree }) => tree))].filter((tree) => tree !== '')
+  if (trees.length === 0) return []
+  return [
+    `Left out until they are measured again: limbs of ${plural(trees.length, 'tree')} ${firstOf(trees, mostNamed)}.`
+  ]
 }
 
 function limits(plan: Plan): string[] {
-  const { trees, date, unplanned } = plan
+  const { trees, date } = plan
   return [
     `The task: to plan structural pruning for the ${counted(trees.length, 'tree')} of the inventory, as of ${date}. Nothing else was asked or judged.`,
     'The method: each limb is compared with the stem that bears it and with the place it takes in the crown; the cuts that improve the structure most are chosen within the share of leaves that may come off.',
     notInspected,
-    ...(unplanned.length === 0 ? [] : [leftOut(plan)])
+    ...leftOut(plan)
   ]
 }
 
