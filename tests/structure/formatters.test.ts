@@ -27,6 +27,8 @@ const exceptions: Record<string, string> = {
   'src/price/readRate.ts': 'reads a rate: the digits are those of the cell, and its range stands beside it',
   'src/price/yearsOfWork.ts':
     'whole hundredths of an hour to share costs by, as the formulas of the sheet do',
+  'src/price/days/fillDays.ts': 'whole hundredths of an hour, so that no day is overfilled by rounding',
+  'src/sheets/work-order/crewKit.ts': 'sums of what is printed to the hundredth',
   'src/sheets/estimate/workingLines.ts': 'whole hundredths of an hour to share costs by',
   'src/plan/reasonsForKeeping.ts': 'keys of texts that are kept, not texts',
   'taskpane/plan/doseBar.ts': 'the length of a bar for the style sheet'

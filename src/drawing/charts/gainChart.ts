@@ -1,6 +1,7 @@
 import type { Rules } from '../../../shared/rules'
 import { convertLength, systems, type UnitSystem } from '../../../shared/units'
-import { tenth, whole } from '../../../shared/words/figures'
+import { tenth } from '../../../shared/words/figures'
+import { wholePercent } from '../../../shared/words/percent'
 import { capital } from '../../../shared/words/sentences'
 import type { Cut, TreePlan, Visit } from '../../plan/plan'
 import { upperThird } from '../../formulas/priority'
@@ -80,21 +81,20 @@ function thicknessPanel(plan: TreePlan, cut: Cut, name: string, rules: Rules): G
   const [now, then] = [course?.unpruned[0], course?.unpruned.at(-1)]
   if (course === null || now === undefined || then === undefined || cut.kind === 'raise') return null
   const end = course.pruned.find(({ year }) => year === then.year)
-  const percent = (ratio: number) => `${whole(ratio * 100)} %`
   const year = String(then.year)
   return {
     title: `${capital(name)}, % of its stem`,
     bars: [
-      { labels: ['now'], value: now.ratio, text: percent(now.ratio), look: 'off' },
+      { labels: ['now'], value: now.ratio, text: wholePercent(now.ratio), look: 'off' },
       {
         labels: ['pruned', year],
         value: end?.ratio ?? 0,
-        text: end === undefined ? 'gone' : percent(end.ratio),
+        text: end === undefined ? 'gone' : wholePercent(end.ratio),
         look: 'bar'
       },
-      { labels: ['left', 'alone', year], value: then.ratio, text: percent(then.ratio), look: 'frame' }
+      { labels: ['left', 'alone', year], value: then.ratio, text: wholePercent(then.ratio), look: 'frame' }
     ],
-    goal: { value: rules.subordinateUpTo, text: `goal ${percent(rules.subordinateUpTo)}` }
+    goal: { value: rules.subordinateUpTo, text: `goal ${wholePercent(rules.subordinateUpTo)}` }
   }
 }
 
