@@ -1,3 +1,5 @@
+import { grouped } from '../../shared/words/figures'
+import { listed } from '../../shared/words/lists'
 import { cellAddress, type Cell } from '../../shared/cells'
 
 /** Cells of a sheet as they were read, from the place of the first of them. */
@@ -49,10 +51,8 @@ const namedInFull = 3
 /** “Inventory!N3, Rates!D7 and 2 other cells”. */
 export function changeWords(changes: readonly Change[]): string {
   const names = [...new Set(changes.map(changeName))]
-  const named = names.slice(0, namedInFull)
-  const more = names.length - named.length
-  if (more > 0) return `${named.join(', ')} and ${String(more)} more`
-  return named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} and ${named.at(-1) ?? ''}`
+  const more = names.length - namedInFull
+  return listed(more > 0 ? [...names.slice(0, namedInFull), `${grouped(more)} more`] : names)
 }
 
 /** Beside what is older than the cells. */
