@@ -1,5 +1,7 @@
 import { resolve } from 'node:path'
+import type { Inventory, ReadingChoices } from '../inventory/inventory'
 import { readKept, withKept } from '../inventory/keptAnswers'
+import { byHeaders } from '../inventory/namedColumn'
 import { readSheets } from '../inventory/readSheets'
 import { planInventory } from '../plan/planInventory'
 import { planByRules } from '../plan/rules/planByRules'
@@ -83,6 +85,11 @@ async function givenDetails(
     : given
 }
 
+/** What was told of columns, for a workbook whose columns may move before it is planned again. */
+function keptFrom(known: ReadingChoices, { matches }: Inventory): ReadingChoices {
+  return known.answers === undefined ? known : { ...known, answers: byHeaders(known.answers, matches) }
+}
+
 async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
   const inventoryFile = wanted.inventory === null ? null : resolve(around.folder, wanted.inventory)
   const out = wanted.out === null ? null : resolve(around.folder, wanted.out)
@@ -108,7 +115,7 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   if (out !== null && planned) {
     const documents = describeDocuments(wanted.documents, made, offer, job.details)
     const written = await workbookOf(documents, {
-      ...{ file, known, system: made.system },
+      ...{ file, known: keptFrom(known, inventory), system: made.system },
       ...{ rates: estimate.rates, job }
     })
     const failed = await writeOut(out, sealed(written))

@@ -1,25 +1,8 @@
 import type { Field } from '../../shared/columns'
 import type { LengthUnit, UnitSystem } from '../../shared/units'
 import type { ColumnAnswer, ColumnMatch, ReadingChoices } from '../../src/inventory/inventory'
+import { namedColumn, type Named } from '../../src/inventory/namedColumn'
 import { sameName } from '../../src/inventory/survey/answers'
-
-/** What names a column in an answer, so that it is found again wherever it stands. */
-type Named = Pick<ColumnAnswer, 'header' | 'sheet' | 'column'>
-
-const sameMeaning = (one: ColumnMatch, other: ColumnMatch): boolean =>
-  one.field === other.field && one.unit === other.unit
-
-/**
- * A column by its header; with its sheet where the same header means something else on another one, and with its letters
- * too where it does so on its own sheet.
- */
-export function namedColumn(match: ColumnMatch, matches: readonly ColumnMatch[]): Named {
-  const { header, sheet, letters } = match
-  const others = matches.filter((other) => sameName(other.header, header) && !sameMeaning(other, match))
-  if (others.some((other) => other.sheet === sheet && other.letters !== letters))
-    return { header, sheet, column: letters }
-  return others.some((other) => other.sheet !== sheet) ? { header, sheet } : { header }
-}
 
 function sameColumn(one: Named, other: Named): boolean {
   const same = (key: keyof Named): boolean =>

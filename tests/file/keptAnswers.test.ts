@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import JSZip from 'jszip'
@@ -89,6 +89,21 @@ describe('planning a file that keeps answers', () => {
     expect(await whatsit(answer, '--column', 'Whatsit=angle')).toMatchObject({ field: 'angle' })
     expect(await whatsit(answer, '--column', 'E=-')).toMatchObject({ field: null, confidence: 'chosen' })
     expect(await whatsit(answer, '--column', 'E=(mm)')).toMatchObject({ field: 'diameter', unit: 'mm' })
+  })
+
+  test('what was told of a column by its letters is kept by its header, as columns move', async () => {
+    writeFileSync(join(folder, 'survey.xlsx'), await bytesWith(new Map()))
+    const told = ['--column', 'E=limb diameter (in)', '--column', 'H=tip (ft)', '--out', 'plan.xlsx']
+    const { code } = await commandRun(folder, '2031-03-02', ['survey.xlsx', ...told])
+    expect(code).toBe(0)
+    const settings = await settingsOf(new Uint8Array(readFileSync(join(folder, 'plan.xlsx'))))
+    expect(JSON.parse(settings.get(answersKey)!)).toMatchObject({
+      answers: [
+        { header: 'Whatsit', field: 'diameter', unit: 'in' },
+        { header: 'Tip (ft)', field: 'tip', unit: 'ft' }
+      ]
+    })
+    expect(settings.get(answersKey)).not.toContain('"column"')
   })
 
   test('finds those that Excel itself kept, as MS-OWEXML lays them down', async () => {

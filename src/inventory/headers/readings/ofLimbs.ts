@@ -25,6 +25,7 @@ export const ofLimbs: Readings<LimbField> = {
     '.72 limb small',
     '~.62 dia',
     '?.66 base dia',
+    '?.6 dia union|origin +at',
     '?.62 lateral dia'
   ],
   diameter2: ['1 limb dia second +measured union', '~.66 dia second +measured'],
