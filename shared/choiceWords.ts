@@ -71,10 +71,11 @@ const growth = {
 
 const includedBark = {
   none: listed(
-    'none, no, n, absent, 0, false, -, –, —, ☐, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente'
+    'none, no, n, absent, 0, false, -, –, —, ☐, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente',
+    'not included, nicht eingewachsen, non incluse, pas incluse, no incluida'
   ),
   partial: listed(
-    'partial, part, partly, some, p, slight, slightly, minor, moderate, teilweise, teils, leicht, gering, schwach',
+    'partial, part, partly, teilw, some, p, slight, slightly, minor, moderate, teilweise, teils, leicht, gering, schwach',
     'mäßig, ansatzweise, partielle, partiel, partiellement, légère, léger, faible, modérée, parcial, en parte, leve',
     'ligera, ligero, moderada'
   ),

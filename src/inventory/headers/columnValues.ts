@@ -1,5 +1,6 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { millimetersPer, unitFromWord } from '../../../shared/units'
+import { takeApart } from '../../../shared/approximate'
 import { fold } from './fold'
 
 /** What stands below a header: counted once, asked by every field. */
@@ -29,9 +30,15 @@ const sample = 200
 
 const leadingNumber = /^(?:[<>~≈±+]|([-−]))?\s*[ø⌀]?\s*(\d[\d\s.,'’]*)/i
 
+/** An estimate without its words: "ca. 9 m". */
+function estimateIn(cell: string): string {
+  const text = cell.trim()
+  return /^\p{L}/u.test(text) ? (takeApart(text)?.texts[0] ?? text) : text
+}
+
 function numberOf(cell: Cell): number | null {
   if (typeof cell === 'number') return Number.isFinite(cell) ? cell : null
-  const found = typeof cell === 'string' ? leadingNumber.exec(cell.trim()) : null
+  const found = typeof cell === 'string' ? leadingNumber.exec(estimateIn(cell)) : null
   if (found?.[2] === undefined) return null
   const value = Number(
     found[2]

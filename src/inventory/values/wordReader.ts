@@ -3,6 +3,7 @@ import type { Problem } from '../../../shared/problems'
 import { readHeaderText } from '../headers/headerText'
 import { Noted, type Reading } from '../reading'
 import type { ColumnCells, Filled } from './columnCells'
+import { legendIn } from './legend'
 import { Tally } from './remarks'
 
 const dead = /^(?:dead|tot|abgestorben|mort|morte|muerto|muerta)$/i
@@ -38,6 +39,7 @@ export function wordReader(
   const scale = new Tally()
   /** Texts that say one thing in every cell. */
   const plain = new Map<Filled, string>()
+  let legendKnown: ReadonlyMap<string, string> | null = null
   let asked: { readonly asksForDead: boolean; readonly asksForLive: boolean } | null = null
 
   function nameOf(): ChoiceName {
@@ -56,9 +58,16 @@ export function wordReader(
       return found
     }
     if (isMissing(text, row)) return null
+    const told = legend(name).get(text.trim())
+    if (told !== undefined) return told
     if (isOnScale(name, text)) return isAsked ? askedNumber(name, row) : count(scale, text, row)
     if (name === 'vigor' && dead.test(text.trim())) return new Noted('poor', cells.problem('vigor-dead', row))
     return cells.problem('not-a-choice', row, { choices: listChoices(name) })
+  }
+
+  /** What the header itself tells of numbers: "Condition (1=good, 2=fair)". */
+  function legend(name: ChoiceName): ReadonlyMap<string, string> {
+    return (legendKnown ??= legendIn(cells.match.header, name))
   }
 
   function letterOf(name: ChoiceName, text: string): string | null {

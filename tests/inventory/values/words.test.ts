@@ -83,8 +83,15 @@ test.each([
   expect(columnOf('Vigor', text).trees[0]!.vigor).toBe(value)
 })
 
+test('a header may tell what its numbers mean', () => {
+  const vigors = (header: string) => columnOf(header, 1, 3, '2').trees.map(({ vigor }) => vigor)
+  expect(vigors('Condition (1=good 2=fair 3=poor)')).toEqual(['good', 'poor', 'fair'])
+  expect(vigors('Vitalität (1 = gut, 2 = mittel, 3 = schlecht)')).toEqual(['good', 'poor', 'fair'])
+  expect(vigors('Condition (1=good 2=odd 3=poor)')).toEqual([null, null, null])
+})
+
 test('included bark may be slight or strong, in four languages', () => {
-  const words = ['slight', 'leicht', 'légère', 'leve', 'strong', 'stark', 'forte', 'fuerte']
+  const words = ['slight', 'teilw.', 'légère', 'leve', 'strong', 'stark', 'forte', 'fuerte']
   expect(columnOf('Included bark', ...words).limbs.map(({ bark }) => bark)).toEqual([
     ...words.slice(0, 4).map(() => 'partial'),
     ...words.slice(4).map(() => 'full')

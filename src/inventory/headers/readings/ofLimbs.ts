@@ -85,6 +85,7 @@ export const ofLimbs: Readings<LimbField> = {
     '~.6 base height',
     '?.6 from',
     '?.6 limb height',
+    '?.58 lowest +height',
     '?.62 forkHeight +limb'
   ],
   tip: [
@@ -100,7 +101,8 @@ export const ofLimbs: Readings<LimbField> = {
     '~.63 to tall',
     '~.44 highest tall',
     '~.42 height',
-    '?.6 to'
+    '?.6 to',
+    '?.58 highest +height'
   ],
   parent: [
     '1 parent limb +id name on axis',

@@ -62,6 +62,7 @@ export const ofTrees: Readings<TreeField> = {
     '.7 crown clear|clearance +height',
     '.9 axis clear +height tall limb live lowest to',
     '.82 clearance lowest limb +height live to above',
+    '?.7 clear to +height',
     '.72 trunk height +crown clear to',
     '.7 crown height to',
     '?.62 crown height aboveGround',

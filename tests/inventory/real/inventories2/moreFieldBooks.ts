@@ -222,3 +222,45 @@ Baum Nr.;Baumart;Baumhöhe (m);Höhe Kronenansatz (m);Ast;Richtung;Ø Ast (cm);�
     ]
   }
 }
+
+/** Invented: heights that are mostly estimates are heights. */
+export const heightsMostlyEstimated: RealInventory = {
+  shape: 'Gärtner: Höhen „ca. 9“ in den meisten Zeilen, Ast links und rechts, ab und bis',
+  file: csv(`
+Nr;Art;Stamm cm;Höhe m;unterster Ast m;Ast;Ast-Ø cm;Stamm-Ø darüber cm;ab m;bis m
+1;Linde;22;ca. 9;2,1;links;9;17;2,6;8
+1;Linde;22;ca. 9;2,1;rechts;7;16;3,2;7,2
+2;Ahorn;25;10;2,4;Straße;11;20;2,9;9,1`),
+  expected: {
+    units: 'cm-m',
+    columns: {
+      '': 'A tree; B species; C trunk cm; D height m; E crownBase m; F limb; G diameter cm; H stem cm; I origin m; J tip m'
+    },
+    trees: [
+      tree('1', 9, 2.1, { trunk: 22 }, limb('links', 9, 17, 2.6, 8), limb('rechts', 7, 16, 3.2, 7.2)),
+      tree('2', 10, 2.4, { trunk: 25 }, limb('Straße', 11, 20, 2.9, 9.1))
+    ],
+    told: [['D2', 'range']],
+    mayAsk: ['E1']
+  }
+}
+
+/** Invented: the header explains the numbers below it; bare names from low to high. */
+export const legendInHeader: RealInventory = {
+  shape: 'Condition (1=good 2=fair 3=poor) over numbers; Low and High for where a limb starts and ends',
+  file: csv(`
+Park,Tree No.,Species,Height (ft),Clear to (ft),Condition (1=good 2=fair 3=poor),Scaffold,Scaffold dia (in),Stem dia (in),Low (ft),High (ft)
+North,1,Red maple,30,6,1,A,4.1,5,7,28
+North,1,Red maple,30,6,1,B,2.7,5.4,6.5,24
+South,2,Pin oak,33,7,3,A,4.4,5.6,8,31
+South,2,Pin oak,33,7,3,B,3.1,6,7.5,26`),
+  expected: {
+    units: 'in-ft',
+    columns: {
+      '': 'A site; B tree; C species; D height ft; E crownBase ft; F vigor; G limb; H diameter in; I stem in; J origin ft; K tip ft'
+    },
+    trees: [maple('1', ['A', 'B'], { vigor: 'good' }), oak('2', ['A', 'B'], { vigor: 'poor' })],
+    ratios: 1,
+    mayAsk: ['E1', 'F1', 'J1', 'K1']
+  }
+}
