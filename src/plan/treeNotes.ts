@@ -3,7 +3,7 @@ import type { Rules } from '../../shared/rules'
 import { ratio } from '../../shared/words/figures'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { percent } from '../../shared/words/percent'
-import { atLeast, isOver, isUnder } from '../formulas/boundary'
+import { atLeast, atMost, isOver, isUnder } from '../formulas/boundary'
 import { heightForClearance, liveCrownRatio } from '../formulas/crown'
 import { treeProblem, type SurveyedTree } from './checkTree'
 import type { ClearanceReached, TreePlan, Visit } from './plan'
@@ -85,7 +85,8 @@ export function firstVisitNotes(
   }
   if (leaders > rules.leadersAtOnce)
     notes.push(treeProblem(surveyed, 'many-leaders', row, 'tree', { count: leaders }))
-  if (clearance !== null && clearance.heldBy !== null) notes.push(clearanceNote(surveyed, clearance, rules))
+  if (clearance !== null && clearance.heldBy !== null)
+    notes.push(clearanceNote(surveyed, clearance, visit.allowedRemoval, rules))
   return notes
 }
 
@@ -98,7 +99,12 @@ const holds: Record<NonNullable<ClearanceReached['heldBy']>, string> = {
 }
 
 /** What holds a clearance that is not reached at the first visit, and when it is. */
-function clearanceNote(surveyed: SurveyedTree, clearance: ClearanceReached, rules: Rules): Problem {
+function clearanceNote(
+  surveyed: SurveyedTree,
+  clearance: ClearanceReached,
+  allowed: number,
+  rules: Rules
+): Problem {
   const show = (meters: number) => showHeight(meters, surveyed.inventory.system)
   const { required, reachedNow, reachedYear, heldBy } = clearance
   const { height, row } = surveyed.tree
@@ -111,7 +117,8 @@ function clearanceNote(surveyed: SurveyedTree, clearance: ClearanceReached, rule
     reachedYear === null
       ? ', and this plan does not reach it'
       : `, and it is expected in ${String(reachedYear)}`
-  const why = heldBy === null ? '' : holds[heldBy]
+  const isBarred = heldBy === 'allowance' && atMost(allowed, 0)
+  const why = heldBy === null ? '' : isBarred ? 'no live foliage may come off this season' : holds[heldBy]
   const facts = { value: show(reachedNow), limit: show(required), why, until: tall + when }
   return treeProblem(surveyed, 'clearance-held', row, 'clearance', facts)
 }

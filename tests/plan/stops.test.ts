@@ -121,3 +121,16 @@ describe('the form of a tree', () => {
       expect(outcomeWords(outcome)).toBe('Kept: a stem of a multi-stem tree, not reduced for the others.')
   })
 })
+
+it('says that nothing may come off where that holds a clearance, and not that the allowance is used up', () => {
+  const rows = (vigor: string) =>
+    block(
+      'Tree | Height (m) | Crown base (m) | Life stage | Vigor | Clearance (m) | Limb | Role | Limb dia (mm) | Stem dia (mm) | Origin (m) | Tip (m) | Lowest foliage (m)',
+      ['T1', 10, 2, 'young', vigor, 3, 'A', 'leader', 180, 180, 2, 10, null],
+      ['T1', null, null, null, null, null, 'B', null, 70, 150, 2.5, 8, 2]
+    )
+  const held = (vigor: string) =>
+    planOf(rows(vigor)).problems.find(({ code }) => code === 'clearance-held')?.message ?? ''
+  expect(held('poor')).toContain('no live foliage may come off this season')
+  expect(held('good')).not.toContain('no live foliage')
+})

@@ -177,6 +177,11 @@ describe('the client report', () => {
     expect(runningText(sheet)).not.toContain(inventedRatesNotice)
   })
 
+  test('says where cuts wait for the choice of the stem that leads', () => {
+    // Two stems of T10 are too close to call.
+    expect(runningText(sheet)).toMatch(/T10 Sycamore[^T]* No cut until the stem that leads is chosen/)
+  })
+
   test('names what was left out and what was not inspected', () => {
     const text = runningText(sheet)
     expect(text).toContain('Left out until they are measured again: limbs of trees T13 and T14.')

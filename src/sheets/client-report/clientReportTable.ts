@@ -32,7 +32,9 @@ export function shortWork({ tree, visit, lines }: ReportedTree): string {
   if (tree.tree.limbs.length === 0) return 'Measure its limbs first'
   if (judgedOf(tree) === 'none') return 'Not judged yet: survey its limbs again'
   const unknown = judgedOf(tree) === 'some' ? `; ${judgedWords(tree)}` : ''
-  if (visit === null) return `No cut now${unknown}`
+  const waits = tree.outcomes.some(({ heldBy }) => heldBy === 'leader')
+  if (visit === null)
+    return `${waits ? 'No cut until the stem that leads is chosen' : 'No cut now'}${unknown}`
   const acts: readonly (readonly [string, (cut: Cut) => boolean])[] = [
     ['shorten', ({ kind, live }) => live && kind === 'reduce'],
     ['take off', ({ kind, live }) => live && kind === 'remove'],
