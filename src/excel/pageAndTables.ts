@@ -17,6 +17,7 @@ export function setUpPage(
   layout.paperSize = page.paper === 'a4' ? 'A4' : 'Letter'
   layout.zoom = isScaled(page) ? { scale: pageScale(page, widths) } : { horizontalFitToPages: 1 }
   const { beside, above, below } = marginsOf(page)
+  layout.firstPageNumber = 1
   layout.leftMargin = beside
   layout.rightMargin = beside
   layout.topMargin = above

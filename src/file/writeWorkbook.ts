@@ -55,6 +55,8 @@ function pageOf({ page, rows, widths, hidden }: SheetDescription): FilePage {
   return {
     orientation,
     paperSize: paper,
+    // Each document counts its own pages, also where the workbook is printed as one.
+    firstPageNumber: 1,
     margins: fileMargins(page),
     ...(centered === undefined ? {} : { centered }),
     // LibreOffice prints a hidden sheet that has a print area, and none without one beside sheets that have.

@@ -55,6 +55,8 @@ export interface PageLayout {
   footerRight: string
   /** Below: not every store has a use for them; the host keeps what the store gives back. */
   centerHorizontally?: boolean
+  /** The number of the first page; a blank text where it follows the page before. */
+  firstPageNumber?: number | ''
   /** In A1 notation without the sheet, or null for the whole sheet. */
   printArea?: string | null
   /** In points. */

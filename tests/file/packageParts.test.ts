@@ -54,3 +54,14 @@ test('the words for a picture or chart are cut at their end, not left to run on'
   expect(Math.max(...words.map((text) => text.length))).toBeLessThanOrEqual(longestAltText)
   expect(words.some((text) => text.endsWith('…'))).toBe(true)
 })
+
+test('each document counts its pages from 1, also where the workbook is printed as one', () => {
+  const setups = [...parts].flatMap(([name, xml]) =>
+    name.startsWith('xl/worksheets/sheet') ? (/<pageSetup [^>]*>/.exec(xml) ?? []) : []
+  )
+  expect(setups.length).toBeGreaterThan(5)
+  for (const setup of setups) {
+    expect(setup).toContain('firstPageNumber="1"')
+    expect(setup).toContain('useFirstPageNumber="1"')
+  }
+})

@@ -177,6 +177,7 @@ test('Panes are frozen, the page is set up, the tab is colored', async () => {
     sheet.pageLayout.paperSize = 'A4'
     sheet.pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 0 }
     sheet.pageLayout.centerHorizontally = true
+    sheet.pageLayout.firstPageNumber = 1
     sheet.pageLayout.setPrintTitleRows('$3:$3')
     sheet.pageLayout.setPrintArea('A1:F40')
     sheet.pageLayout.setPrintMargins('Inches', { left: 0.5 })
@@ -194,6 +195,7 @@ test('Panes are frozen, the page is set up, the tab is colored', async () => {
     fitToHeight: 0,
     titleRows: '$3:$3',
     printArea: 'A1:F40',
+    firstPageNumber: 1,
     centerHorizontally: true,
     footerLeft: 'Sample',
     margins: { left: 36, right: 50.4 }

@@ -67,7 +67,7 @@ test('no footer is longer than a spreadsheet takes, whatever the names', () => {
 })
 
 test('a footer that begins with a figure does not read as a size of type', () => {
-  expect(footerParts('2026, A & B')).toEqual({ left: '&8 2026, A && B', right: '&8Page &P of &N' })
+  expect(footerParts('2026, A & B')).toEqual({ left: '&8 2026, A && B', right: '&8Page &P' })
   expect(footerParts('Ref.').left).toBe('&8Ref.')
 })
 

@@ -139,6 +139,8 @@ export interface FilePage {
   /** Inches. */
   margins?: FileMargins
   centered?: boolean
+  /** The number of the first page; that of the page before and one more unless given. */
+  firstPageNumber?: number
   /** What is printed, for instance A1:D40. */
   printArea?: string
   /** Rows repeated on each page, for instance 1:2. */

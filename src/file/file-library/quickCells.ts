@@ -63,6 +63,13 @@ function numbered(looks: readonly FileStyle[], sheet: string): SharedOfBook['num
 
 const sheetPart = (at: number): string => `xl/worksheets/sheet${String(at + 1)}.xml`
 
+/** The file library knows no number of a first page. */
+function withFirstPage(xml: string, { page: { firstPageNumber } }: BookSheet): string {
+  if (firstPageNumber === undefined) return xml
+  const number = `firstPageNumber="${String(firstPageNumber)}" useFirstPageNumber="1"`
+  return xml.replace('<pageSetup ', `<pageSetup ${number} `)
+}
+
 /** The cells' parts of a packed file whose sheets were written without them. */
 export async function cellParts(
   zip: JSZip,
@@ -76,7 +83,7 @@ export async function cellParts(
     const { xml, area } = sheetDataXml(sheet, shared)
     const [before = '', after = ''] = (written[at] ?? '').split(/<sheetData\/>|<sheetData>.*<\/sheetData>/s)
     const measured = before.replace(/<dimension [^>]*\/>/, `<dimension ref="${areaOf(area)}"/>`)
-    parts.set(sheetPart(at), measured + xml + after)
+    parts.set(sheetPart(at), measured + xml + withFirstPage(after, sheet))
   })
   parts.set('xl/sharedStrings.xml', sharedTextsXml(shared.texts))
   return parts

@@ -58,6 +58,7 @@ export function writePage(page: PageLayout): FilePage {
     paperSize: papers[page.paperSize] ?? 'letter',
     ...(page.centerHorizontally === undefined ? {} : { centered: page.centerHorizontally }),
     ...(!fit && typeof page.scale === 'number' ? { scale: page.scale } : {}),
+    ...(typeof page.firstPageNumber === 'number' ? { firstPageNumber: page.firstPageNumber } : {}),
     ...(page.margins ? { margins: scaled(page.margins, 1 / 72) } : {}),
     ...(page.printArea ? { printArea: page.printArea } : {}),
     ...(page.titleRows ? { titleRows: page.titleRows } : {}),

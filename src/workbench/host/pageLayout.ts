@@ -121,6 +121,7 @@ export const pageLayoutObject = hostType<SheetTarget>({
       verticalFitToPages: page(target).fitToHeight
     }),
     centerHorizontally: (target) => page(target).centerHorizontally ?? false,
+    firstPageNumber: (target) => page(target).firstPageNumber ?? '',
     ...Object.fromEntries(entries.map(([name, { read }]) => [name, read]))
   },
   writes: {
@@ -131,6 +132,9 @@ export const pageLayoutObject = hostType<SheetTarget>({
       change(target, { paperSize: oneOf(to, papers, 'The paper size') })
     },
     zoom: setZoom,
+    firstPageNumber: (target, to) => {
+      change(target, { firstPageNumber: to === '' ? to : numberValue(to, 'The number of the first page') })
+    },
     centerHorizontally: (target, to) => {
       change(target, { centerHorizontally: booleanValue(to, 'Centring') })
     },
