@@ -55,6 +55,9 @@ function withoutCode(text: string): { readonly word: string; readonly code: stri
   return before === undefined || after === undefined ? null : { word: before, code: after }
 }
 
+/** What is longer is a remark, and no word of a choice. */
+const longestText = 120
+
 /** What stands beside a word for a condition: "bon état", "in good condition". */
 const condition =
   /^(?:in|en|im)\s|\s?(?<!\p{L})(?:condition|health|vigou?r|zustand|vitalitat|etat|vitalite|vigueur|estado|vitalidad|salud)(?!\p{L})\s?/gu
@@ -98,6 +101,7 @@ export function readChoice<N extends ChoiceName>(name: N, text: string): Choice<
   const lookup = lookups.get(name)
   const own = lookup?.get(text) ?? lookup?.get(plain(text)) ?? wordIn(lookup, plain(text))
   if (own !== undefined) return own as Choice<N>
+  if (text.length > longestText) return null
   const bare = name === 'vigor' ? wordIn(lookup, plain(text).replace(condition, ' ').trim()) : undefined
   if (bare !== undefined) return bare as Choice<N>
   const noted = wordIn(lookup, plain(text).replace(figures, ''))
