@@ -5,7 +5,7 @@ import { looks } from './looks'
 import { palette } from '../../shared/palette'
 import type { Content, Format, PageSetup, SheetDescription } from './sheet'
 import { foldText } from '../../shared/folding'
-import { printedLines } from './printedLines'
+import { printedLines, printedPoints } from './printedLines'
 import { linesNeeded, pointsForLines } from './wrapping'
 
 /** Characters of body text that go on one character of column width at ten points; an estimate, fonts differ. */
@@ -142,6 +142,24 @@ export class PrintedDraft extends SheetDraft {
   }
 
   /** A heading on as many lines as it needs; gives the row of the last. */
+  /**
+   * A text in lines that fit from a column on, with so many characters to spare. Where lines are close the letters are
+   * measured, as capitals and names are wider than running text.
+   */
+  private folded(text: string, column: number, look: Format, spare = 0): string[] {
+    const most = this.room(column, look) - spare
+    if (!this.isClose) return foldText(text, most)
+    let points = 0
+    for (let at = column; at < this.measure; at++) points += ((this.widths[at] ?? 0) + 0.7) * pointsPerWidth
+    points *= most / (most + spare)
+    const size = look.size ?? this.size
+    const isWide = (line: string) => printedPoints(line, size, look.bold === true) > points
+    let room = Math.floor(most * 1.08)
+    let lines = foldText(text, room)
+    while (room > most / 2 && lines.some(isWide)) lines = foldText(text, (room -= 2))
+    return lines
+  }
+
   heading(title: string, size = this.size + 3): number {
     const look = this.over(looks.section, { size, color: this.headings })
     // The letters of headings are wider than those of the body.
@@ -159,7 +177,7 @@ export class PrintedDraft extends SheetDraft {
   prose(text: string, look: Format = plain, column = 0, lead: string | null = null): void {
     const full = this.over(this.body, look)
     const points = proseHeight(1, full.size ?? this.size, this.leading)
-    const parts = foldText(text, this.room(column, full))
+    const parts = this.folded(text, column, full)
     for (let index = 0; index < parts.length; index++) {
       const cells: Content[] = []
       for (let before = 0; before < column; before++) cells.push(null)
@@ -203,7 +221,7 @@ export class PrintedDraft extends SheetDraft {
   /** A sentence of a list; its further lines are set in. */
   bullet(text: string, look: Format = plain): void {
     const full = this.over(this.body, look)
-    const lines = foldText(text, this.room(0, full) - 4)
+    const lines = this.folded(text, 0, full, 4)
     lines.forEach((part, index) => {
       const row = this.line([`${index === 0 ? '•  ' : '    '}${part}`], full)
       this.height(row, 1, proseHeight(1, full.size ?? this.size, this.leading))

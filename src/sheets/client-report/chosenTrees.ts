@@ -3,6 +3,7 @@ import { priceOf } from './clientReportYears'
 import type { ChosenOffer } from '../offered'
 import { inOrder } from '../inOrder'
 import type { Visit } from '../../plan/plan'
+import { treeTitle } from '../../plan/treeTitle'
 import type { ReportedTree } from './reportedTrees'
 
 /** A tree that has a page, or half of one, with the visit that is drawn. */
@@ -19,13 +20,19 @@ export const mostDrawn = 200
 const mostPages = { few: 6, many: 12, fewTrees: 20 } as const
 
 /** Cuts and limbs up to which two trees share a page, so that the drawings stay legible. */
-const small = { cuts: 3, limbs: 10 } as const
+const small = { cuts: 3, limbs: 10, title: 90, name: 16 } as const
 
 /** A price this many times the usual one of the offer asks for an explanation. */
 const costly = 1.5
 
 function isLarge(visit: Visit, { tree }: ReportedTree): boolean {
-  return visit.cuts.length > small.cuts || tree.tree.limbs.length > small.limbs
+  const { limbs } = tree.tree
+  return (
+    visit.cuts.length > small.cuts ||
+    limbs.length > small.limbs ||
+    treeTitle(tree.tree).length > small.title ||
+    limbs.some(({ id }) => id.length > small.name)
+  )
 }
 
 /** Offered, with a visit to draw; ordered by urgency, then by price. */

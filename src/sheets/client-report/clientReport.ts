@@ -23,7 +23,7 @@ export interface ClientReportOptions {
 }
 
 /** Points of running text, and of the tables. */
-const sizes = { text: 9.4, tables: 9, heading: 11.5 } as const
+const sizes = { text: 9.2, tables: 9, heading: 11.5 } as const
 
 /**
  * The client report as a sheet: on its first page what was found, what is recommended, what happens otherwise, what it costs

@@ -7,6 +7,7 @@ import { cautions, draftNotice } from '../cautions'
 import { looks } from '../looks'
 import type { ChosenOffer } from '../offered'
 import type { PrintedDraft } from '../printedDraft'
+import { printedPoints } from '../printedLines'
 import { seasonSentences } from '../seasonWords'
 import { priceOf } from './clientReportYears'
 import { columns } from './reportGrid'
@@ -51,7 +52,10 @@ function addSignatures(draft: PrintedDraft, preparedBy: string): void {
   draft.toFill(places(['Client', 'Signature and date']))
   draft.toFill(places(['For us', 'Signature and date']))
   const last = draft.rows[draft.next - 1]
-  if (last !== undefined && preparedBy !== '') last[columns.about] = preparedBy
+  // A longer name stands in the letterhead alone.
+  const room = (draft.widths[columns.about] ?? 0) * 5.25
+  if (last !== undefined && printedPoints(preparedBy, draft.size) <= room)
+    last[columns.about] = preparedBy || null
 }
 
 /** What the client chooses and signs, beside its price, the terms and the cautions. */
