@@ -87,9 +87,26 @@ function rowsOf({ sheet, header, rows }: SheetTable, lines: readonly Line[]): Ma
   return found
 }
 
-/** Cells of notes that give sizes of trees. */
-function notesIn({ sheet, header, rows }: SheetTable): Line[] {
-  const column = [columnHeaded(header, 'treeNotes'), columnHeaded(header, 'notes')].find((at) => at >= 0)
+/** Share of the cells that have to give two sizes for a column without a meaning to be one of measurements. House judgment. */
+const mostly = 0.6
+
+/** Where a list of trees measures nothing in columns of their own: a column whose cells hold several measurements each. */
+function measuringColumn({ sheet, header, rows }: SheetTable): number | undefined {
+  const known = header.columns.map(({ meaning }) => meaning.field)
+  if (known.some((field) => field !== null && sizes.has(field)) || !known.includes('tree')) return undefined
+  return header.columns.find(({ column, meaning }) => {
+    if (meaning.field !== null || meaning.unused !== null) return false
+    const texts = rows.flatMap((row) => sheet.rows[row]?.[column] ?? [])
+    const several = texts.filter((text) => typeof text === 'string' && saidIn(text.trim()).length >= 2)
+    return texts.length > 0 && several.length >= texts.length * mostly
+  })?.column
+}
+
+/** Cells of notes that give sizes of trees, or of a column that holds several measurements. */
+function notesIn(table: SheetTable): Line[] {
+  const { sheet, header, rows } = table
+  const noted = [columnHeaded(header, 'treeNotes'), columnHeaded(header, 'notes')].find((at) => at >= 0)
+  const column = measuringColumn(table) ?? noted
   if (column === undefined) return []
   const besideLimbs = columnHeaded(header, 'diameter') >= 0
   return rows.flatMap((row): Line[] => {

@@ -24,6 +24,7 @@ const may = new Set<Meaning>([
   'tree',
   'aboveGround',
   'lowest',
+  'inYear',
   'at'
 ])
 const shortWord = 3

@@ -14,6 +14,7 @@ import { noAnswers, type AnswerFor } from './answers'
 import { countFilled, type SheetCells } from './sheetCells'
 import { withSpeciesParts } from './speciesParts'
 import { totalsWithoutWord } from './sums'
+import { treesAlone } from './treesAlone'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
 export interface SheetTable {
@@ -278,7 +279,10 @@ function tableBelow(
   const ids = confirmedIds(sheet, columnsByUse(sheet, used, data), data)
   return {
     sheet,
-    header: crownBaseByUse(sheet, withSpeciesParts(sheet, ids, data, answerFor), data),
+    header: treesAlone(
+      crownBaseByUse(sheet, withSpeciesParts(sheet, ids, data, answerFor), data),
+      labeled.length > 0
+    ),
     rows: data,
     shifted,
     passed,

@@ -82,6 +82,16 @@ test('sizes in notes are the tree’s, each unless a column gives it', () => {
   expect(found.told('sizes-from-notes')).toContain('“DBH: 30 cm” at Survey!D2')
 })
 
+test('a column whose cells hold several measurements each is read', () => {
+  const found = read(
+    'Tree,Species,Measurements\n1,Oak,"DBH 22 cm, height 9 m, crown base 1.8 m"\n2,Elm,"DBH 18 cm, height 8.2 m"'
+  )
+  expect(found.trees).toEqual([
+    ['1', 'Oak', 22, 9, 1.8, ''],
+    ['2', 'Elm', 18, 8.2, null, '']
+  ])
+})
+
 test.each([
   'trunk 5 m from house',
   'DBH 30 cm in 2019',
