@@ -131,13 +131,14 @@ export class SheetDraft {
   }
 
   /** Headers and rows; wrapped columns set the height of each row. Gives the row of the headers. */
-  table(columns: TableColumn[], body: Content[][], headerLines = 1): number {
+  table(columns: TableColumn[], body: Content[][], headerLines = 1, headerSize = 9): number {
     const top = this.line(
       columns.map((column) => column.header),
       {}
     )
     this.format(top, 0, 1, this.widths.length, looks.header)
-    this.height(top, 1, pointsForLines(headerLines, 9))
+    if (headerSize !== looks.header.size) this.format(top, 0, 1, this.widths.length, { size: headerSize })
+    this.height(top, 1, pointsForLines(headerLines, headerSize))
     this.format(top + 1, 0, body.length, this.widths.length, looks.body)
     this.columnLooks(columns, top, body.length)
     const wrapped = columns.flatMap((column, index) => (column.format?.wrap === true ? [index] : []))

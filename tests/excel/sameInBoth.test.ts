@@ -272,7 +272,8 @@ describe.each(documents.map((description) => [description.name, description] as 
       expect([setup.scale, setup.fitToPage, setup.fitToWidth, setup.fitToHeight]).toEqual(
         broken ? [scale, undefined, undefined, undefined] : [undefined, true, 1, 0]
       )
-      const printed = { ...area, columns: description.page.columns ?? columns }
+      const { rows = area.rows, columns: across = columns } = description.page
+      const printed = { ...area, rows, columns: across }
       if (description.hidden === true)
         expect([page.printArea ?? null, setup.printArea]).toEqual([null, undefined])
       else {

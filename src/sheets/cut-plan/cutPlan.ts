@@ -23,7 +23,6 @@ import { addLetterhead, footerOf, paperOf } from '../details/letterhead'
 import { headersOf } from '../columns'
 import { addCutRows, cutWidths, planColumns, printedCutColumns } from '../cutTable'
 import { SheetDraft } from '../draft'
-import { pointsForLines } from '../wrapping'
 import { titles } from '../ownSheets'
 import { looks } from '../looks'
 import { addRuleChanges, addTiming, closedSentences } from '../planBasis'
@@ -92,9 +91,7 @@ export function describeCutPlan(plan: Plan, details: JobDetails = noDetails): Sh
   let titleRow: number | null = null
   if (body.length === 0) draft.line([nothingCut(trees)], looks.body)
   else {
-    titleRow = draft.table(headersOf(planColumns(plan.system)), body, 3)
-    draft.format(titleRow, 0, 1, cutWidths.length, { size: leastSize })
-    draft.height(titleRow, 1, pointsForLines(3, leastSize))
+    titleRow = draft.table(headersOf(planColumns(plan.system)), body, 3, leastSize)
     draft.tables.push({
       name: 'CutPlan',
       area: { row: titleRow, column: 0, rows: body.length + 1, columns: cutWidths.length }
