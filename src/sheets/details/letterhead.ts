@@ -52,7 +52,7 @@ function jobLines(details: JobDetails, isoDate: string): string[] {
 }
 
 /** Characters at the usual size on a character of column width: smaller than the standard font, which the columns count. */
-const charactersPerWidth = 1.2
+const charactersPerWidth = 1.05
 
 /** Lines at the head of a document, folded to its columns, as text that runs over the last one is not printed. */
 function addLines(draft: SheetDraft, lines: readonly string[], size: number, close = false): void {

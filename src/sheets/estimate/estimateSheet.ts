@@ -115,6 +115,7 @@ export function describeEstimate(
     orientation: 'portrait',
     paper: paperOf(details, plan),
     titleRow: null,
+    fitsWidth: true,
     columns: widths.length,
     footer: footerOf(
       details,

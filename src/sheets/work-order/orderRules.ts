@@ -45,6 +45,8 @@ const lists: readonly (readonly [title: string, sentences: readonly string[]])[]
 export function addRules(draft: PrintedDraft): void {
   const ink = { color: palette.ink }
   draft.newPage()
+  // All of it on one page, in any font.
+  draft.resize(draft.size - 1)
   draft.heading('For every tree')
   for (const text of cautions) draft.bullet(text, { bold: true, ...ink })
   for (const [title, sentences] of lists) {

@@ -62,8 +62,8 @@ export function describeWorkOrder(
   const first = draft.next
   const pictures = addCards(draft, days, units, pageRoom(page, orderWidths))
   const cards = { row: first, column: orderAt.tick, rows: draft.next - first, columns: 1 }
-  addRules(draft)
   addOthers(draft, plan, year, days)
+  addRules(draft)
   return {
     ...draft.finish({
       kind: 'work-order',
