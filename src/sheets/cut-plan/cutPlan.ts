@@ -37,7 +37,7 @@ function addHead(draft: SheetDraft, plan: Plan, cuts: number, details: JobDetail
   const { inventory } = plan
   const read = `${counted(plan.trees.length, 'tree')} and ${counted(inventory.limbCount, 'limb')}`
   draft.title(titles['cut-plan'])
-  addLetterhead(draft, details, plan.date, leastSize)
+  addLetterhead(draft, details, plan.date, leastSize, printedCutColumns)
   draft.dated(plan.date)
   draft.labeled('Inventory', `${read}, read from ${inventory.address}. ${counted(cuts, 'cut')} planned.`)
   for (const sentence of closedSentences(plan)) draft.labeled('Closed window', sentence, looks.caution)

@@ -52,11 +52,16 @@ function jobLines(details: JobDetails, isoDate: string): string[] {
 }
 
 /** Characters at the usual size on a character of column width: smaller than the standard font, which the columns count. */
-const charactersPerWidth = 1.05
+const charactersPerWidth = 1.12
 
 /** Lines at the head of a document, folded to its columns, as text that runs over the last one is not printed. */
-function addLines(draft: SheetDraft, lines: readonly string[], size: number, close = false): void {
-  const width = draft.widths.reduce((sum, each) => sum + each + 0.7, 0)
+function addLines(
+  draft: SheetDraft,
+  lines: readonly string[],
+  size: number,
+  { close = false, columns = draft.widths.length }: { close?: boolean; columns?: number } = {}
+): void {
+  const width = draft.widths.slice(0, columns).reduce((sum, each) => sum + each + 0.7, 0)
   const room = Math.max(20, Math.floor((width * charactersPerWidth * usualSize) / size))
   const ofLines: Format = { size, color: palette.ink }
   const ofCompany: Format = { ...ofLines, size: size + 2, bold: true }
@@ -69,19 +74,20 @@ function addLines(draft: SheetDraft, lines: readonly string[], size: number, clo
   draft.format(draft.next - 1, 0, 1, draft.widths.length, { ...ofLines, underline: palette.rule })
 }
 
-/** The letterhead at the head of a document: who made it, for whom and as which job. */
+/** The letterhead at the head of a document, over the columns that are printed: who made it, for whom and as which job. */
 export function addLetterhead(
   draft: SheetDraft,
   details: JobDetails,
   isoDate: string,
-  size = usualSize
+  size = usualSize,
+  columns = draft.widths.length
 ): void {
-  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)], size)
+  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)], size, { columns })
 }
 
 /** The letterhead of a document that says for whom it is in a place of its own, in close lines. */
 export function addBusiness(draft: SheetDraft, details: JobDetails): void {
-  addLines(draft, businessLines(details), usualSize, true)
+  addLines(draft, businessLines(details), usualSize, { close: true })
 }
 
 /** The paper of a job: as its details say, else the one that goes with the units. */

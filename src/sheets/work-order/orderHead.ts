@@ -144,7 +144,7 @@ export function addHead(draft: PrintedDraft, order: Order): void {
   draft.format(0, 0, 1, draft.widths.length, { color: palette.ink })
   draft.rows[0] = [titles['work-order'], ...Array<null>(orderAt.tree - 1).fill(null), ...tickKeys]
   draft.format(0, orderAt.tree, 1, tickKeys.length, { size: 9, color: palette.quiet, bold: false })
-  addLetterhead(draft, details, plan.date, 10)
+  addLetterhead(draft, details, plan.date, 10, draft.measure)
   draft.entry('Made for', showDate(readSerial(plan.date) ?? 0), said)
   draft.entry('Work', workSentence(order), said)
   draft.entry('Address', details.site, said)

@@ -59,10 +59,10 @@ export function describeWorkOrder(
     draft.air()
     draft.prose(nothingOrdered(plan, year), { bold: true })
   }
+  addOthers(draft, plan, year, days)
   const first = draft.next
   const pictures = addCards(draft, days, units, pageRoom(page, orderWidths))
   const cards = { row: first, column: orderAt.tick, rows: draft.next - first, columns: 1 }
-  addOthers(draft, plan, year, days)
   addRules(draft)
   return {
     ...draft.finish({
