@@ -50,6 +50,10 @@ const length = (text: string, meaning: Meaning): Writing => somewhere(text, { li
 
 const none = (...texts: string[]): Writing[] => plainly(refused, ...texts)
 
+/** An estimate in the field is used and named with what was taken; of a rate, a rule or an argument none is made. */
+const estimates = (value: number, ...texts: string[]): Writing[] =>
+  texts.map((text) => somewhere(text, { limb: asks(value) }))
+
 /** The texts, each alone among whole numbers, so that no other cell tells the decimal sign. */
 export const writings: readonly Writing[] = [
   ...plainly(reads(40), '40', ' 40 ', '40.0'),
@@ -95,8 +99,12 @@ export const writings: readonly Writing[] = [
   ...none('2026-03-01', '01.03.2026', '3-Feb', 'Feb 3', '12:30', '2026-03-01T00:00:00Z'),
   ...none('0x10', '0b11', '0o17', '1_000', '1__0', '1e', 'e3', '1e3.5', '12n'),
   ...none('n/a', 'N/A', 'none', '-', '—', '.', ',', '+', '?', 'TBD', 'x', '%', '"'),
-  ...none('~2', 'ca. 2', 'about 3', '12 est.', '12 approx', '2?', '<2', '>12', '5+', '12*', '≈ 4', 'c. 4'),
-  ...none('2-3', '2–3', '2 to 3', '2..3', '2...3', '3 or 4', '3±1', '5²', '2^3', '=2+3', '2+3', '2*3'),
+  ...none('<2', '>12', '5+'),
+  ...estimates(2, '~2', 'ca. 2', '2?'),
+  ...estimates(3, 'about 3', '3±1'),
+  ...estimates(4, '≈ 4', 'c. 4'),
+  ...estimates(12, '12 est.', '12 approx', '12*'),
+  ...none('2-3', '2–3', '2 to 3', '2..3', '2...3', '3 or 4', '5²', '2^3', '=2+3', '2+3', '2*3'),
   ...none(
     '--2',
     '+-2',
