@@ -109,12 +109,14 @@ function notesIn(table: SheetTable): Line[] {
   const column = measuringColumn(table) ?? noted
   if (column === undefined) return []
   const besideLimbs = columnHeaded(header, 'diameter') >= 0
-  return rows.flatMap((row): Line[] => {
+  const lines: Line[] = []
+  for (const row of rows) {
     const cell = sheet.rows[row]?.[column]
-    if (typeof cell !== 'string' || cell.length > 120 || !/\d/.test(cell)) return []
+    if (typeof cell !== 'string' || cell.length > 120 || !/\d/.test(cell)) continue
     const said = saidIn(cell.trim()).filter(({ field }) => (besideLimbs ? neverOfLimbs : sizes).has(field))
-    return said.length === 0 ? [] : [{ row, column, said }]
-  })
+    if (said.length > 0) lines.push({ row, column, said })
+  }
+  return lines
 }
 
 /** A column for what lines say: of one field in one unit. */

@@ -39,9 +39,12 @@ interface Marked {
   readonly rest: string
 }
 
+/** A figure, or a letter by itself. */
+const mayCount = /\d|(?<!\p{L})[A-H](?!\p{L})/iu
+
 /** "Tree 1 dia (in)", "T2_height", "Height (ft) - tree 3": the tree and what is left; "Tree 1" leaves nothing. */
 function marked(cell: Cell | undefined): Marked | null {
-  if (typeof cell !== 'string' || cell.length > 60) return null
+  if (typeof cell !== 'string' || cell.length > 60 || !mayCount.test(cell)) return null
   const text = cell
     .replace(/_+/g, ' ')
     .replace(/(\p{L}{2})(?=\d)/gu, '$1 ')

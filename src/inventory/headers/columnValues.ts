@@ -33,10 +33,13 @@ const leadingNumber = /^(?:[<>~≈±+]|([-−]))?\s*[ø⌀]?\s*(\d[\d\s.,'’]*)
 /** What is longer is no number with a word or a unit. */
 const longestEstimate = 30
 
+const someFigure = /[\d½¼¾⅛⅜⅝⅞⅓⅔]/
+
 /** An estimate without its words: "ca. 9 m". */
 function estimateIn(cell: string): string {
   const text = cell.trim()
-  return text.length <= longestEstimate && /^\p{L}/u.test(text) ? (takeApart(text)?.texts[0] ?? text) : text
+  const mayBe = text.length <= longestEstimate && someFigure.test(text) && /^\p{L}/u.test(text)
+  return mayBe ? (takeApart(text)?.texts[0] ?? text) : text
 }
 
 function numberOf(cell: Cell): number | null {
@@ -57,7 +60,7 @@ const unitBehind = /[\d½¼¾⅛⅜⅝⅞⅓⅔]\s*(\p{L}{1,11}\.?|["”″'’�
 
 /** Whether a cell names the unit of its number: "9.1 m", "4½\"". */
 export function namesUnit(cell: Cell | undefined): boolean {
-  if (typeof cell !== 'string' || cell.length > longestEstimate) return false
+  if (typeof cell !== 'string' || cell.length > longestEstimate || !someFigure.test(cell)) return false
   const word = unitBehind.exec(cell.trim())?.[1]
   return (word !== undefined && unitFromWord(word) !== null) || /^\d+\s*m\s*\d\d$/i.test(cell.trim())
 }

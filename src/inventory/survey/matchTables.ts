@@ -42,7 +42,9 @@ export function matchTables(
     const { names } = table.header
     const given = new Set(matches.map(({ field }) => field))
     const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, names, column)
-    const isBare = ({ column }: ColumnMatch): boolean => hasBareNumbers(table, column)
+    // Only a length without a unit is told; the cells of all others need not be looked at.
+    const isBare = ({ column, unit }: ColumnMatch, field: Field): boolean =>
+      unit === null && isLength(field) && hasBareNumbers(table, column)
     const units = matches.map((match) => {
       if (match.field === null) return match
       // The same header on every sheet, and in every group, is asked about once.
@@ -51,7 +53,7 @@ export function matchTables(
       asked.add(key)
       if (first && match.confidence === 'likely')
         problems.push(question(match, match.field, given, address(match)))
-      return withUnit(match, match.field, system, first && isBare(match) ? address(match) : null, problems)
+      return withUnit(match, match.field, system, first && isBare(match, match.field) ? address(match) : null, problems)
     })
     noteMixedDiameters(units, address, problems)
     const forms = labeled.map((match) =>
@@ -140,6 +142,12 @@ function question(
   const other = isOpen ? columnOf(runnerUp).name : 'nothing the plan uses'
   const text = header === '' ? 'without a header' : quoted(header)
   return problem('column-likely', cell, { text, column: columnOf(field).name, other })
+}
+
+/** Whether the unit of a field is told: that of a growth is in its words, or a measured rate's. */
+function isLength(field: Field): boolean {
+  const kind = lengthOf(field)
+  return kind === 'diameter' || kind === 'height'
 }
 
 /** Whether a column holds numbers whose cells do not name their unit themselves; a column without numbers counts as one. */
