@@ -53,7 +53,13 @@ export function matchTables(
       asked.add(key)
       if (first && match.confidence === 'likely')
         problems.push(question(match, match.field, given, address(match)))
-      return withUnit(match, match.field, system, first && isBare(match, match.field) ? address(match) : null, problems)
+      return withUnit(
+        match,
+        match.field,
+        system,
+        first && isBare(match, match.field) ? address(match) : null,
+        problems
+      )
     })
     noteMixedDiameters(units, address, problems)
     const forms = labeled.map((match) =>
