@@ -5,7 +5,7 @@ import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory
 import { readInventory } from '../../src/inventory/readInventory'
 import { planInventory } from '../../src/plan/planInventory'
 import { describeCutPlan } from '../../src/sheets/cut-plan/cutPlan'
-import { pageScale } from '../../src/sheets/pageBreaks'
+import { isScaled, pageScale } from '../../src/sheets/pageBreaks'
 import { connectBrowser, workbenchAddress } from './shared'
 import {
   openDesk,
@@ -93,7 +93,9 @@ describe('the documents in the saved file', () => {
     )
     expect(sheet.pageSetup).toMatchObject({
       orientation: description.page.orientation,
-      scale: pageScale(description.page, description.widths)
+      ...(isScaled(description.page)
+        ? { scale: pageScale(description.page, description.widths) }
+        : { fitToPage: true, fitToWidth: 1, fitToHeight: 0 })
     })
     expect(sheet.headerFooter?.oddFooter).toContain(description.page.footer.replaceAll('&', '&&'))
     expect(sheet.freezePane ?? {}).toEqual(
