@@ -274,6 +274,13 @@ describe('the work order', () => {
     expect(heightOf(order, 'South scaffold')).toBeGreaterThan(heightOf(sheet, 'limb B') + 12)
   })
 
+  test('says which limb the drawing means by a number, where a picture has no room or no letters for its name', () => {
+    const named = planOf(metricRows(['东枝', null, 11, 14, 2, 8]))
+    const order = describeWorkOrder(named, wholeProgram(estimatePlan(named)))
+    expect(runningText(order)).toMatch(/In the drawing #\d is 东枝\./)
+    expect(text).not.toContain('In the drawing')
+  })
+
   test('tells a long id and species in full', () => {
     const rows = metricRows()
     const id = 'PARK-NORTH-2026-00000000000000000000000000000000000000000000000000000000000005'

@@ -3,6 +3,7 @@ import { hours as hoursText, quantity } from '../../../shared/words/figures'
 import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { percent } from '../../../shared/words/percent'
 import { capital, closed, sentence } from '../../../shared/words/sentences'
+import { placesExplained } from '../../drawing/labels/letters'
 import { judgedWords, notJudgedLimbs } from '../../plan/judged'
 import type { TreePlan } from '../../plan/plan'
 import { scaffoldSentence } from '../../plan/scaffold/scaffoldWords'
@@ -114,11 +115,13 @@ export function cardFacts(stop: Stop, units: CardUnits): Fact[] {
   const { tree, visit } = stop
   const { system } = units
   const fact = (text: string, bold = false): Fact[] => (text === '' ? [] : [{ text, bold }])
+  const names = placesExplained(tree)
   const held = visit.limbs.filter(({ decision }) => decision === 'hold')
   return [
     ...fact(sentence(whereIs(tree.tree))),
     ...fact(leaderWords(tree), true),
     ...fact(foliage(stop), true),
+    ...fact(names === '' ? '' : `In the drawing ${names}.`),
     ...fact(clearanceWords(tree, system)),
     ...fact(workWords(stop, units)),
     ...fact(scaffoldSentence(tree)),
