@@ -11,12 +11,26 @@ export interface CellBlock {
   placeOf?(row: number, column: number): { row: number; column: number }
 }
 
+/** Cells of a sheet as they were read, from the place of the first of them. */
+export interface ReadCells {
+  readonly sheet: string
+  readonly rows: readonly (readonly Cell[])[]
+  readonly top: number
+  readonly left: number
+}
+
 /** A rectangle of rows and columns of a sheet, counted from 0. */
 export interface Area {
   row: number
   column: number
   rows: number
   columns: number
+}
+
+/** The area of cells that were read, or null where there are none. */
+export function areaRead({ rows, top, left }: Omit<ReadCells, 'sheet'>): Area | null {
+  const columns = rows[0]?.length ?? 0
+  return columns === 0 ? null : { row: top, column: left, rows: rows.length, columns }
 }
 
 /** The cells that two areas share, or null. */

@@ -1,3 +1,4 @@
+import { findingsByRow, type RowFinding } from './plan/limbCard'
 import type { CellBlock } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import { keptText, readKept, type KeptChoices } from '../src/inventory/keptAnswers'
@@ -18,7 +19,8 @@ import type { ProgressLine } from './parts/progressLine'
 import { headline, resultView, type ResultSetting, type ResultView } from './resultView'
 import { RowDock } from './rowDock'
 import { pointsInto, selectionHint, selectionWords } from './selectionLine'
-import type { Selected, SheetChange, SheetsRead, Steps, Surface, Wanted, Writing } from './surface'
+import type { SheetChange } from '../src/excel/changes'
+import type { Selected, SheetsRead, Steps, Surface, Wanted, Writing } from './surface'
 
 export interface PaneOptions {
   surface: Surface
@@ -42,6 +44,8 @@ export class Pane {
   private selected: Selected | null = null
   private shown: Planned | null = null
   private view: ResultView | null = null
+  /** What the shown plan says of each row. */
+  private rows: ReadonlyMap<number, RowFinding> = new Map()
   /** Whether what the shown plan was made from still stands. */
   private fresh: Freshness | null = null
   /** Our own writing changes cells too. */
@@ -106,7 +110,7 @@ export class Pane {
     const { fresh, shown, view } = this
     if (fresh === null || shown === null || view === null) return
     const { changes } = fresh
-    const concerned = treesConcerned(shown.plan, changes)
+    const concerned = treesConcerned(shown.plan, this.rows, changes)
     const words = changes.length === 0 ? '' : `Changed since this plan: ${changeWords(changes)}.`
     view.mark(words, concerned)
     this.dock.mark(concerned)
@@ -273,7 +277,8 @@ export class Pane {
     this.shown = planned
     this.view = view
     this.fresh = new Freshness(surface, planned)
-    this.dock.use(planned, view.openTree)
+    this.rows = findingsByRow(planned.plan)
+    this.dock.use(planned, this.rows, view.openTree)
     fill(this.frame.stage, view.element)
     this.frame.needs.hidden = true
     this.frame.again.hidden = true

@@ -1,6 +1,6 @@
 import { staleWords } from './fresh/changes'
 import { el, fill } from './parts/elements'
-import { findingsByRow, limbCard, selectedRow, type RowFinding } from './plan/limbCard'
+import { limbCard, selectedRow, treeOf, type RowFinding } from './plan/limbCard'
 import type { Planned } from './planning'
 import type { SelectedCells } from './surface'
 
@@ -8,7 +8,7 @@ import type { SelectedCells } from './surface'
 export class RowDock {
   private folded = false
   private planned: Planned | null = null
-  private rows = new Map<number, RowFinding>()
+  private rows: ReadonlyMap<number, RowFinding> = new Map()
   private openTree: (id: string) => void = () => undefined
   private stale: ReadonlySet<string> | 'all' = new Set()
   private cells: SelectedCells | null = null
@@ -16,9 +16,9 @@ export class RowDock {
   constructor(private readonly place: HTMLElement) {}
 
   /** From now on rows are those of this plan. */
-  use(planned: Planned, openTree: (id: string) => void): void {
+  use(planned: Planned, rows: ReadonlyMap<number, RowFinding>, openTree: (id: string) => void): void {
     this.planned = planned
-    this.rows = findingsByRow(planned.plan)
+    this.rows = rows
     this.openTree = openTree
     this.stale = new Set()
   }
@@ -45,8 +45,7 @@ export class RowDock {
       },
       showTree: this.openTree
     })
-    const tree = finding.kind === 'unplanned' ? finding.tree : finding.treePlan.tree.id
-    const isStale = stale === 'all' || stale.has(tree)
+    const isStale = stale === 'all' || stale.has(treeOf(finding))
     this.place.classList.toggle('is-stale', isStale)
     fill(this.place, isStale && el('p', { class: 'stale-words' }, staleWords), card)
   }

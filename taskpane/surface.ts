@@ -1,9 +1,9 @@
-import type { Area, CellBlock } from '../shared/cells'
+import type { SheetChange } from '../src/excel/changes'
+import type { CellBlock, ReadCells } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { ChosenDetails } from '../src/details/detailsFor'
 import type { SheetCells } from '../src/inventory/survey/sheetCells'
 import type { DocumentKind, SheetDescription } from '../src/sheets/sheet'
-import type { ReadCells } from './fresh/changes'
 
 /** Cells of a sheet, rows and columns from 0. */
 export interface SelectedCells {
@@ -79,12 +79,6 @@ export interface Writing {
   problems: Problem[]
   /** What changed since the plan was made, in words; nothing was written then. */
   changed?: string
-}
-
-/** Cells that somebody changed; null where it may be any of the sheet. */
-export interface SheetChange {
-  sheet: string
-  area: Area | null
 }
 
 /** All that the pane asks of the spreadsheet. A canceled call may reject; the pane knows that it canceled. */

@@ -1,3 +1,4 @@
+import { areaRead } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import type { DrawingPainter } from '../drawing/paint/painter'
 import type { SheetCells } from '../inventory/survey/sheetCells'
@@ -13,7 +14,7 @@ import {
   type Draft,
   type Surroundings
 } from './sheetDrafts'
-import { areaRead, changedSheet } from './sheetsUnchanged'
+import { changedSheet } from './sheetsUnchanged'
 import { cellsAPicture } from './writePictures'
 import { completeSheet, writeCellsOf } from './writeSheet'
 

@@ -1,3 +1,4 @@
+import { listen } from './registrations'
 import type { Problem } from '../../shared/problems'
 import type { SheetArea } from './bookView'
 import { inExcel, isProblem } from './failures'
@@ -72,16 +73,9 @@ export async function watchSelection(
       busy = false
     }
   }
-  const registration = await Excel.run(async (context) => {
-    const added = context.workbook.onSelectionChanged.add(follow)
-    await context.sync()
-    return added
-  })
-  return async () => {
+  const stop = await listen((context) => context.workbook.onSelectionChanged.add(follow))
+  return () => {
     stopped = true
-    await Excel.run(registration.context as Excel.RequestContext, async (context) => {
-      registration.remove()
-      await context.sync()
-    })
+    return stop()
   }
 }

@@ -1,18 +1,8 @@
+import { areaRead } from '../../shared/cells'
 import type { Problem } from '../../shared/problems'
 import type { SheetCells } from '../inventory/survey/sheetCells'
 import { inExcel } from './failures'
 import { readCells } from './readCells'
-
-/** The area of the cells that were read of a sheet, or null where there are none. */
-export function areaRead({ rows, top, left }: SheetCells): {
-  row: number
-  column: number
-  rows: number
-  columns: number
-} | null {
-  const columns = rows[0]?.length ?? 0
-  return columns === 0 ? null : { row: top, column: left, rows: rows.length, columns }
-}
 
 /** The first of the sheets that no longer holds the same cells as when it was read, or null. */
 export async function changedSheet(

@@ -1,3 +1,4 @@
+import { hundredths } from './hundredths'
 import { Money, roundMoney, sumPrinted } from '../../shared/money'
 import { wholeUp } from '../formulas/boundary'
 import type { EstimateLine, YearOfWork } from './estimate'
@@ -10,9 +11,6 @@ export interface Worked {
   crewHours: number
   brush: { chipVolume: number }
 }
-
-/** Hours and volumes are printed to a hundredth, and added in whole ones. */
-const hundredths = (printed: number): number => Math.round(printed * 100)
 
 /** A trip before it is known what its lines are charged. */
 export type Trip = Omit<YearOfWork, 'charged' | 'topUp'>

@@ -1,3 +1,4 @@
+import { byName } from '../../shared/words/order'
 import { rowPlace } from '../inventory/inventory'
 import type { Plan, TreePlan } from '../plan/plan'
 import { treePlace, zoneWords } from '../plan/treeTitle'
@@ -26,6 +27,11 @@ const treesToPlace = 1.5
 
 /** By what places are known to be the same. */
 export const placeKey = (name: string): string => name.trim().toLowerCase()
+
+/** By the tags of the trees, as one reads them; the same tag by its row. */
+export function byTag(one: { readonly tree: TreePlan }, other: { readonly tree: TreePlan }): number {
+  return byName(one.tree.tree.id, other.tree.tree.id) || one.tree.tree.row - other.tree.tree.row
+}
 
 const placesAmong = (names: readonly string[]): number => new Set(names.map(placeKey)).size
 

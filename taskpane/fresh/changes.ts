@@ -1,14 +1,6 @@
 import { grouped } from '../../shared/words/figures'
 import { listed } from '../../shared/words/lists'
-import { cellAddress, type Cell } from '../../shared/cells'
-
-/** Cells of a sheet as they were read, from the place of the first of them. */
-export interface ReadCells {
-  readonly sheet: string
-  readonly rows: readonly (readonly Cell[])[]
-  readonly top: number
-  readonly left: number
-}
+import { cellAddress, type Cell, type ReadCells } from '../../shared/cells'
 
 /** What is not any more as it was when the plan was made. */
 export type Change =

@@ -1,41 +1,46 @@
-import type { CellBlock } from '../../shared/cells'
 import type { Problem } from '../../shared/problems'
-import { sharedPart } from '../../shared/cells'
+import { areaRead, sharedPart, type Area, type CellBlock, type ReadCells } from '../../shared/cells'
 import type { Planned } from '../planning'
-import type { SheetChange, Surface } from '../surface'
-import { changedCells, changeName, changedSheets, type Change, type ReadCells } from './changes'
+import type { SheetChange } from '../../src/excel/changes'
+import type { Surface } from '../surface'
+import { changedCells, changeName, changedSheets, type Change } from './changes'
 
 type Block = CellBlock | null
+
+const isWithin = (cell: Pick<Area, 'row' | 'column'>, area: Area): boolean =>
+  sharedPart({ row: cell.row, column: cell.column, rows: 1, columns: 1 }, area) !== null
+
+/**
+ * The sheets of the inventory that a plan was made from. Where a sheet was read to its end, the blank row behind it is
+ * looked at as well: that is where a person goes on.
+ */
+function inventoryOf({ plan, read }: Planned): ReadCells[] {
+  const planned = new Set(plan.inventory.parts.map(({ sheet }) => sheet))
+  return read.sheets
+    .filter(({ name }) => planned.has(name))
+    .map(({ name, rows, top, left }) => ({
+      sheet: name,
+      rows: read.range === null && rows[0] !== undefined ? [...rows, rows[0].map(() => null)] : rows,
+      top,
+      left
+    }))
+}
 
 /** Whether what a plan was made and priced from still stands in the workbook. */
 export class Freshness {
   private readonly found = new Map<string, Change>()
+  private readonly inventory: readonly ReadCells[]
 
   constructor(
     private readonly surface: Surface,
     private planned: Planned
-  ) {}
+  ) {
+    this.inventory = inventoryOf(planned)
+  }
 
   /** What is known to have changed, inventory first. */
   get changes(): Change[] {
     return [...this.found.values()]
-  }
-
-  /**
-   * The sheets of the inventory that the plan was made from. Where a sheet was read to its end, the blank row behind it is
-   * looked at as well: that is where a person goes on.
-   */
-  private get inventory(): ReadCells[] {
-    const { plan, read } = this.planned
-    const planned = new Set(plan.inventory.parts.map(({ sheet }) => sheet))
-    return read.sheets
-      .filter(({ name }) => planned.has(name))
-      .map(({ name, rows, top, left }) => ({
-        sheet: name,
-        rows: read.range === null && rows[0] !== undefined ? [...rows, rows[0].map(() => null)] : rows,
-        top,
-        left
-      }))
   }
 
   /** The sheets beside the inventory, each as it was read and as it is read now. */
@@ -78,13 +83,8 @@ export class Freshness {
     const known = [...this.found.keys()].join()
     if (before === undefined) await this.lookBeside(sheet)
     else {
-      const whole = {
-        row: before.top,
-        column: before.left,
-        rows: before.rows.length,
-        columns: before.rows[0]?.length ?? 0
-      }
-      const part = area === null ? whole : sharedPart(area, whole)
+      const whole = areaRead(before)
+      const part = whole === null || area === null ? whole : sharedPart(area, whole)
       if (part === null) return false
       const then: ReadCells = {
         sheet,
@@ -125,16 +125,4 @@ export class Freshness {
     this.planned = { ...this.planned, estimateSheet }
     this.forget((change) => change.sheet === estimateSheet?.sheet)
   }
-}
-
-function isWithin(
-  { row, column }: { row: number; column: number },
-  area: { row: number; column: number; rows: number; columns: number }
-): boolean {
-  return (
-    row >= area.row &&
-    row < area.row + area.rows &&
-    column >= area.column &&
-    column < area.column + area.columns
-  )
 }

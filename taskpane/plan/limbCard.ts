@@ -21,6 +21,11 @@ export type RowFinding =
   | { kind: 'tree'; treePlan: TreePlan }
   | { kind: 'unplanned'; tree: string; reason: string }
 
+/** The id of the tree that a row is of. */
+export function treeOf(finding: RowFinding): string {
+  return finding.kind === 'unplanned' ? finding.tree : finding.treePlan.tree.id
+}
+
 /** What the plan says of each row of the inventory. */
 export function findingsByRow(plan: Plan): Map<number, RowFinding> {
   const rows = new Map<number, RowFinding>()

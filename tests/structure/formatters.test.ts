@@ -25,11 +25,7 @@ const exceptions: Record<string, string> = {
   'src/formulas/speciesDensities.ts': 'the moisture in the name of a source',
   'shared/numberFormats.ts': 'a cell as the readers take it, which no person reads',
   'src/price/readRate.ts': 'reads a rate: the digits are those of the cell, and its range stands beside it',
-  'src/price/yearsOfWork.ts':
-    'whole hundredths of an hour to share costs by, as the formulas of the sheet do',
-  'src/price/days/fillDays.ts': 'whole hundredths of an hour, so that no day is overfilled by rounding',
-  'src/sheets/work-order/crewKit.ts': 'sums of what is printed to the hundredth',
-  'src/sheets/estimate/workingLines.ts': 'whole hundredths of an hour to share costs by',
+  'src/price/hundredths.ts': 'whole hundredths to add and to share by, as the formulas of the sheet do',
   'src/plan/reasonsForKeeping.ts': 'keys of texts that are kept, not texts',
   'taskpane/plan/doseBar.ts': 'the length of a bar for the style sheet'
 }

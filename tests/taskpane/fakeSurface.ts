@@ -13,16 +13,14 @@ import type {
   OwnSheet,
   Reading,
   Selected,
-  SheetChange,
   Steps,
   Surface,
   WriteOptions,
   Wanted,
   Writing
 } from '../../taskpane/surface'
-import { areaOf, sheetPrefix, type Cell } from '../../shared/cells'
-import { areaRead } from '../../src/excel/sheetsUnchanged'
-import type { ReadCells } from '../../taskpane/fresh/changes'
+import { areaOf, areaRead, sheetPrefix, type Cell, type ReadCells } from '../../shared/cells'
+import type { SheetChange } from '../../src/excel/changes'
 import type { SheetCells } from '../../src/inventory/survey/sheetCells'
 import { inventedBlock, inventedEstimate, inventedPlan } from './inventedPlan'
 

@@ -2,6 +2,7 @@
 import type { Cell } from '../../shared/cells'
 import { numbers } from '../../bench/madeInventory'
 import { noDetails, type JobDetails } from '../../src/details/detailsBook'
+import type { DocumentKind } from '../../src/sheets/documentBook'
 import { sampleInventory, sampleSheetName } from '../../src/file/sampleInventory'
 import { youngTrees } from '../../tests/sheets/youngTrees'
 
@@ -11,11 +12,7 @@ export interface PrintedInventory {
   readonly rows: Cell[][]
   readonly details: JobDetails
   /** The most pages that a document may take. */
-  readonly pages: {
-    readonly 'client-report'?: number
-    readonly 'work-order'?: number
-    readonly 'round-sheet'?: number
-  }
+  readonly pages: Readonly<Partial<Record<DocumentKind, number>>>
 }
 
 /** Invented, and long enough to try every line. */

@@ -1,6 +1,7 @@
 /** What a printed page holds: its words with their places, and how much of it is covered. */
 import { readFileSync, readdirSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
+import { plainText } from '../../src/file/file-library/xmlText'
 import { run } from './officeSuite'
 
 const wanted = 'Poppler’s utilities'
@@ -24,16 +25,11 @@ export interface PrintedPage {
   readonly ink: number
 }
 
-const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
-
-const plain = (text: string) =>
-  text.replace(/&(amp|lt|gt|quot|apos);/g, (whole, name: string) => entities[name] ?? whole)
-
 const attribute = (tag: string, name: string) => Number(new RegExp(`${name}="([\\d.-]+)"`).exec(tag)?.[1])
 
 function wordsOf(page: string): Word[] {
   return [...page.matchAll(/<word ([^>]*)>([^<]*)<\/word>/g)].map(([, tag = '', text = '']) => ({
-    text: plain(text),
+    text: plainText(text),
     left: attribute(tag, 'xMin'),
     top: attribute(tag, 'yMin'),
     right: attribute(tag, 'xMax'),

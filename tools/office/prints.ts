@@ -104,7 +104,7 @@ async function checkInventory(
     const hidden = file.find((each) => each.hidden === true)?.name
     if (hidden !== undefined && pages.some(({ text }) => text.includes(`${hidden} Made from`)))
       found.push(`the hidden sheet ${hidden} is printed.`)
-    const most = (inventory.pages as Partial<Record<string, number>>)[sheet.kind] ?? Infinity
+    const most = inventory.pages[sheet.kind] ?? Infinity
     if (pages.length > most)
       found.push(`${String(pages.length)} pages, and at most ${String(most)} are wanted.`)
     return found.map((fault) => `${inventory.name}, ${sheet.name}: ${fault}`)

@@ -1,3 +1,4 @@
+import { filledIn } from '../survey/sheetCells'
 import { isBlank, type Cell } from '../../../shared/cells'
 import { fold } from '../headers/fold'
 import { byLetter, byNumber, type Counting } from '../survey/counters'
@@ -54,10 +55,6 @@ function marked(cell: Cell | undefined): Marked | null {
   if (front !== null) return { id: (front[1] ?? front[2] ?? '').toUpperCase(), rest: (front[3] ?? '').trim() }
   const back = behind.exec(text)
   return back === null ? null : { id: (back[2] ?? '').toUpperCase(), rest: (back[1] ?? '').trim() }
-}
-
-function filledIn(cells: readonly Cell[]): number[] {
-  return cells.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
 }
 
 /** The groups of a row whose marks say which tree each column is of. */

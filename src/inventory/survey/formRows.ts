@@ -2,7 +2,7 @@ import { isBlank, type Cell } from '../../../shared/cells'
 import { columnOf, type Field } from '../../../shared/columns'
 import { likelyFields } from '../headers/likelihood'
 import { lengthOf } from '../lengthOf'
-import type { SheetCells } from './sheetCells'
+import { filledIn, type SheetCells } from './sheetCells'
 import { saidInLine } from './treeLine'
 import { numberWord, treeWord } from './treeWords'
 
@@ -25,9 +25,6 @@ function labelField(text: string): Field | null {
   const ofTree = likelyFields(text).find(({ field }) => columnOf(field).of === 'tree')
   return ofTree !== undefined && ofTree.score >= likelyEnough ? ofTree.field : null
 }
-
-const filledIn = (cells: readonly Cell[]): number[] =>
-  cells.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
 
 /** Whether a row belongs above a table: blank, one line of text, or labels with their values. */
 function standsAbove(cells: readonly Cell[]): boolean {

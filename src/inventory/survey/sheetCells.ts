@@ -80,3 +80,8 @@ export function countFilled(cells: readonly Cell[]): number {
 export function ownLetters({ placeOf }: SheetCells, letters: string): string {
   return placeOf === undefined ? letters : ''
 }
+
+/** The columns of a row whose cells hold something. */
+export function filledIn(cells: readonly Cell[]): number[] {
+  return cells.flatMap((cell, column) => (isBlank(cell) ? [] : [column]))
+}

@@ -1,7 +1,5 @@
+import { hundredths } from '../hundredths'
 import { wholeUp } from '../../formulas/boundary'
-
-/** Hours are printed and added in hundredths. */
-const hundredths = (hours: number): number => Math.round(hours * 100)
 
 /** Of so many of the foremost stops the fullest day is sought exactly. */
 const foremost = 80

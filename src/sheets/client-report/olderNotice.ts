@@ -1,8 +1,8 @@
-import { printMoney } from '../../../shared/money'
 import { palette } from '../../../shared/palette'
 import type { ChosenOffer } from '../../price/offers'
 import { looks } from '../looks'
 import type { SheetDescription } from '../sheet'
+import { totalStands } from '../totalStands'
 import { columns } from './reportGrid'
 
 const same = 'Priced as on the Estimate.'
@@ -14,9 +14,7 @@ const older = 'Rates changed since: older than the Estimate. Write it again.'
  */
 export function tellingIfOlder(report: SheetDescription, offer: ChosenOffer): SheetDescription {
   if (offer.lines.length === 0) return report
-  const total = printMoney(offer.total, offer.minorDigits)
-  const digits = String(offer.minorDigits)
-  const formula = `=IFERROR(IF(ROUND(Offer_total-${total},${digits})=0,"${same}","${older}"),"${same}")`
+  const formula = `=IFERROR(IF(${totalStands(offer, String(offer.minorDigits))},"${same}","${older}"),"${same}")`
   const [[title = null] = [], ...rows] = report.rows
   const area = { row: 0, column: columns.trunk, rows: 1, columns: 1 }
   return {

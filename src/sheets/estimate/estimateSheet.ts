@@ -1,7 +1,8 @@
+import { totalStands } from '../totalStands'
 import { noDetails, type JobDetails } from '../../details/detailsBook'
 import type { Plan } from '../../plan/plan'
 import type { ChosenOffer } from '../../price/offers'
-import { asNumber, printMoney } from '../../../shared/money'
+import { asNumber } from '../../../shared/money'
 import { readSerial } from '../../../shared/dates'
 import { showDate } from '../../../shared/words/dates'
 import { fixedTenth } from '../../../shared/words/figures'
@@ -59,12 +60,12 @@ function addHead(draft: PrintedDraft, offer: ChosenOffer, plan: Plan, details: J
 }
 
 /** Tells as soon as a rate is changed here that the documents written with this sheet are older. */
-function addAge(draft: PrintedDraft, { total, minorDigits, currency }: ChosenOffer): void {
-  const written = printMoney(total, minorDigits)
+function addAge(draft: PrintedDraft, offer: ChosenOffer): void {
+  const { total, minorDigits, currency } = offer
   const said = `${showMoney(total, minorDigits)} ${currency}`
   const older = `Rates were changed here after writing. The other documents are older: they still say ${said}. Write them again.`
   const same = 'No price was changed here since it was written.'
-  const formula = `=IF(ROUND(Offer_total-${written},Money_digits)=0,"${same}","${older}")`
+  const formula = `=IF(${totalStands(offer)},"${same}","${older}")`
   draft.line([{ formula, value: same }], { ...draft.body, color: palette.umber })
 }
 

@@ -1,3 +1,4 @@
+import { hundredths } from '../../price/hundredths'
 import type { EstimateLine, YearOfWork } from '../../price/estimate'
 import type { Offer } from '../../price/offers'
 import type { Part, Working } from './estimateColumns'
@@ -50,8 +51,6 @@ export interface SharedSum {
   readonly left: number
   readonly threshold: number
 }
-
-const hundredths = (hours: number): number => Math.round(hours * 100)
 
 function shareOf(
   { lines }: WorkingLines,

@@ -1,6 +1,5 @@
-import { byName } from '../../../shared/words/order'
 import type { Plan } from '../../plan/plan'
-import { placeKey, placeTeller } from '../places'
+import { byTag, placeKey, placeTeller } from '../places'
 import type { RoundLine } from './roundTrees'
 
 /** The trees of a place, in the order of the round. */
@@ -8,9 +7,6 @@ export interface RoundPlace<Line extends RoundLine = RoundLine> {
   readonly name: string
   readonly lines: readonly Line[]
 }
-
-const byTag = (one: RoundLine, other: RoundLine): number =>
-  byName(one.tree.tree.id, other.tree.tree.id) || one.tree.tree.row - other.tree.tree.row
 
 const worstFirst = (one: RoundLine, other: RoundLine): number =>
   Number(other.must) - Number(one.must) || other.worst - one.worst || byTag(one, other)

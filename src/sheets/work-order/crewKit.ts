@@ -1,3 +1,4 @@
+import { hundredths } from '../../price/hundredths'
 import type { UnitSystem } from '../../../shared/units'
 import { counted } from '../../../shared/words/counts'
 import { quantity } from '../../../shared/words/figures'
@@ -46,6 +47,6 @@ export function brushWeight(stops: readonly Stop[], { weight: unit }: Pick<CardU
 
 /** Brush of these trees: "365 lb of brush, 1.2 yd³ as chips". */
 export function brushOf(stops: readonly Stop[], units: Pick<CardUnits, 'weight'>): string {
-  const chips = stops.reduce((sum, { line }) => sum + Math.round(line.brush.chipVolume * 100), 0) / 100
+  const chips = stops.reduce((sum, { line }) => sum + hundredths(line.brush.chipVolume), 0) / 100
   return `${brushWeight(stops, units)}, ${quantity(chips)} ${units.weight === 'lb' ? 'yd³' : 'm³'} as chips`
 }

@@ -1,5 +1,5 @@
+import { totalStands } from '../totalStands'
 import { readSerial } from '../../../shared/dates'
-import { printMoney } from '../../../shared/money'
 import { palette } from '../../../shared/palette'
 import { counted } from '../../../shared/words/counts'
 import { showDate } from '../../../shared/words/dates'
@@ -129,8 +129,7 @@ function addAge(draft: PrintedDraft, { offer, withEstimate }: Order): void {
   if (!withEstimate) return
   const same = 'Hours and brush are those of the Estimate that was written with this order.'
   const older = 'Rates were changed on the Estimate after this order was written: write it again.'
-  const written = printMoney(offer.total, offer.minorDigits)
-  const formula = `=IFERROR(IF(ROUND(Offer_total-${written},Money_digits)=0,"${same}","${older}"),"")`
+  const formula = `=IFERROR(IF(${totalStands(offer)},"${same}","${older}"),"")`
   const row = draft.line(['Rates', null, null, { formula, value: same }], draft.body)
   draft.height(row, 1, 18)
   draft.format(row, 0, 1, 1, { bold: true })

@@ -1,10 +1,9 @@
-import { byName } from '../../../shared/words/order'
 import { byUrgency, type Plan, type TreePlan, type Visit } from '../../plan/plan'
 import { daysTaken, leastDays } from '../../price/days/fillDays'
 import type { EstimateLine } from '../../price/estimate'
 import type { ChosenOffer } from '../../price/offers'
 import { crewDaysOf, type CrewDay, type TimedStop } from '../crewDays'
-import { placeKey, placeTeller } from '../places'
+import { byTag, placeKey, placeTeller } from '../places'
 
 /** A tree on the crew's round. */
 export interface Stop extends TimedStop {
@@ -20,9 +19,6 @@ interface Place {
   readonly stops: Stop[]
   readonly isZone: boolean
 }
-
-const byTag = (one: Stop, other: Stop): number =>
-  byName(one.tree.tree.id, other.tree.tree.id) || one.tree.tree.row - other.tree.tree.row
 
 /** The trees whose visits of a year are ordered, by place; the place of the worst tree first. */
 function placesOf(plan: Plan, offer: Pick<ChosenOffer, 'lines'>, year: number): Place[] {
