@@ -27,22 +27,33 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }
 
-async function begin(): Promise<Pane | null> {
-  const { host } = await Office.onReady()
-  const root = document.getElementById('pane')
-  if (root === null) return null
-  if (host !== Office.HostType.Excel) {
-    const sentence = 'Open this pane from a spreadsheet: here there is no selection to plan.'
-    root.replaceChildren(el('main', { class: 'waiting' }, el('h1', {}, 'Limbwright'), el('p', {}, sentence)))
-    return null
-  }
-  const pane = new Pane(root, { surface: excelSurface, engine, today })
-  await pane.start()
-  return pane
+/** The whole pane is one sentence. */
+function only(root: HTMLElement, sentence: string): null {
+  root.replaceChildren(el('main', { class: 'waiting' }, el('h1', {}, 'Limbwright'), el('p', {}, sentence)))
+  return null
 }
 
-const ready = begin()
-Office.actions.associate(
-  'planSelection',
-  (event: Office.AddinCommands.Event) => void planCommand(event, ready)
-)
+async function begin(root: HTMLElement): Promise<Pane | null> {
+  try {
+    const { host } = await Office.onReady()
+    if (host !== Office.HostType.Excel)
+      return only(root, 'Open this pane from a spreadsheet: here there is no selection to plan.')
+    const pane = new Pane(root, { surface: excelSurface, engine, today })
+    await pane.start()
+    return pane
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error)
+    return only(root, `The pane could not start (${why}). Close it and open it again.`)
+  }
+}
+
+document.documentElement.dataset.paneScript = 'ran'
+const root = document.getElementById('pane')
+// Where office.js did not come, the page's first script says so.
+if (root !== null && typeof Office !== 'undefined') {
+  const ready = begin(root)
+  Office.actions.associate(
+    'planSelection',
+    (event: Office.AddinCommands.Event) => void planCommand(event, ready)
+  )
+}

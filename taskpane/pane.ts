@@ -12,6 +12,7 @@ import { Notice } from './parts/notice'
 import { planSheets, type Planned } from './planning'
 import { changeWords } from './fresh/changes'
 import { treesConcerned } from './fresh/concerned'
+import { patience, spreadsheetBusy } from './loading/whyWaiting'
 import { Freshness } from './fresh/freshness'
 import { lastPlanText, readLastPlan } from './fresh/lastPlan'
 import { OfferChoice } from './estimate/offerChoice'
@@ -67,6 +68,10 @@ export class Pane {
   /** Begins to follow the selection, for as long as the pane's page lives. */
   async start(): Promise<void> {
     const { surface } = this.options
+    const late = window.setTimeout(() => {
+      this.announce(spreadsheetBusy)
+      this.notice.say(spreadsheetBusy)
+    }, patience)
     try {
       await surface.watchSelection((selected) => {
         this.select(selected)
@@ -74,8 +79,11 @@ export class Pane {
       await surface.watchChanges((change) => void this.follow(change))
       this.select(await surface.describeSelection())
       this.offerLastPlan()
+      if (this.notice.unsay()) this.announce('The spreadsheet has answered.')
     } catch (error) {
       this.refuse([surface.explain(error)])
+    } finally {
+      window.clearTimeout(late)
     }
   }
 

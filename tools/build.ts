@@ -12,15 +12,12 @@ import { parseArgs } from 'node:util'
 import { build, type Plugin } from 'esbuild'
 import { functionMetadata } from './functionMetadata'
 import { helpPages } from './helpPages'
-import { checkedBase, developmentBase, manifestFor } from './manifest'
-import { panePage } from './pane'
+import { checkedBase, checkedOffice, checkedSupport, developmentBase, manifestFor } from './manifest'
+import { hostedOffice, loadingScript, panePage, serverPolicy } from './pane'
 import { paneStyle } from './style'
 
 const root = join(__dirname, '..')
 const from = (...parts: string[]): string => join(root, ...parts)
-
-/** Microsoft's hosted copy, which a deployed add-in must load. */
-export const hostedOffice = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js'
 
 /** What a build is for. `before` are addresses of scripts that the page loads ahead of office.js. */
 export interface BuildOptions {
@@ -28,16 +25,19 @@ export interface BuildOptions {
   base: string
   office: string
   before?: string[]
+  /** Where a person asks for help; the list of cell functions where there is no such page. */
+  support?: string
 }
 
 /** Builds the add-in into a folder that can be served as it is. Nothing of office.js is copied. */
-export async function buildAddin({ out, base, office, before }: BuildOptions): Promise<void> {
+export async function buildAddin({ out, base, office, before, support }: BuildOptions): Promise<void> {
   const address = checkedBase(base)
   const write = (name: string, content: string): void => writeFileSync(join(out, name), content)
   emptyOwnFolder(out)
   mkdirSync(join(out, 'help'), { recursive: true })
   mkdirSync(join(out, 'icons'))
   await Promise.all([
+    script(from('taskpane', 'loading', 'loading.ts'), join(out, loadingScript)),
     script(from('functions', 'main.ts'), join(out, 'functions.js')),
     script(from('taskpane', 'main.ts'), join(out, 'taskpane.js')),
     script(from('taskpane', 'documents.ts'), join(out, lateScript), 'esm'),
@@ -45,14 +45,16 @@ export async function buildAddin({ out, base, office, before }: BuildOptions): P
   ])
   write('taskpane.css', paneStyle())
   write('taskpane.html', panePage(readFileSync(from('taskpane', 'taskpane.html'), 'utf8'), office, before))
-  write('manifest.xml', manifestFor(readFileSync(from('manifest.xml'), 'utf8'), address))
+  write('content-policy.txt', `Content-Security-Policy: ${serverPolicy(office)}\n`)
+  write('manifest.xml', manifestFor(readFileSync(from('manifest.xml'), 'utf8'), address, support))
   for (const [name, page] of helpPages()) write(join('help', name), page)
   copyFileSync(from('tools', 'help.css'), join(out, 'help', 'help.css'))
   for (const name of readdirSync(from('assets', 'icons')))
     copyFileSync(from('assets', 'icons', name), join(out, 'icons', name))
 }
 
-const ownNames = /^(functions\.js(on)?|documents\.js|taskpane\.(html|js|css)|manifest\.xml|help|icons)$/
+const ownNames =
+  /^(functions\.js(on)?|(documents|loading)\.js|content-policy\.txt|taskpane\.(html|js|css)|manifest\.xml|help|icons)$/
 
 /** Clears an earlier build away; a folder that holds anything else is left alone. */
 function emptyOwnFolder(out: string): void {
@@ -95,12 +97,33 @@ export async function script(entry: string, outfile: string, format: 'iife' | 'e
   })
 }
 
+export const usage = `Builds the add-in into a folder that any web server can hand out.
+
+  --base URL     where that folder will be served (https; ${developmentBase} if left out)
+  --office URL   where the page loads Microsoft's office.js from: the address of your cloud
+                 (${hostedOffice} if left out)
+  --support URL  the page where your people ask for help, named in the manifest (the list of cell
+                 functions if left out)
+  --out FOLDER   dist if left out; a folder that holds anything else is left alone
+`
+
 async function main(): Promise<void> {
   const { values } = parseArgs({
-    options: { base: { type: 'string', default: developmentBase }, out: { type: 'string', default: 'dist' } }
+    options: {
+      base: { type: 'string', default: developmentBase },
+      office: { type: 'string', default: hostedOffice },
+      support: { type: 'string' },
+      out: { type: 'string', default: 'dist' },
+      help: { type: 'boolean', default: false }
+    }
   })
+  if (values.help) {
+    console.log(usage)
+    return
+  }
+  const support = values.support === undefined ? undefined : checkedSupport(values.support)
   const out = resolve(root, values.out)
-  await buildAddin({ out, base: values.base, office: hostedOffice })
+  await buildAddin({ out, base: values.base, office: checkedOffice(values.office), support })
   console.log(`Built for ${checkedBase(values.base)} into ${out}`)
 }
 

@@ -1,8 +1,8 @@
-/** Asks for an event, and gives the function by which it is given up again. */
+/** Asks for an event, once nobody is typing in a cell, and gives the function by which it is given up again. */
 export async function listen<T>(
   add: (context: Excel.RequestContext) => OfficeExtension.EventHandlerResult<T>
 ): Promise<() => Promise<void>> {
-  const registration = await Excel.run(async (context) => {
+  const registration = await Excel.run({ delayForCellEdit: true }, async (context) => {
     const added = add(context)
     await context.sync()
     return added

@@ -33,6 +33,18 @@ export class Notice {
     return problems.map(({ message, remedy }) => `${message} ${remedy}`).join(' ')
   }
 
+  /** A sentence that takes no focus, as the person is busy elsewhere. */
+  say(sentence: string): void {
+    fill(this.place, el('p', { class: 'aside notice-said' }, sentence))
+  }
+
+  /** Takes such a sentence away, and nothing else; whether there was one. */
+  unsay(): boolean {
+    const told = this.place.querySelector('.notice-said')
+    told?.remove()
+    return told !== null
+  }
+
   clear(): void {
     fill(this.place)
   }

@@ -55,6 +55,19 @@ describe('the workbench', () => {
     expect(desk.complaints).toEqual([])
   })
 
+  test('the pane runs where no style may stand in a page, and a style written into it would be told', async () => {
+    await planSelection(desk)
+    expect(desk.complaints).toEqual([])
+    const look = await desk.pane.evaluate(() => {
+      const marked = document.createElement('p')
+      marked.setAttribute('style', 'color: rgb(1, 2, 3)')
+      document.body.append(marked)
+      return getComputedStyle(marked).color
+    })
+    expect(look).not.toBe('rgb(1, 2, 3)')
+    expect(desk.complaints.join()).toMatch(/style-src 'self'/)
+  })
+
   test('the width of the pane moves with the arrow keys, between 320 and 500', async () => {
     const width = async () => (await desk.page.locator('#beside').boundingBox())!.width
     expect(await width()).toBe(350)

@@ -48,6 +48,8 @@ test('the pane runs under its policy and asks for its own files and office.js on
     return Object.keys(runtime.CustomFunctions._association?.mappings ?? {})
   })
   expect(failures).toEqual([])
+  await page.waitForFunction(() => document.body.innerText.includes('Open this pane from a spreadsheet'))
+  expect(await page.locator('button, a, input, select, [tabindex], [onclick]').count()).toBe(0)
   expect(associated).toContain('ASPECTRATIO')
   expect(asked).toEqual(
     expect.arrayContaining(

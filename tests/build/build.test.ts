@@ -3,9 +3,15 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, wr
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { JSDOM } from 'jsdom'
-import { buildAddin, hostedOffice } from '../../tools/build'
-import { checkedBase, developmentBase } from '../../tools/manifest'
-import { contentPolicy, panePage } from '../../tools/pane'
+import { buildAddin } from '../../tools/build'
+import {
+  checkedBase,
+  checkedOffice,
+  checkedSupport,
+  developmentBase,
+  manifestFor
+} from '../../tools/manifest'
+import { hostedOffice, pagePolicy, panePage, serverPolicy } from '../../tools/pane'
 import { buildForTest, testBase } from './addin'
 
 const root = join(__dirname, '../..')
@@ -25,11 +31,13 @@ function filesUnder(folder: string): string[] {
 describe('the built folder', () => {
   test('holds what the manifest and the pages refer to', () => {
     expect(readdirSync(out).sort()).toEqual([
+      'content-policy.txt',
       'documents.js',
       'functions.js',
       'functions.json',
       'help',
       'icons',
+      'loading.js',
       'manifest.xml',
       'taskpane.css',
       'taskpane.html',
@@ -67,9 +75,10 @@ describe('the built pane', () => {
   const scriptsOf = (html: string): HTMLScriptElement[] => [
     ...new JSDOM(html).window.document.querySelectorAll('script')
   ]
-  test('loads office.js, then the cell functions, then itself, none deferred', () => {
+  test('loads its watch, then office.js, the cell functions and itself, none deferred', () => {
     const scripts = scriptsOf(built('taskpane.html'))
     expect(scripts.map((script) => script.getAttribute('src'))).toEqual([
+      'loading.js',
       hostedOffice,
       'functions.js',
       'taskpane.js'
@@ -80,6 +89,7 @@ describe('the built pane', () => {
   test('loads scripts of a host ahead of office.js', () => {
     const page = panePage('<meta charset="utf-8" /><!-- scripts -->', '/office/office.js', ['/a.js', '/b.js'])
     expect(scriptsOf(page).map((script) => script.getAttribute('src'))).toEqual([
+      'loading.js',
       '/a.js',
       '/b.js',
       '/office/office.js',
@@ -87,17 +97,22 @@ describe('the built pane', () => {
       'taskpane.js'
     ])
   })
-  test('has a policy ahead of its scripts that allows office.js and itself, and sends nothing elsewhere', () => {
+  test('has a policy ahead of its scripts that allows scripts of office.js and its own, and nothing written into the page', () => {
     const html = built('taskpane.html')
     const policy = new JSDOM(html).window.document
       .querySelector('meta[http-equiv="Content-Security-Policy"]')
       ?.getAttribute('content')
-    expect(policy).toBe(contentPolicy(hostedOffice))
+    expect(policy).toBe(pagePolicy(hostedOffice))
     expect(html.indexOf('Content-Security-Policy')).toBeLessThan(html.indexOf('<script'))
     expect(html.indexOf('Content-Security-Policy')).toBeLessThan(html.indexOf('<link'))
     expect(policy).toContain("script-src 'self' https://appsforoffice.microsoft.com")
-    expect(policy).toContain("connect-src 'self';")
-    expect(policy).not.toMatch(/frame-ancestors|unsafe-eval|\*/)
+    expect(policy).toContain("object-src 'none'; base-uri 'self'; form-action 'none'")
+    expect(policy).not.toMatch(/frame-ancestors|unsafe|\*|connect-src/)
+  })
+  test('comes with the header for its server, which sends nothing elsewhere and keeps nobody from framing it', () => {
+    expect(built('content-policy.txt')).toBe(`Content-Security-Policy: ${serverPolicy(hostedOffice)}\n`)
+    expect(built('content-policy.txt')).toContain("connect-src 'self';")
+    expect(built('content-policy.txt')).not.toMatch(/frame-ancestors|unsafe-eval|\*/)
   })
   test('is refused without the place for its scripts', () => {
     expect(() => panePage('<html></html>', hostedOffice)).toThrow(/<!-- scripts -->/)
@@ -153,6 +168,38 @@ describe('the address of a build', () => {
     ['ftp://example.org', /not https/],
     ['https://example.org/?a=1', /must end with its path/]
   ])('%s is refused', (base, sentence) => expect(() => checkedBase(base)).toThrow(sentence))
+})
+
+describe('the options of a build', () => {
+  // The address of the GCC High cloud: Office Add-ins documentation, "Guidance for deploying Office Add-ins on government clouds".
+  const cloud = 'https://appsforoffice.gcch.cdn.office.net/appsforoffice/lib/1/hosted/office.js'
+  test('another address of office.js is loaded, and allowed by both policies', () => {
+    expect(checkedOffice(cloud)).toBe(cloud)
+    const page = panePage('<meta charset="utf-8" /><!-- scripts -->', cloud)
+    expect(page).toContain(`<script src="${cloud}"></script>`)
+    for (const policy of [page, serverPolicy(cloud)]) {
+      expect(policy).toContain("script-src 'self' https://appsforoffice.gcch.cdn.office.net")
+      expect(policy).not.toContain('appsforoffice.microsoft.com')
+    }
+  })
+  test.each([
+    ['appsforoffice/office.js', /not an address/],
+    ['http://example.org/office.js', /not https/],
+    ['https://example.org/', /does not end in office\.js/]
+  ])('%s is refused as office.js', (address, sentence) =>
+    expect(() => checkedOffice(address)).toThrow(sentence)
+  )
+  test('a page for support stands in the manifest, and only there', () => {
+    const template = readFileSync(join(root, 'manifest.xml'), 'utf8')
+    const support = 'https://example.org/ask?a=1&b="2"'
+    const manifest = manifestFor(template, testBase, checkedSupport(support))
+    const { document } = new JSDOM(manifest, { contentType: 'text/xml' }).window
+    const named = document.getElementsByTagName('SupportUrl')[0]?.getAttribute('DefaultValue')
+    expect(named).toBe('https://example.org/ask?a=1&b=%222%22')
+    expect(manifest.match(/\/ask/g)).toHaveLength(1)
+    expect(() => checkedSupport('mailto:help@example.org')).toThrow(/not https/)
+    expect(() => checkedSupport('help')).toThrow(/not an address/)
+  })
 })
 
 test('a folder that holds something else is left alone', async () => {

@@ -67,22 +67,25 @@ describe('serving folders', () => {
 
   /** A raw request, since fetch would tidy the path before sending it. */
   function ask(path: string, method = 'GET', host = `localhost:${port}`) {
-    return new Promise<{ status: number; body: string; type: string; policy: string }>((resolve, reject) => {
-      const sent = request({ port, path, method, headers: { host } }, (answer) => {
-        let body = ''
-        answer.on('data', (part) => (body += String(part)))
-        answer.on('end', () =>
-          resolve({
-            status: answer.statusCode ?? 0,
-            body,
-            type: String(answer.headers['content-type']),
-            policy: String(answer.headers['content-security-policy'])
-          })
-        )
-      })
-      sent.on('error', reject)
-      sent.end()
-    })
+    return new Promise<{ status: number; body: string; type: string; policy: string; sniff: string }>(
+      (resolve, reject) => {
+        const sent = request({ port, path, method, headers: { host } }, (answer) => {
+          let body = ''
+          answer.on('data', (part) => (body += String(part)))
+          answer.on('end', () =>
+            resolve({
+              status: answer.statusCode ?? 0,
+              body,
+              type: String(answer.headers['content-type']),
+              policy: String(answer.headers['content-security-policy']),
+              sniff: String(answer.headers['x-content-type-options'])
+            })
+          )
+        })
+        sent.on('error', reject)
+        sent.end()
+      }
+    )
   }
 
   test('gives a file with its type and the folder’s headers', async () => {
@@ -90,7 +93,8 @@ describe('serving folders', () => {
       status: 200,
       body: '{}',
       type: 'application/json; charset=utf-8',
-      policy: "default-src 'none'"
+      policy: "default-src 'none'",
+      sniff: 'nosniff'
     })
     expect(await ask('/')).toMatchObject({ status: 200, body: '<p>first</p>' })
     expect(await ask('/', 'HEAD')).toMatchObject({ status: 200, body: '' })

@@ -15,6 +15,7 @@ import {
   utimesSync
 } from 'node:fs'
 import { join } from 'node:path'
+import { hostedOffice } from '../../../tools/pane'
 
 export const projectRoot = join(__dirname, '../../..')
 
@@ -134,7 +135,7 @@ export async function buildWorkbench(): Promise<BuiltWorkbench> {
 /** The add-in as Excel loads it from this machine. */
 export function buildForExcel(base: string): Promise<string> {
   return once('excel', base, async (fresh) => {
-    const { buildAddin, hostedOffice } = await addinBuild()
+    const { buildAddin } = await addinBuild()
     await buildAddin({ out: fresh, base, office: hostedOffice })
   })
 }

@@ -3,23 +3,25 @@ import { readFileSync } from 'node:fs'
 import { createServer, type Server } from 'node:http'
 import { createServer as createSecureServer } from 'node:https'
 import { join } from 'node:path'
+import { hostedOffice, serverPolicy } from '../../../tools/pane'
 import { buildForExcel, buildWorkbench, projectRoot } from './built'
 import { serveFolders } from './folders'
 import { listen, StartFault } from './ports'
 
-/** Nothing but this server may be asked for anything; the grid and the pane set styles from scripts. */
-const policy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "connect-src 'self'",
-  "frame-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'self'"
-].join('; ')
+/** Nothing but this server may be asked for anything. Only the grid writes styles into its page; the pane needs none. */
+const policyOf = (styles: string): string =>
+  [
+    "default-src 'none'",
+    "script-src 'self'",
+    `style-src ${styles}`,
+    "img-src 'self' data: blob:",
+    "font-src 'self' data:",
+    "connect-src 'self'",
+    "frame-src 'self'",
+    "base-uri 'none'",
+    "form-action 'none'",
+    "frame-ancestors 'self'"
+  ].join('; ')
 
 export interface Serving {
   address: string
@@ -38,11 +40,15 @@ export async function serveWorkbench(port: number): Promise<Serving> {
   const server = createServer()
   const taken = await listen(server, port)
   const { page, addin } = await buildWorkbench()
-  const headers = { 'Content-Security-Policy': policy, 'Referrer-Policy': 'no-referrer' }
+  const headersOf = (styles: string) => ({
+    'Content-Security-Policy': policyOf(styles),
+    'Referrer-Policy': 'no-referrer'
+  })
+  const headers = headersOf("'self' 'unsafe-inline'")
   server.on(
     'request',
     serveFolders([
-      { address: '/addin/', folder: addin, headers },
+      { address: '/addin/', folder: addin, headers: headersOf("'self'") },
       { address: '/office/', folder: join(projectRoot, 'node_modules/@microsoft/office-js/dist'), headers },
       { address: '/page/', folder: page, headers },
       { address: '/', folder: join(projectRoot, 'src/workbench/page/static'), headers }
@@ -75,7 +81,10 @@ export async function serveForExcel(port: number, files: { cert: string; key: st
   const base = `https://localhost:${await listen(server, port)}`
   const folder = await buildForExcel(base)
   /** Excel on the web reads functions.json from its own site. */
-  const headers = { 'Access-Control-Allow-Origin': '*' }
+  const headers = {
+    'Access-Control-Allow-Origin': '*',
+    'Content-Security-Policy': serverPolicy(hostedOffice)
+  }
   server.on('request', serveFolders([{ address: '/', folder, headers }]))
   return { address: base, close: closing(server) }
 }
