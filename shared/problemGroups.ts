@@ -86,7 +86,12 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'headers-again': null,
   'totals-left-out': null,
   'notes-left-out': null,
-  'zones-from-lines': null,
+  'zones-from-lines': {
+    message:
+      'Zones of trees are read from the lines of text between the rows of {count} tables, such as “{zone1}”: {cells}.',
+    remedy: 'Nothing to do if these are zones; otherwise add a column headed “Zone” to each.',
+    across: true
+  },
   'zones-from-sheets': null,
   'sizes-from-lines': null,
   'sizes-from-notes': null,
@@ -124,6 +129,13 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     across: true,
     by: ['unit']
   },
+  'unit-contested': {
+    message:
+      '{count} headers name no unit ({texts}): {cells}; their numbers are read as {unit}, though “{other}” is in {otherUnit}.',
+    remedy: 'Write the unit into each header, for instance “{text1} ({unit})”.',
+    across: true,
+    by: ['unit', 'other', 'otherUnit']
+  },
   'mixed-units': {
     message:
       '{count} cells of {columns} name another unit than {unit}, that of their column: {cells}. They read {texts} and were converted.',
@@ -132,6 +144,13 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'mixed-diameter-units': {
     message:
       '{count} columns of diameters ({columns}) are in {unit} while other diameters are in {other}: {cells}; all were converted.',
+    remedy: 'Check that the units in the headers are the units that were measured in.',
+    across: true,
+    by: ['unit', 'other']
+  },
+  'mixed-height-units': {
+    message:
+      '{count} columns of heights ({columns}) are in {unit} while other heights are in {other}: {cells}; all were converted.',
     remedy: 'Check that the units in the headers are the units that were measured in.',
     across: true,
     by: ['unit', 'other']

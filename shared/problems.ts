@@ -250,7 +250,8 @@ const catalog = {
   },
   'zones-from-lines': {
     level: 'note',
-    message: 'Zones of trees are read from the lines of text between the rows, such as “{zone}” at {cell}.',
+    message:
+      'Zones of trees are read from the lines of text between the rows, such as “{zone}” at {cell}: {rows}.',
     remedy: 'Nothing to do if these are zones; otherwise add a column headed “Zone”.'
   },
   'zones-from-sheets': {
@@ -382,6 +383,12 @@ const catalog = {
     message: 'The header “{text}” at {cell} names no unit; its numbers are read as {unit}.',
     remedy: 'Write the unit into the header, for instance “{text} ({unit})”.'
   },
+  'unit-contested': {
+    level: 'doubt',
+    message:
+      'The header “{text}” at {cell} names no unit; its numbers are read as {unit}{from}, though “{other}” is in {otherUnit}.',
+    remedy: 'Write the unit into the header, for instance “{text} ({unit})”.'
+  },
   'mixed-units': {
     level: 'doubt',
     message: '{column} at {cell} reads “{text}” in a column of {unit}; it was converted to {value} {unit}.',
@@ -390,6 +397,11 @@ const catalog = {
   'mixed-diameter-units': {
     level: 'doubt',
     message: '{column} at {cell} is in {unit} while other diameters are in {other}; both were converted.',
+    remedy: 'Check that the unit in the header is the unit that was measured in.'
+  },
+  'mixed-height-units': {
+    level: 'doubt',
+    message: '{column} at {cell} is in {unit} while other heights are in {other}; both were converted.',
     remedy: 'Check that the unit in the header is the unit that was measured in.'
   },
   'not-a-number': {

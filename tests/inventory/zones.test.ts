@@ -1,7 +1,7 @@
 /** Zones: a column of their own beside the street, the names of sheets, lines between the rows, a form. */
 import type { Cell } from '../../shared/cells'
 import { readSheets } from '../../src/inventory/readSheets'
-import { namesZone } from '../../src/inventory/survey/zones'
+import { namesZone } from '../../src/inventory/survey/zoneNames'
 
 const measures = ['Tree', 'Species', 'Height (ft)', 'DBH (in)']
 const oak = (id: Cell): Cell[] => [id, 'Red oak', 30, 9]
@@ -174,4 +174,76 @@ test.each([
   ['Area in need of pruning', false]
 ])('“%s” names a zone: %s', (text, isOne) => {
   expect(namesZone(text)).toBe(isOne)
+})
+
+describe('a line of its own that names a zone is no tree', () => {
+  const trees: Cell[][] = [oak('Oak 7'), elm('Elm 2')].map((row) => [...row])
+  it.each<[string, Cell[]]>([
+    ['the word and a letter', ['Block D', null, null, null]],
+    ['all in capitals, merged over the row', ['BEREICH 4', 'BEREICH 4', 'BEREICH 4', 'BEREICH 4']],
+    ['a count in brackets', ['Bloque 3 (12 árboles)', null, null, null]],
+    ['a count behind a colon', [null, 'Parcelle 2 : 12 arbres', null, null]],
+    ['a count in a cell of its own', ['Abteilung 5', null, null, 12]],
+    ['a count with its word in a cell of its own', ['Sector B', '12 trees', null, null]],
+    ['the word and the name in two cells', ['Zona', 'C', null, null]],
+    ['the word and a number in two cells', ['Block', 5, null, null]],
+    ['a direction', ['Secteur ouest', null, null, null]],
+    ['set off by signs', ['*** Area 9 ***', null, null, null]],
+    ['with a description', [null, 'Sektor 3 – Schulhof', null, null]],
+    ['n = 4', ['Zone K, n = 4', null, null, null]]
+  ])('%s', (_what, line) => {
+    const { places, codes } = read({ Round: [[...measures], ...trees, line, oak('Oak 8'), elm('Elm 3')] })
+    expect(places.map(([id]) => id)).toEqual(['Oak 7', 'Elm 2', 'Oak 8', 'Elm 3'])
+    expect(places.map(([, zone]) => zone).slice(0, 2)).toEqual(['', ''])
+    expect(places[2]?.[1]).not.toBe('')
+    expect(codes).toContain('zones-from-lines')
+  })
+
+  it('but a tree is, where trees are named so', () => {
+    const { places } = read({
+      Round: [[...measures], oak('Row 1'), elm('Row 2'), ['Row 3', null, null, null]]
+    })
+    expect(places.map(([id]) => id)).toEqual(['Row 1', 'Row 2', 'Row 3'])
+  })
+
+  it('nor is a row with measurements', () => {
+    const { places } = read({ Round: [[...measures], ...trees, ['Block E', 'Red oak', 31, 8]] })
+    expect(places.map(([id]) => id)).toEqual(['Oak 7', 'Elm 2', 'Block E'])
+  })
+
+  it('fills the column of zones where that is blank below it, and tells trees apart whose numbers begin again', () => {
+    const { places, codes } = read({
+      Round: [
+        ['Sector', ...measures],
+        ['Sector 1', null, null, null, null],
+        [null, ...oak(1)],
+        [null, ...elm(2)],
+        ['Sector 2', null, null, null, null],
+        [null, ...oak(1)],
+        [null, ...elm(2)]
+      ]
+    })
+    expect(places.map(([, zone]) => zone)).toEqual(['Sector 1', 'Sector 1', 'Sector 2', 'Sector 2'])
+    expect(codes).toContain('zones-from-lines')
+  })
+
+  it('tells alike trees apart by the line above them', () => {
+    const { places } = read({
+      Round: [
+        [...measures],
+        ['Block A', null, null, null],
+        oak(1),
+        elm(2),
+        ['Block B', null, null, null],
+        oak(1),
+        elm(2)
+      ]
+    })
+    expect(places.map(([id, zone]) => [id, zone])).toEqual([
+      ['1 (Block A)', 'Block A'],
+      ['2 (Block A)', 'Block A'],
+      ['1 (Block B)', 'Block B'],
+      ['2 (Block B)', 'Block B']
+    ])
+  })
 })

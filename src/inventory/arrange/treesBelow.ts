@@ -86,7 +86,7 @@ function rowsBelow(
     limbAt: -1,
     notesAt: new Set<number>(),
     known: new Set([...common, ...trees.flatMap(({ columns }) => columns)]),
-    ids: { areNumbers: false, haveSpaces: true }
+    ids: { areNumbers: false, haveSpaces: true, areZones: () => false }
   }
   const data: number[] = []
   const others: number[] = []

@@ -1,5 +1,5 @@
 import { isBlank, type Cell } from '../../../shared/cells'
-import { millimetersPer, unitFromWord } from '../../../shared/units'
+import { millimetersPer, unitFromWord, type LengthUnit } from '../../../shared/units'
 import { takeApart } from '../../../shared/approximate'
 import { fold } from './fold'
 
@@ -58,18 +58,29 @@ function numberOf(cell: Cell): number | null {
 
 const unitBehind = /[\d½¼¾⅛⅜⅝⅞⅓⅔]\s*(\p{L}{1,11}\.?|["”″'’′])$/u
 
-/** Whether a cell names the unit of its number: "9.1 m", "4½\"". */
+/** The unit that a cell names behind its number: "9.1 m", "4½\"", "1m30"; of feet and inches the feet; null where it names none. */
+export function unitNamedIn(cell: Cell | undefined): LengthUnit | null {
+  if (typeof cell !== 'string' || cell.length > longestEstimate || !someFigure.test(cell)) return null
+  const text = cell.trim()
+  if (/^\d+\s*m\s*\d\d$/i.test(text)) return 'm'
+  if (/^\d+\s*(?:['′’]|ft\b|feet\b)\s*-?\s*\d/i.test(text)) return 'ft'
+  return unitBehindNumber(text)
+}
+
+function unitBehindNumber(text: string): LengthUnit | null {
+  const word = unitBehind.exec(text)?.[1]
+  return word === undefined ? null : unitFromWord(word)
+}
+
+/** Whether a cell names the unit of its number. */
 export function namesUnit(cell: Cell | undefined): boolean {
-  if (typeof cell !== 'string' || cell.length > longestEstimate || !someFigure.test(cell)) return false
-  const word = unitBehind.exec(cell.trim())?.[1]
-  return (word !== undefined && unitFromWord(word) !== null) || /^\d+\s*m\s*\d\d$/i.test(cell.trim())
+  return unitNamedIn(cell) !== null
 }
 
 /** A number with its unit in mm: "149.86 mm", "18 cm"; null where it has none. */
 function ownMillimetersOf(cell: Cell | undefined, value: number | null): number | null {
   if (value === null || typeof cell !== 'string') return null
-  const word = unitBehind.exec(cell.trim())?.[1]
-  const unit = word === undefined ? null : unitFromWord(word)
+  const unit = unitBehindNumber(cell.trim())
   return unit === null ? null : value * millimetersPer[unit]
 }
 

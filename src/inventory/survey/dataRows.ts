@@ -3,6 +3,7 @@ import { columnHeaded } from './headerRows'
 import type { SheetTable } from './sheetTables'
 import { speciesInRows } from './speciesParts'
 import { unitsInRows } from './unitCells'
+import { namesZone } from './zoneNames'
 
 /** Stands for "the same as above". */
 const ditto =
@@ -98,7 +99,8 @@ function inTurn(first: Together, second: Together): Together {
  * The rows of a table as its block holds them: the names first, then every row down to the last with data; a row of another
  * kind is empty. What a ditto mark or a merge over rows stands for is written out, in a copy of the row.
  */
-export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
+export function dataRows(table: SheetTable): Cell[][] {
+  const { sheet, header, rows } = table
   const { names, last: below } = header
   const cells = Array<Cell[]>((rows.at(-1) ?? names) - names + 1).fill(nothing)
   cells[0] = [...(sheet.rows[names] ?? [])]
@@ -109,5 +111,22 @@ export function dataRows({ sheet, header, rows }: SheetTable): Cell[][] {
     merges: (sheet.merges ?? []).filter(({ top, bottom }) => bottom > top && top > below),
     together: inTurn(unitsInRows(sheet, header, rows), speciesInRows(header))
   })
+  fillZones(cells, table)
   return cells
+}
+
+/** Where a column of zones is blank below lines that name them, each row has the zone of the line above it. */
+function fillZones(into: Cell[][], { header, rows, sections }: SheetTable): void {
+  const column = columnHeaded(header, 'zone')
+  const lines = column < 0 ? [] : sections.filter(({ text }) => namesZone(text))
+  if (lines.length === 0) return
+  let next = 0
+  let zone: string | null = null
+  for (const row of rows) {
+    for (; (lines[next]?.row ?? Infinity) < row; next++) zone = lines[next]?.text ?? null
+    const at = row - header.names
+    const cells = into[at]
+    if (zone !== null && cells !== undefined && isBlank(cells[column]))
+      into[at] = Object.assign([...cells], { [column]: zone })
+  }
 }

@@ -6,6 +6,7 @@ import { noKeys, placeOrAdd, type FewKeys } from './fewKeys'
 import { columnGiving, type Part } from './part'
 import { plain } from './plain'
 import { treeKey } from './treeKeys'
+import { zoneAt, zonesOf, type Zones } from './zones'
 
 /** A row with the id that it gives or inherits. */
 export interface IdentifiedRow {
@@ -38,10 +39,14 @@ export type Telling = (typeof telling)[number]
 interface TellingColumns {
   readonly columns: readonly number[]
   readonly limb: number
+  /** Lines between the rows that name zones; null where there are none. */
+  readonly zones: Zones | null
 }
 
 function tellingOf(part: Part): TellingColumns {
+  const zones = zonesOf(part)
   return {
+    zones: zones === null || zones.lines.length === 0 ? null : zones,
     columns: telling.map((field) => columnGiving(part, field)),
     limb: part.group === null ? columnGiving(part, 'limb') : -1
   }
@@ -87,6 +92,8 @@ interface Met {
   /** What was first typed of each of `telling`. */
   readonly cells: (Cell | undefined)[]
   readonly limbs: FewKeys
+  /** The line of the zone above its rows; null where none was met. */
+  zone: string | null
   against: Set<Telling> | null
   twice: boolean
 }
@@ -108,7 +115,10 @@ export function conflictsIn(rows: readonly IdentifiedRow[], readers: PartReaders
     if (read === undefined) columnsOfPart.set(part, (read = tellingOf(part)))
     if (key !== before?.key) known = met.get(key)
     if (known === undefined)
-      met.set(key, (known = { cells: noCells.slice(), limbs: noKeys(), against: null, twice: false }))
+      met.set(
+        key,
+        (known = { cells: noCells.slice(), limbs: noKeys(), zone: null, against: null, twice: false })
+      )
     if (meet(known, each, read, readers)) any = true
     before = each
   }
@@ -124,10 +134,18 @@ export function conflictsIn(rows: readonly IdentifiedRow[], readers: PartReaders
 function meet(
   known: Met,
   { part, row }: IdentifiedRow,
-  { columns, limb }: TellingColumns,
+  { columns, limb, zones }: TellingColumns,
   readers: PartReaders
 ): boolean {
   let contradicts = false
+  if (zones !== null) {
+    const zone = zoneAt(zones, row)
+    if (known.zone !== null && known.zone !== zone) {
+      contradicts = true
+      known.against = (known.against ?? new Set()).add('zone')
+    }
+    known.zone ??= zone
+  }
   const cells = part.block.rows[row] ?? []
   for (let at = 0; at < columns.length; at++) {
     const mine = cells[columns[at] ?? -1]

@@ -1,20 +1,21 @@
 import { quoted } from '../../../shared/cells'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
-import { systems, unitNames, type UnitSystem } from '../../../shared/units'
+import type { UnitSystem } from '../../../shared/units'
 import type { Confidence } from '../headers/assign'
-import { namesUnit } from '../headers/columnValues'
 import { readHeaderText } from '../headers/headerText'
 import { likelyFields } from '../headers/likelihood'
 import { unitSuits } from '../headers/unitSuits'
 import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { lengthOf } from '../lengthOf'
 import { answersOf, type AnswerFor } from './answers'
+import { hasBareNumbers } from './cellUnits'
+import { ColumnUnits, mixedUnits } from './columnUnits'
 import type { TableColumn } from './headerRows'
 import type { LabeledValue } from './formRows'
 import { cellIn, lettersOf, ownLetters } from './sheetCells'
 import type { SheetTable } from './sheetTables'
-import { isMetric, systemOf } from './systemOf'
+import { systemOf } from './systemOf'
 
 /** A table with what each of its columns gives, and what the labels above it give. */
 export interface MatchedTable {
@@ -37,15 +38,14 @@ export function matchTables(
     labeled: table.labeled.map((label) => labelOf(table, label))
   }))
   const system = choices.system ?? systemOf(open)
+  const units = new ColumnUnits(open, system, choices.system !== undefined)
   const asked = new Set<string>()
   const matched = open.map(({ table, matches, labeled }): MatchedTable => {
     const { names } = table.header
     const given = new Set(matches.map(({ field }) => field))
     const address = ({ column }: ColumnMatch): string => cellIn(table.sheet, names, column)
-    // Only a length without a unit is told; the cells of all others need not be looked at.
-    const isBare = ({ column, unit }: ColumnMatch, field: Field): boolean =>
-      unit === null && isLength(field) && hasBareNumbers(table, column)
-    const units = matches.map((match) => {
+    const all = { table, matches, labeled }
+    const measured = matches.map((match) => {
       if (match.field === null) return match
       // The same header on every sheet, and in every group, is asked about once.
       const key = `${match.field} ${match.confidence} ${quoted(match.header).replace(/\d+/g, '')}`
@@ -53,19 +53,21 @@ export function matchTables(
       asked.add(key)
       if (first && match.confidence === 'likely')
         problems.push(question(match, match.field, given, address(match)))
-      return withUnit(
-        match,
-        match.field,
-        system,
-        first && isBare(match, match.field) ? address(match) : null,
-        problems
+      const unit = units.of(all, match)
+      // Only a length without a unit is told; the cells of all others need not be looked at.
+      if (
+        first &&
+        match.unit === null &&
+        unit !== null &&
+        isTold(match.field) &&
+        hasBareNumbers(all, match.column)
       )
+        problems.push(units.told(all, match, unit, address(match)))
+      return { ...match, unit }
     })
-    noteMixedDiameters(units, address, problems)
-    const forms = labeled.map((match) =>
-      match.field === null ? match : withUnit(match, match.field, system, null, problems)
-    )
-    return { table, matches: units, labeled: forms }
+    problems.push(...mixedUnits(measured, address))
+    const forms = labeled.map((match) => ({ ...match, unit: units.of(all, match) }))
+    return { table, matches: measured, labeled: forms }
   })
   return { matched, system }
 }
@@ -151,56 +153,6 @@ function question(
 }
 
 /** Whether the unit of a field is told: that of a growth is in its words, or a measured rate's. */
-function isLength(field: Field): boolean {
-  const kind = lengthOf(field)
-  return kind === 'diameter' || kind === 'height'
-}
-
-/** Whether a column holds numbers whose cells do not name their unit themselves; a column without numbers counts as one. */
-function hasBareNumbers({ sheet, rows }: SheetTable, column: number): boolean {
-  let named = 0
-  for (const row of rows) {
-    const cell = sheet.rows[row]?.[column]
-    if (typeof cell === 'number') return true
-    if (namesUnit(cell)) named++
-    else if (typeof cell === 'string' && /\d/.test(cell)) return true
-  }
-  return named === 0
-}
-
-/** A length without a unit is read in that of the system, which is reported where there is a cell to report it at. */
-function withUnit(
-  match: ColumnMatch,
-  field: Field,
-  system: UnitSystem,
-  cell: string | null,
-  problems: Problem[]
-): ColumnMatch {
-  const kind = lengthOf(field)
-  if (kind === null) return { ...match, unit: null }
-  if (match.unit !== null) return match
-  const unit = kind === 'height' ? systems[system].height : systems[system].diameter
-  if (kind !== 'growth' && cell !== null)
-    problems.push(problem('no-unit', cell, { text: quoted(match.header), unit: unitNames[unit] }))
-  return { ...match, unit }
-}
-
-/** Inches beside centimeters among the diameters is more often a slip than a wish. */
-function noteMixedDiameters(
-  matches: readonly ColumnMatch[],
-  address: (match: ColumnMatch) => string,
-  problems: Problem[]
-): void {
-  const diameters = matches.filter((match) => match.field !== null && lengthOf(match.field) === 'diameter')
-  const first = diameters[0]
-  if (first === undefined) return
-  for (const match of diameters.slice(1)) {
-    if (isMetric(match.unit) === isMetric(first.unit)) continue
-    const facts = {
-      column: quoted(match.header),
-      unit: unitNames[match.unit ?? 'mm'],
-      other: unitNames[first.unit ?? 'mm']
-    }
-    problems.push(problem('mixed-diameter-units', address(match), facts))
-  }
+function isTold(field: Field): boolean {
+  return lengthOf(field) !== 'growth'
 }

@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../shared/cells'
 import { fold } from '../headers/headerText'
 import { judged, type Judged } from './rowWords'
+import { zoneLine } from './zoneNames'
 
 /** What a row below the headers is; only data opens a tree. */
 export type RowKind = 'blank' | 'header again' | 'total' | 'note' | 'no tree' | 'data'
@@ -20,8 +21,15 @@ export interface JudgedColumns {
   /** The columns that give a field, so that a lone sentence beside the table is told from a tree with little measured. */
   readonly known: ReadonlySet<number>
   /** What ids look like where other cells stand beside them: all numbers, some with a space. */
-  readonly ids: { readonly areNumbers: boolean; readonly haveSpaces: boolean }
+  readonly ids: {
+    readonly areNumbers: boolean
+    readonly haveSpaces: boolean
+    readonly areZones: () => boolean
+  }
 }
+
+/** Cells that a line of a zone fills at most, unless one text fills all of them. House judgment. */
+const mostOfLine = 3
 
 /** Numbers of a row from which something was measured there. House judgment. */
 const measuredFrom = 4
@@ -73,6 +81,12 @@ export function kindOfRow(
   if (first?.note === true && ((filled - numbers >= numbers && filled <= 4) || isExample(first.folded)))
     return 'note'
   if (numbers >= 3 && row[at] === 1 && countsColumns(row, filled)) return 'header again'
+  if (
+    numbers <= 1 &&
+    (filled <= mostOfLine || first?.folded === fold(String(row.at(-1))).trim()) &&
+    zoneLine(row) !== null
+  )
+    return columns.ids.areZones() ? 'data' : 'note'
   if (filled === 1 && first !== null && known.size >= 3 && isLone(first.folded, at, columns)) return 'note'
   return 'data'
 }

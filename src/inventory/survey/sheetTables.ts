@@ -15,6 +15,7 @@ import { countFilled, type SheetCells } from './sheetCells'
 import { withSpeciesParts } from './speciesParts'
 import { totalsWithoutWord } from './sums'
 import { treesAlone } from './treesAlone'
+import { namesZone, zoneLine } from './zoneNames'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
 export interface SheetTable {
@@ -96,11 +97,17 @@ function rowsOfNames({ rows, says }: SheetCells): number[] {
   const found: number[] = []
   for (let row = 0; row < rows.length; row++)
     if (
-      mayNameColumns(rows[row] ?? []) ||
+      (mayNameColumns(rows[row] ?? []) && !isLineOfZone(rows[row] ?? [])) ||
       (says !== undefined && row < headRows && areExplained(rows[row] ?? [], says))
     )
       found.push(row)
   return found
+}
+
+/** "Zone A", "4 trees": the words are those of headers. */
+function isLineOfZone(row: readonly Cell[]): boolean {
+  const first = row.find((cell) => !isBlank(cell))
+  return typeof first === 'string' && namesZone(first) && zoneLine(row) !== null
 }
 
 /** Rows in which names may stand that are explained elsewhere. */
@@ -147,9 +154,12 @@ function sectionsIn(
 ): SheetTable['sections'] {
   const last = data.at(-1) ?? -1
   return notes.flatMap((row) => {
+    if (row >= last) return []
+    const zone = zoneLine(rows[row] ?? [])
+    if (zone !== null) return [{ row, text: zone }]
     const filled = (rows[row] ?? []).filter((cell) => !isBlank(cell))
     const [text] = filled
-    return row < last && filled.length === 1 && typeof text === 'string' && /\p{L}|\d/u.test(text)
+    return filled.length === 1 && typeof text === 'string' && /\p{L}|\d/u.test(text)
       ? [{ row, text: text.trim() }]
       : []
   })
@@ -183,13 +193,16 @@ const looked = 200
 /** What ids look like in rows with more in them than an id. */
 function looksOfIds(rows: readonly (readonly Cell[])[], idAt: number): JudgedColumns['ids'] {
   const ids: string[] = []
+  let areZones: boolean | null = null
   for (const row of rows) {
     const id = row[idAt]
     if (!isBlank(id) && countFilled(row) >= 2) ids.push(String(id).trim())
   }
   return {
     areNumbers: ids.length > 0 && ids.every((id) => /^\d+[a-z]?$/i.test(id)),
-    haveSpaces: ids.length === 0 || ids.some((id) => id.includes(' '))
+    haveSpaces: ids.length === 0 || ids.some((id) => id.includes(' ')),
+    areZones: () =>
+      (areZones ??= rows.some((row) => zoneLine(row) === null && namesZone(String(row[idAt] ?? ''))))
   }
 }
 

@@ -2,15 +2,8 @@ import type { Cell } from '../../../shared/cells'
 import type { Field } from '../../../shared/columns'
 import { convertLength, systems, type LengthUnit, type UnitSystem } from '../../../shared/units'
 import { columnValues } from '../headers/columnValues'
-import type { ColumnMatch } from '../inventory'
-import type { SheetTable } from './sheetTables'
-
-/** Columns with what stands in them. */
-export interface UnitsOf {
-  readonly table: Pick<SheetTable, 'sheet' | 'rows'>
-  readonly matches: readonly ColumnMatch[]
-  readonly labeled: readonly ColumnMatch[]
-}
+import { lengthOf } from '../lengthOf'
+import { unitOfCells, type UnitsOf } from './cellUnits'
 
 export const isMetric = (unit: LengthUnit | null): boolean => unit === 'mm' || unit === 'cm' || unit === 'm'
 
@@ -47,12 +40,22 @@ function bySizes(tables: readonly UnitsOf[]): UnitSystem {
   return 'in-ft'
 }
 
-/** Metric where more headers name a metric unit than another; where none names any, what the sizes suit. */
+/** Metric where more headers name a metric unit than another; where none names any, as more cells do, else what the sizes suit. */
 export function systemOf(tables: readonly UnitsOf[]): UnitSystem {
-  const named = tables
-    .flatMap(({ matches, labeled }) => [...matches, ...labeled])
-    .filter(({ field, unit }) => field !== null && unit !== null)
-  if (named.length === 0) return bySizes(tables)
-  const metric = named.filter(({ unit }) => isMetric(unit))
-  return metric.length > named.length - metric.length ? 'cm-m' : 'in-ft'
+  const used = tables.flatMap((table) =>
+    [...table.matches, ...table.labeled].flatMap(({ field, unit, column }) =>
+      field === null ? [] : [{ table, field, unit, column }]
+    )
+  )
+  const byHeaders = used.flatMap(({ unit }) => unit ?? [])
+  if (byHeaders.length > 0) return mostly(byHeaders)
+  const byCells = used.flatMap(({ table, field, column }) =>
+    lengthOf(field) === null ? [] : (unitOfCells(table, column) ?? [])
+  )
+  return byCells.length > 0 ? mostly(byCells) : bySizes(tables)
+}
+
+function mostly(units: readonly LengthUnit[]): UnitSystem {
+  const metric = units.filter(isMetric)
+  return metric.length > units.length - metric.length ? 'cm-m' : 'in-ft'
 }

@@ -7,7 +7,8 @@ import type { RowKind } from './rowKinds'
 import { cellIn, numberOfRow, type SheetCells } from './sheetCells'
 import { tableAddress } from './tableAddress'
 import type { SurveyTable } from './surveyTable'
-import { namesZone, zoneLines } from './zones'
+import { namesZone } from './zoneNames'
+import { zoneLines } from './zones'
 
 /** Runs of rows that a line about them names: what was left out is to be found again. */
 export const namedRuns = 7
@@ -73,21 +74,26 @@ function putTogether(tables: readonly SurveyTable[], several: boolean): Problem[
   return [problem('tables-stacked', at, { places })]
 }
 
-/** That zones stand in the names of sheets or in lines between the rows, and in no column. */
+/** That zones stand in lines between the rows, or in the names of sheets, and in no column. */
 function zonesTold(tables: readonly SurveyTable[]): Problem[] {
+  const inLines = tables.flatMap((table) => (table.of === 'limbs' ? [] : linesTold(table)))
   const open = tables.filter(
     ({ header, of }) => of !== 'limbs' && !header.columns.some(({ meaning }) => meaning.field === 'zone')
   )
-  const inLines = open.flatMap((table) => zoneLines(table).map((row) => ({ table, row })))
-  const [line] = inLines
   const sheet = open.find((table) => namesZone(table.sheet.name))
-  if (line !== undefined) {
-    const { table, row } = line
-    const names = table.sections.find((section) => section.row === row)?.text ?? ''
-    return [problem('zones-from-lines', cellIn(table.sheet, row, 0), { zone: quoted(names) })]
-  }
-  if (sheet === undefined) return []
+  if (inLines.length > 0 || sheet === undefined) return inLines
   return [problem('zones-from-sheets', tableAddress(sheet), { zone: quoted(sheet.sheet.name) })]
+}
+
+function linesTold(table: SurveyTable): Problem[] {
+  const lines = zoneLines(table)
+  const [first] = lines
+  if (first === undefined) return []
+  const zone = quoted(table.sections.find(({ row }) => row === first)?.text ?? '')
+  const numbers = lines.map((row) => numberOfRow(table.sheet, row))
+  return [
+    problem('zones-from-lines', cellIn(table.sheet, first, 0), { zone, rows: rowsNamed(numbers, namedRuns) })
+  ]
 }
 
 function inGroups({ header, sheet }: SurveyTable): Problem[] {
