@@ -72,11 +72,6 @@ function unitBehindNumber(text: string): LengthUnit | null {
   return word === undefined ? null : unitFromWord(word)
 }
 
-/** Whether a cell names the unit of its number. */
-export function namesUnit(cell: Cell | undefined): boolean {
-  return unitNamedIn(cell) !== null
-}
-
 /** A number with its unit in mm: "149.86 mm", "18 cm"; null where it has none. */
 function ownMillimetersOf(cell: Cell | undefined, value: number | null): number | null {
   if (value === null || typeof cell !== 'string') return null
