@@ -682,6 +682,8 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'no-details': null,
   'details-several': null,
   'details-nowhere': null,
+  'logo-unusable': null,
+  'logo-several': null,
   'detail-year-past': null,
   'detail-prices-over': null,
   'detail-prices-early': null,

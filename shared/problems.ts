@@ -1154,6 +1154,17 @@ const catalog = {
       'The job details at {cell} are for the sheet “{text}”, which this workbook does not have; they are not used.',
     remedy: 'Type the name of the inventory’s sheet in {cell}, or clear it for every inventory.'
   },
+  'logo-unusable': {
+    level: 'doubt',
+    message: 'The logo {text} {why}; the documents are written without it.',
+    remedy:
+      'Put a PNG or JPEG of at most 15 MB and 10,000 pixels on a side in its place, or leave the logo out.'
+  },
+  'logo-several': {
+    level: 'note',
+    message: 'The sheet {sheet} has {count} pictures; the one that stands highest is the logo.',
+    remedy: 'Remove the others where that is not the logo.'
+  },
   'detail-year-past': {
     level: 'doubt',
     message: 'The first work year {text} is over on the day of the plan; {year} is used.',

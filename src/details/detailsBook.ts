@@ -1,5 +1,7 @@
+import type { StoredPicture } from '../../shared/pictures/storedPicture'
+
 /** What the value of a detail may be. A long text may take a paragraph; a text fits on a line or two. */
-export type DetailKind = 'text' | 'long' | 'mail' | 'day' | 'year' | 'paper'
+export type DetailKind = 'text' | 'long' | 'mail' | 'day' | 'year' | 'paper' | 'picture'
 
 interface DetailEntry {
   group: 'Your business' | 'The job'
@@ -32,6 +34,12 @@ export const detailsBook = {
   credential: detail(business, 'Credential', 'Of whoever planned the work, in the words of who gave it.'),
   credentialNumber: detail(business, 'Credential number', 'As it stands on the certificate.'),
   insurance: detail(business, 'Insurance', 'One line: the insurer, the kind of cover, the number.'),
+  logo: detail(
+    business,
+    'Logo',
+    'Put a picture (PNG or JPEG) on this sheet, anywhere; or, for the command line, type the name of a file beside this one.',
+    'picture'
+  ),
   client: detail(job, 'Client', 'Whoever orders the work.'),
   site: detail(job, 'Site', 'Where the trees stand; it is printed at the foot of each page.'),
   contact: detail(job, 'Contact', 'On site or at the client, with a phone number.'),
@@ -91,7 +99,7 @@ export const detailHeaders = { name: 'What', value: 'Value', remark: 'Remark' } 
 /** Paper that documents are printed on. */
 export type Paper = 'letter' | 'a4'
 
-type TextDetail = Exclude<DetailName, 'firstYear' | 'paper'>
+type TextDetail = Exclude<DetailName, 'firstYear' | 'paper' | 'logo'>
 
 /**
  * Whose job it is and for whom, as every document prints it. A value: a text is empty where nothing is known, and a day is
@@ -102,11 +110,14 @@ export type JobDetails = Readonly<Record<TextDetail, string>> & {
   readonly firstYear: number | null
   /** Null for the paper that goes with the units. */
   readonly paper: Paper | null
+  /** Null where there is none, or none that can be used. */
+  readonly logo: StoredPicture | null
 }
 
 /** Nothing known: every document leaves lines to fill by hand. */
 export const noDetails: JobDetails = {
   ...(Object.fromEntries(detailNames.map((name) => [name, ''])) as Record<TextDetail, string>),
   firstYear: null,
-  paper: null
+  paper: null,
+  logo: null
 }

@@ -9,7 +9,8 @@ export const mostCharacters: Readonly<Record<DetailKind, number>> = {
   mail: 200,
   day: 40,
   year: 40,
-  paper: 40
+  paper: 40,
+  picture: 400
 }
 
 const [earliest, latest] = [1901, 2200]
@@ -20,6 +21,7 @@ export function wantedOf(kind: DetailKind): string {
   if (kind === 'day') return 'a day such as 2026-03-31'
   if (kind === 'year') return `a year such as 2027, from ${String(earliest)} to ${String(latest)}`
   if (kind === 'paper') return 'letter or A4'
+  if (kind === 'picture') return 'the name of a picture file such as logo.png'
   return `a text of at most ${String(mostCharacters[kind])} characters`
 }
 
@@ -57,10 +59,13 @@ function paperOf(cell: Cell): Paper | null {
   return text.replace(/\s/g, '') === 'a4' ? 'a4' : null
 }
 
+/** A detail as it is typed: a picture by its name. */
+export type Typed<Name extends DetailName> = Name extends 'logo' ? string : JobDetails[Name]
+
 /** The value of a detail that is not blank, or null where it cannot be used. */
-export function readDetail<Name extends DetailName>(name: Name, cell: Cell): JobDetails[Name] | null {
+export function readDetail<Name extends DetailName>(name: Name, cell: Cell): Typed<Name> | null {
   const { kind } = detailEntry(name)
   const read = { day: isoDay, year: yearOf, paper: paperOf }
   const value = kind === 'day' || kind === 'year' || kind === 'paper' ? read[kind](cell) : textOf(cell, kind)
-  return value as JobDetails[Name] | null
+  return value as Typed<Name> | null
 }

@@ -14,7 +14,10 @@ import { readDetail, wantedOf } from './readDetail'
 
 /** What a Job details sheet says, where it says so, and what is wrong with it. */
 export interface ReadDetails {
+  /** Without the logo, which is a picture. */
   readonly details: JobDetails
+  /** The name of the file of the logo, or an empty text. */
+  readonly logoFile: string
   /** The address of each value that was read. */
   readonly cells: ReadonlyMap<DetailName, string>
   readonly problems: readonly Problem[]
@@ -104,12 +107,14 @@ export function readDetails(block: CellBlock): ReadDetails {
   if (columns === null)
     return {
       details: noDetails,
+      logoFile: '',
       cells: new Map(),
       problems: [problem('no-details', addressIn(block, 0, 0))]
     }
   const problems: Problem[] = []
   const details: Record<string, unknown> = { ...noDetails }
   const cells = new Map<DetailName, string>()
+  let logoFile = ''
   for (const [name, row] of rowsOf(block, columns, problems)) {
     const typed = block.rows[row]?.[columns.value] ?? null
     if (isBlank(typed)) continue
@@ -121,7 +126,13 @@ export function readDetails(block: CellBlock): ReadDetails {
       problems.push(
         problem('detail-unusable', cell, { name: said, text: quoted(typed), wanted: wantedOf(kind) })
       )
+    else if (name === 'logo') logoFile = String(value)
     else details[name] = value
   }
-  return { details: details as unknown as JobDetails, cells, problems: [...groupProblems(problems)] }
+  return {
+    details: details as unknown as JobDetails,
+    logoFile,
+    cells,
+    problems: [...groupProblems(problems)]
+  }
 }

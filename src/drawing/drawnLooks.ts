@@ -27,6 +27,7 @@ export const drawnLooks = {
   grid: { stroke: 'ink', strokeOpacity: 0.13, width: 0.6 },
   upperThird: { fill: 'ink', fillOpacity: 0.05 },
   blank: { fill: 'paper' },
+  picture: {},
   crown: {
     fill: 'leader',
     fillOpacity: 0.11,

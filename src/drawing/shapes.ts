@@ -1,3 +1,4 @@
+import type { StoredPicture } from '../../shared/pictures/storedPicture'
 import type { LookName } from './drawnLooks'
 
 /** A place on paper in pixels, or in a tree in meters from the foot of the trunk; in a tree, up is positive. */
@@ -27,6 +28,7 @@ export type Shape =
   | (Drawn & { kind: 'rect'; x: number; y: number; width: number; height: number; round?: number })
   | (Drawn & { kind: 'circle'; center: Point; radius: number })
   | (Drawn & { kind: 'text'; at: Point; text: string; size: number; anchor: 'start' | 'middle' | 'end' })
+  | (Drawn & { kind: 'image'; x: number; y: number; width: number; height: number; picture: StoredPicture })
 
 /** In color, or in black and white for print; both say everything without color too. */
 export type DrawingPalette = 'color' | 'print'

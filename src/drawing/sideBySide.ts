@@ -21,6 +21,7 @@ function movedShape(shape: Shape, by: Point): Shape {
     case 'line':
       return { ...shape, from: moved(shape.from, by), to: moved(shape.to, by) }
     case 'rect':
+    case 'image':
       return { ...shape, x: shape.x + by.x, y: shape.y + by.y }
     case 'circle':
       return { ...shape, center: moved(shape.center, by) }

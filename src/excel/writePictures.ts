@@ -1,3 +1,4 @@
+import { base64 } from '../../shared/pictures/base64'
 import { sheetPixelRatio, type DrawingPainter } from '../drawing/paint/painter'
 import type { SheetDescription, SheetPicture } from '../sheets/sheet'
 import { fitAltText } from '../sheets/typedText'
@@ -5,23 +6,14 @@ import { fitAltText } from '../sheets/typedText'
 /** What a picture counts for in the progress of a writing, in cells. */
 export const cellsAPicture = 200
 
-/** Bytes in base64, as Excel takes a picture. */
-function base64(bytes: Uint8Array): string {
-  const step = 0x8000
-  let letters = ''
-  for (let at = 0; at < bytes.length; at += step)
-    letters += String.fromCharCode(...bytes.subarray(at, at + step))
-  return btoa(letters)
-}
-
 type Corner = Pick<Excel.Range, 'left' | 'top' | 'width' | 'height'>
 
 /** The picture in its area, as large as it fits: columns are not exactly as wide on every machine. */
-function place(shape: Excel.Shape, { width, height, alt }: SheetPicture, room: Corner): void {
-  const scale = Math.min(room.width / width, room.height / height)
+function place(shape: Excel.Shape, { width, height, alt, inset = 0 }: SheetPicture, room: Corner): void {
+  const scale = Math.min(room.width / (inset + width), room.height / height)
   // While the proportion is locked, setting the height would change the width that was just set.
   shape.lockAspectRatio = false
-  shape.left = room.left
+  shape.left = room.left + inset * scale
   shape.top = room.top
   shape.width = width * scale
   shape.height = height * scale

@@ -1,4 +1,4 @@
-import { resolve } from 'node:path'
+import { dirname, resolve } from 'node:path'
 import type { Inventory, ReadingChoices } from '../inventory/inventory'
 import { readKept, withKept } from '../inventory/keptAnswers'
 import { byHeaders } from '../inventory/namedColumn'
@@ -17,6 +17,7 @@ import type { DetailName } from '../details/detailsBook'
 import { help } from './commandHelp'
 import { readDetailsFile, type GivenDetails } from './detailsFile'
 import { jobOf } from './jobOf'
+import { findLogo } from './logo'
 import { offerAsked } from './offerArgument'
 import { readArguments, type Wanted } from './planArguments'
 import { sealed } from './seal'
@@ -49,6 +50,7 @@ const sample: PlannedFile = {
   estimate: null,
   details: [],
   names: [sampleSheetName],
+  pictures: [],
   kept: readKept(null)
 }
 
@@ -67,14 +69,28 @@ function anythingPlanned(made: Plan, estimate: Estimate): boolean {
   return estimate.lines.length > 0 || estimate.budgetFigures.length > 0 || made.trees.some(isJudged)
 }
 
+/** Details that the arguments give, without the logo, and where that is. */
+interface Given {
+  readonly details: GivenDetails
+  readonly logo: { readonly path: string; readonly said: string } | null
+}
+
+/** The path of a file that a --details file names. */
+function beside(folder: string, details: string | null, name: string): string {
+  return resolve(dirname(resolve(folder, details ?? '')), name)
+}
+
 /** Details that the arguments give, which go before those of the file. */
 async function givenDetails(
   { details, firstYear, paper, date }: Wanted,
   { folder, today }: Surroundings
-): Promise<GivenDetails | Refusal> {
+): Promise<Given | Refusal> {
   const inFile = details === null ? new Map() : await readDetailsFile(resolve(folder, details), details)
   if (isRefusal(inFile)) return inFile
   const given = new Map<DetailName, Cell>(inFile)
+  const said = given.get('logo')
+  given.delete('logo')
+  const logo = said === undefined ? null : { path: beside(folder, details, String(said)), said: String(said) }
   if (firstYear !== null) given.set('firstYear', firstYear)
   if (paper !== null) given.set('paper', paper === 'a4' ? 'A4' : paper)
   const first = Number(given.get('firstYear') ?? Infinity)
@@ -82,7 +98,7 @@ async function givenDetails(
   const from = firstYear === null ? `--details ${details ?? ''} gives “firstYear” as` : '--first-year'
   return first < Number(year)
     ? refuse(`${from} ${String(first)}, which is over on the day of the plan: write ${year} or a later year.`)
-    : given
+    : { details: given, logo }
 }
 
 /** What was told of columns, for a workbook whose columns may move before it is planned again. */
@@ -106,7 +122,9 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   const { choices: kept, problems: unread } = file.kept
   const known = withKept(choices, kept)
   const inventory = readSheets(file.sheets, known)
-  const job = jobOf(file, inventory, given, date)
+  const read = jobOf(file, inventory, given.details, date)
+  const found = await findLogo(read, file, inventoryFile, given.logo)
+  const job = { ...read, details: { ...read.details, logo: found.logo } }
   const made = planInventory(inventory, { date, work: job.details, ...planByRules(file.rules) })
   const { estimate, problems } = priceByRates(made, file.rates, file.estimate)
   const planned = anythingPlanned(made, estimate)
@@ -116,12 +134,15 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     const documents = describeDocuments(wanted.documents, made, offer, job.details)
     const written = await workbookOf(documents, {
       ...{ file, known: keptFrom(known, inventory), system: made.system },
-      ...{ rates: estimate.rates, job }
+      ...{ rates: estimate.rates, job, pictures: found.kept }
     })
     const failed = await writeOut(out, sealed(written))
     if (failed !== null) return failed
   }
-  const told = { ...made, problems: [...unread, ...job.problems, ...made.problems, ...problems] }
+  const told = {
+    ...made,
+    problems: [...unread, ...job.problems, ...found.problems, ...made.problems, ...problems]
+  }
   around.out(
     wanted.json
       ? jsonForTerminal(JSON.stringify(planJson(told, offer), null, 2))

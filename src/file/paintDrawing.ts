@@ -1,6 +1,7 @@
 import { dirname, join } from 'node:path'
 import { renderAsync } from '@resvg/resvg-js'
 import type { DrawingPainter } from '../drawing/paint/painter'
+import { imagesIn } from '../drawing/paint/imagesIn'
 import { toSvg } from '../drawing/paint/toSvg'
 
 /** The same letters on every machine, whatever fonts it has. */
@@ -20,7 +21,8 @@ const font = {
 export const filePainter: DrawingPainter = {
   async paint(drawing, pixelRatio) {
     const width = Math.round(drawing.width * pixelRatio)
-    const image = await renderAsync(toSvg(drawing, 'paper'), { font, fitTo: { mode: 'width', value: width } })
+    const svg = toSvg(drawing, 'paper', await imagesIn(drawing))
+    const image = await renderAsync(svg, { font, fitTo: { mode: 'width', value: width } })
     const png = new Uint8Array(image.asPng())
     return { png, width: image.width, height: image.height, alt: drawing.alt }
   }

@@ -2,8 +2,8 @@ import { parseArgs } from 'node:util'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { systems, type UnitSystem } from '../../shared/units'
 import { listed, listedChoices } from '../../shared/words/lists'
-import { detailEntry, type JobDetails, type Paper } from '../details/detailsBook'
-import { readDetail, wantedOf } from '../details/readDetail'
+import { detailEntry, type Paper } from '../details/detailsBook'
+import { readDetail, wantedOf, type Typed } from '../details/readDetail'
 import type { ColumnAnswer } from '../inventory/inventory'
 import { planDocuments, type PlanDocument } from '../sheets/documentBook'
 import { readColumnArguments } from './columnArgument'
@@ -83,7 +83,7 @@ function readAs<Name extends 'firstYear' | 'paper'>(
   name: Name,
   argument: string,
   typed: string | undefined
-): JobDetails[Name] | Refusal {
+): Typed<Name> | null | Refusal {
   if (typed === undefined) return null
   const value = readDetail(name, typed)
   return value ?? refuse(`--${argument} ${typed} is not known: write ${wantedOf(detailEntry(name).kind)}.`)

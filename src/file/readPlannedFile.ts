@@ -8,6 +8,7 @@ import { inventoryName, inventorySheetIn, readOwnName } from '../sheets/ownSheet
 import type { DocumentKind } from '../sheets/sheet'
 import type { SheetCells } from '../inventory/survey/sheetCells'
 import { readCsvFile } from './csvFile'
+import type { FoundPicture } from './file-library/picturesIn'
 import { unpackValues, type BookValues } from './file-library/unpackValues'
 
 /** The largest file that is read, in bytes; a hundred thousand limbs need about a tenth of it. */
@@ -72,7 +73,7 @@ function readText(name: string, kind: string, bytes: Uint8Array): PlannedFile | 
   const sheet = { name: basename(name, kind), rows: file.rows, top: file.top, left: 0 }
   return {
     sheets: [sheet],
-    ...{ rules: null, rates: null, estimate: null, details: [], names: [sheet.name] },
+    ...{ rules: null, rates: null, estimate: null, details: [], names: [sheet.name], pictures: [] },
     kept: readKept(null)
   }
 }
@@ -97,6 +98,7 @@ async function readBytes({ name, bytes }: NamedBytes): Promise<PlannedFile | Ref
     estimate: usersSheet(book, 'estimate', 'latest'),
     details: detailsSheets(book),
     names: book.sheets.map(({ name }) => name),
+    pictures: book.pictures,
     kept: readKept(book.settings.get(answersKey))
   }
 }
@@ -137,6 +139,8 @@ export interface PlannedFile {
   details: readonly DetailsSheet[]
   /** All sheets of the file. */
   names: readonly string[]
+  /** Pictures on its sheets, on each from the top down. */
+  pictures: readonly FoundPicture[]
   /** What a person answered about the inventory before, as the workbook keeps it. */
   kept: ReadAnswers
 }

@@ -3,13 +3,17 @@ import type { SheetPicture } from '../sheets/sheet'
 import type { FilePicture } from './file-library/fileBook'
 import { filePainter } from './paintDrawing'
 
-async function imageOf({ area, width, height, alt, draw }: SheetPicture): Promise<FilePicture> {
+const inPixels = (points: number): number => Math.round((points * 96) / 72)
+
+async function imageOf({ area, inset, width, height, alt, draw }: SheetPicture): Promise<FilePicture> {
   const { png } = await filePainter.paint(draw(), sheetPixelRatio)
   return {
-    png,
+    bytes: png,
+    kind: 'png',
     area,
-    width: Math.round((width * 96) / 72),
-    height: Math.round((height * 96) / 72),
+    ...(inset === undefined ? {} : { inset: { x: inPixels(inset), y: 0 } }),
+    width: inPixels(width),
+    height: inPixels(height),
     alt
   }
 }

@@ -9,7 +9,7 @@ import { describeUsersSheet } from '../sheets/describeDocuments'
 import { describeRates } from '../sheets/rates/ratesSheet'
 import type { SheetDescription } from '../sheets/sheet'
 import { carriedInventory, carriedNames, carriedSheet } from './carriedSheets'
-import type { FileBook } from './file-library/fileBook'
+import type { FileBook, FilePicture } from './file-library/fileBook'
 import type { PlannedFile } from './readPlannedFile'
 import { writeWorkbook } from './writeWorkbook'
 
@@ -22,6 +22,8 @@ interface PlannedFrom {
   readonly rates: Rates
   /** The details of the job, and the same as a sheet. */
   readonly job: { readonly details: JobDetails; readonly block: CellBlock }
+  /** Pictures on the sheet of the details. */
+  readonly pictures: readonly FilePicture[]
 }
 
 const line = (text: string): string =>
@@ -63,7 +65,7 @@ function ratesSheet({ rates: read }: PlannedFile, rates: Rates, fresh: SheetDesc
  */
 export async function workbookOf(
   documents: readonly SheetDescription[],
-  { file, known, system, rates, job }: PlannedFrom
+  { file, known, system, rates, job, pictures }: PlannedFrom
 ): Promise<Uint8Array> {
   const read = file.sheets.filter(({ name }) => known.sheet === undefined || name === known.sheet)
   const names = carriedNames(read)
@@ -80,6 +82,7 @@ export async function workbookOf(
   const answers = answersFor(known, names)
   return writeWorkbook([...documents, ...own], {
     properties: propertiesOf(job.details),
+    pictures: new Map([['job-details', pictures]]),
     inventory: read.map((sheet) => carriedInventory(sheet, names.get(sheet.name) ?? sheet.name)),
     ...(answers === null ? {} : { settings: new Map([[answersKey, answers]]) })
   })

@@ -4,7 +4,7 @@ import { withFreeNames } from '../sheets/namedCells'
 import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { isScaled, marginsOf, pageScale } from '../sheets/pageBreaks'
-import type { BookSheet, FileBook, FileName, FilePage, FileTable } from './file-library/fileBook'
+import type { BookSheet, FileBook, FileName, FilePage, FilePicture, FileTable } from './file-library/fileBook'
 import type { FileSettings } from './file-library/settingsPart'
 import { packBook } from './file-library/packBook'
 import { packInNode } from './file-library/packInNode'
@@ -104,6 +104,8 @@ async function sheetOf(
 export interface Beside {
   /** Sheets of the inventory, behind the documents and before the sheets that a person owns. */
   inventory?: readonly BookSheet[]
+  /** Pictures on the sheet of a kind as they were found, beside those that are drawn. */
+  pictures?: ReadonlyMap<DocumentKind, readonly FilePicture[]>
   /** What the add-in keeps in it. */
   settings?: FileSettings
   /** What the file is called and whose it is, as programs show it. */
@@ -118,7 +120,7 @@ function leading(mark: FileName, [first]: readonly BookSheet[]): FileName[] {
 /** An .xlsx workbook with a sheet for each description, the same in content as the spreadsheet add-in writes. */
 export async function writeWorkbook(
   descriptions: readonly SheetDescription[],
-  { inventory = [], settings = new Map(), properties }: Beside = {}
+  { inventory = [], pictures: found = new Map(), settings = new Map(), properties }: Beside = {}
 ): Promise<Uint8Array> {
   const tableNames = new Set<string>()
   const counts = new Map<DocumentKind, number>()
@@ -136,6 +138,7 @@ export async function writeWorkbook(
     const leads = description.kind === 'rules' || description.kind === 'rates' ? [] : leading(mark, inventory)
     sheets.push({
       ...sheet,
+      pictures: [...(sheet.pictures ?? []), ...(found.get(description.kind) ?? [])],
       tables: tablesOf(description, tableNames),
       mark,
       names: [...(sheet.names ?? []), ...leads]

@@ -3,7 +3,7 @@ import type { Area } from '../../shared/cells'
 import { readSerial } from '../../shared/dates'
 import { cellFormats } from './cellFormats'
 import { looks } from './looks'
-import type { Content, Format, RowHeight, SheetDescription, SheetTable } from './sheet'
+import type { Content, Format, RowHeight, SheetDescription, SheetPicture, SheetTable } from './sheet'
 import { ColumnLines, pointsForLines } from './wrapping'
 
 /** A column of a table: its header, its look and whether long text wraps. */
@@ -61,6 +61,7 @@ export class SheetDraft {
   readonly formats: SheetDescription['formats'] = []
   readonly tables: SheetTable[] = []
   readonly heights: RowHeight[] = []
+  readonly pictures: SheetPicture[] = []
 
   constructor(readonly widths: number[]) {}
 
@@ -162,10 +163,10 @@ export class SheetDraft {
   }
 
   finish(
-    rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths'>
+    rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths' | 'pictures'>
   ): SheetDescription {
-    const { rows, formats, tables, heights, widths } = this
-    return { ...rest, rows, formats, tables, heights, widths }
+    const { rows, formats, tables, heights, widths, pictures } = this
+    return { ...rest, rows, formats, tables, heights, widths, ...(pictures.length === 0 ? {} : { pictures }) }
   }
 }
 

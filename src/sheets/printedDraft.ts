@@ -90,7 +90,7 @@ export class PrintedDraft extends SheetDraft {
   }
 
   override finish(
-    rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths'>
+    rest: Omit<SheetDescription, 'rows' | 'formats' | 'tables' | 'heights' | 'widths' | 'pictures'>
   ): SheetDescription {
     const area = { row: 0, column: 0, rows: this.next, columns: this.widths.length }
     this.formats.unshift({ area, format: this.base })

@@ -76,9 +76,11 @@ export interface CellRule {
   sentence: string
 }
 
-/** A drawing on the sheet. It fills its area, whose rows and columns are made to its measure. */
+/** A drawing on the sheet. It fills its area, whose rows and columns are made to its measure, or stands at its right. */
 export interface SheetPicture {
   area: Area
+  /** Points free before it in its first column. */
+  inset?: number
   /** Points. */
   width: number
   height: number

@@ -22,15 +22,17 @@ const cellOf = (name: string) =>
   `'Job details'!B${String(fresh.rows.findIndex(([cell]) => cell === name) + 1)}`
 
 test('says nothing as it is first written', () => {
-  expect(readDetails(sheetWith({}))).toEqual({ details: noDetails, cells: new Map(), problems: [] })
+  expect(readDetails(sheetWith({}))).toEqual({ details: noDetails, logoFile: '', cells: new Map(), problems: [] })
 })
 
 test('every detail is read by its name', () => {
-  const value = { day: '2027-03-31', year: 2027, paper: 'A4', mail: 'a@b.example', text: 'x', long: 'x' }
+  const value = { day: '2027-03-31', year: 2027, paper: 'A4', mail: 'a@b.example', text: 'x', long: 'x', picture: 'x' }
   const typed = detailNames.map((name) => [detailEntry(name).name, value[detailEntry(name).kind]] as const)
-  const { details, problems } = readDetails(sheetWith(Object.fromEntries(typed)))
+  const { details, logoFile, problems } = readDetails(sheetWith(Object.fromEntries(typed)))
   expect(problems).toEqual([])
-  for (const name of detailNames) {
+  // The logo is a picture: its name is kept apart.
+  expect([details.logo, logoFile]).toEqual([null, 'x'])
+  for (const name of detailNames.filter((each) => each !== 'logo')) {
     const wanted = detailEntry(name).kind === 'paper' ? 'a4' : value[detailEntry(name).kind]
     expect([name, details[name]]).toEqual([name, wanted])
   }

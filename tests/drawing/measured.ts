@@ -55,6 +55,7 @@ export function pointsOf(shape: Shape): Point[] {
     case 'line':
       return [shape.from, shape.to]
     case 'rect':
+    case 'image':
       return [
         { x: shape.x, y: shape.y },
         { x: shape.x + shape.width, y: shape.y + shape.height }

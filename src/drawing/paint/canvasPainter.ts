@@ -1,4 +1,5 @@
 import type { DrawingPainter } from './painter'
+import { imagesIn } from './imagesIn'
 import { toSvg } from './toSvg'
 
 /** Paints with the canvas of a browser page; nothing leaves the page. */
@@ -7,7 +8,7 @@ export function canvasPainter(owner: Document): DrawingPainter {
     async paint(drawing, pixelRatio) {
       const width = Math.round(drawing.width * pixelRatio)
       const height = Math.round(drawing.height * pixelRatio)
-      const image = await loadImage(owner, toSvg(drawing, 'paper'))
+      const image = await loadImage(owner, toSvg(drawing, 'paper', await imagesIn(drawing)))
       const canvas = owner.createElement('canvas')
       canvas.width = width
       canvas.height = height

@@ -1,5 +1,6 @@
 import { inksOf, type Ground } from './inks'
 import { drawnLooks, type Look } from '../drawnLooks'
+import type { StoredPicture, Turn } from '../../../shared/pictures/storedPicture'
 import type { Drawing, Shape, Step } from '../shapes'
 
 /** An element of the picture, before it becomes text or a node of a page. */
@@ -46,7 +47,43 @@ function lookAttributes(look: Look, inks: Inks, width: number | undefined): Reco
   return attributes
 }
 
-function geometry(shape: Shape): { name: string; attributes: Record<string, string>; text?: string } {
+/** Addresses of the pictures in a drawing that hold their bytes. */
+export type Images = ReadonlyMap<StoredPicture, string>
+
+const noImages: Images = new Map()
+
+/** How pixels as they are stored come to stand in a place of this size, by how the camera was held (see `Turn`). */
+function upright(turn: Turn, width: number, height: number): readonly number[] {
+  const ways: Readonly<Record<Turn, readonly number[]>> = {
+    1: [1, 0, 0, 1, 0, 0],
+    2: [-1, 0, 0, 1, width, 0],
+    3: [-1, 0, 0, -1, width, height],
+    4: [1, 0, 0, -1, 0, height],
+    5: [0, 1, 1, 0, 0, 0],
+    6: [0, 1, -1, 0, width, 0],
+    7: [0, -1, -1, 0, width, height],
+    8: [0, -1, 1, 0, 0, height]
+  }
+  return ways[turn]
+}
+
+function imageAttributes(shape: Extract<Shape, { kind: 'image' }>, images: Images): Record<string, string> {
+  const { x, y, width, height, picture } = shape
+  const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = upright(picture.turn, width, height)
+  const lies = picture.turn >= 5
+  return {
+    href: images.get(picture) ?? '',
+    width: pixels(lies ? height : width),
+    height: pixels(lies ? width : height),
+    preserveAspectRatio: 'none',
+    transform: `matrix(${[a, b, c, d, x + e, y + f].map(pixels).join(' ')})`
+  }
+}
+
+function geometry(
+  shape: Shape,
+  images: Images
+): { name: string; attributes: Record<string, string>; text?: string } {
   switch (shape.kind) {
     case 'path':
       return { name: 'path', attributes: { d: pathData(shape.steps), 'stroke-linejoin': 'round' } }
@@ -68,6 +105,8 @@ function geometry(shape: Shape): { name: string; attributes: Record<string, stri
       if (shape.round !== undefined) attributes['rx'] = pixels(shape.round)
       return { name: 'rect', attributes }
     }
+    case 'image':
+      return { name: 'image', attributes: imageAttributes(shape, images) }
     case 'circle':
       return {
         name: 'circle',
@@ -85,8 +124,8 @@ function geometry(shape: Shape): { name: string; attributes: Record<string, stri
   }
 }
 
-function shapeNode(shape: Shape, inks: Inks): SvgNode {
-  const { name, attributes, text } = geometry(shape)
+function shapeNode(shape: Shape, inks: Inks, images: Images): SvgNode {
+  const { name, attributes, text } = geometry(shape, images)
   const width = shape.kind === 'line' ? shape.width : undefined
   Object.assign(attributes, lookAttributes(drawnLooks[shape.look], inks, width))
   if (shape.depicts !== undefined) {
@@ -97,7 +136,7 @@ function shapeNode(shape: Shape, inks: Inks): SvgNode {
 }
 
 /** The whole picture as nodes: an image with a title, a description, and its shapes. */
-export function svgNodes(drawing: Drawing, ground: Ground): SvgNode {
+export function svgNodes(drawing: Drawing, ground: Ground, images = noImages): SvgNode {
   const { width, height, title, alt, shapes } = drawing
   const inks = inksOf(ground, drawing.palette)
   const children: SvgNode[] = [
@@ -123,6 +162,6 @@ export function svgNodes(drawing: Drawing, ground: Ground): SvgNode {
   return {
     name: 'svg',
     attributes,
-    children: [...children, ...shapes.map((shape) => shapeNode(shape, inks))]
+    children: [...children, ...shapes.map((shape) => shapeNode(shape, inks, images))]
   }
 }

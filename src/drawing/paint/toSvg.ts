@@ -1,6 +1,6 @@
 import type { Ground } from './inks'
 import type { Drawing } from '../shapes'
-import { svgNamespace, svgNodes, type SvgNode } from './svgNodes'
+import { svgNamespace, svgNodes, type Images, type SvgNode } from './svgNodes'
 
 /** Characters that XML 1.0 cannot hold at all; a cell may still contain them. */
 const forbidden = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu
@@ -21,7 +21,7 @@ export function markup({ name, attributes, children }: SvgNode): string {
 }
 
 /** The drawing as SVG text. On a page it takes the page's colors; on paper it is white with fixed colors. */
-export function toSvg(drawing: Drawing, ground: Ground = 'page'): string {
-  const root = svgNodes(drawing, ground)
+export function toSvg(drawing: Drawing, ground: Ground = 'page', images?: Images): string {
+  const root = svgNodes(drawing, ground, images)
   return markup({ ...root, attributes: { xmlns: svgNamespace, ...root.attributes } })
 }

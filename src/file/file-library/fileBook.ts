@@ -111,10 +111,13 @@ export interface FileFormulaLook {
 }
 
 export interface FilePicture {
-  png: Uint8Array
-  /** A picture fills whole cells: the library writes no places within a cell. */
+  bytes: Uint8Array
+  kind: 'png' | 'jpeg'
+  /** The cells under it. It keeps its size where a program sets their columns wider. */
   area: Area
-  /** Pixels, 96 to the inch, for programs that ask. */
+  /** Pixels, 96 to the inch, between it and the corner of its first cell. */
+  inset?: { x: number; y: number } | undefined
+  /** Pixels, 96 to the inch. */
   width: number
   height: number
   alt: string

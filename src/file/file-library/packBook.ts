@@ -5,6 +5,7 @@ import type JSZip from 'jszip'
 import { areaOf, type Area } from '../../../shared/cells'
 import { fitAltText } from '../../sheets/typedText'
 import { chartParts, roomFor } from './drawnCharts'
+import { anchoredOnce } from './drawnPictures'
 import type { FileBook, FilePicture, BookSheet, FileTable } from './fileBook'
 import { packAnywhere, partOf, withParts, type Packer, type Parts } from './packedParts'
 import { printNames } from './printNames'
@@ -23,10 +24,10 @@ function tableOf({ name, area, columns, style, filter, banded }: FileTable): Tab
   }
 }
 
-function imageOf({ png, area, width, height, alt }: FilePicture): SheetImage {
+function imageOf({ bytes, kind, area, width, height, alt }: FilePicture): SheetImage {
   return {
-    data: png,
-    type: 'png',
+    data: bytes,
+    type: kind,
     anchor: {
       from: { row: area.row, col: area.column },
       to: { row: area.row + area.rows, col: area.column + area.columns }
@@ -159,7 +160,7 @@ export async function packBook(book: FileBook, pack: Packer = packAnywhere): Pro
   })
   const made = async (zip: JSZip): Promise<Parts> => {
     const cells = quick === null ? [] : await cellParts(zip, sheets, quick.looks)
-    return new Map([...chartParts(sheets), ...cells, await madeBy(zip)])
+    return new Map([...chartParts(sheets), ...cells, ...(await anchoredOnce(zip, sheets)), await madeBy(zip)])
   }
   const filled = await withParts(file, made, pack)
   return withSettings(filled, settings)

@@ -13,6 +13,9 @@ export interface UnpackedPart {
   compress: boolean
 }
 
+/** Parts that are packed already. */
+export const packed = /\.(png|jpe?g)$/
+
 /** Packs parts into the bytes of a file. */
 export type Packer = (parts: readonly UnpackedPart[]) => Promise<Uint8Array>
 
@@ -51,7 +54,7 @@ export async function withParts(
     if (dir) continue
     const text = parts.get(name)
     const contents = text === undefined ? await part.async('uint8array') : encoder.encode(text)
-    unpacked.push({ name, contents, date, compress: !name.endsWith('.png') })
+    unpacked.push({ name, contents, date, compress: !packed.test(name) })
   }
   return pack(unpacked)
 }

@@ -4,6 +4,7 @@
  * part of another kind (MS-OWEXML: the properties of a web extension), which is read and not written.
  */
 import JSZip from 'jszip'
+import { packed } from './packedParts'
 import { attributeOf, plainText, tagsOf } from './xmlText'
 
 /** Texts by their keys. */
@@ -130,6 +131,6 @@ export async function withSettings(file: Uint8Array, settings: FileSettings): Pr
     )
   )
   // Pictures are packed already, and are stored in the file as they are.
-  for (const picture of zip.file(/\.png$/)) picture.options.compression = 'STORE'
+  for (const picture of zip.file(packed)) picture.options.compression = 'STORE'
   return zip.generateAsync({ type: 'uint8array', compression: 'DEFLATE' })
 }

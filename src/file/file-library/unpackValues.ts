@@ -7,6 +7,7 @@ import { counted } from '../../../shared/words/counts'
 import { showDate } from '../../../shared/words/dates'
 import type { FileName } from './fileBook'
 import { namesIn, serialOf } from './foundValues'
+import type { FoundPicture } from './picturesIn'
 import type { FileSettings } from './settingsPart'
 import { valuesPackage } from './valuesPackage'
 import { UnusablePackage, type PackageFault } from './zipParts'
@@ -35,6 +36,8 @@ export interface BookValues {
   names: FileName[]
   /** What the add-in keeps in the workbook. */
   settings: FileSettings
+  /** Pictures on its sheets, on each from the top down. */
+  pictures: readonly FoundPicture[]
 }
 
 /** The bytes are no workbook that can be read: why, as a part of a sentence. */
@@ -131,9 +134,9 @@ function whyUnreadable(error: unknown): string {
 
 export async function unpackValues(bytes: Uint8Array): Promise<BookValues | UnreadableBook> {
   try {
-    const { bytes: values, cellless, settings } = await valuesPackage(bytes)
+    const { bytes: values, cellless, settings, pictures } = await valuesPackage(bytes)
     const { sheets, namedRanges } = await readXlsx(values, { sheets: ({ name }) => !cellless.has(name) })
-    return { sheets: sheets.map(valuesOf), names: namesIn(namedRanges), settings }
+    return { sheets: sheets.map(valuesOf), names: namesIn(namedRanges), settings, pictures }
   } catch (error) {
     return { unreadable: whyUnreadable(error) }
   }

@@ -1,5 +1,6 @@
 /** A workbook's file with nothing in it but what its values need, so that the file library reads that only. */
 import JSZip from 'jszip'
+import { picturesIn, type FoundPicture } from './picturesIn'
 import { percentStyles } from './percentStyles'
 import { SheetSlimmer } from './slimSheet'
 import { settingsIn, settingsParts, type FileSettings } from './settingsPart'
@@ -89,6 +90,8 @@ async function settingsAmong(parts: readonly ZipPart[]): Promise<FileSettings> {
 export interface ValuesPackage {
   bytes: Uint8Array
   settings: FileSettings
+  /** Pictures on its sheets; they are unpacked when they are asked for. */
+  pictures: readonly FoundPicture[]
   /** Sheets that the library is not to look for. */
   cellless: ReadonlySet<string>
 }
@@ -99,8 +102,10 @@ export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): P
   const parts = all.filter(isNeeded).sort(looksFirst)
   const unpacker = new Unpacker(most)
   let settings: FileSettings
+  let pictures: readonly FoundPicture[]
   try {
     settings = await settingsAmong(all)
+    pictures = await picturesIn(all)
     for (const part of parts) await unpacker.unpack(part)
   } catch (error) {
     throw asPackageFault(error)
@@ -110,6 +115,7 @@ export async function valuesPackage(bytes: Uint8Array, most = mostCharacters): P
   return {
     bytes: await zip.generateAsync({ type: 'nodebuffer' }),
     settings,
+    pictures,
     cellless: sheetsWithoutCells(unpacker.texts)
   }
 }

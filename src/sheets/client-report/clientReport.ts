@@ -64,7 +64,7 @@ export function describeClientReport(
     addTable(draft, plan, offer, trees, page)
     addSums(draft, plan, offer, trees)
   }
-  const pictures = drawings ? addTreePages(draft, plan, offer, trees, page, details) : []
+  if (drawings) addTreePages(draft, plan, offer, trees, page, details)
   draft.newPage()
   draft.resize(sizes.text)
   addTerms(draft, plan)
@@ -74,7 +74,6 @@ export function describeClientReport(
     name: titles['client-report'],
     freezeRows: 0,
     freezeColumns: 0,
-    ...(pictures.length === 0 ? {} : { pictures }),
     page: draft.page({
       ...page,
       titleRow: null,

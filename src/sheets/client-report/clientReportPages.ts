@@ -4,7 +4,7 @@ import type { ChosenOffer } from '../offered'
 import { pageRoom, pointsBetween } from '../pageBreaks'
 import { looks } from '../looks'
 import type { PrintedDraft } from '../printedDraft'
-import type { PageSetup, SheetPicture } from '../sheet'
+import type { PageSetup } from '../sheet'
 import { chosenTrees, packed } from './chosenTrees'
 import type { ReportedTree } from './reportedTrees'
 import { addTreeBlock } from './treeBlock'
@@ -34,12 +34,11 @@ export function addTreePages(
   trees: readonly ReportedTree[],
   page: Pick<PageSetup, 'paper' | 'orientation' | 'margins'>,
   details: Pick<JobDetails, 'treePages'>
-): SheetPicture[] {
+): void {
   const chosen = chosenTrees(trees, offer, details)
-  if (chosen.length === 0) return []
+  if (chosen.length === 0) return
   const offered = trees.filter(({ lines }) => lines.length > 0).length
   const room = pageRoom(page, draft.widths)
-  const pictures: SheetPicture[] = []
   packed(chosen).forEach((onPage, index) => {
     const start = draft.next
     draft.newPage()
@@ -49,8 +48,7 @@ export function addTreePages(
     const each = halves ? (left - apart) / 2 : left
     onPage.forEach((tree, place) => {
       if (place > 0) draft.air(apart)
-      pictures.push(addTreeBlock(draft, plan, offer, tree, each))
+      draft.pictures.push(addTreeBlock(draft, plan, offer, tree, each))
     })
   })
-  return pictures
 }

@@ -85,7 +85,7 @@ export function describeDetails(
       heading(group)
     }
     const row = addRow(draft, [entry.name, values.get(name) ?? null, entry.remark])
-    if (entry.kind === 'text' || entry.kind === 'long' || entry.kind === 'mail')
+    if (entry.kind === 'text' || entry.kind === 'long' || entry.kind === 'mail' || entry.kind === 'picture')
       draft.format(row, columns.value, 1, 1, asTyped)
     const taken = takes(entry.kind)
     const area = { row, column: columns.value, rows: 1, columns: 1 }

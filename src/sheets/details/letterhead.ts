@@ -1,9 +1,12 @@
 import type { JobDetails, Paper } from '../../details/detailsBook'
 import type { Plan } from '../../plan/plan'
-import { foldText } from '../../../shared/folding'
 import { palette } from '../../../shared/palette'
+import { fitted as fitPicture, type StoredPicture } from '../../../shared/pictures/storedPicture'
+import { drawPicture } from '../../drawing/drawPicture'
 import type { SheetDraft } from '../draft'
 import { footerCodes } from '../footers'
+import { columnPoints, pointsBetween } from '../pageBreaks'
+import { printedFold } from '../printedLines'
 import type { Format } from '../sheet'
 import { pointsForLines } from '../wrapping'
 
@@ -30,9 +33,9 @@ function businessLines(details: JobDetails): string[] {
   ]
   return [
     company === '' ? labeled('Company', '') : company,
-    contact.join('   '),
+    contact.join(' · '),
     [labeled('Prepared by', details.preparedBy), credentialed, labeled('Insurance', details.insurance)].join(
-      '   '
+      ' · '
     )
   ]
 }
@@ -46,31 +49,74 @@ function jobLines(details: JobDetails, isoDate: string): string[] {
     labeled('Date', date === '' ? isoDate : date)
   ]
   return [
-    [labeled('Client', client), labeled('Site', site), labeled('Contact', contact)].join('   '),
-    job.join('   ')
+    [labeled('Client', client), labeled('Site', site), labeled('Contact', contact)].join(' · '),
+    job.join(' · ')
   ]
 }
 
-/** Characters at the usual size on a character of column width: smaller than the standard font, which the columns count. */
-const charactersPerWidth = 1.12
+/** Points of the logo at most; it takes no more of a narrow page than a third. */
+const logoRoom = { width: 150, height: 48 } as const
 
-/** Lines at the head of a document, folded to its columns, as text that runs over the last one is not printed. */
+/** Points between the logo and the lines beside it. */
+const besideLogo = 12
+
+/** Pixels of the logo in a point, so that it is sharp on paper, and points of one of its own, so that none is blown up. */
+const [pixelsPerPoint, pointsPerPixel] = [2, 1]
+
+function logoSize(logo: StoredPicture, across: number): { readonly width: number; readonly height: number } {
+  const room = { ...logoRoom, width: Math.min(logoRoom.width, across / 3) }
+  const { width, height } = fitPicture(logo, room)
+  const most = Math.min(1, (logo.width * pointsPerPixel) / width)
+  return { width: width * most, height: height * most }
+}
+
+/** The logo at the right of the lines from a row on, which are made as high as it is. */
+function addLogo(draft: SheetDraft, { company, logo }: JobDetails, row: number, columns: number): void {
+  if (logo === null) return
+  const across = columnPoints(...draft.widths.slice(0, columns))
+  const { width, height } = logoSize(logo, across)
+  const lacking = height + 4 - pointsBetween(draft.heights, row, draft.next)
+  if (lacking > 0) {
+    draft.blank()
+    draft.height(draft.next - 1, 1, Math.ceil(lacking))
+  }
+  let [column, left] = [0, across - width]
+  for (; column < columns - 1 && left >= columnPoints(draft.widths[column] ?? 0); column++)
+    left -= columnPoints(draft.widths[column] ?? 0)
+  const alt = company === '' ? 'Logo' : `Logo of ${company}`
+  draft.pictures.push({
+    area: { row, column, rows: draft.next - row, columns: columns - column },
+    inset: left,
+    ...{ width, height, alt },
+    draw: () => drawPicture(logo, { width: width * pixelsPerPoint, height: height * pixelsPerPoint }, alt)
+  })
+}
+
+interface Lines {
+  readonly size?: number
+  readonly close?: boolean
+  readonly columns?: number
+}
+
+/** Lines at the head of a document, folded to its columns and beside the logo, as text that runs over is not printed. */
 function addLines(
   draft: SheetDraft,
   lines: readonly string[],
-  size: number,
-  { close = false, columns = draft.widths.length }: { close?: boolean; columns?: number } = {}
+  details: JobDetails,
+  { size = usualSize, close = false, columns = draft.widths.length }: Lines
 ): void {
-  const width = draft.widths.slice(0, columns).reduce((sum, each) => sum + each + 0.7, 0)
-  const room = Math.max(20, Math.floor((width * charactersPerWidth * usualSize) / size))
+  const across = columnPoints(...draft.widths.slice(0, columns))
+  const taken = details.logo === null ? 0 : logoSize(details.logo, across).width + besideLogo
   const ofLines: Format = { size, color: palette.ink }
   const ofCompany: Format = { ...ofLines, size: size + 2, bold: true }
+  const first = draft.next
   lines.forEach((text, at) => {
     const look = at === 0 ? ofCompany : ofLines
     const points = close ? Math.ceil((look.size ?? size) * 1.4) : pointsForLines(1, look.size ?? size)
-    for (const part of foldText(text, at === 0 ? Math.floor(room * 0.75) : room))
+    for (const part of printedFold(text, across - taken, look.size ?? size, look.bold === true))
       draft.height(draft.line([part], look), 1, points)
   })
+  addLogo(draft, details, first, columns)
   draft.format(draft.next - 1, 0, 1, draft.widths.length, { ...ofLines, underline: palette.rule })
 }
 
@@ -82,12 +128,12 @@ export function addLetterhead(
   size = usualSize,
   columns = draft.widths.length
 ): void {
-  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)], size, { columns })
+  addLines(draft, [...businessLines(details), ...jobLines(details, isoDate)], details, { size, columns })
 }
 
 /** The letterhead of a document that says for whom it is in a place of its own, in close lines. */
 export function addBusiness(draft: SheetDraft, details: JobDetails): void {
-  addLines(draft, businessLines(details), usualSize, { close: true })
+  addLines(draft, businessLines(details), details, { close: true })
 }
 
 /** The paper of a job: as its details say, else the one that goes with the units. */

@@ -61,7 +61,7 @@ export function describeWorkOrder(
   }
   addOthers(draft, plan, year, days)
   const first = draft.next
-  const pictures = addCards(draft, days, units, pageRoom(page, orderWidths))
+  draft.pictures.push(...addCards(draft, days, units, pageRoom(page, orderWidths)))
   const cards = { row: first, column: orderAt.tick, rows: draft.next - first, columns: 1 }
   addRules(draft)
   return {
@@ -80,7 +80,6 @@ export function describeWorkOrder(
         )
       })
     }),
-    pictures,
     ...(cards.rows === 0
       ? {}
       : {

@@ -1,6 +1,7 @@
 /** The contents of the grid as an .xlsx: values with their formulas, looks, tables, rules, names and what was kept. */
 import type { IWorksheetData } from '@univerjs/core'
 import type { Area } from '../../../shared/cells'
+import { fromBase64 } from '../../../shared/pictures/base64'
 import type {
   BookSheet,
   FileBook,
@@ -71,7 +72,8 @@ function areaUnder(sheet: Partial<IWorksheetData>, picture: Picture): Area {
 
 function pictureOf(sheet: Partial<IWorksheetData>, picture: Picture): FilePicture {
   return {
-    png: Uint8Array.from(atob(picture.image), (letter) => letter.charCodeAt(0)),
+    bytes: fromBase64(picture.image),
+    kind: 'png',
     area: areaUnder(sheet, picture),
     width: Math.round((picture.width * 96) / 72),
     height: Math.round((picture.height * 96) / 72),
