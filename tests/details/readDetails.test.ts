@@ -22,11 +22,24 @@ const cellOf = (name: string) =>
   `'Job details'!B${String(fresh.rows.findIndex(([cell]) => cell === name) + 1)}`
 
 test('says nothing as it is first written', () => {
-  expect(readDetails(sheetWith({}))).toEqual({ details: noDetails, logoFile: '', cells: new Map(), problems: [] })
+  expect(readDetails(sheetWith({}))).toEqual({
+    details: noDetails,
+    logoFile: '',
+    cells: new Map(),
+    problems: []
+  })
 })
 
 test('every detail is read by its name', () => {
-  const value = { day: '2027-03-31', year: 2027, paper: 'A4', mail: 'a@b.example', text: 'x', long: 'x', picture: 'x' }
+  const value = {
+    day: '2027-03-31',
+    year: 2027,
+    paper: 'A4',
+    mail: 'a@b.example',
+    text: 'x',
+    long: 'x',
+    picture: 'x'
+  }
   const typed = detailNames.map((name) => [detailEntry(name).name, value[detailEntry(name).kind]] as const)
   const { details, logoFile, problems } = readDetails(sheetWith(Object.fromEntries(typed)))
   expect(problems).toEqual([])
