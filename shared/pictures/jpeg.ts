@@ -1,4 +1,4 @@
-import type { PictureFault, PictureHead, Turn } from './storedPicture'
+import type { PictureFault, PictureHead, Turn } from './pictureHead'
 
 /** ISO/IEC 10918-1, annex B (from memory): segments begin with 0xff and their marker, most with a length of two bytes. */
 const [startOfImage, endOfImage, startOfScan, application1] = [0xd8, 0xd9, 0xda, 0xe1]

@@ -1,4 +1,4 @@
-import type { PictureFault, PictureHead } from './storedPicture'
+import type { PictureFault, PictureHead } from './pictureHead'
 
 /** W3C PNG, section 5: the signature, then chunks of a length, four letters, their bytes and a sum (from memory). */
 const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]

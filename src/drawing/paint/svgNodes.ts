@@ -1,6 +1,7 @@
 import { inksOf, type Ground } from './inks'
 import { drawnLooks, type Look } from '../drawnLooks'
-import type { StoredPicture, Turn } from '../../../shared/pictures/storedPicture'
+import type { Turn } from '../../../shared/pictures/pictureHead'
+import type { StoredPicture } from '../../../shared/pictures/storedPicture'
 import type { Drawing, Shape, Step } from '../shapes'
 
 /** An element of the picture, before it becomes text or a node of a page. */
