@@ -1165,6 +1165,12 @@ const catalog = {
     message: 'The sheet {sheet} has {count} pictures; the one that stands highest is the logo.',
     remedy: 'Remove the others where that is not the logo.'
   },
+  'photo-unusable': {
+    level: 'doubt',
+    message: 'The photograph {text} of tree {tree} {why}; its page in the report has none.',
+    remedy:
+      'Put a PNG or JPEG of at most 15 MB and 10,000 pixels on a side into a row of the tree, or beside the inventory under the name that the inventory gives it.'
+  },
   'detail-year-past': {
     level: 'doubt',
     message: 'The first work year {text} is over on the day of the plan; {year} is used.',

@@ -3,7 +3,7 @@ import type { Cell, CellBlock } from '../../shared/cells'
 import type { SheetCells } from '../inventory/survey/sheetCells'
 import { freeSheetName } from '../sheets/ownSheets'
 import type { Content, SheetDescription } from '../sheets/sheet'
-import type { BookSheet } from './file-library/fileBook'
+import type { BookSheet, FilePicture } from './file-library/fileBook'
 import { sheetCells } from './sheetCells'
 
 /** Characters of a sheet's name, and what none may hold, as Excel has it (from memory). */
@@ -56,8 +56,12 @@ function widthsOf(rows: readonly (readonly Cell[])[]): number[] {
   return Array.from(widths, (width) => width ?? narrowest)
 }
 
-/** A sheet of the inventory as it was read: its cells, its merges, and what was hidden of it. */
-export function carriedInventory(sheet: SheetCells, name: string): BookSheet {
+/** A sheet of the inventory as it was read: its cells, its merges, its pictures, and what was hidden of it. */
+export function carriedInventory(
+  sheet: SheetCells,
+  name: string,
+  pictures: readonly FilePicture[] = []
+): BookSheet {
   const { top, left, merges = [], hidden, hiddenRows = new Set(), hiddenColumns = new Set() } = sheet
   const rows = placed(sheet)
   const widths = widthsOf(rows)
@@ -77,6 +81,7 @@ export function carriedInventory(sheet: SheetCells, name: string): BookSheet {
       rows: merge.bottom - merge.top + 1,
       columns: merge.right - merge.left + 1
     })),
+    ...(pictures.length === 0 ? {} : { pictures: [...pictures] }),
     freeze: { rows: 0, columns: 0 },
     gridlines: true,
     page: {},

@@ -9,15 +9,18 @@ import type { Plan, TreePlan } from '../plan/plan'
 import type { Estimate } from '../price/estimate'
 import { priceByRates } from '../price/priceByRates'
 import type { Cell } from '../../shared/cells'
+import type { Problem } from '../../shared/problems'
 import { isRefusal, refuse, type Refusal } from '../../shared/refusal'
 import { version } from '../../shared/version'
 import { forTerminal, jsonForTerminal } from '../../shared/words/terminal'
+import { photographed } from '../sheets/client-report/photographs'
 import { describeDocuments } from '../sheets/describeDocuments'
 import type { DetailName } from '../details/detailsBook'
 import { help } from './commandHelp'
 import { readDetailsFile, type GivenDetails } from './detailsFile'
 import { jobOf } from './jobOf'
 import { findLogo } from './logo'
+import { findPhotographs } from './photographs'
 import { offerAsked } from './offerArgument'
 import { readArguments, type Wanted } from './planArguments'
 import { sealed } from './seal'
@@ -106,6 +109,8 @@ function keptFrom(known: ReadingChoices, { matches }: Inventory): ReadingChoices
   return known.answers === undefined ? known : { ...known, answers: byHeaders(known.answers, matches) }
 }
 
+const none: ReadonlySet<string> = new Set()
+
 async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Refusal> {
   const inventoryFile = wanted.inventory === null ? null : resolve(around.folder, wanted.inventory)
   const out = wanted.out === null ? null : resolve(around.folder, wanted.out)
@@ -119,7 +124,8 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   if (isRefusal(choices)) return choices
 
   const date = wanted.date ?? around.today
-  const { choices: kept, problems: unread } = file.kept
+  const { choices: kept } = file.kept
+  const unread: Problem[] = [...file.kept.problems]
   const known = withKept(choices, kept)
   const inventory = readSheets(file.sheets, known)
   const read = jobOf(file, inventory, given.details, date)
@@ -131,7 +137,10 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
   const offer = offerAsked(wanted.offer, estimate)
   if (isRefusal(offer)) return offer
   if (out !== null && planned) {
-    const documents = describeDocuments(wanted.documents, made, offer, job.details)
+    const shown = wanted.documents.includes('client-report') ? photographed(made, offer, job.details) : none
+    const pictures = await findPhotographs(shown, inventory, file, inventoryFile)
+    unread.push(...pictures.problems)
+    const documents = describeDocuments(wanted.documents, made, offer, job.details, pictures.photographs)
     const written = await workbookOf(documents, {
       ...{ file, known: keptFrom(known, inventory), system: made.system },
       ...{ rates: estimate.rates, job, pictures: found.kept }

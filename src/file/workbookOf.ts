@@ -10,6 +10,7 @@ import { describeRates } from '../sheets/rates/ratesSheet'
 import type { SheetDescription } from '../sheets/sheet'
 import { carriedInventory, carriedNames, carriedSheet } from './carriedSheets'
 import type { FileBook, FilePicture } from './file-library/fileBook'
+import { unpackPicture } from './logo'
 import type { PlannedFile } from './readPlannedFile'
 import { writeWorkbook } from './writeWorkbook'
 
@@ -41,6 +42,16 @@ function propertiesOf({ company, preparedBy, client, site, reference }: JobDetai
     creator: line(creator),
     company: line(company)
   }
+}
+
+/** The pictures on a sheet of the inventory that a file can hold again. */
+async function picturesOf(name: string, { pictures }: PlannedFile): Promise<FilePicture[]> {
+  const kept: FilePicture[] = []
+  for (const found of pictures) {
+    const unpacked = found.sheet === name ? await unpackPicture(found) : ''
+    if (typeof unpacked !== 'string') kept.push(unpacked.kept)
+  }
+  return kept
 }
 
 /** What was answered about columns, for the sheets under the names that they are written with. */
@@ -83,7 +94,11 @@ export async function workbookOf(
   return writeWorkbook([...documents, ...own], {
     properties: propertiesOf(job.details),
     pictures: new Map([['job-details', pictures]]),
-    inventory: read.map((sheet) => carriedInventory(sheet, names.get(sheet.name) ?? sheet.name)),
+    inventory: await Promise.all(
+      read.map(async (sheet) =>
+        carriedInventory(sheet, names.get(sheet.name) ?? sheet.name, await picturesOf(sheet.name, file))
+      )
+    ),
     ...(answers === null ? {} : { settings: new Map([[answersKey, answers]]) })
   })
 }

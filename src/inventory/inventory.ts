@@ -134,12 +134,12 @@ export function partOf({ parts }: Pick<Inventory, 'parts'>, row: number): Invent
 }
 
 /** Where a cell of a part stands in its sheet. */
-function placeIn(part: InventoryPart, row: number, column: number): { row: number; column: number } {
+export function cellPlace(part: InventoryPart, row: number, column: number): { row: number; column: number } {
   return part.placeOf?.(row, column) ?? { row: part.top + row, column: part.left + column }
 }
 
 function partAddress(part: InventoryPart, row: number, column: number): string {
-  const place = placeIn(part, row, column)
+  const place = cellPlace(part, row, column)
   return cellAddress(place.row, place.column, part.sheet)
 }
 
@@ -149,7 +149,7 @@ export function rowPlace(
   row: number
 ): { sheet: string; number: number; cell: string } {
   const part = partOf(inventory, row)
-  const { row: at, column } = placeIn(part, row - part.first, 0)
+  const { row: at, column } = cellPlace(part, row - part.first, 0)
   return { sheet: part.sheet, number: at + 1, cell: cellAddress(at, column, part.sheet) }
 }
 
@@ -165,7 +165,7 @@ export function rowsAt({ parts }: Pick<Inventory, 'parts'>, sheet: string, numbe
 /** Of rows that were rearranged, those of which a cell stands in that row of the sheet. */
 function rearrangedRowsAt(part: InventoryPart, number: number): number[] {
   const rows = Array.from({ length: part.count - 1 }, (_none, at) => at + 1)
-  const stands = (row: number, column: number): boolean => placeIn(part, row, column).row === number - 1
+  const stands = (row: number, column: number): boolean => cellPlace(part, row, column).row === number - 1
   return rows
     .filter((row) => part.matches.some(({ column }) => stands(row, column)))
     .map((row) => part.first + row)

@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../shared/units'
 import type { ChosenOffer } from '../price/offers'
 import { noDetails, type JobDetails } from '../details/detailsBook'
 import { describeClientReport } from './client-report/clientReport'
+import { noPhotographs, type TreePhotographs } from './client-report/photographs'
 import { tellingIfOlder } from './client-report/olderNotice'
 import { describeCutPlan } from './cut-plan/cutPlan'
 import { planDocuments, type NeedsOf, type PlanDocument, type UsersDocument } from './documentBook'
@@ -22,6 +23,7 @@ interface Job {
   plan: Plan
   offer: ChosenOffer
   details: JobDetails
+  photographs: TreePhotographs
   /** Documents that are written together. */
   together: ReadonlySet<PlanDocument>
 }
@@ -35,8 +37,8 @@ const describe: {
 } = {
   'cut-plan': ({ plan, details }) => describeCutPlan(plan, details),
   estimate: ({ plan, offer, details }) => describeEstimateSheets(offer, plan, details),
-  'client-report': ({ plan, offer, details, together }) => {
-    const report = describeClientReport(plan, offer, details, { drawings: true })
+  'client-report': ({ plan, offer, details, photographs, together }) => {
+    const report = describeClientReport(plan, offer, details, { drawings: true, photographs })
     return together.has('estimate') ? tellingIfOlder(report, offer) : report
   },
   'work-order': ({ plan, offer, details, together }) =>
@@ -55,16 +57,17 @@ const describeOwn: Record<UsersDocument, (system: UnitSystem, given?: DetailsGiv
 /**
  * The documents wanted, each as a sheet or more, in the order of `planDocuments`. The one offer is what the estimate and
  * the report price, the specification specifies and the work order sends the crew to; the
- * details stand at the head of all and at the foot of each page.
+ * details stand at the head of all and at the foot of each page. Photographs stand on the pages of their trees in the report.
  */
 export function describeDocuments(
   wanted: Iterable<PlanDocument>,
   plan: Plan,
   offer: ChosenOffer,
-  details: JobDetails = noDetails
+  details: JobDetails = noDetails,
+  photographs = noPhotographs
 ): SheetDescription[] {
   const chosen = new Set(wanted)
-  const job: Job = { plan, offer, details, together: chosen }
+  const job: Job = { plan, offer, details, photographs, together: chosen }
   return planDocuments.filter((kind) => chosen.has(kind)).flatMap((kind) => describe[kind](job))
 }
 

@@ -5,6 +5,8 @@ export type Need =
   | 'offer'
   /** Whose job it is, and for whom: the same value for every document. */
   | 'details'
+  /** Pictures of trees. */
+  | 'photographs'
 
 interface DocumentEntry {
   /** Stands in its first cell, which is also how a sheet is known to be ours, on its tab, and wherever it is chosen. */
@@ -52,7 +54,7 @@ export const documentBook = {
     title: 'Client report',
     usersOwn: false,
     about: 'a proposal in plain words, to sign',
-    needs: ['plan', 'offer', 'details'],
+    needs: ['plan', 'offer', 'details', 'photographs'],
     ticked: false
   },
   'work-order': {

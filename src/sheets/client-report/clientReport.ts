@@ -12,6 +12,7 @@ import { addSums } from './clientReportSums'
 import { addTable } from './clientReportTable'
 import { addTerms } from './clientReportTerms'
 import { gridWidths } from './reportGrid'
+import { noPhotographs, type TreePhotographs } from './photographs'
 import { reportedTrees } from './reportedTrees'
 import { titles } from '../ownSheets'
 import { PrintedDraft } from '../printedDraft'
@@ -20,6 +21,8 @@ import type { SheetDescription } from '../sheet'
 export interface ClientReportOptions {
   /** With a drawing of each tree before and after its first visit. */
   drawings?: boolean
+  /** A photograph stands beside the drawing of its tree. */
+  photographs?: TreePhotographs
 }
 
 /** Points of running text, and of the tables. */
@@ -34,7 +37,7 @@ export function describeClientReport(
   plan: Plan,
   offer: ChosenOffer,
   details: JobDetails = noDetails,
-  { drawings = false }: ClientReportOptions = {}
+  { drawings = false, photographs = noPhotographs }: ClientReportOptions = {}
 ): SheetDescription {
   const page = {
     orientation: 'portrait',
@@ -64,7 +67,7 @@ export function describeClientReport(
     addTable(draft, plan, offer, trees, page)
     addSums(draft, plan, offer, trees)
   }
-  if (drawings) addTreePages(draft, plan, offer, trees, page, details)
+  if (drawings) addTreePages(draft, plan, offer, trees, { page, details, photographs })
   draft.newPage()
   draft.resize(sizes.text)
   addTerms(draft, plan)

@@ -6,6 +6,7 @@ import { looks } from '../looks'
 import type { PrintedDraft } from '../printedDraft'
 import type { PageSetup } from '../sheet'
 import { chosenTrees, packed } from './chosenTrees'
+import type { TreePhotographs } from './photographs'
 import type { ReportedTree } from './reportedTrees'
 import { addTreeBlock } from './treeBlock'
 
@@ -26,14 +27,19 @@ function aboutPages(draft: PrintedDraft, shown: number, offered: number): void {
   draft.air()
 }
 
+interface TreePages {
+  readonly page: Pick<PageSetup, 'paper' | 'orientation' | 'margins'>
+  readonly details: Pick<JobDetails, 'treePages'>
+  readonly photographs: TreePhotographs
+}
+
 /** Two small trees a page, or a large one: what each needs and why, before and after, and what is gained. */
 export function addTreePages(
   draft: PrintedDraft,
   plan: Plan,
   offer: ChosenOffer,
   trees: readonly ReportedTree[],
-  page: Pick<PageSetup, 'paper' | 'orientation' | 'margins'>,
-  details: Pick<JobDetails, 'treePages'>
+  { page, details, photographs }: TreePages
 ): void {
   const chosen = chosenTrees(trees, offer, details)
   if (chosen.length === 0) return
@@ -48,7 +54,7 @@ export function addTreePages(
     const each = halves ? (left - apart) / 2 : left
     onPage.forEach((tree, place) => {
       if (place > 0) draft.air(apart)
-      draft.pictures.push(addTreeBlock(draft, plan, offer, tree, each))
+      draft.pictures.push(addTreeBlock(draft, plan, offer, tree, { room: each, photographs }))
     })
   })
 }

@@ -1,11 +1,14 @@
 import type { UnitSystem } from '../../../shared/units'
 import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { showMoney } from '../../../shared/words/money'
+import { fitted, type StoredPicture } from '../../../shared/pictures/storedPicture'
 import { treeTitle } from '../../plan/treeTitle'
 import type { Plan } from '../../plan/plan'
+import { drawPicture } from '../../drawing/drawPicture'
 import { numberedCuts } from '../../drawing/form/limbsAtVisit'
 import { drawGain, gainWords } from '../../drawing/gain'
 import { placesExplained } from '../../drawing/labels/letters'
+import { columns } from './reportGrid'
 import { columnPoints, pointsBetween, standardRow } from '../pageBreaks'
 import { looks } from '../looks'
 import type { ChosenOffer } from '../offered'
@@ -13,6 +16,7 @@ import type { PrintedDraft } from '../printedDraft'
 import type { SheetPicture } from '../sheet'
 import type { ExplainedTree } from './chosenTrees'
 import { whatItNeeds, whyItNeeds } from './clientReportWords'
+import type { TreePhotographs } from './photographs'
 import { priceOf } from './clientReportYears'
 import { cutLine } from './cutWordsForClient'
 
@@ -38,18 +42,28 @@ function facts({ tree, urgency, lines }: ExplainedTree, system: UnitSystem, offe
     .join(', ')
 }
 
+interface Place {
+  readonly row: number
+  readonly rows: number
+  readonly photograph: StoredPicture | undefined
+}
+
 function picture(
   plan: Plan,
-  { tree, visit }: ExplainedTree,
+  explained: ExplainedTree,
   draft: PrintedDraft,
-  row: number,
-  rows: number
+  { row, rows, photograph }: Place
 ): SheetPicture {
+  const { tree, visit } = explained
   const width = columnPoints(...draft.widths)
   const height = rows * standardRow
   const size = { width: width / pointsPerPixel, height: height / pointsPerPixel }
   const setting = { ...size, system: plan.system, palette: 'color' } as const
-  const options = plan.rules === undefined ? setting : { ...setting, rules: plan.rules }
+  const options = {
+    ...setting,
+    ...(plan.rules === undefined ? {} : { rules: plan.rules }),
+    ...(photograph === undefined ? {} : { photograph })
+  }
   return {
     area: { row, column: 0, rows, columns: draft.widths.length },
     width,
@@ -69,29 +83,81 @@ function addCuts(draft: PrintedDraft, { visit }: ExplainedTree, system: UnitSyst
   if (more > 0) draft.prose(`and ${String(more)} more, which the crew has in its order.`, {}, 1, null)
 }
 
+interface BlockSetting {
+  /** Points of the block. */
+  readonly room: number
+  readonly photographs: TreePhotographs
+}
+
+/** Points between the words and the photograph beside them, and of it down at least. */
+const [besideWords, leastDown] = [8, 84]
+
+/** What the tree is, what it needs and why. */
+function addWords(draft: PrintedDraft, plan: Plan, offer: ChosenOffer, explained: ExplainedTree): void {
+  const { tree, visit } = explained
+  draft.prose(facts(explained, plan.system, offer), { ...looks.lead, size: draft.size })
+  draft.prose(`${whatItNeeds(tree, plan.system, visit)} ${whyItNeeds(tree, visit)}`.trim())
+}
+
+/** Its cuts as the drawing numbers them, and what else the drawing says. */
+function addLists(draft: PrintedDraft, plan: Plan, explained: ExplainedTree): void {
+  const { tree } = explained
+  addCuts(draft, explained, plan.system)
+  const names = placesExplained(tree)
+  if (names !== '') draft.prose(`In the drawing ${names}.`, { ...looks.lead, size: draft.size })
+}
+
+/** The same in fewer columns, with the photograph at their right: on half a page the drawing needs the whole width. */
+function addWordsBeside(photograph: StoredPicture, draft: PrintedDraft, add: () => void, alt: string): void {
+  const all = draft.measure
+  const row = draft.next
+  draft.measure = columns.urgency
+  add()
+  draft.measure = all
+  const lacking = leastDown - pointsBetween(draft.heights, row, draft.next)
+  if (lacking > 0) draft.air(Math.ceil(lacking))
+  const across = columnPoints(...draft.widths.slice(columns.urgency))
+  const size = fitted(photograph, {
+    width: across - besideWords,
+    height: pointsBetween(draft.heights, row, draft.next) - 4
+  })
+  draft.pictures.push({
+    area: { row, column: columns.urgency, rows: draft.next - row, columns: all - columns.urgency },
+    inset: across - size.width,
+    ...size,
+    alt,
+    draw: () => drawPicture(photograph, { width: size.width * sharp, height: size.height * sharp }, alt)
+  })
+}
+
+/** Pixels of a photograph in a point. */
+const sharp = 1.5
+
 /**
- * One tree in a room of so many points: what it is, what it needs and why, its cuts as the drawing numbers them, and drawings
- * before and after with what is gained. The drawings take what is left of the room.
+ * One tree in a room of so many points: what it is, what it needs and why, its cuts as the drawing numbers them, its photograph,
+ * and drawings before and after with what is gained. The drawings take what is left of the room.
  */
 export function addTreeBlock(
   draft: PrintedDraft,
   plan: Plan,
   offer: ChosenOffer,
   explained: ExplainedTree,
-  room: number
+  { room, photographs }: BlockSetting
 ): SheetPicture {
-  const { tree, visit } = explained
+  const { tree, large } = explained
+  const photograph = photographs.get(tree.tree.id)
   const start = draft.next
   draft.prose(treeTitle(tree.tree), { ...looks.section, size: 12 })
-  draft.prose(facts(explained, plan.system, offer), { ...looks.lead, size: draft.size })
-  draft.prose(`${whatItNeeds(tree, plan.system, visit)} ${whyItNeeds(tree, visit)}`.trim())
-  addCuts(draft, explained, plan.system)
-  const names = placesExplained(tree)
-  if (names !== '') draft.prose(`In the drawing ${names}.`, { ...looks.lead, size: draft.size })
+  const add = (): void => {
+    addWords(draft, plan, offer, explained)
+  }
+  if (photograph === undefined || large) add()
+  else addWordsBeside(photograph, draft, add, `Photograph of tree ${tree.tree.id}.`)
+  addLists(draft, plan, explained)
   const left = room - pointsBetween(draft.heights, start, draft.next)
   const rows = Math.floor(Math.max(leastDrawn, left) / standardRow)
   const row = draft.next
   for (let count = 0; count < rows; count++) draft.blank()
   draft.height(row, rows, standardRow)
-  return picture(plan, explained, draft, row, rows)
+  return picture(plan, explained, draft, { row, rows, photograph: large ? photograph : undefined })
 }
