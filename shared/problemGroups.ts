@@ -310,6 +310,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'needed-column': null,
   'assumed-column': null,
   'crown-base-asked': null,
+  'crown-asked': null,
   'no-crown-base-column': null,
   'missing-tree-value': {
     message: '{count} trees have no {column} ({cells}), and their limbs cannot be judged without it.',

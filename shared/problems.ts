@@ -603,6 +603,13 @@ const catalog = {
     remedy:
       'Choose “Crown base height” for the column that holds it, or head the column so; otherwise do nothing.'
   },
+  'crown-asked': {
+    level: 'doubt',
+    message:
+      'Of the crown, “{text}” at {cell} ({values}) gives one length: {others}, or the height of its base? It is not used.',
+    remedy:
+      'Choose “Crown base height” or “Crown spread” for the column, or head it so; if it is the depth, do nothing.'
+  },
   'no-crown-base-column': {
     level: 'doubt',
     message:

@@ -5,7 +5,7 @@ import { listedChoices } from '../../../shared/words/lists'
 import { columnValues } from '../headers/columnValues'
 import type { AskedField, ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
-import { mayBeCrownBase } from './crownBaseByUse'
+import { bareCrowns, mayBeCrownBase } from './crownBaseByUse'
 import { candidatesFor, type Needed as NeededField } from './neededCandidates'
 import type { MatchedTable } from './matchTables'
 import { cellIn } from './sheetCells'
@@ -79,6 +79,25 @@ function crownBases({ table, matches }: MatchedTable): ColumnMatch[] {
   )
 }
 
+/** A column of the crown that says no more, where the height of its base is not given: asked once. */
+function crownAsked(each: MatchedTable): { columns: ColumnMatch[]; problem: Problem } | null {
+  const { table, matches } = each
+  if (matches.some(({ field }) => field === 'crownBase')) return null
+  const bare = bareCrowns(table.sheet, table.header, table.rows)
+  const columns = matches.filter(
+    ({ column, field, confidence }) => field === null && confidence !== 'chosen' && bare.includes(column)
+  )
+  const [first] = columns
+  if (first === undefined) return null
+  const hasSpread = matches.some(({ field }) => field === 'spread')
+  const facts = {
+    text: quoted(first.header),
+    values: valuesOf(each, first),
+    others: hasSpread ? 'its depth' : 'its spread, its depth'
+  }
+  return { columns, problem: problem('crown-asked', addressOf(each, first), facts) }
+}
+
 /** Measurements that no column gives though a column without a use may hold them: asked once each, with sample values. */
 export function askNeeded(matched: readonly MatchedTable[]): Needed {
   const asked = new Map<Field, AskedField>()
@@ -110,6 +129,11 @@ export function askNeeded(matched: readonly MatchedTable[]): Needed {
         'crownBase',
         problem('crown-base-asked', addressOf(each, base), { choices: listedChoices(choices) })
       )
+    }
+    const crown = problems.has('crownBase') ? null : crownAsked(each)
+    if (crown !== null) {
+      asked.set('crownBase', { field: 'crownBase', columns: crown.columns })
+      problems.set('crownBase', crown.problem)
     }
     for (const field of open) {
       const columns = asked.has(field) ? [] : othersIn(each)

@@ -49,6 +49,18 @@ function maySay({ words, notions, percent }: HeaderText, besideLimbs: boolean): 
   )
 }
 
+/** What may stand beside "crown" and says nothing of which of its lengths is meant. */
+const besideCrown = new Set<Meaning>(['crown', 'tall', 'tree', 'noise', 'inYear', 'total', 'observed'])
+
+/** Whether a header says nothing but that it is of the crown ("Houppier (m)"): its spread, its depth, or the height of its base. */
+function isBareCrown({ words, notions, percent }: HeaderText): boolean {
+  return (
+    !percent &&
+    notions.has('crown') &&
+    words.every(({ meanings }) => meanings.length > 0 && meanings.some((each) => besideCrown.has(each)))
+  )
+}
+
 /** How a column of heights goes with the heights of the trees. */
 function below(
   sheet: SheetCells,
@@ -78,8 +90,29 @@ function candidates({ columns, groups }: HeaderRows): TableColumn[] {
   const besideLimbs = !has('origin') && columns.some(({ meaning }) => ofLimbs.has(meaning.field))
   return columns.filter(
     ({ name, meaning }) =>
-      meaning.field === null && meaning.unused === null && maySay(readHeaderText(name), besideLimbs)
+      meaning.field === null &&
+      meaning.unused === null &&
+      !isBareCrown(readHeaderText(name)) &&
+      maySay(readHeaderText(name), besideLimbs)
   )
+}
+
+/** Columns of lengths that may be any of the crown's: asked about, and not used. */
+export function bareCrowns(
+  sheet: SheetCells,
+  { columns, groups }: HeaderRows,
+  data: readonly number[]
+): readonly number[] {
+  if (groups !== null) return []
+  const rows = data.slice(0, looked)
+  const open = columns.filter(
+    ({ name, meaning }) =>
+      meaning.field === null && meaning.unused === null && isBareCrown(readHeaderText(name))
+  )
+  return open.flatMap(({ column }) => {
+    const { filled, numeric: numbers } = columnValues(rows.map((row) => sheet.rows[row]?.[column]))
+    return filled > 0 && numbers >= numeric ? [column] : []
+  })
 }
 
 /**

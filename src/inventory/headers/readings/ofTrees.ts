@@ -71,7 +71,7 @@ export const ofTrees: Readings<TreeField> = {
     '~.46 union height',
     '~.46 forkHeight +height tree'
   ],
-  spread: ['1 crown width|diameter +tree total', '.9 width +tree total', '.95 tree width', '?.56 crown tall'],
+  spread: ['1 crown width|diameter +tree total', '.9 width +tree total', '.95 tree width'],
   form: ['.9 form +tree crown growth', '.95 tree|crown|growth form'],
   stage: [
     '.97 stage +tree rate rating kind growth age',
