@@ -74,3 +74,39 @@ test.each([
   expect(found.bases).toEqual([null, null, null])
   expect(found.told).toBeUndefined()
 })
+
+describe('a header that says “crown” and no more', () => {
+  test.each(['Cime (m)', 'Canopy', 'Baumkrone (m)', 'Tree crown (m)', 'Copa del árbol (m)'])(
+    '“%s” is asked about with the lengths it may be, and not used',
+    (header) => {
+      for (const values of [low, deep]) {
+        const found = read(header, values)
+        expect(found.bases).toEqual([null, null, null])
+        expect(found.codes).toContain('crown-asked')
+        expect(found.codes).not.toContain('column-unknown')
+        expect(found.codes).not.toContain('column-likely')
+      }
+    }
+  )
+
+  test('is not asked about where the crown base is given', () => {
+    const text = 'Tree,DBH (cm),Height (m),HCB (m),Canopy (m)\n1,22,9,2,5\n2,25,10,3,6'
+    const { trees, problems } = readSheets([{ name: 'Survey', rows: readCsv(text), top: 0, left: 0 }])
+    expect(trees.map(({ crownBase, spread }) => [crownBase, spread])).toEqual([
+      [2, null],
+      [3, null]
+    ])
+    expect(problems.map(({ code }) => code)).toContain('column-unknown')
+  })
+})
+
+test.each([
+  '1er rameau vert (m)',
+  'Hauteur du premier rameau vivant (m)',
+  '1re ramification vivante (m)',
+  '1. grüner Ast (m)',
+  'Primer ramo verde (m)',
+  'First live twig (m)'
+])('“%s” is the crown base, not the lateral of a limb', (header) => {
+  expect(read(header, low, true)).toMatchObject({ bases: low, confidence: 'sure' })
+})

@@ -129,8 +129,12 @@ function parted(text: string): string[] {
 /** "(h) Stem dia", "3) Tip": what counts the columns. */
 const lettered = /^\s*(?:[([]?(?:[a-z]|\d{1,2})[)\]]|\d{1,2}\.)\s*(?=\p{L}{2})/iu
 
+/** "1. lebender Ast": what is first of the live ones counts no columns. */
+const firstLive = /^\s*1\.\s*(?=(?:leb|gr[uü]e?n|live|living|green|viv|vert|verd))/iu
+
 export function tokensOf(header: string): HeaderTokens {
-  const folded = plain(fold(spaced(header.slice(0, longestHeader).replace(lettered, ''))))
+  const spoken = header.slice(0, longestHeader).replace(firstLive, '1st ').replace(lettered, '')
+  const folded = plain(fold(spaced(spoken)))
   const asked = folded.replace(ticks, ' ')
   const marked = markMeasuringHeights(asked)
   const bracketed = takeBrackets(marked.replace(degreeWord, ' ').replaceAll('%', ' '))

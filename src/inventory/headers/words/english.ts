@@ -23,7 +23,9 @@ export const english: Words = {
   elevation: 'elevation elev',
   width: 'width spread wide breadth span',
   length: 'length lgth len long lng',
-  crownBase: 'hcb hlc htlc hblc clb lcb cbh lcr.base hbc hlb',
+  crownBase: `
+    hcb hlc htlc hblc clb lcb cbh lcr.base hbc hlb first.live.twig lowest.live.twig bottom.live.branch bottom.live.limb
+    bottom.of.live.crown`,
   above: 'above over abv atop upper past beyond outside outside.of',
   aboveGround: 'above.ground above.grade agl above.the.ground',
   below: 'below under beneath blw underneath',

@@ -26,7 +26,10 @@ export const french: Words = {
   elevation: '',
   width: 'largeur envergure etalement',
   length: 'longueur long longr',
-  crownBase: 'hbh hph hbhv',
+  crownBase: `
+    hbh hph hbhv premier.rameau 1er.rameau premier.rameau.vivant 1er.rameau.vivant premier.rameau.vert 1er.rameau.vert
+    rameau.vivant.le.plus.bas rameau.vert.le.plus.bas premiere.ramification.vivante 1re.ramification.vivante
+    1ere.ramification.vivante`,
   above: 'dessus au.dessus au.dessus.de par.dessus sur sup',
   aboveGround: 'au.dessus.du.sol dessus.du.sol',
   below: 'dessous au.dessous en.dessous sous inf',

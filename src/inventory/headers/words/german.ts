@@ -31,7 +31,8 @@ export const german: Words = {
   elevation: '',
   width: 'breite ausladung',
   length: 'lange laenge lang',
-  crownBase: 'ka kah kronenansatz grunastansatz gruenastansatz',
+  crownBase: `
+    ka kah kronenansatz grunastansatz gruenastansatz`,
   above: 'oberhalb uber ueber ob ober uberhalb obere',
   aboveGround: 'uber.boden ueber.boden vom.boden uber.gelande',
   below: 'unterhalb unter untere',

@@ -23,7 +23,9 @@ export const spanish: Words = {
   elevation: '',
   width: 'ancho anchura amplitud',
   length: 'longitud largo long',
-  crownBase: 'hbc fuste.limpio fuste.libre altura.de.fuste.limpio',
+  crownBase: `
+    hbc fuste.limpio fuste.libre altura.de.fuste.limpio primer.ramo.vivo primer.ramo.verde primera.ramificacion.viva
+    1a.ramificacion.viva primera.ramilla.viva`,
   above: 'encima arriba sobre por.encima superior encima.de',
   aboveGround: 'sobre.el.suelo desde.el.suelo',
   below: 'debajo bajo por.debajo abajo inferior debajo.de',
