@@ -68,6 +68,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'one-measurement-a-row': null,
   'record-kinds': null,
   'column-parted': null,
+  'measures-parted': null,
   'answers-ticked': null,
   'ids-are-dates': null,
   'limb-ids-alike': null,

@@ -171,6 +171,12 @@ const catalog = {
       'The column “{text}” at {cell} holds two numbers in each cell; they were read in the order of its header.',
     remedy: 'Nothing to do if that is right; otherwise split it into two columns.'
   },
+  'measures-parted': {
+    level: 'note',
+    message:
+      'The column “{text}” at {cell} holds several measures in each cell; they were read in its order as {parts}.',
+    remedy: 'Nothing to do if that is right; otherwise split it into columns.'
+  },
   'answers-ticked': {
     level: 'note',
     message:

@@ -1,10 +1,12 @@
 import { problem, type Problem } from '../../../shared/problems'
 import { isBlank, quoted } from '../../../shared/cells'
+import { listed } from '../../../shared/words/lists'
 import type { AnswerFor } from '../survey/answers'
 import { cellIn, type SheetCells } from '../survey/sheetCells'
 import { sheetTables, type SheetTable } from '../survey/sheetTables'
 import { kindOfTable } from '../survey/tableKind'
 import { tableAddress } from '../survey/tableAddress'
+import { withCombinedColumns } from './combinedColumns'
 import { withLineSizes } from './lineSizes'
 import { fromLong } from './long'
 import { withPartedColumns } from './partedColumns'
@@ -21,6 +23,19 @@ export interface Arranged {
 
 /** Every table of a sheet that is read in the arrangement in which it tells of trees or limbs. */
 export function arrangedTables(sheet: SheetCells, answerFor: AnswerFor): Arranged {
+  const apart = withCombinedColumns(sheet, answerFor)
+  const found = apart === null ? null : arrangedAsNamed(apart.sheet, answerFor)
+  if (apart === null || found === null || !found.tables.some(isUsed)) return arrangedAsNamed(sheet, answerFor)
+  const told = apart.parted.map(({ row, column, text, parts }) =>
+    problem('measures-parted', cellIn(sheet, row, column), {
+      text,
+      parts: listed(parts.map((part) => `“${part}”`))
+    })
+  )
+  return { tables: found.tables, told: [...told, ...found.told] }
+}
+
+function arrangedAsNamed(sheet: SheetCells, answerFor: AnswerFor): Arranged {
   const trees = treesBelow(sheet)
   if (trees !== null) {
     const { count, area } = trees
