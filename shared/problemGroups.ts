@@ -69,6 +69,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'record-kinds': null,
   'column-parted': null,
   'measures-parted': null,
+  'sizes-in-texts': null,
   'answers-ticked': null,
   'ids-are-dates': null,
   'limb-ids-alike': null,

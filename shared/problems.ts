@@ -177,6 +177,12 @@ const catalog = {
       'The column “{text}” at {cell} holds several measures in each cell; they were read in its order as {parts}.',
     remedy: 'Nothing to do if that is right; otherwise split it into columns.'
   },
+  'sizes-in-texts': {
+    level: 'doubt',
+    message:
+      'Under “{text}” at {cell} the sizes of trees are read from texts such as “{example}”; what else these say is not read.',
+    remedy: 'Check the sizes, and put what is measured into columns of its own.'
+  },
   'answers-ticked': {
     level: 'note',
     message:

@@ -10,6 +10,7 @@ import { withCombinedColumns } from './combinedColumns'
 import { withLineSizes } from './lineSizes'
 import { fromLong } from './long'
 import { withPartedColumns } from './partedColumns'
+import { withMeasuredTexts } from './measuredTexts'
 import { fromRecordKinds } from './recordKinds'
 import { withTickedAnswers } from './tickedAnswers'
 import { treesBelow } from './treesBelow'
@@ -25,7 +26,7 @@ export interface Arranged {
 export function arrangedTables(sheet: SheetCells, answerFor: AnswerFor): Arranged {
   const apart = withCombinedColumns(sheet, answerFor)
   const found = apart === null ? null : arrangedAsNamed(apart.sheet, answerFor)
-  if (apart === null || found === null || !found.tables.some(isUsed)) return arrangedAsNamed(sheet, answerFor)
+  if (apart === null || found === null || !found.tables.some(isUsed)) return withoutParts(sheet, answerFor)
   const told = apart.parted.map(({ row, column, text, parts }) =>
     problem('measures-parted', cellIn(sheet, row, column), {
       text,
@@ -33,6 +34,16 @@ export function arrangedTables(sheet: SheetCells, answerFor: AnswerFor): Arrange
     })
   )
   return { tables: found.tables, told: [...told, ...found.told] }
+}
+
+/** The tables by their headers; where they tell of no trees, by the sizes that stand in texts. */
+function withoutParts(sheet: SheetCells, answerFor: AnswerFor): Arranged {
+  const found = arrangedAsNamed(sheet, answerFor)
+  const texts = found.tables.some(isUsed) ? null : withMeasuredTexts(sheet)
+  const tables = texts === null ? [] : sheetTables(texts.sheet, answerFor).filter(isUsed)
+  if (texts === null || tables.length === 0) return found
+  const { row, column, text, example } = texts
+  return { tables, told: [problem('sizes-in-texts', cellIn(sheet, row, column), { text, example })] }
 }
 
 function arrangedAsNamed(sheet: SheetCells, answerFor: AnswerFor): Arranged {

@@ -30,8 +30,8 @@ const longestHeader = 60
 /** Measures that one header names at most. */
 const mostParts = 6
 
-/** Share of the filled cells that have to hold as many numbers as the header names measures. House judgment. */
-const mostly = 0.6
+/** Share of the filled cells that have to hold as many numbers as the header names measures; the others are refused. House judgment. */
+const many = 0.3
 
 /** How well the words of a part have to mean a length. House judgment. */
 const likelyEnough = 0.4
@@ -55,6 +55,9 @@ function lengthsMeant(text: string): Length[] {
 
 /** A length for each part, no two the same; null where a part means none, or two are other words for one ("DBH / Trunk dia"). */
 function lengthsOf(parts: readonly string[]): readonly Field[] | null {
+  const said = parts.map((part) => [...readHeaderText(part).notions].sort().join(' '))
+  // One measure in two languages.
+  if (new Set(said).size < said.length) return null
   const taken = new Map<Field, number>()
   for (const part of parts) {
     const meant = lengthsMeant(part)
@@ -151,7 +154,7 @@ function combinedIn(sheet: SheetCells, row: number, answerFor: AnswerFor): Found
     const cells = sheet.rows.slice(row + 1, row + 1 + looked).map((cells) => cells[column])
     const filled = cells.filter((each) => !isBlank(each) && /\d/.test(String(each)))
     const whole = filled.filter((each) => partsOfCell(each, parts.length) !== null)
-    return filled.length > 0 && whole.length >= filled.length * mostly ? [{ column, parts }] : []
+    return filled.length > 0 && whole.length >= filled.length * many ? [{ column, parts }] : []
   })
 }
 
@@ -159,7 +162,7 @@ function combinedIn(sheet: SheetCells, row: number, answerFor: AnswerFor): Found
  * A cell that does not hold as many numbers as its header names: what it holds cannot be told apart, so that each part is
  * refused with its text; a word such as "n/a" is that of all.
  */
-function notParted(cell: Cell, count: number): Cell {
+export function notParted(cell: Cell, count: number): Cell {
   return isBlank(cell) || !/\d/.test(String(cell)) ? cell : `${quoted(cell)}${' / ?'.repeat(count - 1)}`
 }
 

@@ -30,7 +30,7 @@ const treeName = new RegExp(
 const year = /(?<!\d)(?:19|20)\d\d(?!\d)/
 
 /** What a text says of a tree in sizes with their units; its kind only where it names the tree first. */
-function saidIn(text: string): readonly SaidInLine[] {
+export function saidIn(text: string): readonly SaidInLine[] {
   const named = treeName.exec(text)
   const rest = named === null ? text : text.slice(named[0].length)
   if (!/\d/.test(rest) || year.test(rest)) return []
@@ -120,7 +120,7 @@ function notesIn(table: SheetTable): Line[] {
 }
 
 /** A column for what lines say: of one field in one unit. */
-function keyOf({ field, label }: SaidInLine): string {
+export function keyOf({ field, label }: SaidInLine): string {
   const unit = readHeaderText(label).unit
   return `${columnOf(field).name}${unit === null ? '' : ` (${unit})`}`
 }
@@ -153,8 +153,13 @@ export function withLineSizes(table: SheetTable): LineSizes | null {
   if (free.length === 0) return lines.length === 0 ? null : { sheet, ...told, notes: [] }
   const width = sheet.rows.reduce((most, row) => Math.max(most, row.length), 0)
   const keys = [...fields.keys()]
+  // What was read stands in its own columns, and is no column without a use.
+  const measuring = measuringColumn(table)
   const rows = sheet.rows.map((_cells, row) => [
-    ...Array.from({ length: width }, (_none, column) => placedAt(sheet, row, column)),
+    ...Array.from({ length: width }, (_none, column): Placed => {
+      const placed = placedAt(sheet, row, column)
+      return column === measuring && row === header.names ? { ...placed, cell: null } : placed
+    }),
     ...keys.map((key): Placed => {
       const found = free.find((each) => each.key === key && each.of === row)
       const first = free.find((each) => each.key === key)

@@ -3,6 +3,7 @@ import type { Field } from '../../../shared/columns'
 import { coupleIn, orderIn, pairIn } from '../headers/twoThings'
 import type { SheetCells } from '../survey/sheetCells'
 import type { SheetTable } from '../survey/sheetTables'
+import { notParted } from './combinedColumns'
 import { placedAt, rearranged, type Placed } from './placed'
 
 /** Share of the filled cells that have to hold two numbers, and in which the second has to suit the first. House judgment. */
@@ -43,7 +44,7 @@ function pairOf(cell: Cell | undefined): readonly [number, string, number, strin
 
 /**
  * The sheet with columns parted that hold two numbers in each cell under a header that names both, as "4.1/5.0" under
- * "Limb/stem dia (in)"; null where there are none. A cell without two numbers stays whole and is refused.
+ * "Limb/stem dia (in)"; null where there are none. A cell without two numbers is refused as a whole.
  */
 export function withPartedColumns(
   table: SheetTable
@@ -63,8 +64,9 @@ export function withPartedColumns(
   const rows = sheet.rows.map((_cells, row) =>
     places.map(({ column, half }): Placed => {
       const placed = placedAt(sheet, row, column)
-      const pair = half === null || row <= header.last ? null : pairOf(placed.cell)
-      return pair === null ? placed : { ...placed, cell: pair[half === 0 ? 1 : 3] }
+      if (half === null || row <= header.last) return placed
+      const pair = pairOf(placed.cell)
+      return { ...placed, cell: pair === null ? notParted(placed.cell, 2) : pair[half === 0 ? 1 : 3] }
     })
   )
   const given = new Map(
