@@ -167,8 +167,8 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
 /** Plans a file, or the sample inventory, as the arguments ask. */
 export async function runCommandLine(args: readonly string[], around: Surroundings): Promise<ExitCode> {
   const wanted = readArguments(args)
-  if (!isRefusal(wanted) && (wanted.help || wanted.version)) {
-    around.out(wanted.help ? help : version)
+  if (wanted === 'help' || wanted === 'version') {
+    around.out(wanted === 'help' ? help : version)
     return 0
   }
   const result = isRefusal(wanted) ? wanted : await plan(wanted, around)

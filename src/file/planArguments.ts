@@ -33,9 +33,10 @@ export interface Wanted {
   /** The documents that --out writes. */
   documents: readonly PlanDocument[]
   paper: Paper | null
-  help: boolean
-  version: boolean
 }
+
+/** A question about the program itself, whatever else is asked for. */
+export type Question = 'help' | 'version'
 
 const options = {
   out: { type: 'string' },
@@ -89,16 +90,39 @@ function readAs<Name extends 'firstYear' | 'paper'>(
   return value ?? refuse(`--${argument} ${typed} is not known: write ${wantedOf(detailEntry(name).kind)}.`)
 }
 
-/** The arguments taken apart, or the sentence that says what is wrong with them. */
-export function readArguments(args: readonly string[]): Wanted | Refusal {
+/** Arguments that may stand once only. */
+const single = (name: string): boolean =>
+  Object.hasOwn(options, name) && !['column', 'documents'].includes(name)
+
+/** The sentence about an argument that was given twice, since the last would win without a word. */
+function givenTwice(tokens: readonly { kind: string; name?: string; value?: string }[]): Refusal | null {
+  const seen = new Map<string, string | undefined>()
+  for (const { kind, name, value } of tokens) {
+    if (kind !== 'option' || name === undefined || !single(name)) continue
+    const before = seen.get(name)
+    if (before !== undefined && before !== value)
+      return refuse(`--${name} was given twice, ${before} and ${value ?? ''}: give it once.`)
+    seen.set(name, value)
+  }
+  return null
+}
+
+/** The arguments taken apart, a question about the program, or the sentence that says what is wrong with them. */
+export function readArguments(args: readonly string[]): Wanted | Question | Refusal {
+  if (args.includes('--help') || args.includes('-h')) return 'help'
+  if (args.includes('--version')) return 'version'
   let parsed
   try {
-    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true })
+    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true, tokens: true })
   } catch (error) {
     const first = (error as Error).message.split(/\.\s|\n/)[0] ?? ''
     return refuse(`${first.replace(/\.$/, '')}. Use: ${usage}`)
   }
-  const { values, positionals } = parsed
+  const { values, positionals, tokens } = parsed
+  const twice = givenTwice(tokens)
+  if (twice !== null) return twice
+  if (positionals.includes(''))
+    return refuse('The name of the inventory is empty: name an .xlsx or .csv file.')
   if (positionals.length > 1)
     return refuse(`One inventory at a time, but ${positionals.join(' and ')} were given. Use: ${usage}`)
   if (values.date !== undefined && !isIsoDate(values.date))
@@ -131,8 +155,6 @@ export function readArguments(args: readonly string[]): Wanted | Refusal {
     offer,
     firstYear,
     documents,
-    paper,
-    help: values.help === true,
-    version: values.version === true
+    paper
   }
 }

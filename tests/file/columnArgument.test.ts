@@ -62,6 +62,7 @@ describe('the arguments about reading, held against the file', () => {
   ]
   const choices = (...args: string[]) => {
     const wanted = readArguments(args)
+    if (typeof wanted === 'string') throw new Error('a question, not a plan')
     if (isRefusal(wanted)) return wanted.sentence
     const read = readingChoices(wanted, sheets)
     return isRefusal(read) ? read.sentence : read

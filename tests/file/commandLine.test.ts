@@ -366,9 +366,7 @@ test('arguments are taken apart', () => {
     offer: 'first',
     firstYear: null,
     documents: planDocuments,
-    paper: null,
-    help: false,
-    version: false
+    paper: null
   })
   expect(isRefusal(readArguments(['--json=yes']))).toBe(true)
 })
@@ -425,6 +423,24 @@ test('--documents writes those named, in the order of their sheets', async () =>
   await run('--out', 'some.xlsx', '--documents', 'specification, cut-plan')
   const { sheets } = await readXlsx(readFileSync(join(folder, 'some.xlsx')))
   expect(sheets.slice(0, 3).map(({ name }) => name)).toEqual(['Cut plan', 'Specification', 'Inventory'])
+})
+
+test.each([[['--help', '--date', 'x']], [['-h', '--nothing-known']], [['--version', '--paper', 'silk']]])(
+  'a question about the program is answered whatever stands beside it: %j',
+  async (args) => {
+    const ran = await run(...args)
+    expect([ran.code, ran.failures]).toEqual([0, []])
+  }
+)
+
+test.each([
+  [['--out', 'a.xlsx', '--out', 'b.xlsx'], '--out was given twice, a.xlsx and b.xlsx: give it once.'],
+  [['--date', '2027-01-02', '--date=2027-01-03'], '--date was given twice'],
+  [[''], 'The name of the inventory is empty']
+])('no argument is passed over: %j', async (args, sentence) => {
+  const ran = await run(...args)
+  expect(ran.code).toBe(2)
+  expect(ran.failures.join()).toContain(sentence)
 })
 
 test('--version', async () => {
