@@ -70,6 +70,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'column-parted': null,
   'measures-parted': null,
   'sizes-in-texts': null,
+  'text-marks': null,
   'answers-ticked': null,
   'ids-are-dates': null,
   'limb-ids-alike': null,

@@ -183,6 +183,12 @@ const catalog = {
       'Under “{text}” at {cell} the sizes of trees are read from texts such as “{example}”; what else these say is not read.',
     remedy: 'Check the sizes, and put what is measured into columns of its own.'
   },
+  'text-marks': {
+    level: 'note',
+    message:
+      'Every cell of {columns} bears a sign that says it is text, as “{text}” at {cell}; it is read without.',
+    remedy: 'Nothing to do if the sign is no part of the values.'
+  },
   'answers-ticked': {
     level: 'note',
     message:

@@ -21,6 +21,7 @@ import { otherList } from './otherLists'
 import { haveNoMeasures, isSummary, kindOfTable } from './tableKind'
 import { tableParts } from './tableParts'
 import { tellOf } from './tellOf'
+import { withoutMarks } from './textMarks'
 import { unusedColumns } from './unusedColumns'
 
 /** What the sheets hold, before a cell is read. */
@@ -125,7 +126,8 @@ function candidatesNamed({ asked, problems }: Needed): ReadonlySet<ColumnMatch> 
 /** Finds the inventory among the sheets: its tables, what their columns give, and the parts in which they are read. */
 export function survey(given: readonly SheetCells[], choices: ReadingChoices, problems: Problem[]): Survey {
   const { sheets: narrow, told: ofColumns } = narrowed(given)
-  const { sheets, told: ofHeaders } = explained(narrow)
+  const { sheets: bare, told: ofMarks } = withoutMarks(narrow)
+  const { sheets, told: ofHeaders } = explained(bare)
   const answerFor = answersOf(choices)
   const only = choices.sheet
   const visible = sheets.filter(({ name, hidden }) => (only === undefined ? hidden !== true : name === only))
@@ -135,6 +137,7 @@ export function survey(given: readonly SheetCells[], choices: ReadingChoices, pr
   const tables = known.tables.length > 0 ? known.tables : firstRowAsTable([...visible, ...sheets], answerFor)
   problems.push(
     ...ofColumns,
+    ...ofMarks,
     ...ofHeaders,
     ...known.told,
     ...tellOf(sheets, tables, choices),
