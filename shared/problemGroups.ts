@@ -436,6 +436,12 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'heights-swapped': null,
   'sizes-unlikely': null,
   'tips-unlikely': null,
+  'tree-unit': {
+    message:
+      '{count} trees have a {what} that goes ill with their other size and would be like the others in {unit}: {cells}. Were they typed in {unit}? They are used as they stand.',
+    remedy: 'Check each; if it is in {unit}, type it with its unit.',
+    by: ['what', 'unit']
+  },
   'tree-shape': {
     message:
       '{count} trees have a height ({cells}) that goes ill with their trunk diameter; the first is {value1} times as high as thick. Are both right? They are used as they stand.',

@@ -800,6 +800,12 @@ const catalog = {
       'By “{text}” ({cell}, read as {unit}) the limbs of a typical tree reach {value} of its height: is it in {question}? It is used as it stands.',
     remedy: 'Correct the unit in the header, or choose it.'
   },
+  'tree-unit': {
+    level: 'doubt',
+    message:
+      'Tree {tree} has a {what} of {value} at {cell} beside {beside}: {times} times as high as thick, where a typical tree here is {typical} times. Was it typed in {unit}, which would be {other}? It is used as it stands.',
+    remedy: 'Check the {what}; if it is in {unit}, type it with its unit.'
+  },
   'tree-shape': {
     level: 'doubt',
     message:

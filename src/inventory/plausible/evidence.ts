@@ -1,5 +1,6 @@
 import { isOver, isUnder } from '../../formulas/boundary'
 import type { Limb, Tree } from '../inventory'
+import type { Shape } from './otherUnit'
 
 /** So many limbs of so many that were measured. */
 interface Share {
@@ -51,9 +52,10 @@ export interface Evidence {
   readonly thicker: Share
   /** Limbs with the tip below the origin. */
   readonly drooping: Share
-  /** Tree height by trunk diameter, and the trunk diameters in mm. */
+  /** Tree height by trunk diameter, the trunk diameters in mm, and the trees these are of. */
   readonly slenderness: number[]
   readonly trunks: number[]
+  readonly shapes: Shape[]
   /** What stands above a union by the diameter of the stem there; gathered where no column gives trunks. */
   readonly aboveUnions: number[]
   /** The highest tip by the height of the tree. */
@@ -81,6 +83,7 @@ export function noEvidence(hasTrunks: boolean): Evidence {
     drooping: { found: 0, of: 0 },
     slenderness: [],
     trunks: [],
+    shapes: [],
     aboveUnions: [],
     reaches: [],
     oddShapes: [],
@@ -156,11 +159,12 @@ function lookAtLimb(
     aboveUnions.push(((height - origin) * 1000) / stem)
 }
 
-function lookAtShape({ slenderness, trunks, oddShapes }: Evidence, tree: Tree): void {
+function lookAtShape({ slenderness, trunks, shapes, oddShapes }: Evidence, tree: Tree): void {
   if (tree.height === null || tree.trunk === null) return
   const times = (tree.height * 1000) / tree.trunk
   slenderness.push(times)
   trunks.push(tree.trunk)
+  shapes.push({ id: tree.id, row: tree.row, height: tree.height, trunk: tree.trunk })
   if (times < leastTimes || times > mostTimes) oddShapes.push(tree)
 }
 

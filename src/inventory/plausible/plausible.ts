@@ -7,6 +7,7 @@ import { showDiameter, showHeight } from '../../../shared/words/lengths'
 import { listedChoices } from '../../../shared/words/lists'
 import { wholePercent } from '../../../shared/words/percent'
 import { fieldAddress, headerAddress, type ColumnMatch, type Inventory, type Tree } from '../inventory'
+import { inOtherUnits, type InOtherUnit } from './otherUnit'
 import { look, noEvidence, overTrunk, type Evidence } from './evidence'
 import { isUnusual, likelyUnits, median, usual, type OtherUnits } from './units'
 
@@ -40,12 +41,16 @@ export class Plausibility {
   problems(): Problem[] {
     const swapped = this.swapped()
     const sizes = this.sizes(swapped.length > 0)
+    const other = sizes.length > 0 ? [] : this.otherUnits()
+    const asked = new Set(other.map(({ shape }) => shape.row))
+    const odd = this.evidence.oddShapes.filter(({ row }) => !asked.has(row))
     const areSwapped = swapped.some(({ code }) => code === 'heights-swapped')
     return [
       ...swapped,
       ...sizes,
       ...(areSwapped ? [] : this.tips()),
-      ...(sizes.length > 0 ? [] : this.evidence.oddShapes.map((tree) => this.oddShape(tree))),
+      ...other.map((found) => this.otherUnit(found)),
+      ...(sizes.length > 0 ? [] : odd.map((tree) => this.oddShape(tree))),
       ...this.tall(),
       ...(sizes.length > 0 ? [] : this.thinTrunks()),
       ...(areSwapped ? [] : this.evidence.highCrowns.map(({ tree, lowest }) => this.highCrown(tree, lowest))),
@@ -131,6 +136,30 @@ export class Plausibility {
     return [problem('tips-unlikely', this.header('tip'), facts)]
   }
 
+  /** Single trees of which a size was likely typed in another unit. */
+  private otherUnits(): readonly InOtherUnit[] {
+    const [tall, thick] = [this.columnOf('height'), this.columnOf('trunk')]
+    return !tall?.unit || !thick?.unit ? [] : inOtherUnits(this.evidence.shapes, tall.unit, thick.unit)
+  }
+
+  private otherUnit({ shape, field, unit, size, times, typical }: InOtherUnit): Problem {
+    const { system } = this.inventory
+    const { id, row, height, trunk } = shape
+    const isHeight = field === 'height'
+    return problem('tree-unit', fieldAddress(this.inventory, row, field), {
+      tree: id,
+      what: isHeight ? 'height' : 'trunk diameter',
+      value: isHeight ? showHeight(height, system) : showDiameter(trunk, system),
+      beside: isHeight
+        ? `a trunk of ${showDiameter(trunk, system)}`
+        : `a height of ${showHeight(height, system)}`,
+      times: times < 10 ? tenth(times) : whole(times),
+      typical: whole(typical),
+      unit: nameOfUnit(unit),
+      other: isHeight ? showHeight(size, system) : showDiameter(size, system)
+    })
+  }
+
   private oddShape({ id, row, height, trunk }: Tree): Problem {
     const { system } = this.inventory
     const times = ((height ?? NaN) * 1000) / (trunk ?? NaN)
@@ -214,15 +243,16 @@ function largest(values: readonly number[]): number {
   return values.reduce((most, value) => Math.max(most, value), -Infinity)
 }
 
+const nameOfUnit = (unit: LengthUnit): string =>
+  unit === 'cm' ? 'centimeters' : unit === 'mm' ? 'millimeters' : unitNames[unit]
+
 function unitQuestion(others: readonly OtherUnits[]): string {
-  const name = (unit: LengthUnit): string =>
-    unit === 'cm' ? 'centimeters' : unit === 'mm' ? 'millimeters' : unitNames[unit]
   const parts = others.map(({ height, diameter }) =>
     height !== null && diameter !== null
-      ? `the heights in ${name(height)} and the diameters in ${name(diameter)}`
+      ? `the heights in ${nameOfUnit(height)} and the diameters in ${nameOfUnit(diameter)}`
       : height !== null
-        ? `the heights in ${name(height)}`
-        : `the diameters in ${name(diameter ?? 'mm')}`
+        ? `the heights in ${nameOfUnit(height)}`
+        : `the diameters in ${nameOfUnit(diameter ?? 'mm')}`
   )
   return `are ${listedChoices(parts)}`
 }

@@ -19,8 +19,8 @@ export function isUnusual(times: number, trunk: number | null): boolean {
 }
 
 /** Units that people mistake for one another. */
-const otherHeights: Partial<Record<LengthUnit, readonly LengthUnit[]>> = { ft: ['m'], m: ['ft'] }
-const otherDiameters: Partial<Record<LengthUnit, readonly LengthUnit[]>> = {
+export const otherHeights: Partial<Record<LengthUnit, readonly LengthUnit[]>> = { ft: ['m'], m: ['ft'] }
+export const otherDiameters: Partial<Record<LengthUnit, readonly LengthUnit[]>> = {
   in: ['cm', 'mm'],
   cm: ['in', 'mm'],
   mm: ['cm']
