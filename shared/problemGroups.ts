@@ -700,6 +700,8 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
       'Put PNG or JPEG of at most 15 MB and 10,000 pixels on a side into a row of each tree, or beside the inventory under the names that the inventory gives them.',
     by: ['why']
   },
+  'photo-files': null,
+  'pictures-unread': null,
   'detail-year-past': null,
   'detail-prices-over': null,
   'detail-prices-early': null,

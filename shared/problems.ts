@@ -1202,6 +1202,17 @@ const catalog = {
     remedy:
       'Put a PNG or JPEG of at most 15 MB and 10,000 pixels on a side into a row of the tree, or beside the inventory under the name that the inventory gives it.'
   },
+  'photo-files': {
+    level: 'note',
+    message:
+      'The inventory names files of photographs, such as “{text}” at {cell}. The pane cannot open files, and leaves them out.',
+    remedy: 'Put the pictures into the rows of their trees, or plan the file on the command line.'
+  },
+  'pictures-unread': {
+    level: 'note',
+    message: 'Excel did not give a picture ({text}); the documents are written without it.',
+    remedy: 'Put the picture in again as PNG or JPEG, and write again.'
+  },
   'detail-year-past': {
     level: 'doubt',
     message: 'The first work year {text} is over on the day of the plan; {year} is used.',

@@ -3,10 +3,12 @@
  * and the drawings. Built as a script of its own, so that the pane does not wait for it.
  */
 export { applySheets } from '../src/excel/applySheets'
+export { readPictures } from '../src/excel/readPictures'
 export { writeDetailsSheet, writeUsersSheet } from '../src/excel/usersSheet'
 export { planTrees } from '../src/plan/planInventory'
 export { planByRules } from '../src/plan/rules/planByRules'
 export { detailsOfDay } from '../src/details/settleDetails'
+export { confidenceOf } from '../src/plan/outlook'
 export { weighedFor } from '../src/plan/weighed/weighTree'
 export { priceByRates } from '../src/price/priceByRates'
 export { readSheets } from '../src/inventory/readSheets'

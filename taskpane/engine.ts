@@ -8,6 +8,7 @@ import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
 import type { ChosenOffer } from '../src/price/offers'
 import type { JobDetails } from '../src/details/detailsBook'
+import type { TreePhotographs } from '../src/sheets/client-report/photographs'
 import type { DetailsGiven } from '../src/sheets/details/detailsSheet'
 import type { PlanDocument, UsersDocument } from '../src/sheets/documentBook'
 import type { SheetDescription } from '../src/sheets/sheet'
@@ -19,8 +20,8 @@ export type Drawings = Pick<
   'doseChart' | 'drawTree' | 'fittingHeight' | 'priceChart' | 'ratioChart' | 'toSvgElement'
 >
 
-/** Why this cut of a limb and not more, in sentences, by what the engine weighed. */
-export type Weigh = typeof documents.weighedFor
+/** Why this cut of a limb and not more, in sentences, by what the engine weighed, and how sure the first cuts are. */
+export type Weigh = Pick<typeof documents, 'weighedFor' | 'confidenceOf'>
 
 /** A tree once it is planned, nothing where the pane may respond before it is, and the whole plan at the end. */
 export type PlanSteps = Generator<TreePlan | undefined, Plan>
@@ -42,7 +43,7 @@ export interface Engine {
   readSheets(sheets: readonly SheetCells[], choices?: ReadingChoices): Inventory | Promise<Inventory>
   /** Gives one tree after the other, and rests within those that take their time; returns the whole plan. */
   planTrees(inventory: Inventory, options: PlanOptions): PlanSteps | Promise<PlanSteps>
-  /** What tells why a cut is no larger. */
+  /** What tells why a cut is no larger, and how sure it is. */
   weighing(): Weigh | Promise<Weigh>
   /** How to plan by the workbook's Rules sheet, or without one. */
   planByRules(sheet: CellBlock | null): PlanBasis | Promise<PlanBasis>
@@ -63,7 +64,8 @@ export interface Engine {
     wanted: Iterable<PlanDocument>,
     plan: Plan,
     offer: ChosenOffer,
-    details: JobDetails
+    details: JobDetails,
+    photographs?: TreePhotographs
   ): SheetDescription[] | Promise<SheetDescription[]>
   /** The specification of one tree as plain text. */
   specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>

@@ -56,6 +56,7 @@ export const excelSurface: Surface = {
   writeRates: async (description) => (await import('./documents')).writeUsersSheet(description),
   readEstimate: (inventory) => readLatest('estimate', inventory),
   readDetails: readDetailsSheet,
+  readPictures: async (wanted) => (await import('./documents')).readPictures(wanted),
   writeDetails: async (description, inventory) =>
     (await import('./documents')).writeDetailsSheet(description, inventory),
   findOwnSheets,

@@ -11,7 +11,7 @@ const engine: Engine = {
   readSheets: async (...order) => (await documents()).readSheets(...order),
   planByRules: async (...order) => (await documents()).planByRules(...order),
   planTrees: async (...order) => (await documents()).planTrees(...order),
-  weighing: async () => (await documents()).weighedFor,
+  weighing: documents,
   detailsOfDay: async (...order) => (await documents()).detailsOfDay(...order),
   priceByRates: async (...order) => (await documents()).priceByRates(...order),
   describeUsersSheet: async (...order) => (await documents()).describeUsersSheet(...order),

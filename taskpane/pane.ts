@@ -298,7 +298,7 @@ export class Pane {
 
   /** Writes what is ticked; nothing where what the plan was made from has changed since. */
   private async write(planned: Planned, replace: boolean, steps: Steps): Promise<Writing> {
-    const { plan, read, details, estimate } = planned
+    const { plan, read, details, detailsSheet, estimate } = planned
     const { surface, engine } = this.options
     const { fresh } = this
     const unread = (await fresh?.check()) ?? null
@@ -309,8 +309,12 @@ export class Pane {
     }
     const inventory = sheetsOf(planned)
     const offer = this.offer.chosenFor(estimate)
-    const sheets = await engine.describeDocuments(this.choice.kinds, plan, offer, details)
+    const { kinds } = this.choice
     const source = read.sheets.filter(({ name }) => inventory.includes(name))
+    const report = kinds.has('client-report')
+    const pictures = { plan, offer, details, detailsSheet, sheets: source, report }
+    const { logo, photographs, problems: notes } = await surface.readPictures(pictures)
+    const sheets = await engine.describeDocuments(kinds, plan, offer, { ...details, logo }, photographs)
     this.writing = true
     try {
       const result = await surface.writeSheets(sheets, { replace, inventory, source }, steps)
@@ -319,7 +323,7 @@ export class Pane {
         // Where the workbook does not take it, there is no offer at the next opening, and nothing else is lost.
         await surface.keepLastPlan(lastPlanText(read, plan.inventory.address, plan.date)).catch(() => null)
       }
-      return result
+      return { ...result, notes }
     } finally {
       this.writing = false
     }

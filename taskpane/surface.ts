@@ -1,4 +1,5 @@
 import type { SheetChange } from '../src/excel/changes'
+import type { PicturesRead, PicturesWanted } from '../src/excel/readPictures'
 import type { CellBlock, ReadCells } from '../shared/cells'
 import type { Problem } from '../shared/problems'
 import type { ChosenDetails } from '../src/details/detailsFor'
@@ -77,6 +78,8 @@ export interface WriteOptions {
 export interface Writing {
   written: string[]
   problems: Problem[]
+  /** What the documents were written without, and why. */
+  notes?: readonly Problem[]
   /** What changed since the plan was made, in words; nothing was written then. */
   changed?: string
 }
@@ -111,6 +114,8 @@ export interface Surface {
   readEstimate(inventory: readonly string[]): Promise<CellBlock | Problem | null>
   /** The Job details sheet of the inventory of these sheets, if there is one, and what is wrong with the choice. */
   readDetails(inventory: readonly string[]): Promise<ChosenDetails | Problem>
+  /** The logo and the photographs that documents show, as they stand on the sheets now. */
+  readPictures(wanted: PicturesWanted): Promise<PicturesRead>
   /** Writes a Job details sheet for an inventory that has none and gives its name. */
   writeDetails(description: SheetDescription, inventory: readonly string[]): Promise<string | Problem>
   /** The documents that were written for the inventory of these sheets. */

@@ -127,7 +127,7 @@ function cardWords(
 function limbWords(treePlan: TreePlan, state: LimbState, visit: Visit, plan: Plan, weigh: Weigh): Child[] {
   const { rules, system } = plan
   const scaffold = scaffoldLimb(treePlan, state.limb)
-  const weighed = weigh(treePlan, visit.visit, state.limb, { rules, system })
+  const weighed = weigh.weighedFor(treePlan, visit.visit, state.limb, { rules, system })
   const cut = visit.cuts.find(({ limb }) => limb === state.limb)
   return [
     facts([

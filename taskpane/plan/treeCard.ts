@@ -1,7 +1,6 @@
 import type { Rules } from '../../shared/rules'
 import type { TimingNote } from '../../src/season/timing'
 import { judgedOf, judgedWords, noCutWords, notJudgedLimbs } from '../../src/plan/judged'
-import { confidenceOf } from '../../src/plan/outlook'
 import { outcomeWords } from '../../src/plan/outcomeWords'
 import type { LimbState, TreePlan, Visit } from '../../src/plan/plan'
 import { priorityText, priorityWord } from '../../src/plan/priorityWords'
@@ -78,7 +77,7 @@ function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {
   const { rules, system } = whole
   const setting: TreeSetting = {
     ...whole,
-    weighed: (visit, limb) => whole.weigh(treePlan, visit, limb, { rules, system })
+    weighed: (visit, limb) => whole.weigh.weighedFor(treePlan, visit, limb, { rules, system })
   }
   const [first, ...later] = treePlan.visits
   return [
@@ -89,7 +88,7 @@ function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {
     first !== undefined && el('h4', {}, `Visit 1, ${first.year}`),
     treeDrawing(treePlan, first ?? null, setting),
     first !== undefined && el('div', { class: 'visit' }, ...visitBody(treePlan, first, setting)),
-    certainty(treePlan, setting.rules),
+    certainty(treePlan, setting.rules, setting.weigh),
     ...later.map((visit) => laterVisit(treePlan, visit, setting)),
     remains(treePlan, setting.rules),
     ...forecast(treePlan, setting),
@@ -98,7 +97,7 @@ function cardBody(treePlan: TreePlan, whole: TreeSetting): Child[] {
 }
 
 /** Which first cuts would change if foliage shares are wrong by their usual error. */
-function certainty(treePlan: TreePlan, rules: Rules): Child {
+function certainty(treePlan: TreePlan, rules: Rules, { confidenceOf }: Weigh): Child {
   if (treePlan.visits.length === 0 || judgedOf(treePlan) === 'none') return null
   const { error, changes } = confidenceOf(treePlan, rules)
   const words = `Foliage shares are known to ±${panePercent(error)}`

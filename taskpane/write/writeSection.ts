@@ -125,7 +125,7 @@ class WriteFlow {
     fill(this.place, line.element)
     line.cancel.focus()
     try {
-      const { written, problems, changed } = await this.setting.write(replace, {
+      const { written, problems, changed, notes } = await this.setting.write(replace, {
         signal: control.signal,
         onProgress: (done, total) => {
           line.show({ doing: 'Writing', done, total })
@@ -134,7 +134,7 @@ class WriteFlow {
       if (changed !== undefined) {
         if (!(await this.setting.planAndWrite(replace, changed))) this.offer()
       } else if (problems.length > 0) this.fail(problems)
-      else if (written.length > 0) this.succeed(written, note)
+      else if (written.length > 0) this.succeed(written, note, notes)
       else this.stopped()
     } catch (error) {
       if (control.signal.aborted) this.stopped()
@@ -147,12 +147,12 @@ class WriteFlow {
     this.offer(true)
   }
 
-  private succeed(written: readonly string[], note: string): void {
+  private succeed(written: readonly string[], note: string, notes: readonly Problem[] = []): void {
     const noun = plural(written.length, 'sheet')
     const sentence = [`Written: the ${noun} ${listed(written)}.`, note].filter(Boolean).join(' ')
     this.offer(false, 'Write again')
     const done = el('p', { class: 'done', tabindex: -1 }, sentence)
-    this.place.prepend(done)
+    this.place.prepend(done, this.checks(notes))
     this.setting.announce(sentence)
     done.focus()
   }
@@ -160,12 +160,12 @@ class WriteFlow {
   private fail(problems: readonly Problem[]): void {
     this.offer(false, 'Try again')
     const head = el('h3', { tabindex: -1 }, 'Writing did not finish')
-    const list = el(
-      'ul',
-      { class: 'check-list' },
-      ...problems.map((problem) => checkEntry(checkOf(problem), this.setting.goToCell))
-    )
-    this.place.prepend(el('div', { class: 'refusal' }, head, list))
+    this.place.prepend(el('div', { class: 'refusal' }, head, this.checks(problems)))
     head.focus()
+  }
+
+  private checks(problems: readonly Problem[]): HTMLElement {
+    const entries = problems.map((problem) => checkEntry(checkOf(problem), this.setting.goToCell))
+    return el('ul', { class: 'check-list', hidden: entries.length === 0 }, ...entries)
   }
 }

@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { confidenceOf } from '../../src/plan/outlook'
 import { noDetails } from '../../src/details/detailsBook'
 import { cutPlan as cutPlanFunction } from '../../functions/cutPlan'
 import type { Cell } from '../../shared/cells'
@@ -54,7 +55,10 @@ function shown(sheet: SheetDescription): string {
   return read(cells.join(' '))
 }
 
-const noDrawings = { weigh: () => [], drawings: () => new Promise<never>(() => undefined) }
+const noDrawings = {
+  weigh: { weighedFor: () => [], confidenceOf },
+  drawings: () => new Promise<never>(() => undefined)
+}
 
 function cardText(plan: Plan, tree: TreePlan): string {
   const card = treeCard(tree, {

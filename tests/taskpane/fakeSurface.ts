@@ -4,6 +4,7 @@ import type { ChosenDetails } from '../../src/details/detailsFor'
 import { detailsOfDay } from '../../src/details/settleDetails'
 import type { Plan, TreePlan } from '../../src/plan/plan'
 import { planByRules } from '../../src/plan/rules/planByRules'
+import type { PicturesRead } from '../../src/excel/readPictures'
 import { describeUsersSheet, planDocuments } from '../../src/sheets/describeDocuments'
 import { titles } from '../../src/sheets/ownSheets'
 import type { SheetDescription } from '../../src/sheets/sheet'
@@ -197,6 +198,13 @@ export class FakeSurface implements Surface {
     return Promise.resolve(name)
   }
 
+  /** Pictures on the sheets, as they are read before a writing. */
+  pictures: PicturesRead = { logo: null, photographs: new Map(), problems: [] }
+
+  readPictures(): Promise<PicturesRead> {
+    return Promise.resolve(this.pictures)
+  }
+
   readDetails(): Promise<ChosenDetails | Problem> {
     return Promise.resolve({ block: this.details, problems: [] })
   }
@@ -255,7 +263,7 @@ export function fakeEngine(plan: Plan = inventedPlan(), eachTree: () => void = (
     readSheets: () => plan.inventory,
     planByRules,
     detailsOfDay,
-    weighing: () => documents.weighedFor,
+    weighing: () => documents,
     *planTrees(): Generator<TreePlan, Plan> {
       for (const tree of plan.trees) {
         eachTree()

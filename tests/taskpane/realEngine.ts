@@ -12,7 +12,7 @@ export const realEngine: Engine = {
   readSheets,
   planByRules,
   planTrees,
-  weighing: () => documents.weighedFor,
+  weighing: () => documents,
   detailsOfDay,
   priceByRates,
   describeUsersSheet,

@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { problem } from '../../shared/problems'
 import { noDetails } from '../../src/details/detailsBook'
 import { FakeSurface, fakeEngine } from './fakeSurface'
 import { inventedBlock } from './inventedPlan'
@@ -84,6 +85,36 @@ describe('the sheets to write', () => {
     press(root, 'Write sheets')
     await settle()
     expect(handed).toEqual([{ ...noDetails, client: 'Quarry trust (invented)', revision: '2' }])
+  })
+
+  test('pictures are read as the sheets are written; what cannot be used is told beside what was written', async () => {
+    const engine = fakeEngine()
+    const handed: unknown[] = []
+    const describe = engine.describeDocuments
+    engine.describeDocuments = (...order) => {
+      handed.push(order[3].logo, order[4])
+      return describe(...order)
+    }
+    const surface = new FakeSurface()
+    const picture = {
+      kind: 'png',
+      width: 3,
+      height: 2,
+      turn: 1,
+      bytes: () => Promise.resolve(new Uint8Array())
+    } as const
+    const photographs = new Map([['T1', picture]])
+    const facts = { text: 'on the sheet Survey', tree: 'T2', why: 'is damaged' }
+    surface.pictures = { logo: picture, photographs, problems: [problem('photo-unusable', '', facts)] }
+    const { root, pane } = await openPane(surface, engine)
+    await pane.planSelection()
+    ;[...root.querySelectorAll<HTMLElement>('[role=tab]')].at(-1)?.click()
+    press(root, 'Write sheets')
+    await settle()
+    expect(handed).toEqual([picture, photographs])
+    expect(surface.written).toHaveLength(1)
+    expect(readable(root)).toContain('Written: the sheets')
+    expect(readable(root)).toContain('The photograph on the sheet Survey of tree T2 is damaged')
   })
 
   test('where the inventory has no details, a sheet for them is offered, written once and told', async () => {

@@ -49,6 +49,7 @@ const shapeObject = hostType<ShapeTarget>({
   reads: {
     id: ({ id }) => id,
     type: () => 'Image',
+    visible: () => true,
     left: (target) => picture(target).left,
     top: (target) => picture(target).top,
     width: (target) => picture(target).width,
@@ -73,6 +74,11 @@ const shapeObject = hostType<ShapeTarget>({
     }
   },
   calls: {
+    getAsImage: (target, args) => {
+      const format = textArgument(args, 0, 'The format')
+      if (format !== 'PNG') throw invalidArgument(`A picture is not given as ${format}.`)
+      return picture(target).image
+    },
     delete: (target) => {
       picture(target)
       writable(target.session, target.sheetId).deletePicture(target.id)
