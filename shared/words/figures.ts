@@ -8,7 +8,8 @@ const mostKept = 10_000
 class Figure {
   private readonly format: Intl.NumberFormat
   private readonly perWhole: number
-  private readonly kept: string[] = []
+  // As long as it gets: filled here and there it would become a table of its keys, which is looked up slowly.
+  private readonly kept = new Array<string | undefined>(mostKept)
 
   constructor(least: number, most: number, grouped = false) {
     this.perWhole = 10 ** most

@@ -1,6 +1,6 @@
 import { atLeast } from '../formulas/boundary'
 import { aspectRatio } from '../formulas/diameters'
-import { growthAfterLoss, ratioAfterGrowth } from '../formulas/growth'
+import { growthAfterLoss } from '../formulas/growth'
 import { isSettled, standing } from '../formulas/priority'
 import type { GrowingLimb } from './growingLimb'
 import { growthRate } from './growthRate'
@@ -40,9 +40,8 @@ export function assessLimb(limb: GrowingLimb, conditions: VisitConditions): Asse
   const { years, stemGrowth, rules } = conditions
   const ratio = aspectRatio(limb.diameter, limb.stem)
   const rate = growthRate(limb, ratio, limb.tip, limb.shortened, conditions)
-  const stem = { diameter: limb.stem, gain: years * stemGrowth }
   const gain = growthAfterLoss(rate, limb.loss, years, limb.lossAge, limb.fade)
-  const nextRatio = ratioAfterGrowth({ diameter: limb.diameter, gain }, stem)
+  const nextRatio = aspectRatio(limb.diameter + gain, limb.stem + years * stemGrowth)
   const nextPriority = priorityOf(limb, nextRatio, limb.tip, conditions)
   return {
     limb,

@@ -83,14 +83,16 @@ export function checkTree(surveyed: SurveyedTree): CheckedTree {
   const { crownBase, problems } = neededCrownBase(surveyed, height)
   if (crownBase === null) return unjudged(tree, problems)
   const refused: Refusal[] = []
-  const found = tree.limbs.flatMap((limb) => {
+  const found = [...problems]
+  for (const limb of tree.limbs) {
     const each = limbProblems(surveyed, limb, height)
     const [first] = each
-    if (first?.code === 'origin-above-tree' && !isOut(limb, refused))
+    if (first === undefined) continue
+    found.push(...each)
+    if (first.code === 'origin-above-tree' && !isOut(limb, refused))
       refused.push({ limb, reason: first.message })
-    return each
-  })
-  return { heights: { height, crownBase }, problems: [...problems, ...found], refused }
+  }
+  return { heights: { height, crownBase }, problems: found, refused }
 }
 
 /** The last of the problems is the reason. */

@@ -44,8 +44,8 @@ export function* choosing(
 ): InTurns<readonly number[]> {
   const begun = beginChoice(groups, limits, effort)
   while (begun.chosen === null) {
+    yield
     goOn(begun)
-    if (begun.chosen === null) yield
   }
   return begun.chosen
 }
@@ -57,17 +57,19 @@ interface Begun {
   readonly effort: Effort
 }
 
-/** Begins a choice; most are made at once. */
-function beginChoice(groups: Groups, limits: Limits, effort: Effort): Begun {
+/** Begins a choice with its first turn; most are made in it, and nothing has to rest. */
+export function beginChoice(groups: Groups, limits: Limits, effort: Effort = noEffort()): Begun {
   const chosen = unhindered(groups, limits)
-  return { chosen, search: chosen === null ? beginSearch(groups, limits) : null, effort }
+  const begun = { chosen, search: chosen === null ? beginSearch(groups, limits) : null, effort }
+  goOn(begun)
+  return begun
 }
 
 /** Half-made choices that are looked at before the search rests: some thousandths of a second. */
 const aTurn = 2000
 
 /** Goes on with a choice for a turn. */
-function goOn(begun: Begun): void {
+export function goOn(begun: Begun): void {
   const { search, effort } = begun
   if (search === null || begun.chosen !== null || !follow(search, search.nodes + aTurn)) return
   effort.choices += search.nodes

@@ -1,6 +1,6 @@
 import type { AssessedLimb } from './assessLimb'
 import { leaveAlone, type Limits } from './choice'
-import { choosing } from './choose'
+import { beginChoice, goOn } from './choose'
 import { crownBaseAfter, rootsOf, type Crown } from './crown'
 import { goesWith } from './families'
 import type { GrowingLimb } from './growingLimb'
@@ -9,7 +9,8 @@ import type { PossibleCut } from './possibleCut'
 import type { PreparedTree } from './prepareTree'
 import type { VisitConditions } from './visitConditions'
 import { atOnce, type InTurns } from './turns'
-import { visitProblemInTurns, type VisitProblem } from './visitProblem'
+import { groupsOfFamilies, groupsOfLimbs, type TreeGroups } from './groupsOfTree'
+import { assessVisit, type AssessedVisit } from './visitProblem'
 
 /** What becomes of the limbs of a tree at a visit: the cut of each that is cut, and those that go with a parent's. */
 export interface CutsChosen {
@@ -47,10 +48,24 @@ export function chooseForVisit(tree: PreparedTree, conditions: VisitConditions):
 
 /** The same in turns. */
 export function* choosingForVisit(tree: PreparedTree, conditions: VisitConditions): InTurns<VisitChoice> {
-  const problem = yield* visitProblemInTurns(tree, conditions)
-  const { before, pass, assessed, crownBefore, crown, crownBase, leaders, groups, limits } = problem
-  const { cuts, goneWithParent } =
-    groups.length > 0 ? cutsChosen(problem, yield* choosing(groups, limits)) : noCuts
+  const visit = assessVisit(tree, conditions)
+  const found = groupsOfLimbs(visit) ?? (yield* groupsOfFamilies(visit))
+  if (found.groups.length === 0) return choiceOf(tree, conditions, visit, noCuts)
+  const begun = beginChoice(found.groups, visit.limits)
+  while (begun.chosen === null) {
+    yield
+    goOn(begun)
+  }
+  return choiceOf(tree, conditions, visit, cutsChosen(found, begun.chosen))
+}
+
+function choiceOf(
+  tree: PreparedTree,
+  conditions: VisitConditions,
+  visit: AssessedVisit,
+  { cuts, goneWithParent }: CutsChosen
+): VisitChoice {
+  const { before, pass, assessed, crownBefore, crown, crownBase, leaders, limits } = visit
   let base = crownBase
   if (isAnyRemoved(cuts)) {
     const roots = rootsOf(tree)
@@ -82,7 +97,7 @@ function lowestOf({ lowest }: GrowingLimb): number {
 }
 
 /** The cuts that the indices of a choice stand for. */
-function cutsChosen({ roots, groups }: VisitProblem, indices: readonly number[]): CutsChosen {
+function cutsChosen({ roots, groups }: TreeGroups, indices: readonly number[]): CutsChosen {
   const cuts = new Map<GrowingLimb, PossibleCut>()
   const goneWithParent = new Set<GrowingLimb>()
   for (const [at, { limb }] of roots.entries()) {

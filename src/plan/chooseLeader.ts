@@ -63,8 +63,9 @@ function lostLeader(surveyed: SurveyedTree, lost: Limb, rules: Rules): LeaderFou
 
 function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
   const { tree } = surveyed
-  const candidates = withoutStem(tree, rules)
-  const ranked = rank(candidates.length > 0 ? candidates : unionMembers(tree, rules), rules)
+  const high = highStems(tree, rules)
+  const candidates = withoutStem(tree, high)
+  const ranked = rank(candidates.length > 0 ? candidates : unionMembers(high), rules)
   const best = ranked[0] ?? null
   const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
   const [listed] = tree.limbs
@@ -127,8 +128,8 @@ function highStems(tree: Tree, rules: Rules): Limb[] {
  * High stems for which no stem is given, as they may be the trunk themselves: none thinner than the stem of a limb that
  * starts higher.
  */
-function withoutStem(tree: Tree, rules: Rules): Limb[] {
-  return highStems(tree, rules).filter(
+function withoutStem(tree: Tree, high: readonly Limb[]): Limb[] {
+  return high.filter(
     (limb) => limb.stem === null && limb.unplannable === null && limb.origin !== null && carries(limb, tree)
   )
 }
@@ -145,8 +146,8 @@ function carries({ diameter, origin }: Limb, { limbs }: Tree): boolean {
 }
 
 /** Two listed limbs that are each other's stem make up the whole union: there is no further trunk. */
-function unionMembers(tree: Tree, rules: Rules): Limb[] {
-  const stems = highStems(tree, rules).filter((limb) => limb.stem !== null)
+function unionMembers(high: readonly Limb[]): Limb[] {
+  const stems = high.filter((limb) => limb.stem !== null)
   return stems.length < 2 ? [] : stems.filter((limb) => hasItsStem(limb, stems))
 }
 

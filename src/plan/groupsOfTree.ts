@@ -24,18 +24,17 @@ export interface TreeGroups {
   readonly groups: readonly Group[]
 }
 
-/** What may be done with the limbs on the trunk, in turns; each by itself, or with the limbs on it. */
-export function* groupsOfTree(
-  assessed: readonly AssessedLimb[],
-  crown: Crown,
-  limits: Limits,
-  effort: Effort
-): InTurns<TreeGroups> {
-  const isFlat = assessed.every(({ limb }) => limb.parent === null)
-  return isFlat ? flatGroups(assessed, crown) : yield* familyGroups(assessed, crown, limits, effort)
+/** What the groups of a tree are made from. */
+interface ForGroups {
+  readonly assessed: readonly AssessedLimb[]
+  readonly crown: Crown
+  readonly limits: Limits
+  readonly effort: Effort
 }
 
-function flatGroups(assessed: readonly AssessedLimb[], crown: Crown): TreeGroups {
+/** What may be done with the limbs on the trunk, each by itself; null where limbs grow on limbs. */
+export function groupsOfLimbs({ assessed, crown }: ForGroups): TreeGroups | null {
+  for (const { limb } of assessed) if (limb.parent !== null) return null
   const roots: AssessedLimb[] = []
   const groups: Group[] = []
   for (const root of assessed) {
@@ -57,16 +56,11 @@ const widened = 4
 const rounding = 1
 
 /**
- * Limbs with the limbs on them: a good choice is found first among few of their ways. Then only ways are followed that may
+ * What may be done with the limbs on the trunk and those on them, in turns: a good choice is found first among few of their ways. Then only ways are followed that may
  * be part of a better one, or of one as good, so that the best is not missed: at first those that fall little short of the
  * bound, and more of them only while no choice among them comes that close to it.
  */
-function* familyGroups(
-  assessed: readonly AssessedLimb[],
-  crown: Crown,
-  limits: Limits,
-  effort: Effort
-): InTurns<TreeGroups> {
+export function* groupsOfFamilies({ assessed, crown, limits, effort }: ForGroups): InTurns<TreeGroups> {
   const all: Assessments = new Map(assessed.map((each) => [each.limb, each]))
   const trunk = assessed.filter(({ limb }) => limb.parent === null)
   const nodes = trunk.map((root) => nodeOf(root, all, crown))

@@ -191,7 +191,8 @@ function limbsOf(
     const made = growingLimb(whole, stem, beginning, limb)
     limbs.push(made)
     if (isOver(made.diameter, made.stem)) problems.push(overtaken(surveyed, made))
-    problems.push(...doubts(surveyed, made, beginning.crownBase))
+    if (limb.decay || limb.lowestFoliage !== null)
+      problems.push(...doubts(surveyed, made, beginning.crownBase))
   }
   if (limbs.some(({ surveyed: { parent } }) => parent !== null)) joinParents(limbs)
   return { limbs, problems, refused }

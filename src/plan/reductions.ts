@@ -17,36 +17,42 @@ import { alongParent, bareUpTo, carried, isLevel, isLevelTo, type GrowingLimb } 
 import { growthRate } from './growthRate'
 import type { Barrier, OfferedCuts, PossibleCut, Prospect } from './possibleCut'
 import { isGrown, priorityOf, stepsFor, type VisitConditions } from './visitConditions'
-import { gainsEnough } from './worthOfCuts'
+import { whyUnworthy, worthyCuts, type JudgedCut } from './worthOfCuts'
 
 /** The reductions that can be made on a limb: the one measured on it where there is one, otherwise the table's. */
 export function reductionsOf(prospect: Prospect, conditions: VisitConditions): OfferedCuts {
-  return offer({ prospect, assessed: null, conditions, cuts: [], possible: 0 })
+  return offer({ prospect, assessed: null, conditions, cuts: none, possible: 0, barrier: null })
 }
 
 /**
- * The same, for the choice: a cut of the table that lowers the priority too little is counted and not made, as most of
- * them are and none outlives the moment.
+ * Those that are worth making, least foliage first; the others are counted and not made, as most of them are and none
+ * outlives the moment.
  */
-export function reductionsWithGain(assessed: AssessedLimb, conditions: VisitConditions): OfferedCuts {
-  return offer({ prospect: assessed, assessed, conditions, cuts: [], possible: 0 })
+export function worthyReductions(assessed: AssessedLimb, conditions: VisitConditions): OfferedCuts {
+  const isBare = assessed.limb.children.length === 0
+  const judge = isBare ? assessed : null
+  const offered = offer({ prospect: assessed, assessed: judge, conditions, cuts: none, possible: 0, barrier: null })
+  // Cuts back to limbs on it stand before the table's, whatever they take.
+  return isBare ? offered : { ...offered, cuts: worthyCuts(assessed, offered.cuts, conditions) }
 }
+
+const none: readonly PossibleCut[] = []
 
 /** The reductions of one limb while they are put together. */
 interface Offer {
   readonly prospect: Prospect
-  /** The limb as it was assessed, where only cuts that gain enough are asked for; otherwise null. */
+  /** The limb as it was assessed, where only cuts that are worth it are asked for; otherwise null. */
   readonly assessed: AssessedLimb | null
   readonly conditions: VisitConditions
-  readonly cuts: PossibleCut[]
+  cuts: readonly PossibleCut[]
   possible: number
+  barrier: Barrier | null
 }
 
 function offer(offered: Offer): OfferedCuts {
   const measured = measuredCut(offered.prospect.limb)
-  const barrier = measured === null ? addSteps(offered) : addMeasured(offered, measured)
-  const { cuts, possible } = offered
-  return { cuts, possible, barrier }
+  offered.barrier = measured === null ? addSteps(offered) : addMeasured(offered, measured)
+  return offered
 }
 
 /** The cut that the surveyor measured on a limb that this plan has not shortened, grown with its limb; or null. */
@@ -93,7 +99,7 @@ function addSteps(offered: Offer): Barrier | null {
 
 /** What stands against the cut of the table that takes a share of a limb's foliage; null where it can be made. */
 export function whyNoStep(prospect: Prospect, share: number, conditions: VisitConditions): Barrier | null {
-  const offered = { prospect, assessed: null, conditions, cuts: [], possible: 0 }
+  const offered = { prospect, assessed: null, conditions, cuts: none, possible: 0, barrier: null }
   return addReduction(offered, stepOf(prospect.limb, share, conditions))
 }
 
@@ -103,14 +109,26 @@ function stepOf(limb: GrowingLimb, share: number, { rules }: VisitConditions): R
   const beyond = bare === null ? partBeyond(share) : (share * (limb.tip - bare)) / (limb.tip - limb.origin)
   const diameter =
     bare === null ? cutDiameter(limb.diameter, share) : diameterAlong(limb.diameter, 1 - beyond)
-  return {
-    share,
-    cutDiameter: diameter,
-    beyond,
-    lateralRatio: lateralFraction(diameter, rules),
-    lateral: null
-  }
+  step.share = share
+  step.cutDiameter = diameter
+  step.beyond = beyond
+  step.lateralRatio = lateralFraction(diameter, rules)
+  return step
 }
+
+/**
+ * The cut of the table that is judged now. There are several for every limb of every visit, judged one after the other, and
+ * most come to nothing: an object for each would be a tenth of what planning allocates.
+ */
+const step: Writable<Reduction> = {
+  share: 0.5,
+  cutDiameter: 0.5,
+  beyond: 0.5,
+  lateralRatio: 0.5,
+  lateral: null
+}
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] }
 
 /** A listed limb that fits is the lateral: it stands for the step of the table that is nearest. */
 function hasLateralNear(cuts: readonly PossibleCut[], share: number): boolean {
@@ -177,10 +195,8 @@ function addReduction(offered: Offer, reduction: Reduction): Barrier | null {
   const nextRatio = aspectRatio(limb.diameter + gain, limb.stem + years * conditions.stemGrowth)
   const nextPriority = priorityOf(limb, nextRatio, tipAfter, conditions)
   const dose = shareDose(share, limb.share) * kept
-  // A cut to a listed limb is made in any case: it stands for the step of the table beside it.
-  if (assessed !== null && lateral === null && !gainsEnough(assessed, dose, diameter, nextPriority, rules))
-    return null
-  offered.cuts.push({
+  if (assessed !== null && !isWorthMaking(assessed, diameter, beyond, dose, nextPriority, offered)) return null
+  const cut: PossibleCut = {
     kind: 'reduce',
     share,
     cutDiameter: diameter,
@@ -193,8 +209,33 @@ function addReduction(offered: Offer, reduction: Reduction): Barrier | null {
     nextRatio,
     nextPriority,
     lateral: isOne ? lateral : null
-  })
+  }
+  offered.cuts = offered.cuts.length === 0 ? [cut] : [...offered.cuts, cut]
   return null
+}
+
+/** The reduction whose worth is judged now, as `step` is the one that is looked at. */
+const judged: Writable<JudgedCut> = {
+  kind: 'reduce',
+  cutDiameter: 0.5,
+  beyond: 0.5,
+  dose: 0.5,
+  nextPriority: 0.5
+}
+
+function isWorthMaking(
+  assessed: AssessedLimb,
+  cutDiameter: number,
+  beyond: number,
+  dose: number,
+  nextPriority: number,
+  { cuts, conditions }: Offer
+): boolean {
+  judged.cutDiameter = cutDiameter
+  judged.beyond = beyond
+  judged.dose = dose
+  judged.nextPriority = nextPriority
+  return whyUnworthy(assessed, judged, cuts, conditions) === null
 }
 
 /** The lateral becomes the tip; several cuts over the outer part lower it by what they take. */

@@ -3,17 +3,20 @@ import { assessLimb, assessLimbs, type AssessedLimb } from './assessLimb'
 import { noEffort, type Effort, type Limits } from './choice'
 import { crownBaseAfter, crownOf, rootsOf, type Crown } from './crown'
 import { doseUnits } from './families'
-import { groupsOfTree, type TreeGroups } from './groupsOfTree'
+import { groupsOfFamilies, groupsOfLimbs, type TreeGroups } from './groupsOfTree'
 import type { GrowingLimb } from './growingLimb'
 import { meetObligations } from './obligations/firstPass'
 import type { FirstPass } from './obligations/passState'
 import { isCandidate, offerCuts } from './options'
 import type { PreparedTree } from './prepareTree'
-import { atOnce, type InTurns } from './turns'
+import { atOnce } from './turns'
 import type { VisitConditions } from './visitConditions'
 
 /** What a visit has to choose from once its obligations are met: limbs, their cuts, and the tree's limits. */
-export interface VisitProblem extends TreeGroups {
+export interface VisitProblem extends AssessedVisit, TreeGroups {}
+
+/** A visit once its obligations are met, before its limbs are grouped. */
+export interface AssessedVisit {
   /** Every limb that was there before any cut, in the inventory's order. */
   readonly before: readonly AssessedLimb[]
   readonly pass: FirstPass
@@ -33,13 +36,15 @@ export interface VisitProblem extends TreeGroups {
 
 /** Assesses every limb, meets the obligations and puts the problem of the visit. The limbs have their shares. */
 export function visitProblem(tree: PreparedTree, conditions: VisitConditions): VisitProblem {
-  return atOnce(visitProblemInTurns(tree, conditions))
+  const visit = assessVisit(tree, conditions)
+  return { ...visit, ...(groupsOfLimbs(visit) ?? atOnce(groupsOfFamilies(visit))) }
 }
 
-/** The same in turns. */
-export function* visitProblemInTurns(tree: PreparedTree, conditions: VisitConditions): InTurns<VisitProblem> {
+/** The same before its limbs are grouped. */
+export function assessVisit(tree: PreparedTree, conditions: VisitConditions): AssessedVisit {
   const before = assessLimbs(conditions)
-  const leaders = before.reduce((count, { leads }) => count + (leads ? 1 : 0), 0)
+  let leaders = 0
+  for (const { leads } of before) if (leads) leaders++
   const crownBefore = crownOf(tree, conditions)
   const pass = meetObligations(tree, conditions, before, crownBefore)
   const isTouched = pass.made.length > 0
@@ -48,20 +53,7 @@ export function* visitProblemInTurns(tree: PreparedTree, conditions: VisitCondit
   const assessed = candidates(before, pass, conditions)
   const limits = limitsOf(pass, crown, leaders)
   const effort = noEffort()
-  const { roots, groups } = yield* groupsOfTree(assessed, crown, limits, effort)
-  return {
-    before,
-    pass,
-    assessed,
-    roots,
-    groups,
-    limits,
-    crownBefore,
-    crown,
-    crownBase,
-    leaders,
-    effort
-  }
+  return { before, pass, assessed, limits, crownBefore, crown, crownBase, leaders, effort }
 }
 
 /** The limbs that are left after the first pass, with the cuts offered for structure. */

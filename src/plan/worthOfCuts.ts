@@ -23,10 +23,13 @@ export function worthyCuts(
 /** Why a cut is not worth making: it lowers the priority too little, is a twig high up, or its step from a smaller one is not. */
 export type Unworthy = 'gain' | 'twig' | 'step'
 
+/** What the worth of a cut is judged by. */
+export type JudgedCut = Pick<PossibleCut, 'kind' | 'cutDiameter' | 'beyond' | 'dose' | 'nextPriority'>
+
 /** What stands against the worth of a cut, given the smaller ones that are worth making; null where nothing does. */
 export function whyUnworthy(
   assessed: AssessedLimb,
-  cut: PossibleCut,
+  cut: JudgedCut,
   smaller: readonly PossibleCut[],
   conditions: VisitConditions
 ): Unworthy | null {
@@ -37,7 +40,7 @@ export function whyUnworthy(
 }
 
 /** Whether a cut lowers the next priority of a limb by what its foliage and its size ask. */
-export function gainsEnough(
+function gainsEnough(
   { priority, nextPriority: kept }: AssessedLimb,
   dose: number,
   cutDiameter: number,
@@ -59,7 +62,7 @@ function byDose(cuts: readonly PossibleCut[]): readonly PossibleCut[] {
 
 /** The smaller cut that is offered from which this one is not worth the foliage that it takes more; null where none is. */
 export function stepNotWorth(
-  cut: PossibleCut,
+  cut: JudgedCut,
   smaller: readonly PossibleCut[],
   rules: Rules
 ): PossibleCut | null {
@@ -72,7 +75,7 @@ export function stepNotWorth(
 }
 
 /** A cut too small to be worth a climb: more than 2.4 m above ground and under 20 mm, on a limb of little priority. */
-function isTwig({ limb, priority }: AssessedLimb, cut: PossibleCut, { rules }: VisitConditions): boolean {
+function isTwig({ limb, priority }: AssessedLimb, cut: JudgedCut, { rules }: VisitConditions): boolean {
   const height = cut.kind === 'remove' ? limb.origin : limb.tip - cut.beyond * (limb.tip - limb.origin)
   return (
     isOver(height, rules.smallCutAbove / 1000) &&
