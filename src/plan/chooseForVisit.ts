@@ -14,7 +14,9 @@ import { assessVisit, type AssessedVisit } from './visitProblem'
 
 /** What becomes of the limbs of a tree at a visit: the cut of each that is cut, and those that go with a parent's. */
 export interface CutsChosen {
-  readonly cuts: ReadonlyMap<GrowingLimb, PossibleCut>
+  /** The limbs that are cut, and the cut of each by its place among the limbs of the tree: `cutOf` finds it. */
+  readonly limbsCut: readonly GrowingLimb[]
+  readonly cutAt: readonly (PossibleCut | undefined)[]
   readonly goneWithParent: ReadonlySet<GrowingLimb>
 }
 
@@ -36,7 +38,12 @@ export interface VisitChoice extends CutsChosen {
 }
 
 /** Nothing is cut. */
-export const noCuts: CutsChosen = { cuts: new Map(), goneWithParent: new Set() }
+export const noCuts: CutsChosen = { limbsCut: [], cutAt: [], goneWithParent: new Set() }
+
+/** The cut of a limb that was chosen, or undefined. */
+export function cutOf({ cutAt }: Pick<CutsChosen, 'cutAt'>, { place }: GrowingLimb): PossibleCut | undefined {
+  return cutAt[place]
+}
 
 /**
  * Chooses for one visit, once its obligations are met: one cut a limb, or none, so that the sum of the squares of the next
@@ -56,25 +63,25 @@ export function* choosingForVisit(tree: PreparedTree, conditions: VisitCondition
     yield
     goOn(begun)
   }
-  return choiceOf(tree, conditions, visit, cutsChosen(found, begun.chosen))
+  return choiceOf(tree, conditions, visit, cutsChosen(found, begun.chosen, tree))
 }
 
 function choiceOf(
   tree: PreparedTree,
   conditions: VisitConditions,
   visit: AssessedVisit,
-  { cuts, goneWithParent }: CutsChosen
+  chosen: CutsChosen
 ): VisitChoice {
+  const { limbsCut, cutAt, goneWithParent } = chosen
   const { before, pass, assessed, crownBefore, crown, crownBase, leaders, limits } = visit
   let base = crownBase
-  if (isAnyRemoved(cuts)) {
-    const roots = rootsOf(tree)
-    const after = roots.filter((root) => cuts.get(root)?.kind !== 'remove')
-    const sides = { before: roots.map(lowestOf), after: after.map(lowestOf) }
+  if (isAnyRemoved(chosen)) {
+    const sides = lowestFoliage(tree, chosen)
     base = crownBaseAfter(tree, crownBase, crown.leaderFrom, sides, conditions.rules)
   }
   return {
-    cuts,
+    limbsCut,
+    cutAt,
     goneWithParent,
     before,
     pass,
@@ -87,45 +94,58 @@ function choiceOf(
   }
 }
 
-function isAnyRemoved(cuts: CutsChosen['cuts']): boolean {
-  for (const { kind } of cuts.values()) if (kind === 'remove') return true
+function isAnyRemoved(chosen: CutsChosen): boolean {
+  for (const limb of chosen.limbsCut) if (cutOf(chosen, limb)?.kind === 'remove') return true
   return false
 }
 
-function lowestOf({ lowest }: GrowingLimb): number {
-  return lowest
+/** The lowest foliage of the limbs on the trunk, before the cuts and of those that are left. */
+function lowestFoliage(tree: PreparedTree, chosen: CutsChosen): { before: number[]; after: number[] } {
+  const before: number[] = []
+  const after: number[] = []
+  for (const root of rootsOf(tree)) {
+    before.push(root.lowest)
+    if (cutOf(chosen, root)?.kind !== 'remove') after.push(root.lowest)
+  }
+  return { before, after }
 }
 
 /** The cuts that the indices of a choice stand for. */
-function cutsChosen({ roots, groups }: TreeGroups, indices: readonly number[]): CutsChosen {
-  const cuts = new Map<GrowingLimb, PossibleCut>()
+function cutsChosen(
+  { roots, groups }: TreeGroups,
+  indices: readonly number[],
+  { limbs }: PreparedTree
+): CutsChosen {
+  const limbsCut: GrowingLimb[] = []
+  const cutAt = new Array<PossibleCut | undefined>(limbs.length)
   const goneWithParent = new Set<GrowingLimb>()
-  for (const [at, { limb }] of roots.entries()) {
+  const take = (limb: GrowingLimb, cut: PossibleCut): void => {
+    limbsCut.push(limb)
+    cutAt[limb.place] = cut
+  }
+  for (let at = 0; at < roots.length; at++) {
     const index = indices[at] ?? leaveAlone
     const item = index === leaveAlone ? undefined : groups[at]?.[index]
-    if (item === undefined) continue
-    if ('cut' in item) cuts.set(limb, item.cut)
-    else for (const [each, cut] of item.cutsMade) cuts.set(each, cut)
-    addGone(goneWithParent, limb, cuts)
+    const root = roots[at]
+    if (item === undefined || root === undefined) continue
+    if ('cut' in item) take(root.limb, item.cut)
+    else for (const [each, cut] of item.cutsMade) take(each, cut)
+    if (root.limb.children.length > 0) addGone(goneWithParent, root.limb, { cutAt })
   }
-  return { cuts, goneWithParent }
+  return { limbsCut, cutAt, goneWithParent }
 }
 
 /** Adds the limbs on a limb that go with its cut, or with it. */
-function addGone(
-  gone: Set<GrowingLimb>,
-  limb: GrowingLimb,
-  cuts: ReadonlyMap<GrowingLimb, PossibleCut>
-): void {
+function addGone(gone: Set<GrowingLimb>, limb: GrowingLimb, chosen: Pick<CutsChosen, 'cutAt'>): void {
   for (const child of limb.children) {
     if (child.gone) continue
-    if (gone.has(limb) || goesWith(child, limb, cuts.get(limb) ?? null)) gone.add(child)
-    addGone(gone, child, cuts)
+    if (gone.has(limb) || goesWith(child, limb, cutOf(chosen, limb) ?? null)) gone.add(child)
+    addGone(gone, child, chosen)
   }
 }
 
 /** Priority expected at the next visit under what was chosen; a limb that goes has none. */
 export function priorityAfter({ limb, nextPriority }: AssessedLimb, chosen: CutsChosen): number {
   if (chosen.goneWithParent.has(limb)) return 0
-  return chosen.cuts.get(limb)?.nextPriority ?? nextPriority
+  return cutOf(chosen, limb)?.nextPriority ?? nextPriority
 }

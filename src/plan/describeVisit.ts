@@ -1,7 +1,7 @@
 import { liveCrownRatio, shareBelow } from '../formulas/crown'
 import { standing } from '../formulas/priority'
 import type { AssessedLimb } from './assessLimb'
-import { priorityAfter, type VisitChoice } from './chooseForVisit'
+import { cutOf, priorityAfter, type VisitChoice } from './chooseForVisit'
 import { deadCut, describeCut, lostLeaderCut } from './describeCut'
 import { foliageFrom, presentShare } from './growingLimb'
 import type { Cut, Decision, LimbState, Visit } from './plan'
@@ -40,7 +40,7 @@ export function describeVisit(
   for (const assessed of choice.assessed) {
     const next = priorityAfter(assessed, choice)
     objective += next * next
-    const cut = choice.cuts.get(assessed.limb)
+    const cut = cutOf(choice, assessed.limb)
     if (cut === undefined) continue
     dose += cut.dose
     structure.push(describeCut(assessed, cut, null, conditions))
@@ -83,7 +83,8 @@ function stateOf(
 ): LimbState {
   const { aspectRatio, priority } = before
   const { limb } = after
-  const cut = choice.cuts.get(limb) ?? obliged
+  const chosen = cutOf(choice, limb)
+  const cut = chosen ?? obliged
   const isGone = choice.goneWithParent.has(limb) || (limb.gone && cut === undefined)
   const goes = isGone || cut?.kind === 'remove'
   return {
@@ -94,7 +95,7 @@ function stateOf(
     foliageShare: presentShare(before.limb),
     decision: isGone ? 'remove' : decisionOf(after, cut, conditions),
     nextPriority: goes ? 0 : priorityAfter(after, choice),
-    nextRatio: goes ? 0 : (choice.cuts.get(limb)?.nextRatio ?? after.nextRatio),
+    nextRatio: goes ? 0 : (chosen?.nextRatio ?? after.nextRatio),
     reason: isGone
       ? `goes with limb ${limb.parent?.surveyed.id ?? ''}`
       : cut === undefined
@@ -114,14 +115,15 @@ function decisionOf(
 
 /** Share of what is left that is in the lower two-thirds of the crown. */
 function lowerAfter(
-  { assessed, cuts, crownBefore }: VisitChoice,
+  choice: VisitChoice,
   { height, third }: VisitConditions
 ): number {
+  const { assessed, crownBefore } = choice
   const { leaderShare, leaderFrom } = crownBefore
   let all = leaderShare
   let low = leaderShare * shareBelow(leaderFrom, height, third)
   for (const { limb } of assessed) {
-    const cut = cuts.get(limb)
+    const cut = cutOf(choice, limb)
     if (limb.parent !== null || cut?.kind === 'remove') continue
     const left = presentShare(limb) - (cut?.dose ?? 0)
     const tip = cut?.tipAfter ?? limb.tip

@@ -1,16 +1,16 @@
 import { aspectRatio } from '../formulas/diameters'
 import { growthAfterLoss } from '../formulas/growth'
 import type { AssessedLimb } from './assessLimb'
-import type { CutsChosen } from './chooseForVisit'
+import { cutOf, type CutsChosen } from './chooseForVisit'
 import { growthRate } from './growthRate'
 import type { GrowingLimb } from './growingLimb'
 import { applyCut } from './applyCut'
 import type { VisitConditions } from './visitConditions'
 
 /** Makes the cuts that were chosen; those of the first pass are made already. */
-export function makeCuts(assessed: readonly Pick<AssessedLimb, 'limb'>[], { cuts }: CutsChosen): void {
+export function makeCuts(assessed: readonly Pick<AssessedLimb, 'limb'>[], chosen: CutsChosen): void {
   for (const { limb } of assessed) {
-    const cut = cuts.get(limb)
+    const cut = cutOf(chosen, limb)
     if (cut !== undefined && !limb.gone) applyCut(limb, cut)
   }
 }

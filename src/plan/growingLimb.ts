@@ -16,6 +16,8 @@ export interface EarlierCut {
 export interface GrowingLimb {
   /** The row it was surveyed in. */
   readonly surveyed: Limb
+  /** Its place among the limbs of its tree, from 0. */
+  readonly place: number
   diameter: number
   /** The stem just above the union. */
   stem: number

@@ -1,6 +1,6 @@
 import { atMost } from '../formulas/boundary'
 import { isSettled } from '../formulas/priority'
-import type { VisitChoice } from './chooseForVisit'
+import { cutOf, type VisitChoice } from './chooseForVisit'
 import type { GrowingLimb } from './growingLimb'
 import type { AssessedLimb } from './assessLimb'
 import { isCandidate } from './options'
@@ -69,7 +69,7 @@ export function followVisit(
     // The limbs that are left stand in the order of the tracks.
     const assessed = choice.assessed[at]?.limb === limb ? choice.assessed[at] : undefined
     if (assessed !== undefined) at++
-    const cut = choice.cuts.get(limb)
+    const cut = cutOf(choice, limb)
     if (assessed === undefined || cut?.kind === 'remove' || choice.goneWithParent.has(limb)) {
       track.priorityAfter = 0
       track.removed = when

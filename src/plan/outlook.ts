@@ -2,7 +2,7 @@ import { foliagePart } from '../../shared/words/foliageParts'
 import { defaultRules, visitInterval, type Rules } from '../../shared/rules'
 import type { Limb } from '../inventory/inventory'
 import { assessLimbs } from './assessLimb'
-import { chooseForVisit } from './chooseForVisit'
+import { chooseForVisit, cutOf } from './chooseForVisit'
 import { firstVisit, prepareAgain } from './firstVisit'
 import { growTree } from './growTree'
 import type { TreePlan } from './plan'
@@ -116,10 +116,10 @@ function firstCuts(plan: TreePlan, rules: Rules, factor: number): PlannedCut[] {
       allowed: plan.allowedRemoval
     })
   if (!first) return []
-  const { cuts, pass } = chooseForVisit(first.tree, first.conditions)
+  const choice = chooseForVisit(first.tree, first.conditions)
   return first.tree.limbs.flatMap((limb) => {
-    const obliged = pass.made.filter((each) => each.limb === limb).map(({ cut }) => cut)
-    const cut = cuts.get(limb)
+    const obliged = choice.pass.made.filter((each) => each.limb === limb).map(({ cut }) => cut)
+    const cut = cutOf(choice, limb)
     const all = cut === undefined ? obliged : [...obliged, cut]
     return all.map(({ kind, share }) => ({ limb: limb.surveyed, kind, share }))
   })

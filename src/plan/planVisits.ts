@@ -2,7 +2,7 @@ import { visitInterval, type Rules } from '../../shared/rules'
 import type { LifeStage } from '../../shared/choices'
 import { atLeast } from '../formulas/boundary'
 import { allowedRemoval } from '../formulas/removal'
-import { choosingForVisit, priorityAfter, type VisitChoice } from './chooseForVisit'
+import { choosingForVisit, cutOf, priorityAfter, type VisitChoice } from './chooseForVisit'
 import { clearanceForecast, clearanceLater, clearanceNow } from './clearanceReached'
 import { setShares } from './crown'
 import { describeVisit } from './describeVisit'
@@ -96,12 +96,12 @@ function allowedLater({ vigor, tree }: PreparedTree, stage: LifeStage, rules: Ru
 
 /** A later visit has an obligation, lowers the priorities by 10 points together, or lowers one of 40 or more. */
 function isWorthTheTrip(choice: VisitChoice, { rules }: VisitConditions): boolean {
-  const { pass, assessed, cuts } = choice
+  const { pass, assessed, limbsCut } = choice
   if (pass.made.length > 0) return true
-  if (cuts.size === 0) return false
+  if (limbsCut.length === 0) return false
   let lowered = 0
   for (const each of assessed) {
-    if (cuts.has(each.limb) && atLeast(each.priority, rules.urgentFrom)) return true
+    if (cutOf(choice, each.limb) !== undefined && atLeast(each.priority, rules.urgentFrom)) return true
     lowered += each.nextPriority - priorityAfter(each, choice)
   }
   return atLeast(lowered, rules.visitGain)

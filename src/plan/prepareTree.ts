@@ -188,7 +188,7 @@ function limbsOf(
       refuse(limb, treeProblem(surveyed, 'union-impossible', limb.row, 'stem', { limb: limb.id }))
       continue
     }
-    const made = growingLimb(whole, stem, beginning, limb)
+    const made = growingLimb(whole, stem, beginning, limb, limbs.length)
     limbs.push(made)
     if (isOver(made.diameter, made.stem)) problems.push(overtaken(surveyed, made))
     if (limb.decay || limb.lowestFoliage !== null)
@@ -239,13 +239,15 @@ function growingLimb(
   limb: MeasuredLimb,
   stem: number,
   { crownBase, year, rules, form }: Beginning,
-  surveyed: Limb
+  surveyed: Limb,
+  place: number
 ): GrowingLimb {
   const { diameter, origin, tip } = limb
   const loss = limb.lastCutShare ?? 0
   const lossAge = limb.lastCutYear === null ? 0 : Math.max(0, year - limb.lastCutYear)
   return {
     surveyed,
+    place,
     diameter,
     stem,
     origin,

@@ -1,7 +1,7 @@
 import { ratio as ratioText } from '../../../shared/words/figures'
 import { listed, namedLimbs } from '../../../shared/words/lists'
 import { ceilingPercent, percent } from '../../../shared/words/percent'
-import type { VisitChoice } from '../chooseForVisit'
+import { cutOf, type CutsChosen, type VisitChoice } from '../chooseForVisit'
 import { doseUnits, weighCuts } from '../families'
 import type { GrowingLimb } from '../growingLimb'
 import type { Obligation } from '../obligation'
@@ -22,7 +22,7 @@ function limitBroken({ assessed, choice }: SeenLimb, cut: PossibleCut): LimitBro
   let lower = 0
   for (const each of choice.assessed) {
     const { limb } = each
-    const made = limb === assessed.limb ? cut : choice.cuts.get(limb)
+    const made = limb === assessed.limb ? cut : cutOf(choice, limb)
     if (made === undefined) continue
     if (limb !== assessed.limb) {
       units += Math.round(made.dose * doseUnits)
@@ -50,11 +50,11 @@ const first: Record<Exclude<Obligation, 'dead'>, string> = {
 }
 
 /** Where the allowance goes: "12 % goes first to the clearance", "6 % goes to limbs B and C, where it lowers the priorities more". */
-function whereItGoes({ pass, cuts }: Pick<VisitChoice, 'cuts' | 'pass'>, limb: GrowingLimb): string[] {
+function whereItGoes(choice: Pick<VisitChoice, keyof CutsChosen | 'pass'>, limb: GrowingLimb): string[] {
   const goes: string[] = []
   let obliged = 0
   const kinds = new Set<string>()
-  for (const { cut, obligation } of pass.made) {
+  for (const { cut, obligation } of choice.pass.made) {
     if (!(cut.dose > 0)) continue
     obliged += cut.dose
     kinds.add(first[obligation])
@@ -62,9 +62,9 @@ function whereItGoes({ pass, cuts }: Pick<VisitChoice, 'cuts' | 'pass'>, limb: G
   if (obliged > 0) goes.push(`${percent(obliged)} goes first to ${listed([...kinds])}`)
   let chosen = 0
   const others: { readonly id: string }[] = []
-  for (const [other, cut] of cuts) {
+  for (const other of choice.limbsCut) {
     if (other === limb) continue
-    chosen += cut.dose
+    chosen += cutOf(choice, other)?.dose ?? 0
     others.push(other.surveyed)
   }
   if (chosen > 0)
@@ -74,13 +74,13 @@ function whereItGoes({ pass, cuts }: Pick<VisitChoice, 'cuts' | 'pass'>, limb: G
 
 /** What is left of the allowance for a limb beside the others, and where the rest goes. */
 export function allowanceWords(
-  choice: Pick<VisitChoice, 'cuts' | 'pass' | 'limits'>,
+  choice: Pick<VisitChoice, keyof CutsChosen | 'pass' | 'limits'>,
   limb: GrowingLimb,
   { allowed }: VisitConditions
 ): string {
   if (allowed <= 0) return 'no live foliage may come off the tree this season'
   let left = choice.limits.units / doseUnits
-  for (const [other, cut] of choice.cuts) if (other !== limb) left -= cut.dose
+  for (const other of choice.limbsCut) if (other !== limb) left -= cutOf(choice, other)?.dose ?? 0
   const goes = whereItGoes(choice, limb)
   const rest = left > 1e-9 ? `${ceilingPercent(left)} is left` : 'nothing is left'
   const why = goes.length === 0 ? '' : ` (${goes.join('; ')})`

@@ -79,7 +79,7 @@ export function waitingWords(seen: SeenLimb, hold: Hold): string {
   const { assessed, choice, conditions } = seen
   switch (hold) {
     case 'allowance':
-      return `Waits: its cut does not fit, as ${allowanceWords({ ...choice, cuts: noCuts.cuts }, assessed.limb, conditions)}.`
+      return `Waits: its cut does not fit, as ${allowanceWords({ ...choice, ...noCuts }, assessed.limb, conditions)}.`
     case 'crown ratio':
       return `Waits: the crown would be too short, and a live-crown ratio of ${ratioText(conditions.rules.crownRatioGoal)} is kept.`
     case 'inspect first':

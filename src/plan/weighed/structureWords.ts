@@ -2,6 +2,7 @@ import { foliagePart } from '../../../shared/words/foliageParts'
 import { points, ratio as ratioText } from '../../../shared/words/figures'
 import { percent } from '../../../shared/words/percent'
 import { atLeast, isOver } from '../../formulas/boundary'
+import { cutOf } from '../chooseForVisit'
 import { isCandidate } from '../options'
 import type { Barrier, PossibleCut } from '../possibleCut'
 import { barrierWords } from '../reasonsForKeeping'
@@ -36,7 +37,7 @@ export function structureWords(seen: SeenLimb, priorityBefore: number): string[]
   if (conditions.waitsForLeader) return ['Not cut: which stem leads is decided first.']
   if (choice.pass.left <= 0 && isCandidate(assessed, conditions))
     return [`Not cut: ${allowanceWords(choice, limb, conditions)}.`]
-  const cut = choice.cuts.get(limb)
+  const cut = cutOf(choice, limb)
   if (cut?.kind === 'remove') return [notMerelyReduced(seen, cut)]
   const why = cut === undefined ? notReduced(seen) : notFurther(seen, cut)
   return [why, `Not removed: ${notRemoved(seen)}.`]

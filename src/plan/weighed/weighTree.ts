@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../../shared/units'
 import { atLeast } from '../../formulas/boundary'
 import type { Limb } from '../../inventory/inventory'
 import type { AssessedLimb } from '../assessLimb'
-import { chooseForVisit, type VisitChoice } from '../chooseForVisit'
+import { chooseForVisit, cutOf, type VisitChoice } from '../chooseForVisit'
 import { firstVisit, prepareAgain } from '../firstVisit'
 import type { TreePlan } from '../plan'
 import { planVisits } from '../planVisits'
@@ -75,7 +75,7 @@ function weighVisit(choice: VisitChoice, conditions: VisitConditions): Weighed {
     const isClaim =
       atLeast(priority, conditions.rules.clearedBelow) ||
       choice.pass.obliged.has(limb) ||
-      choice.cuts.has(limb)
+      cutOf(choice, limb) !== undefined
     if (!isClaim) continue
     weighed.set(limb.surveyed, weighLimb(before, after.get(limb), choice, conditions))
   }
