@@ -43,7 +43,11 @@ export function upperThird(height: number, crownBase: number): number {
  * Source of the rule: Gilman & Black, Circular 853/MG087, Fig. 15 (limbs that originate in the bottom half and grow
  * into the upper third of the canopy); the scale between is a house rule.
  */
-export function lowAndHigh({ origin, tip }: LimbHeights, { height, crownBase }: TreeHeights): number {
+export function lowAndHigh({ origin, tip }: LimbHeights, tree: TreeHeights): number {
+  return reach(origin, tip, tree)
+}
+
+function reach(origin: number, tip: number, { height, crownBase }: TreeHeights): number {
   const half = height / 2
   const third = upperThird(height, crownBase)
   return Math.sqrt(part((half - origin) / half) * part((tip - third) / (height - third)))
@@ -61,7 +65,18 @@ export interface LimbToRank extends LimbHeights {
  * in one unit.
  */
 export function priority(limb: LimbToRank, tree: TreeHeights, rules: Rules = defaultRules): number {
-  const { aspectRatio, tip, bark } = limb
+  return priorityAt(limb.aspectRatio, limb.origin, limb.tip, limb.bark, tree, rules)
+}
+
+/** The same of plain values: a plan asks it of every limb at every cut that is looked at. */
+export function priorityAt(
+  aspectRatio: number,
+  origin: number,
+  tip: number,
+  bark: IncludedBark,
+  tree: TreeHeights,
+  rules: Rules
+): number {
   const from = rules.ratioScoredFrom
   const ratio = aspectRatio > from ? (aspectRatio - from) / (1 - from) : 0
   const high = rules.tipScoredFrom
@@ -69,7 +84,7 @@ export function priority(limb: LimbToRank, tree: TreeHeights, rules: Rules = def
   return (
     100 *
     (rules.weightRatio * ratio +
-      rules.weightReach * lowAndHigh(limb, tree) +
+      rules.weightReach * reach(origin, tip, tree) +
       rules.weightBark * barkScore(rules, bark) +
       rules.weightTip * top)
   )

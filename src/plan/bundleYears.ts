@@ -15,7 +15,8 @@ export function bundleYears(
 
 /** The years whose later visits are moved to the next year, the latest looked at first so that none moves twice. */
 function movedYears(trees: readonly TreePlan[]): Set<number> {
-  const years = new Set(trees.flatMap(({ visits }) => visits.slice(1).map(({ year }) => year)))
+  const years = new Set<number>()
+  for (const { visits } of trees) for (const { visit, year } of visits) if (visit > 1) years.add(year)
   const moved = new Set<number>()
   for (const year of [...years].sort((a, b) => b - a))
     if (years.has(year + 1) && !moved.has(year + 1)) moved.add(year)

@@ -118,7 +118,7 @@ function cutsChosen(
 ): CutsChosen {
   const limbsCut: GrowingLimb[] = []
   const cutAt = new Array<PossibleCut | undefined>(limbs.length)
-  const goneWithParent = new Set<GrowingLimb>()
+  const gone = new Set<GrowingLimb>()
   const take = (limb: GrowingLimb, cut: PossibleCut): void => {
     limbsCut.push(limb)
     cutAt[limb.place] = cut
@@ -130,9 +130,9 @@ function cutsChosen(
     if (item === undefined || root === undefined) continue
     if ('cut' in item) take(root.limb, item.cut)
     else for (const [each, cut] of item.cutsMade) take(each, cut)
-    if (root.limb.children.length > 0) addGone(goneWithParent, root.limb, { cutAt })
+    if (root.limb.children.length > 0) addGone(gone, root.limb, { cutAt })
   }
-  return { limbsCut, cutAt, goneWithParent }
+  return { limbsCut, cutAt, goneWithParent: gone }
 }
 
 /** Adds the limbs on a limb that go with its cut, or with it. */
@@ -144,8 +144,13 @@ function addGone(gone: Set<GrowingLimb>, limb: GrowingLimb, chosen: Pick<CutsCho
   }
 }
 
+/** A limb goes with the cut of the limb that it grows on. */
+export function isGoneWithParent({ goneWithParent }: CutsChosen, limb: GrowingLimb): boolean {
+  return limb.parent !== null && goneWithParent.has(limb)
+}
+
 /** Priority expected at the next visit under what was chosen; a limb that goes has none. */
 export function priorityAfter({ limb, nextPriority }: AssessedLimb, chosen: CutsChosen): number {
-  if (chosen.goneWithParent.has(limb)) return 0
+  if (isGoneWithParent(chosen, limb)) return 0
   return cutOf(chosen, limb)?.nextPriority ?? nextPriority
 }

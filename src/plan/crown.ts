@@ -30,10 +30,8 @@ export function rootsOf({ limbs }: Pick<PreparedTree, 'limbs'>): GrowingLimb[] {
  */
 export function setShares(tree: PreparedTree, factor = 1): void {
   const roots = rootsOf(tree)
-  const section = crownSection([
-    ...roots,
-    ...tree.unplanned.map((limb) => ({ diameter: limb.diameter ?? 0, stem: 0, origin: -Infinity }))
-  ])
+  const unplanned = tree.unplanned.map(({ diameter }) => ({ diameter: diameter ?? 0, stem: 0, origin: -Infinity }))
+  const section = crownSection(unplanned.length === 0 ? roots : [...roots, ...unplanned])
   for (const root of roots) {
     root.share = observedShare(root) ?? Math.min(1, factor * foliageShare(root.diameter, section))
     if (root.children.length > 0) shareOut(root)
@@ -119,6 +117,8 @@ function holdsUpTo(height: number, crownBase: number, rules: Rules): number {
   return Math.max(crownBase + holding(rules), highestBase(height, crownBase, rules))
 }
 
+const nobody: Crown['holders'] = new Set()
+
 /** The limbs of which one has to stay; none where the leader, unplanned limbs or limbs not listed hold the crown base. */
 function holdersOf(
   tree: PreparedTree,
@@ -126,12 +126,12 @@ function holdersOf(
   crownBase: number,
   leaderFrom: number,
   rules: Rules
-): Set<GrowingLimb> {
+): Crown['holders'] {
   const limit = holdsUpTo(tree.height, crownBase, rules)
   const others =
     atMost(leaderFrom, limit) ||
     tree.unplanned.some((limb) => atMost(limb.lowestFoliage ?? limb.origin ?? 0, limit))
-  if (others || !roots.some((root) => atMost(root.lowest, crownBase + holding(rules)))) return new Set()
+  if (others || !roots.some((root) => atMost(root.lowest, crownBase + holding(rules)))) return nobody
   return new Set(roots.filter((root) => atMost(root.lowest, limit)))
 }
 

@@ -1,7 +1,7 @@
 import { liveCrownRatio, shareBelow } from '../formulas/crown'
 import { standing } from '../formulas/priority'
 import type { AssessedLimb } from './assessLimb'
-import { cutOf, priorityAfter, type VisitChoice } from './chooseForVisit'
+import { cutOf, isGoneWithParent, priorityAfter, type VisitChoice } from './chooseForVisit'
 import { deadCut, describeCut, lostLeaderCut } from './describeCut'
 import { foliageFrom, presentShare } from './growingLimb'
 import type { Cut, Decision, LimbState, Visit } from './plan'
@@ -85,7 +85,7 @@ function stateOf(
   const { limb } = after
   const chosen = cutOf(choice, limb)
   const cut = chosen ?? obliged
-  const isGone = choice.goneWithParent.has(limb) || (limb.gone && cut === undefined)
+  const isGone = isGoneWithParent(choice, limb) || (limb.gone && cut === undefined)
   const goes = isGone || cut?.kind === 'remove'
   return {
     limb: limb.surveyed,

@@ -1,6 +1,6 @@
 import { atMost } from '../formulas/boundary'
 import { isSettled } from '../formulas/priority'
-import { cutOf, type VisitChoice } from './chooseForVisit'
+import { cutOf, isGoneWithParent, type VisitChoice } from './chooseForVisit'
 import type { GrowingLimb } from './growingLimb'
 import type { AssessedLimb } from './assessLimb'
 import { isCandidate } from './options'
@@ -26,7 +26,12 @@ export interface LimbTrack {
   waits: boolean
   /** Priority expected after the last visit. */
   priorityAfter: number
+  /** As the last visit left it where it is shortened, before it grows on; otherwise null. */
+  left: AsLeft | null
 }
+
+/** A shortened limb as a visit leaves it, as far as its growth goes. */
+export type AsLeft = Pick<GrowingLimb, 'diameter' | 'stem' | 'loss' | 'lossAge'>
 
 /** Follows the limbs of a tree from its first visit on. */
 export function followLimbs(choice: VisitChoice): LimbTrack[] {
@@ -38,8 +43,17 @@ export function followLimbs(choice: VisitChoice): LimbTrack[] {
     removed: null,
     settled: null,
     waits: false,
-    priorityAfter: priority
+    priorityAfter: priority,
+    left: null
   }))
+}
+
+/** Keeps how a visit left the shortened limbs, once its cuts are made. */
+export function keepAsLeft(tracks: readonly LimbTrack[]): void {
+  for (const track of tracks) {
+    const { diameter, stem, loss, lossAge, shortened, gone } = track.limb
+    track.left = shortened && !gone ? { diameter, stem, loss, lossAge } : null
+  }
 }
 
 /** A cut that is wanted does not fit: nothing is left, or other limbs need it more. */
@@ -70,7 +84,7 @@ export function followVisit(
     const assessed = choice.assessed[at]?.limb === limb ? choice.assessed[at] : undefined
     if (assessed !== undefined) at++
     const cut = cutOf(choice, limb)
-    if (assessed === undefined || cut?.kind === 'remove' || choice.goneWithParent.has(limb)) {
+    if (assessed === undefined || cut?.kind === 'remove' || isGoneWithParent(choice, limb)) {
       track.priorityAfter = 0
       track.removed = when
       continue

@@ -8,17 +8,11 @@ import type { LimbTrack } from './limbTracks'
 import type { Outcome, WaitsFor } from './plan'
 import { priorityOf, type VisitConditions } from './visitConditions'
 
-/** A shortened limb as a visit leaves it, as far as its growth goes. */
-export type AsLeft = Pick<GrowingLimb, 'diameter' | 'stem' | 'loss' | 'lossAge'>
-
-/** The shortened limbs as the last planned visit leaves them, and the year it falls in. */
+/** What holds after the last planned visit, and the year it falls in. */
 export interface AfterLastVisit {
   readonly conditions: VisitConditions
   readonly year: number
-  readonly limbs: ReadonlyMap<GrowingLimb, AsLeft>
 }
-
-type End = Pick<Outcome, 'outcome' | 'visit' | 'year' | 'heldBy'>
 
 /** How every limb ends that had a priority over 10 at the survey, or an obligation. */
 export function outcomesOf(
@@ -28,36 +22,36 @@ export function outcomesOf(
 ): Outcome[] {
   const { rules } = last.conditions
   const outcomes: Outcome[] = []
-  for (const track of tracks) {
-    const { limb, priority, priorityAfter, obliged } = track
-    const { surveyed, isStem } = limb
-    if (!isOver(priority, rules.clearedBelow) && !obliged) continue
-    const { outcome, visit, year, heldBy } = endOf(track, surveyYear, last)
-    outcomes.push({ limb: surveyed, outcome, visit, year, heldBy, priority, priorityAfter, isStem })
-  }
+  for (const track of tracks)
+    if (isOver(track.priority, rules.clearedBelow) || track.obliged)
+      outcomes.push(endOf(track, surveyYear, last))
   return outcomes
 }
 
-function endsAt(outcome: Outcome['outcome'], visit: number | null, year: number | null): End {
-  return { outcome, visit, year, heldBy: null }
-}
-
-const done: End = endsAt('done', null, null)
-const keep: End = endsAt('keep', null, null)
-
 /** The first of the ends that is true; a limb whose obligation waits is neither settled nor expected to be. */
-function endOf(track: LimbTrack, surveyYear: number, last: AfterLastVisit): End {
+function endOf(track: LimbTrack, surveyYear: number, last: AfterLastVisit): Outcome {
   const { removed, settled, obliged, hold, priorityAfter } = track
   const { rules } = last.conditions
-  if (removed !== null) return endsAt('removed', removed.visit, removed.year)
+  if (removed !== null) return ends(track, 'removed', removed.visit, removed.year)
   if (hold === null) {
-    if (settled !== null) return endsAt('settled', settled.visit, settled.year)
-    const year = settlesIn(track.limb, surveyYear, last)
-    if (year !== null) return endsAt('expected', null, year)
-    if (obliged && isUnder(priorityAfter, rules.clearedBelow)) return done
+    if (settled !== null) return ends(track, 'settled', settled.visit, settled.year)
+    const year = settlesIn(track, surveyYear, last)
+    if (year !== null) return ends(track, 'expected', null, year)
+    if (obliged && isUnder(priorityAfter, rules.clearedBelow)) return ends(track, 'done', null, null)
   }
   const heldBy = waitsFor(track, last.conditions)
-  return heldBy === null ? keep : { outcome: 'wait', visit: null, year: null, heldBy }
+  return ends(track, heldBy === null ? 'keep' : 'wait', null, null, heldBy)
+}
+
+function ends(
+  { limb, priority, priorityAfter }: LimbTrack,
+  outcome: Outcome['outcome'],
+  visit: number | null,
+  year: number | null,
+  heldBy: WaitsFor | null = null
+): Outcome {
+  const { surveyed, isStem } = limb
+  return { limb: surveyed, outcome, visit, year, heldBy, priority, priorityAfter, isStem }
 }
 
 function waitsFor({ limb, hold, waits }: LimbTrack, conditions: VisitConditions): WaitsFor | null {
@@ -67,17 +61,16 @@ function waitsFor({ limb, hold, waits }: LimbTrack, conditions: VisitConditions)
 }
 
 /** The year in which a shortened limb is settled by growth alone, or null where it is not within 25 years. */
-function settlesIn(limb: GrowingLimb, surveyYear: number, last: AfterLastVisit): number | null {
-  const after = last.limbs.get(limb)
-  if (after === undefined || !isSettledAt(limb, 0, last.conditions)) return null
+function settlesIn({ limb, left }: LimbTrack, surveyYear: number, last: AfterLastVisit): number | null {
+  if (left === null || !isSettledAt(limb, 0, last.conditions)) return null
   const { conditions } = last
   const { rules, years, stemGrowth } = conditions
-  let { diameter, stem, lossAge } = after
+  let { diameter, stem, lossAge } = left
   const end = surveyYear + rules.expectedYears
   for (let year = last.year; year < end;) {
     const rate = growthRate(limb, aspectRatio(diameter, stem), limb.tip, true, conditions)
     for (let passed = 0; passed < years && year < end; passed++) {
-      diameter += growthAfterLoss(rate, after.loss, 1, lossAge, limb.fade)
+      diameter += growthAfterLoss(rate, left.loss, 1, lossAge, limb.fade)
       stem += stemGrowth
       lossAge++
       year++

@@ -6,10 +6,9 @@ import { choosingForVisit, cutOf, priorityAfter, type VisitChoice } from './choo
 import { clearanceForecast, clearanceLater, clearanceNow } from './clearanceReached'
 import { setShares } from './crown'
 import { describeVisit } from './describeVisit'
-import type { GrowingLimb } from './growingLimb'
 import { growTree, makeCuts } from './growTree'
-import { followLimbs, followVisit, type LimbTrack } from './limbTracks'
-import { outcomesOf, type AfterLastVisit, type AsLeft } from './outcomes'
+import { followLimbs, followVisit, keepAsLeft, type LimbTrack } from './limbTracks'
+import { outcomesOf, type AfterLastVisit } from './outcomes'
 import type { ClearanceReached, Outcome, Visit } from './plan'
 import type { PreparedTree } from './prepareTree'
 import type { InTurns } from './turns'
@@ -75,7 +74,8 @@ export function* planVisits(
         ? conditions
         : conditionsOf(tree, { rules, stage, crownBase, year, years, allowed, first })
       clearance = first ? clearanceNow(tree, choice, after, year) : clearanceLater(clearance, after, year)
-      last = { conditions: after, year, limbs: shortenedNow(tree) }
+      last = { conditions: after, year }
+      keepAsLeft(tracks)
     }
     if (slot < wanted.visits) growTree(conditions)
     year += years
@@ -125,14 +125,4 @@ function lostLeaders({ pass }: VisitChoice): Outcome[] {
         ]
       : []
   )
-}
-
-/** The shortened limbs as they are now, before they grow on. */
-function shortenedNow({ limbs }: PreparedTree): Map<GrowingLimb, AsLeft> {
-  const now = new Map<GrowingLimb, AsLeft>()
-  for (const limb of limbs) {
-    const { diameter, stem, loss, lossAge } = limb
-    if (limb.shortened && !limb.gone) now.set(limb, { diameter, stem, loss, lossAge })
-  }
-  return now
 }

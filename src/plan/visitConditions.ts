@@ -1,7 +1,7 @@
 import type { LifeStage } from '../../shared/choices'
 import type { Rules } from '../../shared/rules'
 import type { UnitSystem } from '../../shared/units'
-import { priority, upperThird } from '../formulas/priority'
+import { priorityAt, upperThird } from '../formulas/priority'
 import { clearableHeight } from './clearance'
 import { isLevel, type GrowingLimb } from './growingLimb'
 import type { PreparedTree } from './prepareTree'
@@ -127,5 +127,5 @@ export function priorityOf(
   tip: number,
   conditions: VisitConditions
 ): number {
-  return priority({ aspectRatio: ratio, origin, tip, bark: surveyed.bark }, conditions, conditions.rules)
+  return priorityAt(ratio, origin, tip, surveyed.bark, conditions, conditions.rules)
 }

@@ -27,7 +27,7 @@ export function meetObligations(
     lowestBefore: obliges ? rootsOf(tree).map(({ lowest }) => lowest) : noHeights,
     left: conditions.allowed,
     made: [],
-    obliged: new Map()
+    obliged: obliges ? new Map() : nobody
   }
   if (!obliges) return pass
   cutBrokenWood(pass)
@@ -38,6 +38,7 @@ export function meetObligations(
 }
 
 const noLimbs: FirstPass['assessed'] = new Map()
+const nobody: FirstPass['obliged'] = new Map()
 const noHeights: FirstPass['lowestBefore'] = []
 
 /** Most trees have nothing that obliges to a cut. */
