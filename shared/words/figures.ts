@@ -2,16 +2,22 @@ import { locale } from './locale'
 import { wholeUnits, type Limit } from './rounding'
 
 /** Texts kept of each kind of figure: a plan of thousands of trees needs the same few over and over. */
-const mostKept = 10_000
+const mostKept = 4000
 
-/** A kind of figure: how many decimals it has at least and at most, and whether thousands are set apart. */
-class Figure {
+/** A kind of figure: how many decimals it has at least and at most, whether thousands are set apart, and what stands around it. */
+export class Figure {
   private readonly format: Intl.NumberFormat
   private readonly perWhole: number
   // As long as it gets: filled here and there it would become a table of its keys, which is looked up slowly.
   private readonly kept = new Array<string | undefined>(mostKept)
 
-  constructor(least: number, most: number, grouped = false) {
+  constructor(
+    least: number,
+    most: number,
+    grouped = false,
+    private readonly after = '',
+    private readonly before = ''
+  ) {
     this.perWhole = 10 ** most
     this.format = new Intl.NumberFormat(locale, {
       minimumFractionDigits: least,
@@ -22,8 +28,12 @@ class Figure {
 
   of(value: number, limit?: Limit): string {
     const units = wholeUnits(value, this.perWhole, limit)
-    if (!(units >= 0 && units < mostKept)) return this.format.format(units / this.perWhole)
-    return (this.kept[units] ??= this.format.format(units / this.perWhole))
+    if (!(units >= 0 && units < mostKept)) return this.text(units)
+    return (this.kept[units] ??= this.text(units))
+  }
+
+  private text(units: number): string {
+    return this.before + this.format.format(units / this.perWhole) + this.after
   }
 }
 

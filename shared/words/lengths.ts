@@ -1,5 +1,5 @@
 import { convertLength, systems, type LengthUnit, type UnitSystem } from '../units'
-import { tenth } from './figures'
+import { Figure, tenth } from './figures'
 import { rounded, type Limit } from './rounding'
 
 /** A diameter in mm as the crew's tape has it: a number of inches or centimeters to a tenth. */
@@ -12,16 +12,22 @@ export function printedHeight(meters: number, system: UnitSystem, limit?: Limit)
   return rounded(convertLength(meters, 'm', systems[system].height), 1, limit)
 }
 
+const measures: Partial<Record<LengthUnit, Figure>> = {}
+
+function withUnit(value: number, unit: LengthUnit, limit?: Limit): string {
+  return (measures[unit] ??= new Figure(0, 1, false, ` ${unit}`)).of(value, limit)
+}
+
 /** A diameter with its unit: "2.5 in", or "6 cm". */
 export function showDiameter(millimeters: number, system: UnitSystem, limit?: Limit): string {
   const unit = systems[system].diameter
-  return `${tenth(convertLength(millimeters, 'mm', unit), limit)} ${unit}`
+  return withUnit(convertLength(millimeters, 'mm', unit), unit, limit)
 }
 
 /** A height with its unit: "24 ft", or "7.3 m". */
 export function showHeight(meters: number, system: UnitSystem, limit?: Limit): string {
   const unit = systems[system].height
-  return `${tenth(convertLength(meters, 'm', unit), limit)} ${unit}`
+  return withUnit(convertLength(meters, 'm', unit), unit, limit)
 }
 
 /** The marks of feet and inches, as lists for a crew have them where room is short; other units as they are. */

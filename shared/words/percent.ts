@@ -1,16 +1,18 @@
-import { tenth, thousandth, whole } from './figures'
+import { Figure, thousandth, whole } from './figures'
 import type { Limit } from './rounding'
 
 /** A share below this is none at all, only what is left over from subtracting shares. */
 const nothing = 1e-9
+
+const percents = new Figure(0, 1, false, ' %')
 
 /**
  * A share in percent, the same on every surface: 0.183 gives "18.3 %", 0.2 gives "20 %". One decimal at most, so that an
  * allowance of 12.5 % reads as it is; a share too small for that is "under 0.1 %". `limit` says that it is one.
  */
 export function percent(share: number, limit?: Limit): string {
-  const text = tenth(share * 100, limit)
-  return text === '0' && share > nothing ? 'under 0.1 %' : `${text} %`
+  const text = percents.of(share * 100, limit)
+  return text === '0 %' && share > nothing ? 'under 0.1 %' : text
 }
 
 /** A ceiling in percent, never rounded above itself: 0.125 gives "12.5 %", 0.1667 gives "16.6 %". */

@@ -114,14 +114,12 @@ function strengths(best: Limb, next: Limb): string {
 /** Live stems on the trunk that reach the top quarter of the tree. */
 function highStems(tree: Tree, rules: Rules): Limb[] {
   const top = rules.leaderReach * (tree.height ?? Infinity)
-  return tree.limbs.filter(
-    (limb) =>
-      !limb.dead &&
-      !limb.broken &&
-      limb.parent === null &&
-      limb.diameter !== null &&
-      atLeast(limb.tip ?? 0, top)
-  )
+  const high: Limb[] = []
+  for (const limb of tree.limbs) {
+    const { dead, broken, parent, diameter, tip } = limb
+    if (!dead && !broken && parent === null && diameter !== null && atLeast(tip ?? 0, top)) high.push(limb)
+  }
+  return high
 }
 
 /**
@@ -147,11 +145,11 @@ function carries({ diameter, origin }: Limb, { limbs }: Tree): boolean {
 
 /** Two listed limbs that are each other's stem make up the whole union: there is no further trunk. */
 function unionMembers(high: readonly Limb[]): Limb[] {
-  const stems = high.filter((limb) => limb.stem !== null)
-  return stems.length < 2 ? [] : stems.filter((limb) => hasItsStem(limb, stems))
+  return high.length < 2 ? [] : high.filter((limb) => hasItsStem(limb, high))
 }
 
 function hasItsStem(limb: Limb, stems: readonly Limb[]): boolean {
+  if (limb.stem === null) return false
   for (const other of stems) if (other !== limb && areEachOthersStem(limb, other)) return true
   return false
 }
@@ -163,8 +161,9 @@ function alike(a: number, b: number): boolean {
 
 function areEachOthersStem(a: Limb, b: Limb): boolean {
   if (a.diameter === null || b.diameter === null || a.stem === null || b.stem === null) return false
+  if (!alike(a.stem, b.diameter) || !alike(b.stem, a.diameter)) return false
   const apart = Math.abs((a.origin ?? 0) - (b.origin ?? 0)) * 1000
-  return atMost(apart, Math.max(a.stem, b.stem)) && alike(a.stem, b.diameter) && alike(b.stem, a.diameter)
+  return atMost(apart, Math.max(a.stem, b.stem))
 }
 
 /** Merit of each stem among the others, 0 to 10; a lean that was not measured counts as halfway. */

@@ -30,7 +30,11 @@ export function rootsOf({ limbs }: Pick<PreparedTree, 'limbs'>): GrowingLimb[] {
  */
 export function setShares(tree: PreparedTree, factor = 1): void {
   const roots = rootsOf(tree)
-  const unplanned = tree.unplanned.map(({ diameter }) => ({ diameter: diameter ?? 0, stem: 0, origin: -Infinity }))
+  const unplanned = tree.unplanned.map(({ diameter }) => ({
+    diameter: diameter ?? 0,
+    stem: 0,
+    origin: -Infinity
+  }))
   const section = crownSection(unplanned.length === 0 ? roots : [...roots, ...unplanned])
   for (const root of roots) {
     root.share = observedShare(root) ?? Math.min(1, factor * foliageShare(root.diameter, section))

@@ -114,10 +114,7 @@ function decisionOf(
 }
 
 /** Share of what is left that is in the lower two-thirds of the crown. */
-function lowerAfter(
-  choice: VisitChoice,
-  { height, third }: VisitConditions
-): number {
+function lowerAfter(choice: VisitChoice, { height, third }: VisitConditions): number {
   const { assessed, crownBefore } = choice
   const { leaderShare, leaderFrom } = crownBefore
   let all = leaderShare

@@ -1,6 +1,6 @@
 import { lowAndHigh, standing, type Standing } from '../formulas/priority'
 import { foliagePart } from '../../shared/words/foliageParts'
-import { points, ratio as ratioText } from '../../shared/words/figures'
+import { Figure, points } from '../../shared/words/figures'
 import { showDiameter, showHeight } from '../../shared/words/lengths'
 import { percent } from '../../shared/words/percent'
 import { namedLimbs } from '../../shared/words/lists'
@@ -13,11 +13,16 @@ import { priorityText } from './priorityWords'
 import { removalReason } from './removalReason'
 import { isGrown, type VisitConditions } from './visitConditions'
 
-const places: Record<Standing, string> = {
-  codominant: 'Codominant',
-  competing: 'Competes with the leader',
-  gaining: 'Gaining on the leader',
-  subordinate: 'Subordinate'
+const places: Record<Standing, Figure> = {
+  codominant: found('Codominant'),
+  competing: found('Competes with the leader'),
+  gaining: found('Gaining on the leader'),
+  subordinate: found('Subordinate')
+}
+
+/** Where a limb stands with its ratio, as `ratio` has it. */
+function found(place: string): Figure {
+  return new Figure(2, 2, false, ' of the stem', `${place}: `)
 }
 
 /**
@@ -28,20 +33,22 @@ function findings(assessed: AssessedLimb, conditions: VisitConditions): string[]
   const { limb, aspectRatio: ratio } = assessed
   const { surveyed } = limb
   const { system, height, clearance, rules } = conditions
-  const found = [places[standing(ratio, surveyed.bark, rules)], ': ', ratioText(ratio), ' of the stem']
-  if (surveyed.bark !== 'none') found.push(', ', surveyed.bark, ' bark inclusion')
+  const pieces = [places[standing(ratio, surveyed.bark, rules)].of(ratio)]
+  if (surveyed.bark !== 'none') pieces.push(barks[surveyed.bark])
   if (lowAndHigh(limb, conditions) > 0) {
-    found.push(', starts at ', showHeight(limb.origin, system), ' and reaches ')
-    found.push(showHeight(limb.tip, system), ' of ', showHeight(height, system))
+    pieces.push(', starts at ', showHeight(limb.origin, system), ' and reaches ')
+    pieces.push(showHeight(limb.tip, system), ' of ', showHeight(height, system))
   }
   if (inClearance(limb, conditions)) {
-    found.push(', hangs to ', showHeight(limb.lowest, system), ', below ')
-    found.push(showHeight(clearance ?? 0, system, 'at least'))
+    pieces.push(', hangs to ', showHeight(limb.lowest, system), ', below ')
+    pieces.push(showHeight(clearance ?? 0, system, 'at least'))
   }
-  if (surveyed.broken) found.push(', broken')
-  if (surveyed.rubbing) found.push(', rubbing')
-  return found
+  if (surveyed.broken) pieces.push(', broken')
+  if (surveyed.rubbing) pieces.push(', rubbing')
+  return pieces
 }
+
+const barks = { partial: ', partial bark inclusion', full: ', full bark inclusion' }
 
 /** Why this cut, in the trade's words with the numbers behind it. */
 export function reasonForCut(
@@ -51,45 +58,64 @@ export function reasonForCut(
   conditions: VisitConditions
 ): string {
   const pieces = findings(assessed, conditions)
-  const { system, rules } = conditions
-  if (obligation === 'broken') return brokenReason(pieces, cut)
-  const priority = priorityText(assessed.priority, rules)
-  const ofTree = percent(cut.dose)
-  if (cut.kind === 'raise') {
-    pieces.push('. Raised to ', showHeight(cut.cutHeight ?? 0, system, 'at least'))
-    pieces.push(': its hanging side branches, ', foliagePart(cut.share), ' of its foliage, ', ofTree)
-    pieces.push(' of the tree’s.')
-    return pieces.join('')
-  }
-  if (cut.kind === 'remove') {
-    const why = obligation ?? removalReason(assessed.limb, assessed.aspectRatio, conditions) ?? ''
-    const { goneBy } = assessed.limb
-    pieces.push('. Removed (', why)
-    if (why === 'temporary' && goneBy !== null) pieces.push(', goes by ', String(goneBy))
-    pieces.push('): takes ', ofTree)
-    pieces.push(' of the tree’s foliage')
-    if (assessed.priority >= 0.5) pieces.push(' and ends its priority, ', priority)
-    pieces.push('.')
-    return pieces.join('')
-  }
-  pieces.push('. Reduced by ', foliagePart(cut.share), ' of its foliage')
-  if (cut.count > 1)
-    pieces.push(' in ', String(cut.count), ' cuts of at most ', showDiameter(rules.smallCuts, system))
-  if (cut.lateral !== null) pieces.push(', back to limb ', cut.lateral.surveyed.id)
-  pieces.push(', ', ofTree, ' of the tree’s')
-  if (obligation === 'clearance' && assessed.limb.permanence !== 'permanent')
-    pieces.push(', the first step of its removal')
-  pieces.push(': priority ', priority, ' now, ', points(cut.nextPriority), ' expected at the next visit.')
+  if (obligation === 'broken') pieces.push(brokenReason(cut))
+  else if (cut.kind === 'raise') addRaising(pieces, cut, conditions)
+  else if (cut.kind === 'remove') addRemoval(pieces, assessed, cut, obligation, conditions)
+  else addReduction(pieces, assessed, cut, obligation, conditions)
   return pieces.join('')
 }
 
-function brokenReason(pieces: string[], cut: PossibleCut): string {
+function addRaising(pieces: string[], cut: PossibleCut, { system }: VisitConditions): void {
+  pieces.push('. Raised to ', showHeight(cut.cutHeight ?? 0, system, 'at least'))
+  pieces.push(': its hanging side branches, ', foliagePart(cut.share), ' of its foliage, ')
+  pieces.push(percent(cut.dose), ' of the tree’s.')
+}
+
+function addRemoval(
+  pieces: string[],
+  { limb, aspectRatio, priority }: AssessedLimb,
+  { dose }: PossibleCut,
+  obligation: Obligation | null,
+  conditions: VisitConditions
+): void {
+  const why = obligation ?? removalReason(limb, aspectRatio, conditions) ?? ''
+  pieces.push('. Removed (', why)
+  if (why === 'temporary' && limb.goneBy !== null) pieces.push(', goes by ', String(limb.goneBy))
+  pieces.push('): takes ', percent(dose))
+  if (priority < 0.5) pieces.push(' of the tree’s foliage.')
+  else
+    pieces.push(
+      ' of the tree’s foliage and ends its priority, ',
+      priorityText(priority, conditions.rules),
+      '.'
+    )
+}
+
+function addReduction(
+  pieces: string[],
+  { limb, priority }: AssessedLimb,
+  { share, count, lateral, dose, nextPriority }: PossibleCut,
+  obligation: Obligation | null,
+  { system, rules }: VisitConditions
+): void {
+  pieces.push('. Reduced by ', foliagePart(share), ' of its foliage')
+  if (count > 1) pieces.push(` in ${String(count)} cuts of at most ${showDiameter(rules.smallCuts, system)}`)
+  if (lateral !== null) pieces.push(', back to limb ', lateral.surveyed.id)
+  pieces.push(', ', percent(dose))
+  const isFirstStep = obligation === 'clearance' && limb.permanence !== 'permanent'
   pieces.push(
-    cut.kind === 'remove'
-      ? '. No sound lateral is listed on it: removed. What is beyond the break is lost already.'
-      : '. Cut back to the nearest live lateral or union below the break; what lies beyond is lost already.'
+    isFirstStep ? ' of the tree’s, the first step of its removal: priority ' : ' of the tree’s: priority ',
+    priorityText(priority, rules),
+    ' now, ',
+    points(nextPriority),
+    ' expected at the next visit.'
   )
-  return pieces.join('')
+}
+
+function brokenReason(cut: PossibleCut): string {
+  return cut.kind === 'remove'
+    ? '. No sound lateral is listed on it: removed. What is beyond the break is lost already.'
+    : '. Cut back to the nearest live lateral or union below the break; what lies beyond is lost already.'
 }
 
 /** A broken leader is cut back to what takes over. */

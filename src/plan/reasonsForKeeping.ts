@@ -1,5 +1,5 @@
 import { atLeast, atMost } from '../formulas/boundary'
-import { ratio as ratioText } from '../../shared/words/figures'
+import { Figure } from '../../shared/words/figures'
 import type { VisitChoice } from './chooseForVisit'
 import type { Hold } from './obligation'
 import type { AssessedLimb } from './assessLimb'
@@ -8,7 +8,9 @@ import type { Barrier } from './possibleCut'
 import { priorityText } from './priorityWords'
 import type { VisitConditions } from './visitConditions'
 
-const foliageTexts: string[] = []
+/** The ratio of a limb, as `ratio` has it, with the words behind it. */
+const ofStem = new Figure(2, 2, false, ' of the stem, priority ')
+const forFoliage = new Figure(2, 2, false, ' of the stem: kept for its foliage')
 
 /** A limb that needs work which no cut offers: hold, or decide removal on site; or one to be inspected first. */
 export function isHeld(assessed: AssessedLimb, conditions: VisitConditions): boolean {
@@ -34,9 +36,9 @@ export function reasonForKeeping(
   const { limb, aspectRatio: ratio, priority } = assessed
   const hold = pass.obliged.get(limb) ?? null
   if (hold === null && !limb.surveyed.decay && !atLeast(priority, conditions.rules.clearedBelow))
-    return (foliageTexts[Math.round(ratio * 100)] ??= `${ratioText(ratio)} of the stem: kept for its foliage`)
+    return forFoliage.of(ratio)
   const why = hold === null ? whyUncut(assessed, pass.left, conditions) : held[hold]
-  return `${ratioText(ratio)} of the stem, priority ${priorityText(priority, conditions.rules)}: ${why}`
+  return `${ofStem.of(ratio)}${priorityText(priority, conditions.rules)}: ${why}`
 }
 
 function whyUncut(assessed: AssessedLimb, left: number, conditions: VisitConditions): string {

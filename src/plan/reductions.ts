@@ -31,7 +31,14 @@ export function reductionsOf(prospect: Prospect, conditions: VisitConditions): O
 export function worthyReductions(assessed: AssessedLimb, conditions: VisitConditions): OfferedCuts {
   const isBare = assessed.limb.children.length === 0
   const judge = isBare ? assessed : null
-  const offered = offer({ prospect: assessed, assessed: judge, conditions, cuts: none, possible: 0, barrier: null })
+  const offered = offer({
+    prospect: assessed,
+    assessed: judge,
+    conditions,
+    cuts: none,
+    possible: 0,
+    barrier: null
+  })
   // Cuts back to limbs on it stand before the table's, whatever they take.
   return isBare ? offered : { ...offered, cuts: worthyCuts(assessed, offered.cuts, conditions) }
 }
@@ -195,7 +202,8 @@ function addReduction(offered: Offer, reduction: Reduction): Barrier | null {
   const nextRatio = aspectRatio(limb.diameter + gain, limb.stem + years * conditions.stemGrowth)
   const nextPriority = priorityOf(limb, nextRatio, tipAfter, conditions)
   const dose = shareDose(share, limb.share) * kept
-  if (assessed !== null && !isWorthMaking(assessed, diameter, beyond, dose, nextPriority, offered)) return null
+  if (assessed !== null && !isWorthMaking(assessed, diameter, beyond, dose, nextPriority, offered))
+    return null
   const cut: PossibleCut = {
     kind: 'reduce',
     share,
