@@ -1,6 +1,7 @@
 import type { RealInventory } from '../expected'
 import * as fieldBooks from './fieldBooks'
 import * as moreFieldBooks from './moreFieldBooks'
+import * as walkedSites from './walkedSites'
 import {
   formQuestions,
   misspelledHeaders,
@@ -321,5 +322,6 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   limbThickerThanTrunk,
   limbDeadSnakeCase,
   ...fieldBooks,
-  ...moreFieldBooks
+  ...moreFieldBooks,
+  ...walkedSites
 }
