@@ -695,7 +695,8 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'logo-unusable': null,
   'logo-several': null,
   'photo-unusable': {
-    message: 'Of {count} photographs each {why} ({texts}); the pages of their trees in the report have none.',
+    message:
+      'Of {count} photographs each {why} ({texts}; {cells}); the pages of their trees in the report have none.',
     remedy:
       'Put PNG or JPEG of at most 15 MB and 10,000 pixels on a side into a row of each tree, or beside the inventory under the names that the inventory gives them.',
     by: ['why']

@@ -10,8 +10,19 @@ const parts: Readonly<Record<number, string>> = {
   7: 'seven-eighths'
 }
 
+const signs: Readonly<Record<number, string>> = { 1: '⅛', 2: '¼', 3: '⅜', 4: '½', 5: '⅝', 6: '¾', 7: '⅞' }
+
+function inEighths(share: number, of: Readonly<Record<number, string>>): string {
+  const eighths = Math.round(share * 8)
+  return (Math.abs(share * 8 - eighths) < 1e-9 ? of[eighths] : undefined) ?? percent(share)
+}
+
 /** A share of a limb's foliage as the trade says it: 0.25 gives "a quarter", what is no whole eighth "31 %". */
 export function foliagePart(share: number): string {
-  const eighths = Math.round(share * 8)
-  return (Math.abs(share * 8 - eighths) < 1e-9 ? parts[eighths] : undefined) ?? percent(share)
+  return inEighths(share, parts)
+}
+
+/** The same where there is room for a sign only: "¼". */
+export function foliageSign(share: number): string {
+  return inEighths(share, signs)
 }

@@ -3,7 +3,7 @@ import { groupProblems } from '../../shared/groupProblems'
 import { fromBase64 } from '../../shared/pictures/base64'
 import { faultWords, pictureOf, type StoredPicture } from '../../shared/pictures/storedPicture'
 import { problem, type Problem } from '../../shared/problems'
-import type { CellBlock } from '../../shared/cells'
+import { cellAddress, type CellBlock } from '../../shared/cells'
 import { readDetails } from '../details/readDetails'
 import { namedPhotographs, treeInRows } from '../inventory/photographs'
 import type { SheetCells } from '../inventory/survey/sheetCells'
@@ -123,19 +123,27 @@ async function photographsOf(
     )
   )
   const treeOf = treeInRows(inventory)
-  const shapes = new Map<string, Placed>()
+  const shapes = new Map<string, Placed & { readonly row: number }>()
   placed.forEach((each, at) => {
     const tree = treeOf(each.sheet, rows[2 * at] ?? 0, rows[2 * at + 1] ?? 0)
-    if (tree !== null && trees.has(tree) && !shapes.has(tree)) shapes.set(tree, each)
+    if (tree !== null && trees.has(tree) && !shapes.has(tree))
+      shapes.set(tree, { ...each, row: rows[2 * at] ?? 0 })
   })
   const images = await imagesOf(
     context,
     [...shapes.values()].map(({ shape }) => shape)
   )
-  for (const [at, [tree, { sheet }]] of [...shapes].entries()) {
+  for (const [at, [tree, { sheet, row }]] of [...shapes].entries()) {
     const image = images[at] ?? faultWords.damaged
     if (typeof image !== 'string') photographs.set(tree, image)
-    else problems.push(problem('photo-unusable', '', { text: `on the sheet ${sheet}`, tree, why: image }))
+    else
+      problems.push(
+        problem('photo-unusable', cellAddress(row, 0, sheet), {
+          text: `on the sheet ${sheet}`,
+          tree,
+          why: image
+        })
+      )
   }
   const [named] = namedPhotographs(inventory, sheets, trees).filter(({ tree }) => !shapes.has(tree))
   if (named !== undefined) problems.push(problem('photo-files', named.cell, { text: named.file }))

@@ -1,4 +1,5 @@
 import { dirname } from 'node:path'
+import { cellAddress } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
 import { groupProblems } from '../../shared/groupProblems'
 import { mostBytes, type StoredPicture } from '../../shared/pictures/storedPicture'
@@ -47,7 +48,11 @@ export async function findPhotographs(
       })
     else
       problems.push(
-        problem('photo-unusable', '', { text: `on the sheet ${found.sheet}`, tree, why: unpacked })
+        problem('photo-unusable', cellAddress(row, found.area.column, found.sheet), {
+          text: `on the sheet ${found.sheet}`,
+          tree,
+          why: unpacked
+        })
       )
   }
   for (const { tree, file, cell } of path === null ? [] : namedPhotographs(inventory, sheets, wanted)) {

@@ -131,6 +131,6 @@ describe.each(cases)('the work order for %s', (name, offer) => {
     expect(new Set(left.match(/T\d+/g) ?? [])).toEqual(
       new Set(due.filter((each) => !offered.includes(each)).map(({ tree }) => tree.id))
     )
-    expect(text).toMatch(/Client: Quarry trust \(invented\) +Site: Mill road \(invented\)/)
+    expect(text).toMatch(/Client: Quarry trust \(invented\)[ ·]+Site: Mill road \(invented\)/)
   })
 })

@@ -111,7 +111,7 @@ describe.each(plans)('%s', (_name, plan) => {
       cuts.slice(0, named).forEach((text, at) => {
         expect([tree, text, text.startsWith('! ')]).toEqual([tree, text, at < musts])
       })
-      const more = /\+(\d+) more/.exec(cuts.join(' '))?.[1] ?? '0'
+      const more = /\+(\d+)/.exec(cuts.join(' '))?.[1] ?? '0'
       expect([tree, Number(more)]).toEqual([tree, Math.max(0, own.length - 3)])
     }
   })
@@ -361,7 +361,7 @@ test('says whose it is, and which windows are closed', () => {
   const text = runningText(
     roundOf(plan, { details: { ...noDetails, client: 'Quarry trust (invented)', site: 'Mill road' } })
   )
-  expect(text).toMatch(/Client: Quarry trust \(invented\) +Site: Mill road .*Date: 2026-03-02/)
+  expect(text).toMatch(/Client: Quarry trust \(invented\)[ ·]+Site: Mill road .*Date: 2026-03-02/)
   expect(text).toContain('An invented window is closed.')
 })
 

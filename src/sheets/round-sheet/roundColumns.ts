@@ -56,6 +56,13 @@ function standing(
   return isShort && !brief ? ({ where }) => where : ({ spot }) => spot
 }
 
+/** Room for the minutes of all trees, which stand in bold below the last day. */
+function minutesRoom(lines: readonly WrittenLine[], size: number): readonly [number, number] {
+  const all = lines.reduce((sum, { hours }) => sum + minutesOf(hours), 0)
+  const width = Math.max(4.6, widthOf(all.toFixed(1), size, { bold: true }) + 0.6)
+  return [width, width]
+}
+
 function columnsFor(
   lines: readonly WrittenLine[],
   system: UnitSystem,
@@ -65,7 +72,7 @@ function columnsFor(
     { header: '', room: [3, 3], format: centered, of: () => '☐' },
     { header: 'Tree', room: [5, 18], format: named, of: ({ tree }) => tree.tree.id },
     { header: 'Where', room: [5, whereRoom], format: wrapped, of: standing(lines, size, brief) },
-    { header: 'Species', room: [8, 14], format: wrapped, of: ({ species }) => species },
+    { header: 'Species', room: [8, 16], format: wrapped, of: ({ species }) => species },
     {
       header: `Trunk (${systems[system].diameter})`,
       room: [4.6, 4.6],
@@ -86,13 +93,13 @@ function columnsFor(
     })),
     {
       header: 'From',
-      room: [5.6, 5.6],
+      room: [6.2, 6.2],
       format: { wrap: true, align: 'center' },
       of: ({ reach }) => reachWords[reach]
     },
     {
       header: 'Crew min',
-      room: [4.6, 4.6],
+      room: minutesRoom(lines, size),
       format: cellFormats.tenth,
       of: ({ hours }) => minutesOf(hours)
     }

@@ -47,9 +47,9 @@ function inFull(kept: string): string {
 
 const howToRead = (leader: string, units: string): readonly string[] => [
   'Before each tree: look for wires, nests and people below, and keep clear of where the limb comes down; helmet and eye protection on, two or more on site.',
-  `${mustMark} must be made; the others if time allows. Nothing else is cut. ${leader} Where a limb is not as described: stop at that limb and ask the arborist. “+2 more (1 !)”: two more cuts, one of which must be made, stand on the work order.`,
+  `${mustMark} must be made; the others if time allows. Nothing else is cut. ${leader} Where a limb is not as described: stop at that limb and ask the arborist. “+2 (1 !)”: two more cuts, one of which must be made, stand on the work order.`,
   `Side and height are where the cut is made${units}, “out” is along the limb from its union; of a limb to raise it is where the limb starts.`,
-  'Back a quarter to ≥…: shorten until that part of the limb’s foliage is off, to a live side branch at least that thick; all its other ends stay shorter than that branch. No such branch: leave the limb. Never strip it from the inside.',
+  'Back ¼ to ≥…: shorten until that part of the limb’s foliage is off, to a live side branch at least that thick; all its other ends stay shorter than that branch. No such branch: leave the limb. Never strip it from the inside.',
   'Remove: just outside the branch collar, no stub. Raise: take the hanging side branches off up to that height. 3 cuts: undercut, cut further out, then the final cut; so for any limb that one hand cannot hold.'
 ]
 

@@ -48,16 +48,18 @@ interface InSize {
 }
 
 /**
- * The largest size in which the pages are enough; in the smallest one locations are cut short before there are more. A size
- * is only tried where its letters could go on the pages at all.
+ * The largest size in which the pages are enough; before there is a smaller one, locations are cut short to what the name of
+ * their place leaves of them. A size is only tried where its letters could go on the pages at all.
  */
 function largest(inSize: (setting: RoundSetting) => InSize, most: number): SheetDescription {
   const small = inSize({ size: smallest, brief: false })
   if (small.pages > most) return inSize({ size: smallest, brief: true }).sheet
   for (const size of sizes) {
     if (((small.pages - 1) * size) / smallest > most) continue
-    const { sheet, pages } = inSize({ size, brief: false })
-    if (pages <= most) return sheet
+    for (const brief of [false, true]) {
+      const { sheet, pages } = inSize({ size, brief })
+      if (pages <= most) return sheet
+    }
   }
   return small.sheet
 }

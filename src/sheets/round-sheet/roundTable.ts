@@ -36,7 +36,7 @@ const toWriteOn = { underline: palette.ink } as const
 
 /** Points of a row with so many lines; closer than in a table for the desk, so that a street goes on a page. */
 function tight(lines: number, size: number): number {
-  return Math.ceil(2 * (lines * size * 1.22 + 0.5)) / 2
+  return Math.ceil(2 * (lines * size * 1.22 + 0.25)) / 2
 }
 
 /** A round is a list of days; at each place of a day the lines stand below its name. */

@@ -1,6 +1,6 @@
 import { compassPoint } from '../../../shared/compass'
 import type { UnitSystem } from '../../../shared/units'
-import { foliagePart } from '../../../shared/words/foliageParts'
+import { foliageSign } from '../../../shared/words/foliageParts'
 import { markDiameter, markHeight } from '../../../shared/words/lengths'
 import { heightOfCut } from '../../plan/cutWords'
 import { judgedOf, notJudgedLimbs } from '../../plan/judged'
@@ -29,7 +29,7 @@ function whereIs(cut: Cut, system: UnitSystem): string {
 
 function reduceWords({ obligation, share, count, lateralMin }: Cut, system: UnitSystem): string {
   if (obligation === 'broken') return 'broken, back to sound wood'
-  const part = `${count > 1 ? `ends, ${String(count)} small cuts,` : 'back'} ${foliagePart(share)}`
+  const part = `${count > 1 ? `ends, ${String(count)} small cuts,` : 'back'} ${foliageSign(share)}`
   return lateralMin === null ? part : `${part} to ≥${markDiameter(lateralMin, system, 'at least')}`
 }
 
@@ -41,7 +41,7 @@ function toDo(cut: Cut, system: UnitSystem): string {
   return obligation === 'broken' || obligation === 'rubbing' ? `${obligation}, remove` : 'remove'
 }
 
-/** A cut in a few words: "! C SE 9 ft: back a quarter to ≥0.4 in". */
+/** A cut in a few words: "! C SE 9': back ¼ to ≥0.4". */
 function cutInWords(cut: Cut, system: UnitSystem): string {
   const must = cut.must ? `${mustMark} ` : ''
   const where = whereIs(cut, system)
@@ -49,11 +49,11 @@ function cutInWords(cut: Cut, system: UnitSystem): string {
   return `${must}${cut.limb.id}${where === '' ? '' : ` ${where}`}: ${toDo(cut, system)}${three}`
 }
 
-/** The cuts that a line has no room for: "+2 more (1 !)", of which one must be made. */
+/** The cuts that a line has no room for: "+2 (1 !)", of which one must be made. */
 function moreCuts(rest: readonly Cut[]): string[] {
   if (rest.length === 0) return []
   const musts = rest.filter(({ must }) => must).length
-  return [`+${String(rest.length)} more${musts === 0 ? '' : ` (${String(musts)} ${mustMark})`}`]
+  return [`+${String(rest.length)}${musts === 0 ? '' : ` (${String(musts)} ${mustMark})`}`]
 }
 
 /** What else is to be known of a tree, each as a few words; nothing that the line has no room for is left out silently. */
