@@ -72,7 +72,7 @@ const growth = {
 const includedBark = {
   none: listed(
     'none, no, n, absent, 0, false, -, –, —, ☐, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente',
-    'not included, nicht eingewachsen, non incluse, pas incluse, no incluida'
+    'not included, nicht eingewachsen, non incluse, pas incluse, no incluida, normal, normale, sound, ok, open, gesund, saine'
   ),
   partial: listed(
     'partial, part, partly, teilw, some, p, slight, slightly, minor, moderate, teilweise, teils, leicht, gering, schwach',
@@ -80,7 +80,7 @@ const includedBark = {
     'ligera, ligero, moderada'
   ),
   full: listed(
-    'full, yes, y, complete, included, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
+    'full, yes, y, complete, included, incl, included bark, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
     'eingewachsen, vorhanden, oui, o, complète, incluse, présente, sí, s, total, incluida, completa',
     'severe, strong, heavy, marked, extensive, stark, deutlich, ausgeprägt, forte, marquée, importante, fuerte',
     'marcada, severa'
@@ -96,7 +96,9 @@ const role = {
   limb: listed(
     'limb, branch, lateral, scaffold, stem, codominant, codom, competing, ast, äste, aeste, leitast',
     'starkast, seitenast, stämmling, staemmling, branche, charpentière, tige',
-    'rama, rama principal, codominante'
+    'rama, rama principal, codominante',
+    'latérale, latéral, side branch, seitlich, concurrente, konkurrierend, subordinate, subordinated',
+    'suppressed, dominated, dominée, dominé, unterdrückt, dominada, dominado, subordinada, subordonnée'
   ),
   permanent: listed('permanent, perm, dauerast, permanente, définitive, definitiva'),
   temporary: listed(

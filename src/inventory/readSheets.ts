@@ -170,7 +170,8 @@ function whyUnusable({ tables, parts, matches }: Survey): Problem | null {
   if (
     known.length < 2 ||
     (!known.some((field) => ['tree', 'diameter', 'trunk'].includes(field)) &&
-      !(known.includes('species') && known.includes('height')))
+      !(known.includes('species') && known.includes('height')) &&
+      known.filter((field) => ['stem', 'origin', 'tip'].includes(field)).length < 2)
   )
     return problem('no-headers', corner)
   if (tables.every(({ rows }) => rows.length === 0) && parts.every(({ rows }) => rows.length === 0))

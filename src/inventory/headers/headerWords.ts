@@ -27,6 +27,10 @@ function isCount(meanings: readonly Meaning[], following: readonly string[]): bo
 
 /** Two letters as thumbs type them; they may stand for much else, so that their columns are asked about. */
 const shorthand: ReadonlyMap<string, readonly Notion[]> = new Map<string, readonly Notion[]>([
+  ['att', ['union']],
+  ['vig', ['vigor']],
+  ['vit', ['vigor']],
+  ['inv', ['tag']],
   ['tr', ['tree']],
   ['st', ['stem']],
   ['cb', ['crown', 'base']],
@@ -36,7 +40,7 @@ const shorthand: ReadonlyMap<string, readonly Notion[]> = new Map<string, readon
   ['lt', ['limb', 'tip']]
 ])
 
-/** What two letters stand for; those of two words only where nothing but a limb or a number stands beside them. */
+/** What two or three letters stand for; those of two words only where nothing but a limb or a number stands beside them. */
 function shortFor(text: string, tokens: readonly string[]): HeaderWord[] | null {
   const notions = shorthand.get(text)
   if (notions === undefined) return null

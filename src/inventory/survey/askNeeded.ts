@@ -3,6 +3,7 @@ import { columnOf, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import { listedChoices } from '../../../shared/words/lists'
 import { columnValues } from '../headers/columnValues'
+import { readHeaderText } from '../headers/headerText'
 import type { AskedField, ColumnMatch } from '../inventory'
 import { coupleOf } from './coupleOf'
 import { bareCrowns, mayBeCrownBase } from './crownBaseByUse'
@@ -40,8 +41,17 @@ function addressOf({ table: { sheet, header } }: MatchedTable, { column }: Colum
   return cellIn(sheet, header.names, column)
 }
 
-function missing({ table, matches }: MatchedTable): NeededField[] {
-  if (kindOfTable(table) === 'trees') return []
+/** Whether any column, by its meaning or by its words, is about limbs; a list of trees alone lacks nothing of theirs. */
+function speaksOfLimbs({ matches }: MatchedTable): boolean {
+  return matches.some(
+    ({ field, header }) =>
+      (field !== null && columnOf(field).of === 'limb') || readHeaderText(header).notions.has('limb')
+  )
+}
+
+function missing(each: MatchedTable): NeededField[] {
+  const { table, matches } = each
+  if (kindOfTable(table) === 'trees' || !speaksOfLimbs(each)) return []
   const has = (field: Field): boolean => matches.some((match) => match.field === field)
   const needed = (['diameter', 'stem', 'origin', 'tip'] as const).filter((field) => !has(field))
   return needed.filter((field) => field !== 'stem' || !has('stemBelow'))

@@ -26,8 +26,9 @@ interface Use {
 function possibleIds(sheet: SheetCells, columns: readonly TableColumn[], rows: readonly number[]): Use[] {
   return columns.flatMap(({ column, name, meaning }, at): Use[] => {
     if (meaning.field !== null) return []
-    const { words } = readHeaderText(name)
-    if (words.some(mayBeForeign)) return []
+    const { words, unit } = readHeaderText(name)
+    // What is measured in a unit names nothing.
+    if (unit !== null || words.some(mayBeForeign)) return []
     const cells = rows.map((row) => sheet.rows[row]?.[column])
     const texts = cells.map((cell) => plain(cell))
     const filled = texts.filter((text) => text !== '').length

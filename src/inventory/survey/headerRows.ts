@@ -120,7 +120,8 @@ function lowerNames(sheet: SheetCells, names: number): readonly Cell[] | null {
     (column) => typeof lower[column] === 'string' && !/^[\d.,]+$/.test(lower[column])
   )
   const beside = filled.some((column) => isBlank(upper[column]) && column > 0)
-  if (filled.length < 2 || filled.length >= named || !words || !beside || unitsIn(lower) !== null) return null
+  const few = filled.length < named || isUnderTitles(upper, lower)
+  if (filled.length < 2 || !few || !words || !beside || unitsIn(lower) !== null) return null
   // Every name below has a name above it, its own or one that reaches over it from the left.
   let over = ''
   const joined: Cell[] = []
@@ -131,6 +132,26 @@ function lowerNames(sheet: SheetCells, names: number): readonly Cell[] | null {
     joined.push(isBlank(under) ? (own ?? null) : `${over} ${String(under).trim()}`.trim())
   }
   return joined
+}
+
+/**
+ * Whether the names below are those of groups alone, as in a printed form: each stands under a title that reaches over several
+ * of them, and names of the upper row have nothing below them.
+ */
+function isUnderTitles(upper: readonly Cell[], lower: readonly Cell[]): boolean {
+  let under = 0
+  let alone = 0
+  const counts: number[] = []
+  for (let column = 0; column < Math.max(upper.length, lower.length); column++) {
+    const isName = !isBlank(lower[column])
+    if (!isBlank(upper[column])) {
+      if (under > 0) counts.push(under)
+      under = isName ? 1 : 0
+      if (!isName) alone++
+    } else if (isName) under++
+  }
+  if (under > 0) counts.push(under)
+  return alone >= 2 && counts.length > 0 && counts.every((count) => count >= 2) && mayNameColumns(lower)
 }
 
 /** Whether a lone title stands over the columns of limbs, right of those of the tree: "Limb 1", "Limbs". */

@@ -68,11 +68,15 @@ export function identifier(problems: Problem[]): Identifier {
           ? fromColumn(known, first.part, first.ids)
           : fromLimbs(first.part)
     const divided = own === null && areOfTrees(first.part)
-    const constant = own === null && !divided ? fromForm(form, first.part, sheetStandsForTree) : null
+    const constant =
+      own === null && !divided
+        ? fromForm(form, first.part, sheetStandsForTree && first.part.of !== 'trees')
+        : null
     if (divided) sayOnce(problem('ids-from-lines', addressIn(first.part.block, 0, 0)))
     else if (own === null && constant === null)
       sayOnce(problem('id-from-row', addressIn(first.part.block, 0, 0)))
-    const identities = own ?? first.part.rows.map((row) => constant ?? ofRow(first.part, row))
+    const identities =
+      own ?? first.part.rows.map((row) => constant ?? ofRow(first.part, row, sheetStandsForTree))
     addForm(form, place, identities)
     for (const { part } of tables) addRows(rows, refused, part, identities, part === first.part)
   }
@@ -122,12 +126,13 @@ export function identifier(problems: Problem[]): Identifier {
     return identity(block.sheet)
   }
 
-  /** Where nothing names the trees, each row is one. */
-  function ofRow(part: Part, row: number): Identity {
+  /** Where nothing names the trees, each row is one; of several sheets, by the name of its sheet too. */
+  function ofRow(part: Part, row: number, ofSheets: boolean): Identity {
     const { block } = part
     const section = areOfTrees(part) ? sectionAt(part, row) : ''
     if (section !== '') return identity(treeInLine(section))
-    return identity(`row ${block.top + row + 1}`)
+    const name = `row ${block.top + row + 1}`
+    return identity(ofSheets ? `${block.sheet} ${name}` : name)
   }
 
   /** The form belongs to the only tree of its table; of several trees it tells the place alone. */

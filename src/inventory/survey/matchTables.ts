@@ -1,4 +1,5 @@
-import { quoted } from '../../../shared/cells'
+import { isBlank, quoted } from '../../../shared/cells'
+import { readChoice } from '../../../shared/choices'
 import { columnOf, fieldFromWords, readHeader, type Field } from '../../../shared/columns'
 import { problem, type Problem } from '../../../shared/problems'
 import type { UnitSystem } from '../../../shared/units'
@@ -84,12 +85,32 @@ function columnsOf(table: SheetTable, answerFor: AnswerFor): ColumnMatch[] {
   return columns.map((column) => matchOf(table, column, taken, answerFor))
 }
 
+/**
+ * A choice that holds up its rows where a word is unknown, in a column that is only likely it: where none of its words is known,
+ * the column is another one.
+ */
+function isOtherChoice({ sheet, rows }: SheetTable, { column, meaning }: TableColumn): boolean {
+  const { field, confidence } = meaning
+  if (field === null || confidence !== 'likely') return false
+  const { kind, choice, unread } = columnOf(field).reads
+  if (kind !== 'choice' || choice === undefined || unread !== 'row') return false
+  const texts = rows.flatMap((row) => {
+    const cell = sheet.rows[row]?.[column]
+    return typeof cell === 'string' && !isBlank(cell) ? [cell] : []
+  })
+  return texts.length > 0 && texts.every((text) => readChoice(choice, text) === null)
+}
+
 function matchOf(
-  { sheet, header: { names } }: SheetTable,
-  { column, name, group, meaning }: TableColumn,
+  table: SheetTable,
+  { column, name, group, meaning: meant }: TableColumn,
   taken: ReadonlySet<Field | null>,
   answerFor: AnswerFor
 ): ColumnMatch {
+  const { sheet } = table
+  const { names } = table.header
+  const isOther = isOtherChoice(table, { column, name, group, title: '', meaning: meant })
+  const meaning = isOther ? { ...meant, field: null, runnerUp: meant.field } : meant
   const letters = lettersOf(sheet, names, column)
   const header = group === '' || name === '' ? group + name : `${group} ${name}`
   const answer = answerFor(sheet.name, ownLetters(sheet, letters), name, header)
@@ -97,7 +118,7 @@ function matchOf(
   const answered = chosen !== undefined
   // Surely nothing: its cells cannot be what its header says.
   const isNothing = meaning.unused !== null || (meaning.field === null && meaning.confidence === 'sure')
-  const mayBePlain = meaning.field === null && !answered && !isNothing && group === ''
+  const mayBePlain = meaning.field === null && !answered && !isNothing && !isOther && group === ''
   const plain = mayBePlain ? plainField(name) : null
   const read = plain === null || taken.has(plain) ? meaning.field : plain
   const unit = answer?.unit ?? meaning.unit

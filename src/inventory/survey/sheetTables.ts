@@ -15,6 +15,7 @@ import { countFilled, type SheetCells } from './sheetCells'
 import { withSpeciesParts } from './speciesParts'
 import { totalsWithoutWord } from './sums'
 import { treesAlone } from './treesAlone'
+import { numbersOfTrees, treesByNumber } from './treesByNumber'
 import { namesZone, zoneLine } from './zoneNames'
 
 /** A table found on a sheet: its header rows and the rows below them, each with its kind. */
@@ -289,7 +290,8 @@ function tableBelow(
   const shifted = shiftedRows(sheet, header, data)
   const labeled = labeledValues(sheet, head, header.first)
   const used = limbColumnsByUse(sheet, header, data, labeled.length > 0)
-  const ids = confirmedIds(sheet, columnsByUse(sheet, used, data), data)
+  const named = numbersOfTrees(sheet, treesByNumber(sheet, used, data), data)
+  const ids = confirmedIds(sheet, columnsByUse(sheet, named, data), data)
   return {
     sheet,
     header: treesAlone(

@@ -10,20 +10,19 @@ interface Letters {
   readonly of: ReadonlyMap<string, string>
 }
 
-function letters(shownBy: string, good: string, fair: string, poor: string): Letters {
-  return {
-    shownBy,
-    of: new Map([
-      [good, 'good'],
-      [fair, 'fair'],
-      [poor, 'poor']
-    ])
-  }
+function letters(shownBy: string, words: Readonly<Record<string, string>>): Letters {
+  return { shownBy, of: new Map(Object.entries(words)) }
+}
+
+function vigor(shownBy: string, good: string, fair: string, poor: string): Letters {
+  return letters(shownBy, { [good]: 'good', [fair]: 'fair', [poor]: 'poor' })
 }
 
 const scales: Partial<Record<ChoiceName, readonly Letters[]>> = {
   // bueno, regular, malo; gut, mittel, schlecht; bon, moyen, faible.
-  vigor: [letters('r', 'b', 'r', 'm'), letters('s', 'g', 'm', 's'), letters('f', 'b', 'm', 'f')]
+  vigor: [vigor('r', 'b', 'r', 'm'), vigor('s', 'g', 'm', 's'), vigor('f', 'b', 'm', 'f')],
+  // none, partial, full.
+  includedBark: [letters('f', { n: 'none', p: 'partial', f: 'full' })]
 }
 
 /** What the letters of a column of single letters stand for; null where they are no scale that only their company tells. */

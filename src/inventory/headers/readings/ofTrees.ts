@@ -19,7 +19,8 @@ export const ofTrees: Readings<TreeField> = {
     '?.56 name'
   ],
   species: [
-    '1 species +tree name naming kind id limb',
+    '1 species +tree name naming kind limb',
+    '.94 species id +tree name naming kind',
     '1 naming name|species +tree id',
     '.95 tree naming +kind name',
     '.9 tree kind +name',

@@ -10,7 +10,8 @@ export const english: Words = {
   crown: 'crown canopy crn head dripline drip.line',
   lateral: 'lateral side.branch subordinate.branch side.limb side.shoot sub.lateral',
   foliage: 'foliage leaf leaves leafing leafage lf live.foliage greenery',
-  union: 'union fork crotch junction collar attachment insertion joint attachment.point branch.collar',
+  union:
+    'union fork crotch junction collar attachment insertion joint attachment.point branch.collar attach attchmt',
   bark: 'bark',
   diameter: 'diameter dia diam d ø dm thickness thick diamtr dmtr diams',
   size: 'size caliber cross.section',
@@ -21,7 +22,7 @@ export const english: Words = {
   caliper: 'caliper calliper cal calip nursery.diameter',
   height: 'height ht hgt hght h tall hts how.high how.tall how.high.up how.far.up',
   elevation: 'elevation elev',
-  width: 'width spread wide breadth span',
+  width: 'width spread wide breadth crown.span canopy.span branch.span span.of.crown span.of.canopy',
   length: 'length lgth len long lng',
   crownBase: `
     hcb hlc htlc hblc clb lcb cbh lcr.base hbc hlb first.live.twig lowest.live.twig bottom.live.branch bottom.live.limb
@@ -179,10 +180,10 @@ export const english: Words = {
     setting surface`,
   count: 'count how.many quantity qty amount.of number.of',
   noise: `
-    of the a an for in is it its and or with just approx approximate ca about what how point field data pt
+    of the a an for in is it its and or with just directly immediately approx approximate ca about what how point field data pt
     info information reading ground level grade above.ground the.ground above.grade agl est estimated
     avg average mean current existing present actual new any all each presence this that which has have
-    was been are if observed.at y/n yes yes/no tree’s general life physiological another other unique
+    was been are if observed.at y/n yn yes yes/no tree’s general life physiological another other unique
     inventory description remaining when where structural visual.only approximately on.which mm.or given
     listed main specific own individual particular selected here per.tree nearest visible expected dev
     development developmental also only site.no

@@ -146,7 +146,7 @@ export const french: Words = {
   ground: 'sol revetement type.de.sol substrat couvert couverture',
   count: 'nombre nb nbre combien quantite',
   noise: `
-    dessus.du.sol au.dessus.du.sol par.rapport.au.sol presence phytosanitaire evolution quand ou le la
+    juste directement immediatement dessus.du.sol au.dessus.du.sol par.rapport.au.sol presence phytosanitaire evolution quand ou le la
     les l d un une des du de et avec par rapport pour en au aux a que qui quel quelle dans son sa ses
     leur est se moyen moyenne env environ approx approximatif actuel actuelle present presente point
     vers oui non par.rapport sanitaire physiologique general generale dont plus niveau vie

@@ -6,7 +6,7 @@ export const german: Words = {
   limb: `
     ast aste aeste asten aesten leitast starkast stammling staemmling stammlinge staemmlinge zweig
     gerustast geruestast grobast`,
-  stem: 'stiel achse achs',
+  stem: 'stiel achse achs stammling staemmling',
   leader: 'leittrieb terminaltrieb mitteltrieb gipfeltrieb leitachse stammverlangerung stammverlaengerung',
   trunk: 'schaft stamm stamme staemme stm hauptstamm stammes',
   parent: `
