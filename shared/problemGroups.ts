@@ -286,6 +286,12 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
       '{count} rows give a limb of their tree again, which an earlier row already gives: {cells}; the first row of each is planned.',
     remedy: 'Give each limb of a tree an id of its own.'
   },
+  'row-repeated': {
+    message:
+      '{count} rows of limbs say again what an earlier row of their tree says, cell for cell: {cells}; the first of each is planned.',
+    remedy:
+      'Delete the rows that repeat another; where two are two limbs, measure each and give it an id of its own.'
+  },
   'duplicate-tree': {
     message:
       '{count} cells of {columns} differ from an earlier row of the same tree ({trees}): {cells}; the first value is used.',

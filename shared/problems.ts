@@ -576,6 +576,12 @@ const catalog = {
     message: 'Limb {limb} of tree {tree} at {cell} was already given at {other}; the first row is planned.',
     remedy: 'Give each limb of a tree an id of its own.'
   },
+  'row-repeated': {
+    level: 'row',
+    message:
+      'The row of limb {limb} of tree {tree} at {cell} says again what the row at {other} says, cell for cell; the first one is planned.',
+    remedy: 'Delete one of the two rows; if they are two limbs, measure each and give it an id of its own.'
+  },
   'duplicate-tree': {
     level: 'doubt',
     message:

@@ -142,7 +142,12 @@ function whichRows(rows: readonly Unplanned[]): string {
 function problemLines(plan: Plan): string[] {
   const lines: string[] = []
   if (plan.unplanned.length > 0) lines.push('', notPlanned)
-  for (const { rows, reason } of leftOut(plan)) lines.push(...folded(`${whichRows(rows)}: ${reason}`, 2))
+  const all = leftOut(plan)
+  // What a check tells with its remedy, and with the rows that wait for it, is not told twice.
+  const checked = all.filter(({ remedy }) => remedy !== '').flatMap(({ rows }) => rows)
+  if (checked.length > 0) lines.push(...folded(`${whichRows(checked)}: the checks below say why.`, 2))
+  for (const { rows, reason, remedy } of all)
+    if (remedy === '') lines.push(...folded(`${whichRows(rows)}: ${reason}`, 2))
   const problems = plan.problems.filter(({ code }) => code !== 'closed-window')
   if (problems.length > 0) lines.push('', 'CHECKS')
   for (const { message, remedy, waits } of problems) {

@@ -1,3 +1,4 @@
+import type { Cell } from '../../shared/cells'
 import type { Field } from '../../shared/columns'
 import { cellReader, type CellReader } from './cellReader'
 import type { InventoryPart } from './inventory'
@@ -33,8 +34,18 @@ export function inventoryParts(parts: readonly OpenPart[]): InventoryPart[] {
   })
 }
 
+function openAt(parts: readonly OpenPart[], row: number): OpenPart | undefined {
+  return parts.find(({ part, first }) => row >= first && row < first + part.block.rows.length)
+}
+
+/** The cells of a row of the inventory, in its own part. */
+export function cellsAt(parts: readonly OpenPart[], row: number): readonly Cell[] {
+  const open = openAt(parts, row)
+  return open?.part.block.rows[row - open.first] ?? []
+}
+
 /** The address of a field in a row of the inventory; an empty text where its part has no such column. */
 export function addressAt(parts: readonly OpenPart[], row: number, field: Field): string {
-  const open = parts.find(({ part, first }) => row >= first && row < first + part.block.rows.length)
+  const open = openAt(parts, row)
   return open?.readers.get(field)?.address(row - open.first) ?? ''
 }

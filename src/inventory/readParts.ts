@@ -2,7 +2,7 @@ import { isBlank, type Cell } from '../../shared/cells'
 import { columns, type Field } from '../../shared/columns'
 import { problem, type Problem } from '../../shared/problems'
 import { leaveUnplanned, type OpenInventory } from './inventory'
-import { addressAt, type OpenPart } from './openParts'
+import { addressAt, cellsAt, type OpenPart } from './openParts'
 import { limbReader, readLimb, type LimbReader, type SaidOfColumns } from './readLimb'
 import {
   addTreeRow,
@@ -125,11 +125,17 @@ function addLimb({ inventory, parts }: Sorted, { tree, ids }: Entry, reader: Lim
     tree.limbs.push(limb)
     return
   }
-  const other = addressAt(parts, tree.limbs[before]?.row ?? 0, 'limb')
-  const facts = { limb: limb.id, tree: tree.id, other }
-  const duplicate = problem('duplicate-limb', addressAt(parts, limb.row, 'limb'), facts)
+  const first = tree.limbs[before]?.row ?? 0
+  const facts = { limb: limb.id, tree: tree.id, other: addressAt(parts, first, 'limb') }
+  const code = isRepeated(cellsAt(parts, first), cellsAt(parts, limb.row)) ? 'row-repeated' : 'duplicate-limb'
+  const duplicate = problem(code, addressAt(parts, limb.row, 'limb'), facts)
   inventory.problems.push(duplicate)
   leaveUnplanned(inventory, tree.id, limb.row, duplicate.message)
+}
+
+/** Whether a row says what an earlier one says; ids and what holds of the whole tree may stand on the first row alone. */
+function isRepeated(first: readonly Cell[], row: readonly Cell[]): boolean {
+  return row.every((cell, column) => isBlank(cell) || cell === first[column])
 }
 
 /** Rows that belong to no tree are not planned. */

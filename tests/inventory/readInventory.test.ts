@@ -222,3 +222,21 @@ describe('bad input', () => {
     }
   })
 })
+
+describe('a row that repeats an earlier one', () => {
+  const again = (change: (row: Cell[]) => Cell[]) => {
+    const row = limbRow('A', 50, 100, 3, 9)
+    const { problems } = readInventory(block(limbHeaders, row, change([...row])))
+    return problems.find(({ code }) => code === 'row-repeated' || code === 'duplicate-limb')
+  }
+
+  it('cell for cell is told to be a repetition', () => {
+    const found = again((row) => row)
+    expect(found?.code).toBe('row-repeated')
+    expect(found?.remedy).toMatch(/^Delete one of the two rows/)
+  })
+
+  it('with another measurement is a second limb of the same id', () => {
+    expect(again((row) => row.map((cell, at) => (at === 8 ? 77 : cell)))?.code).toBe('duplicate-limb')
+  })
+})

@@ -217,7 +217,7 @@ test('a row that stands twice is a limb entered twice, also where the survey has
     row
   )
   expect(limbsOf(survey)).toEqual(['T1 6 A 30 150 0.9 2.4'])
-  expect(readSheets([survey]).problems.map(({ code }) => code)).toContain('duplicate-limb')
+  expect(readSheets([survey]).problems.map(({ code }) => code)).toContain('row-repeated')
 })
 
 test('numbers of trees are ids, whatever word stands below them before the sums', () => {
