@@ -226,7 +226,7 @@ describe('bad input', () => {
 describe('a row that repeats an earlier one', () => {
   const again = (change: (row: Cell[]) => Cell[]) => {
     const row = limbRow('A', 50, 100, 3, 9)
-    const { problems } = readInventory(block(limbHeaders, row, change([...row])))
+    const { problems } = readInventory(block(limbHeaders, row, sound, change([...row])))
     return problems.find(({ code }) => code === 'row-repeated' || code === 'duplicate-limb')
   }
 
