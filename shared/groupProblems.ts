@@ -43,22 +43,31 @@ export function groupProblems(problems: readonly Problem[]): readonly Problem[] 
 type Parting = 'column' | 'what was taken' | 'fault' | 'code'
 
 function gathered(problems: readonly Problem[], parting: Parting): Problem[][] {
-  const causes = new Map<string, Problem[]>()
+  const causes: Problem[][] = []
+  const kinds = new Map<string, Map<string, Problem[]>>()
   for (const each of problems) {
+    let ofKind = kinds.get(each.code)
+    if (ofKind === undefined) kinds.set(each.code, (ofKind = new Map()))
     const cause = causeOf(each, parting)
-    const known = causes.get(cause)
-    if (known === undefined) causes.set(cause, [each])
-    else known.push(each)
+    const known = ofKind.get(cause)
+    if (known === undefined) {
+      const fresh = [each]
+      ofKind.set(cause, fresh)
+      causes.push(fresh)
+    } else known.push(each)
   }
-  return [...causes.values()]
+  return causes
 }
 
+/** What parts the problems of one code. */
 function causeOf(found: Problem, parting: Parting): string {
   const { code, level, facts, instead } = found
   const several: Several | null = severalOf[code]
-  if (parting === 'code') return code
-  if (several === null) return `${code} ${found.message}`
-  let cause = `${code} ${level} ${parting === 'column' ? columnOf(found, several) : ''}`
+  if (parting === 'code') return ''
+  if (several === null) return found.message
+  let cause = parting === 'column' ? columnOf(found, several) : ''
+  // Thousands of notes differ in their column at most: theirs is the cause as it stands.
+  if (level !== 'note') cause += `\n${level}`
   if (instead !== undefined && parting !== 'fault') cause += `\n${instead}`
   for (const fact of several.by ?? []) cause += `\n${String(facts[fact])}`
   return cause
@@ -81,12 +90,13 @@ function asOne(several: readonly Problem[]): Problem {
   if (words === null) return withOthers(several)
   const of = inOrder(several)
   const { code, level, facts, cell, place } = of[0] ?? only
+  const holes = new Map<string, string>()
   return {
     code,
     level,
     cell,
-    message: withInstead(filled(words.message, of), of),
-    remedy: filled(words.remedy, of),
+    message: withInstead(filled(words.message, of, holes), of),
+    remedy: filled(words.remedy, of, holes),
     facts,
     place,
     of
@@ -124,8 +134,13 @@ function inOrder(problems: readonly Problem[]): readonly Problem[] {
     .map(({ found }) => found)
 }
 
-function filled(sentence: string, of: readonly Problem[]): string {
-  return sentence.replace(/\{(\w+)\}/g, (_hole, name: string) => wordsFor(name, of))
+/** A sentence with its holes filled; what was found for one hole stands for the same in the other sentence too. */
+function filled(sentence: string, of: readonly Problem[], holes: Map<string, string>): string {
+  return sentence.replace(/\{(\w+)\}/g, (_hole, name: string) => {
+    const known = holes.get(name) ?? wordsFor(name, of)
+    holes.set(name, known)
+    return known
+  })
 }
 
 function wordsFor(name: string, of: readonly Problem[]): string {
