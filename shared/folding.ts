@@ -15,15 +15,6 @@ export function foldText(text: string, width: number): string[] {
   return text.split(newLines).flatMap((paragraph) => foldWords(paragraph.trim().replace(/\s+/g, ' '), width))
 }
 
-/** How many lines `foldText` makes; more than one space between words is counted for what it is. */
-export function countLines(text: string, width: number): number {
-  if (text.includes('\n') || text.includes('\r')) return foldText(text, width).length
-  let lines = 1
-  for (let start = 0; text.length - start > width; lines++)
-    start = nextStart(text, lineEnd(text, start, width))
-  return lines
-}
-
 /** Words with one space between them; a word longer than the line is broken where the line ends. */
 function foldWords(words: string, width: number): string[] {
   const lines: string[] = []

@@ -143,7 +143,9 @@ export class SheetDraft {
     this.format(top + 1, 0, body.length, this.widths.length, looks.body)
     this.columnLooks(columns, top, body.length)
     const wrapped = columns.flatMap((column, index) => (column.format?.wrap === true ? [index] : []))
-    const lines = wrapped.map((index) => new ColumnLines(this.widths[index] ?? 9))
+    const lines = wrapped.map(
+      (index) => new ColumnLines(this.widths[index] ?? 9, columns[index]?.format?.bold === true)
+    )
     for (const cells of body) {
       const row = this.rows.push(cells) - 1
       let most = 1

@@ -1,18 +1,11 @@
 import { keepCompiled } from '../../shared/keepCompiled'
 import { SheetDraft, type TableColumn } from './draft'
-import { pageBreaks, pageRoom, pointsBetween, type PageMarks } from './pageBreaks'
+import { columnPoints, pageBreaks, pageRoom, pointsBetween, type PageMarks } from './pageBreaks'
 import { looks } from './looks'
 import { palette } from '../../shared/palette'
 import type { Content, Format, PageSetup, SheetDescription } from './sheet'
-import { foldText } from '../../shared/folding'
-import { printedLines, printedPoints } from './printedLines'
+import { pointsPerWidth, printedFold, printedLines, printedPoints } from './printedLines'
 import { linesNeeded, pointsForLines } from './wrapping'
-
-/** Characters of body text that go on one character of column width at ten points; an estimate, fonts differ. */
-const charactersPerWidth = 1.28
-
-/** Points of a character of column width, 7 pixels at 96 to 72. */
-const pointsPerWidth = 5.25
 
 const plain: Format = {}
 const bold: Format = { bold: true }
@@ -31,15 +24,6 @@ function wrappedOf(columns: readonly TableColumn[]): number[] {
   for (let index = 0; index < columns.length; index++)
     if (columns[index]?.format?.wrap === true) wrapping.push(index)
   return wrapping
-}
-
-/** How much wider a text of capitals and figures comes out than one of small letters (measured in LibreOffice). */
-const wider = 0.35
-
-/** A text in lines of so many characters, fewer where capitals make it wide, as in long ids. */
-function foldWide(text: string, room: number): string[] {
-  const capitals = text.length > room ? (text.match(/\p{Lu}|\d|—/gu)?.length ?? 0) / text.length : 0
-  return foldText(text, capitals > 0.2 ? Math.floor(room * (1 - wider * capitals)) : room)
 }
 
 const sizes = new Map<number, Format>()
@@ -142,39 +126,18 @@ export class PrintedDraft extends SheetDraft {
     return format
   }
 
-  /** Characters that fit from a column on; bold text is a little wider. */
-  private room(column: number, look: Format): number {
-    let width = 0
-    for (let at = column; at < this.measure; at++) width += (this.widths[at] ?? 0) + 0.7
-    const tight = look.bold === true ? 0.92 : 1
-    return Math.max(12, Math.floor((width * charactersPerWidth * tight * 10) / (look.size ?? this.size)))
-  }
-
-  /**
-   * A text in lines that fit from a column on, with so many characters to spare. Where lines are close the letters are
-   * measured, as capitals and names are wider than running text.
-   */
+  /** A text in lines that fit from a column on, by the letters of the font, with so many points to spare. */
   private folded(text: string, column: number, look: Format, spare = 0): string[] {
-    const most = this.room(column, look) - spare
-    if (!this.isClose) return foldWide(text, most)
-    let points = 0
-    for (let at = column; at < this.measure; at++) points += ((this.widths[at] ?? 0) + 0.7) * pointsPerWidth
-    points *= most / (most + spare)
-    const size = look.size ?? this.size
-    const isWide = (line: string) => printedPoints(line, size, look.bold === true) > points
-    let room = Math.floor(most * 1.08)
-    let lines = foldText(text, room)
-    while (room > most / 2 && lines.some(isWide)) lines = foldText(text, (room -= 2))
-    return lines
+    const points = columnPoints(...this.widths.slice(column, this.measure)) - spare
+    return printedFold(text, points, look.size ?? this.size, look.bold === true)
   }
 
   /** A heading on as many lines as it needs; gives the row of the last. */
   heading(title: string, size = this.size + 3): number {
     const look = this.over(looks.section, { size, color: this.headings })
-    // The letters of headings are wider than those of the body.
-    const room = Math.floor(this.room(0, { ...bold, size }) * 0.85)
     const points = this.isClose ? Math.ceil(size * 1.45) : pointsForLines(1, size)
-    for (const part of foldWide(title, room)) this.height(this.line([part], look), 1, points)
+    for (const part of this.folded(title, 0, { ...bold, size }))
+      this.height(this.line([part], look), 1, points)
     return this.next - 1
   }
 
@@ -199,13 +162,13 @@ export class PrintedDraft extends SheetDraft {
 
   /** Labels and paragraphs that wrap in the second column, so that they can be edited in place. */
   clauses(clauses: readonly { label: string; lines: readonly string[] }[]): void {
-    const room = ((this.widths[1] ?? 9) * 10.4) / this.size
+    const room = this.widths[1] ?? 9
     const top = this.next
     for (const { label, lines } of clauses)
       for (let index = 0; index < lines.length; index++) {
         const text = lines[index] ?? ''
         const row = this.rows.push([index === 0 ? label : null, text]) - 1
-        this.height(row, 1, proseHeight(linesNeeded(text, room), this.size))
+        this.height(row, 1, proseHeight(linesNeeded(text, room, this.size), this.size))
       }
     const count = this.next - top
     this.format(top, 0, count, this.widths.length, this.over(this.body, atTop))
@@ -230,7 +193,7 @@ export class PrintedDraft extends SheetDraft {
   /** A sentence of a list; its further lines are set in. */
   bullet(text: string, look: Format = plain): void {
     const full = this.over(this.body, look)
-    const lines = this.folded(text, 0, full, 4)
+    const lines = this.folded(text, 0, full, printedPoints('•  ', full.size ?? this.size))
     lines.forEach((part, index) => {
       const row = this.line([`${index === 0 ? '•  ' : '    '}${part}`], full)
       this.height(row, 1, proseHeight(1, full.size ?? this.size, this.leading))

@@ -10,6 +10,9 @@ const widths =
 /** Letters with marks, signs and other alphabets are about this wide; those of East Asia fill a square. */
 const [otherWidth, squareWidth] = [600, 1000] as const
 
+/** Points of a character of column width, 7 pixels at 96 to 72. */
+export const pointsPerWidth = 5.25
+
 /** Bold letters are this much wider at most. */
 const bolder = 1.05
 
@@ -54,6 +57,11 @@ export function printedLines(text: string, points: number, size: number, bold = 
 
 /** A text in lines of at most so many points, broken between words where it can be. */
 export function printedFold(text: string, points: number, size: number, bold = false): string[] {
+  const lines = text.split(/\r\n|\r|\n/).flatMap((line) => foldParagraph(line, points, size, bold))
+  return lines.length === 0 ? [''] : lines
+}
+
+function foldParagraph(text: string, points: number, size: number, bold: boolean): string[] {
   const space = printedPoints(' ', size, bold)
   const lines: string[] = []
   let line = ''

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { foldText } from '../../shared/folding'
+import { pointsPerWidth, printedFold } from '../../src/sheets/printedLines'
 import { linesNeeded } from '../../src/sheets/wrapping'
 
 /** Word by word, as one would fold a text by hand. */
@@ -54,12 +55,13 @@ describe('folding a text', () => {
     )
   })
 
-  test('a cell needs as many lines as its text folds into, and anything else one', () => {
+  test('a cell needs as many lines as the letters of its text take, and anything else one', () => {
     fc.assert(
-      fc.property(evenText, fc.integer({ min: 5, max: 30 }), (words, width) => {
-        expect(linesNeeded(words, width)).toBe(foldedByHand(words, Math.floor(width * 1.22)).length)
+      fc.property(evenText, fc.integer({ min: 16, max: 60 }), (words, width) => {
+        expect(linesNeeded(words, width)).toBe(printedFold(words, width * pointsPerWidth, 10).length)
       })
     )
+    expect(linesNeeded('WWWWWWWWWWWW', 12)).toBeGreaterThan(linesNeeded('llllllllllll', 12))
     expect(linesNeeded(12345678, 3)).toBe(1)
     expect(linesNeeded(null, 3)).toBe(1)
   })

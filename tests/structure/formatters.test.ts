@@ -26,7 +26,6 @@ const exceptions: Record<string, string> = {
   'shared/numberFormats.ts': 'a cell as the readers take it, which no person reads',
   'src/price/readRate.ts': 'reads a rate: the digits are those of the cell, and its range stands beside it',
   'src/price/hundredths.ts': 'whole hundredths to add and to share by, as the formulas of the sheet do',
-  'src/plan/reasonsForKeeping.ts': 'keys of texts that are kept, not texts',
   'taskpane/plan/doseBar.ts': 'the length of a bar for the style sheet'
 }
 

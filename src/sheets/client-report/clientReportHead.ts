@@ -1,11 +1,12 @@
 import type { JobDetails } from '../../details/detailsBook'
-import { foldText } from '../../../shared/folding'
 import { palette } from '../../../shared/palette'
 import { firstYearOf, type Plan } from '../../plan/plan'
 import type { ChosenOffer } from '../../price/offers'
 import { addBusiness } from '../details/letterhead'
 import { looks } from '../looks'
 import { titles } from '../ownSheets'
+import { columnPoints } from '../pageBreaks'
+import { printedFold } from '../printedLines'
 import type { PrintedDraft } from '../printedDraft'
 import type { Content } from '../sheet'
 import { columns } from './reportGrid'
@@ -15,15 +16,6 @@ const name = 'Structural pruning: plan and proposal'
 interface Entry {
   readonly label: string
   readonly text: string
-}
-
-/** Characters of the body's size on a character of column width, with some to spare. */
-const charactersPerWidth = 1.2
-
-function roomOf(draft: PrintedDraft, from: number, to: number): number {
-  return Math.floor(
-    draft.widths.slice(from, to).reduce((sum, width) => sum + width + 0.7, 0) * charactersPerWidth
-  )
 }
 
 /** Two lists of entries side by side; what is not known is a line to write on, and a long one goes on in the next row. */
@@ -37,7 +29,8 @@ function addEntries(draft: PrintedDraft, left: readonly Entry[], right: readonly
   for (const { entries, at, from, to } of sides) {
     let row = 0
     for (const { label, text } of entries) {
-      const parts = foldText(text, roomOf(draft, from, to))
+      const parts =
+        text === '' ? [] : printedFold(text, columnPoints(...draft.widths.slice(from, to)), draft.size)
       const lines = parts.length === 0 ? [''] : parts
       lines.forEach((part, index) => {
         const cells = (rows[row] ??= [])

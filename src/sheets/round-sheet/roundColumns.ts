@@ -1,4 +1,5 @@
 import { systems, type UnitSystem } from '../../../shared/units'
+import { fixedTenth } from '../../../shared/words/figures'
 import { printedDiameter } from '../../../shared/words/lengths'
 import { rounded } from '../../../shared/words/rounding'
 import { cellFormats } from '../cellFormats'
@@ -59,7 +60,7 @@ function standing(
 /** Room for the minutes of all trees, which stand in bold below the last day. */
 function minutesRoom(lines: readonly WrittenLine[], size: number): readonly [number, number] {
   const all = lines.reduce((sum, { hours }) => sum + minutesOf(hours), 0)
-  const width = Math.max(4.6, widthOf(all.toFixed(1), size, { bold: true }) + 0.6)
+  const width = Math.max(4.6, widthOf(fixedTenth(all), size, { bold: true }) + 0.6)
   return [width, width]
 }
 
