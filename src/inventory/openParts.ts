@@ -44,8 +44,10 @@ export function cellsAt(parts: readonly OpenPart[], row: number): readonly Cell[
   return open?.part.block.rows[row - open.first] ?? []
 }
 
-/** The address of a field in a row of the inventory; an empty text where its part has no such column. */
+/** The address of a field in a row of the inventory; that of the row’s first known column where its part has no such one. */
 export function addressAt(parts: readonly OpenPart[], row: number, field: Field): string {
   const open = openAt(parts, row)
-  return open?.readers.get(field)?.address(row - open.first) ?? ''
+  if (open === undefined) return ''
+  const [first] = open.readers.values()
+  return (open.readers.get(field) ?? first)?.address(row - open.first) ?? ''
 }

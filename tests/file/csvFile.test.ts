@@ -22,6 +22,11 @@ describe('the text of a file', () => {
     expect(decodeText(Buffer.from(bytes).swap16())).toBe(text)
   })
 
+  test('in Windows-1252 keeps its dashes, quotation marks and the euro', () => {
+    const bytes = Uint8Array.from([0x45, 0xe9, 0x20, 0x96, 0x20, 0x84, 0x41, 0x93, 0x20, 0x80, 0x85])
+    expect(decodeText(bytes)).toBe('Eé – „A“ €…')
+  })
+
   test('that is not UTF-8 is read as Windows-1252', () => {
     expect(decodeText(new Uint8Array([0xc9, 0x72, 0x61, 0x62, 0x6c, 0x65]))).toBe('Érable')
     expect(decodeText(utf8('Érable'))).toBe('Érable')

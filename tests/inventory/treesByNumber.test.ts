@@ -96,3 +96,40 @@ it('a list of trees without measures is not asked for those of limbs', () => {
   ])
   expect(codes).not.toContain('column-asked')
 })
+
+it('the same headers on several sheets mean the same, so that numbers that begin again are those of each sheet', () => {
+  const headers = ['Nr', 'Tree', 'DBH (in)', 'Height (ft)']
+  const { trees } = read({
+    'East bed': [headers, [1, 'Elm', 9, 33], [2, 'Elm', 12, 40], [3, 'Ginkgo', 8, 30]],
+    'West bed': [headers, [1, 'Oak', 10, 30], [2, 'Zelkova', 11, 35]]
+  })
+  expect(trees.map(([id, species]) => [id, species])).toEqual([
+    ['1 (East bed)', 'Elm'],
+    ['2 (East bed)', 'Elm'],
+    ['3', 'Ginkgo'],
+    ['1 (West bed)', 'Oak'],
+    ['2 (West bed)', 'Zelkova']
+  ])
+})
+
+it('a row with a shout and nothing else is a note, and a low quotation mark repeats the tree above', () => {
+  const { trees } = read({
+    Heft: [
+      [
+        'Baum',
+        'BHD (cm)',
+        'Höhe (m)',
+        'Ast',
+        'Ø Ast (cm)',
+        'Stamm über Ansatz (cm)',
+        'Ansatz (m)',
+        'Spitze (m)'
+      ],
+      ['Ulme Eck', 26, 10, 'N', 9, 18, 2.5, 8],
+      ['„', null, null, 'S', 8, 17, 3, 8],
+      ['Vorsicht Hund!', null, null, null, null, null, null, null],
+      ['Esche', 24, 9, 'N', 8, 15, 2, 7]
+    ]
+  })
+  expect(trees.map(([id]) => id)).toEqual(['Ulme Eck', 'Esche'])
+})

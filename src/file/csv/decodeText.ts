@@ -43,6 +43,15 @@ function isMostlyRead(text: string): boolean {
   return read > 2 * damaged
 }
 
+/** What Windows-1252 has from 0x80 to 0x9f; a decoder that takes it for ISO-8859-1, as that of Node 20 does, leaves control characters. */
+const windows = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ'
+
+function fromWindows(bytes: Uint8Array): string {
+  return new TextDecoder('windows-1252')
+    .decode(bytes)
+    .replace(/[\u0080-\u009f]/g, (sign) => windows.charAt(sign.charCodeAt(0) - 0x80))
+}
+
 /**
  * The text of a file: UTF-16 by its mark or its zeros, else UTF-8, else Windows-1252 as older spreadsheets save it. What is
  * damaged in a UTF-8 text shows as “�”.
@@ -54,7 +63,7 @@ export function decodeText(bytes: Uint8Array): string {
     return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
   } catch {
     const text = new TextDecoder('utf-8').decode(bytes)
-    return isMostlyRead(text) ? withoutMark(text) : new TextDecoder('windows-1252').decode(bytes)
+    return isMostlyRead(text) ? withoutMark(text) : fromWindows(bytes)
   }
 }
 

@@ -7,7 +7,7 @@ import { namesZone } from './zoneNames'
 
 /** Stands for "the same as above". */
 const ditto =
-  /^(?:["″”〃]{1,2}|''|’’|,,|\^|d[o°º]\.?|dto\.?|ditto|dito|d(?:es)?gl\.?|ebenso|[ií]dem|[ií]d\.?|ibid\.?|same|same as above|(?:as|see) above|wie (?:oben|vor)|[sw]\. ?o\.?|siehe oben|meme|même|ci-dessus|igual|(?:lo )?mismo|↓|[-–] ?["″”] ?[-–])$/i
+  /^(?:["″”〃„]{1,2}|''|’’|,,|\^|d[o°º]\.?|dto\.?|ditto|dito|d(?:es)?gl\.?|ebenso|[ií]dem|[ií]d\.?|ibid\.?|same|same as above|(?:as|see) above|wie (?:oben|vor)|[sw]\. ?o\.?|siehe oben|meme|même|ci-dessus|igual|(?:lo )?mismo|↓|[-–] ?["″”] ?[-–])$/i
 
 const longest = 16
 

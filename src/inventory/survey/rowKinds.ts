@@ -127,7 +127,7 @@ function isLone(text: string, at: number, { idAt, known, ids }: JudgedColumns): 
     (at === idAt && ((ids.areNumbers && !/^\d/.test(text)) || (!ids.haveSpaces && text.includes(' ')))) ||
     text.length > 24 ||
     text.split(' ').length >= 4 ||
-    text.endsWith(':') ||
+    /[:!]$/.test(text) ||
     (at !== idAt && text.includes(' ')) ||
     !known.has(at)
   )

@@ -14,6 +14,7 @@ import { columnOfTrees } from './joins'
 import { matchTables } from './matchTables'
 import { narrowed } from './narrow'
 import type { Part, RowsOf } from './part'
+import { inSameColumn } from './sameHeaders'
 import type { SheetCells } from './sheetCells'
 import type { SheetTable } from './sheetTables'
 import type { SurveyTable } from './surveyTable'
@@ -49,7 +50,7 @@ function tablesOf(sheets: readonly SheetCells[], answerFor: AnswerFor): Found {
       return of === null ? [] : [withKind(table, of)]
     })
   )
-  const tables = ofInventory(found)
+  const tables = inSameColumn(ofInventory(found), (table, header) => withKind({ ...table, header }, table.of))
   const lists = tables.filter(({ of, header }) => of === 'trees' && hasIds(header))
   const joined = lists.length === 0 ? tables : tables.map((table) => withTrees(table, lists))
   const names = new Set(tables.map(({ sheet }) => sheet.name))
