@@ -8,6 +8,7 @@ import type { PlanOptions } from '../src/plan/planInventory'
 import type { Estimate } from '../src/price/estimate'
 import type { ChosenOffer } from '../src/price/offers'
 import type { JobDetails } from '../src/details/detailsBook'
+import type { Sources } from '../src/sheets/basisStands'
 import type { TreePhotographs } from '../src/sheets/client-report/photographs'
 import type { DetailsGiven } from '../src/sheets/details/detailsSheet'
 import type { PlanDocument, UsersDocument } from '../src/sheets/documentBook'
@@ -65,7 +66,8 @@ export interface Engine {
     plan: Plan,
     offer: ChosenOffer,
     details: JobDetails,
-    photographs?: TreePhotographs
+    photographs?: TreePhotographs,
+    sources?: Sources
   ): SheetDescription[] | Promise<SheetDescription[]>
   /** The specification of one tree as plain text. */
   specificationOf(plan: Plan, tree: TreePlan): string | Promise<string>

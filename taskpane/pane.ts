@@ -298,7 +298,7 @@ export class Pane {
 
   /** Writes what is ticked; nothing where what the plan was made from has changed since. */
   private async write(planned: Planned, replace: boolean, steps: Steps): Promise<Writing> {
-    const { plan, read, details, detailsSheet, estimate } = planned
+    const { plan, read, details, detailsSheet, rulesSheet, estimate } = planned
     const { surface, engine } = this.options
     const { fresh } = this
     const unread = (await fresh?.check()) ?? null
@@ -314,7 +314,10 @@ export class Pane {
     const report = kinds.has('client-report')
     const pictures = { plan, offer, details, detailsSheet, sheets: source, report }
     const { logo, photographs, problems: notes } = await surface.readPictures(pictures)
-    const sheets = await engine.describeDocuments(kinds, plan, offer, { ...details, logo }, photographs)
+    const sheets = await engine.describeDocuments(kinds, plan, offer, { ...details, logo }, photographs, {
+      sheets: source,
+      rules: rulesSheet
+    })
     this.writing = true
     try {
       const result = await surface.writeSheets(sheets, { replace, inventory, source }, steps)

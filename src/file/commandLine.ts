@@ -140,7 +140,11 @@ async function plan(wanted: Wanted, around: Surroundings): Promise<ExitCode | Re
     const shown = wanted.documents.includes('client-report') ? photographed(made, offer, job.details) : none
     const pictures = await findPhotographs(shown, inventory, file, inventoryFile)
     unread.push(...pictures.problems)
-    const documents = describeDocuments(wanted.documents, made, offer, job.details, pictures.photographs)
+    const documents = describeDocuments(wanted.documents, made, offer, job.details, pictures.photographs, {
+      sheets: file.sheets,
+      // Its sheet of rules is written again under a name of ours, with shares as numbers.
+      rules: null
+    })
     const written = await workbookOf(documents, {
       ...{ file, known: keptFrom(known, inventory), system: made.system },
       ...{ rates: estimate.rates, job, pictures: found.kept }

@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../shared/units'
 import type { ChosenOffer } from '../price/offers'
 import { noDetails, type JobDetails } from '../details/detailsBook'
 import { describeClientReport } from './client-report/clientReport'
+import { ageOfBasis, noSources, type Age } from './basisStands'
 import { noPhotographs, type TreePhotographs } from './client-report/photographs'
 import { tellingIfOlder } from './client-report/olderNotice'
 import { describeCutPlan } from './cut-plan/cutPlan'
@@ -26,6 +27,8 @@ interface Job {
   photographs: TreePhotographs
   /** Documents that are written together. */
   together: ReadonlySet<PlanDocument>
+  /** What tells that they are older than what they were made from. */
+  age: Age
 }
 
 /** A document is a sheet, or several that are written together. */
@@ -33,16 +36,16 @@ type Described = SheetDescription | readonly SheetDescription[]
 
 /** How each document of a plan is described, from what its entry says it needs. */
 const describe: {
-  readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind> | 'together'>) => Described
+  readonly [Kind in PlanDocument]: (job: Pick<Job, NeedsOf<Kind> | 'together' | 'age'>) => Described
 } = {
   'cut-plan': ({ plan, details }) => describeCutPlan(plan, details),
   estimate: ({ plan, offer, details }) => describeEstimateSheets(offer, plan, details),
-  'client-report': ({ plan, offer, details, photographs, together }) => {
+  'client-report': ({ plan, offer, details, photographs, together, age }) => {
     const report = describeClientReport(plan, offer, details, { drawings: true, photographs })
-    return together.has('estimate') ? tellingIfOlder(report, offer) : report
+    return tellingIfOlder(report, offer, { withEstimate: together.has('estimate'), age })
   },
-  'work-order': ({ plan, offer, details, together }) =>
-    describeWorkOrder(plan, offer, { details, withEstimate: together.has('estimate') }),
+  'work-order': ({ plan, offer, details, together, age }) =>
+    describeWorkOrder(plan, offer, { details, withEstimate: together.has('estimate'), age }),
   'round-sheet': ({ plan, offer, details }) => describeRoundSheet(plan, offer, { details }),
   specification: ({ plan, offer, details }) => describeSpecification(plan, offer, details)
 }
@@ -57,17 +60,26 @@ const describeOwn: Record<UsersDocument, (system: UnitSystem, given?: DetailsGiv
 /**
  * The documents wanted, each as a sheet or more, in the order of `planDocuments`. The one offer is what the estimate and
  * the report price, the specification specifies and the work order sends the crew to; the
- * details stand at the head of all and at the foot of each page. Photographs stand on the pages of their trees in the report.
+ * details stand at the head of all and at the foot of each page. Photographs stand on the pages of their trees in the report. By the
+ * sheets that the plan was made from the report and the work order tell when they are older.
  */
 export function describeDocuments(
   wanted: Iterable<PlanDocument>,
   plan: Plan,
   offer: ChosenOffer,
   details: JobDetails = noDetails,
-  photographs = noPhotographs
+  photographs = noPhotographs,
+  sources = noSources
 ): SheetDescription[] {
   const chosen = new Set(wanted)
-  const job: Job = { plan, offer, details, photographs, together: chosen }
+  const job: Job = {
+    plan,
+    offer,
+    details,
+    photographs,
+    together: chosen,
+    age: ageOfBasis(plan.inventory, sources)
+  }
   return planDocuments.filter((kind) => chosen.has(kind)).flatMap((kind) => describe[kind](job))
 }
 

@@ -1,3 +1,4 @@
+import { ageFormula, type Age } from '../basisStands'
 import { totalStands } from '../totalStands'
 import { readSerial } from '../../../shared/dates'
 import { palette } from '../../../shared/palette'
@@ -31,6 +32,7 @@ export interface Order {
   readonly units: CardUnits
   /** The Estimate is written with it, and its names can be called. */
   readonly withEstimate: boolean
+  readonly age: Age
 }
 
 const inOffer: Record<ChosenOffer['kind'], string> = {
@@ -124,13 +126,16 @@ function addOrder(draft: PrintedDraft, order: Order): void {
   })
 }
 
-/** Tells as soon as a rate is changed on the Estimate that was written with this order that the order is older. */
-function addAge(draft: PrintedDraft, { offer, withEstimate }: Order): void {
-  if (!withEstimate) return
-  const same = 'Hours and brush are those of the Estimate that was written with this order.'
+/** Tells as soon as the order is older: than the Estimate that was written with it, the inventory or the Rules sheet. */
+function addAge(draft: PrintedDraft, { offer, withEstimate, age }: Order): void {
+  const ofRates = 'Hours and brush are those of the Estimate that was written with this order.'
+  const ofNumbers = 'The numbers that this order was made from still stand.'
   const older = 'Rates were changed on the Estimate after this order was written: write it again.'
-  const formula = `=IFERROR(IF(${totalStands(offer)},"${same}","${older}"),"")`
-  const row = draft.line(['Rates', null, null, { formula, value: same }], draft.body)
+  const all: Age = withEstimate ? [[`IFERROR(${totalStands(offer)},TRUE)`, older], ...age] : age
+  if (all.length === 0) return
+  const same = withEstimate ? ofRates : ofNumbers
+  const label = withEstimate ? 'Rates' : 'State'
+  const row = draft.line([label, null, null, { formula: ageFormula(all, same), value: same }], draft.body)
   draft.height(row, 1, 18)
   draft.format(row, 0, 1, 1, { bold: true })
 }

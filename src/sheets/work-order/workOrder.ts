@@ -3,6 +3,7 @@ import { firstYearOf, type Plan } from '../../plan/plan'
 import { palette } from '../../../shared/palette'
 import { footerOf, paperOf } from '../details/letterhead'
 import type { ChosenOffer } from '../offered'
+import type { Age } from '../basisStands'
 import { titles } from '../ownSheets'
 import { pageRoom } from '../pageBreaks'
 import { PrintedDraft } from '../printedDraft'
@@ -23,6 +24,8 @@ export interface WorkOrderOptions {
   details?: JobDetails
   /** Whether the Estimate is written with it, so that it can tell when rates were changed there. */
   withEstimate?: boolean
+  /** What tells that it is older than what it was made from. */
+  age?: Age
 }
 
 /** Points of the text on the first page and the last one. */
@@ -38,13 +41,13 @@ export function describeWorkOrder(
   offer: ChosenOffer,
   options: WorkOrderOptions = {}
 ): SheetDescription {
-  const { year = firstYearOf(plan), details = noDetails, withEstimate = false } = options
+  const { year = firstYearOf(plan), details = noDetails, withEstimate = false, age = [] } = options
   const hours = options.productiveHours ?? offer.rates.dayHours
   if (!(hours > 0)) throw new Error(`A crew day needs productive hours above 0, not ${String(hours)}.`)
   const round = roundOf(plan, offer, year, hours)
   const { days } = round
   const units = { system: plan.system, weight: offer.rates.system === 'in-ft' ? 'lb' : 'kg' } as const
-  const order: Order = { plan, offer, details, year, hours, round, units, withEstimate }
+  const order: Order = { plan, offer, details, year, hours, round, units, withEstimate, age }
   const page = {
     orientation: 'portrait',
     paper: paperOf(details, plan),
