@@ -33,7 +33,11 @@ const lifeStage = {
 }
 
 const form = {
-  decurrent: listed('decurrent, spreading, rounded, round, ausladend, étalé, extendido'),
+  // A crown left to itself is what is taken where nothing is known.
+  decurrent: listed(
+    'decurrent, spreading, rounded, round, broad, natural, free, ausladend, natürlich, freiwachsend, étalé, libre',
+    'port libre, naturel, naturelle, extendido, copa libre'
+  ),
   excurrent: listed('excurrent, single-leader, conical, pyramidal, kegelförmig, conique, cónico'),
   'multi-stem': listed('multi-stem, multistem, multi-stemmed, clump, mehrstämmig, cépée, multitronco'),
   palm: listed('palm, palme, palmier, palmera')
@@ -72,7 +76,8 @@ const growth = {
 const includedBark = {
   none: listed(
     'none, no, n, absent, 0, false, -, –, —, ☐, nein, keine, kein, non, aucune, ninguna, sin, absente, ausente',
-    'not included, nicht eingewachsen, non incluse, pas incluse, no incluida, normal, normale, sound, ok, open, gesund, saine'
+    'not included, nicht eingewachsen, non incluse, pas incluse, no incluida, normal, normale, sound, ok, open, gesund, saine, clean',
+    'unauffällig, sain, sana, sano'
   ),
   partial: listed(
     'partial, part, partly, teilw, some, p, slight, slightly, minor, moderate, teilweise, teils, leicht, gering, schwach',
@@ -80,7 +85,8 @@ const includedBark = {
     'ligera, ligero, moderada'
   ),
   full: listed(
-    'full, yes, y, complete, included, incl, included bark, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
+    'full, yes, y, complete, included, incl, included bark, bark included, incl bark, inclusion, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
+    'eingewachsene rinde, écorce incluse, corteza incluida, inclusa',
     'eingewachsen, vorhanden, oui, o, complète, incluse, présente, sí, s, total, incluida, completa',
     'severe, strong, heavy, marked, extensive, stark, deutlich, ausgeprägt, forte, marquée, importante, fuerte',
     'marcada, severa'
@@ -98,6 +104,8 @@ const role = {
     'starkast, seitenast, stämmling, staemmling, branche, charpentière, tige',
     'rama, rama principal, codominante',
     'latérale, latéral, side branch, seitlich, concurrente, konkurrierend, subordinate, subordinated',
+    'codominant stem, competitor, rival, secondary, overtopped, konkurrenzast, untergeordnet, unterständig, secondaire',
+    'competidora, secundaria',
     'suppressed, dominated, dominée, dominé, unterdrückt, dominada, dominado, subordinada, subordonnée'
   ),
   permanent: listed('permanent, perm, dauerast, permanente, définitive, definitiva'),

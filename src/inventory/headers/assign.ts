@@ -6,6 +6,7 @@ import { fitOf } from './fit'
 import type { Candidate, HeadedColumn } from './headedColumn'
 import { readHeaderText, withUnitBelow, type HeaderText } from './headerText'
 import { likelihoods } from './likelihood'
+import { namedByValues } from './namedByValues'
 import { neighbors, placedScore } from './placing'
 import { sameMeasures, type Doubled, type SameMeasures } from './sameMeasure'
 import { noSecondReading } from './secondReading'
@@ -91,6 +92,8 @@ function candidatesOf(
       const kept = !asks ? score : fit < askedFit ? 0 : open
       if (kept > (best.get(field)?.score ?? 0)) best.set(field, { field, score: kept, girth })
     }
+    if (!doubled[at] && ![...best.values()].some(({ score }) => score >= likelyFrom))
+      for (const each of namedByValues(column.values)) if (!given.has(each.field)) best.set(each.field, each)
     return [...best.values()].sort((a, b) => b.score - a.score)
   })
   return { candidates: places.treesOnly ? candidates : betterNamed(candidates, bare), inTwo }

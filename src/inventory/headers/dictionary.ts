@@ -83,9 +83,12 @@ export function isGerman(word: string): boolean {
   return ofGerman.has(word)
 }
 
+/** Short for a word, and never joined to another. */
+const alone = new Set(['vig', 'att'])
+
 /** A part of a compound says something. */
 export function isPart(word: string): boolean {
-  const meanings = words.get(word)
+  const meanings = alone.has(word) ? undefined : words.get(word)
   return meanings !== undefined && !(meanings.length === 1 && meanings[0] === 'noise')
 }
 

@@ -131,9 +131,11 @@ function fitsZone({ numeric, integers, distinct, filled }: ColumnValues): number
   return filled >= rowsOfZones && distinct > filled * 0.7 ? 0.5 : 1
 }
 
-function fitsText(values: ColumnValues, field: Field): number {
+function fitsText(values: ColumnValues, field: Field, unit: LengthUnit | null): number {
   if (field === 'species') return fitsSpecies(values)
-  if (field === 'tree' || field === 'limb' || field === 'parent') return fitsId(values, field)
+  // What is measured names nothing.
+  if (field === 'tree' || field === 'limb' || field === 'parent')
+    return unit !== null && values.numeric > 0.6 ? 0.4 : fitsId(values, field)
   if (field === 'notes' || field === 'treeNotes') return values.numeric > 0.95 ? 0.6 : 1
   if (field === 'zone') return fitsZone(values)
   return field === 'site' && values.numeric > 0.95 && values.integers < 0.5 ? 0.5 : 1
@@ -165,7 +167,7 @@ function fits(values: ColumnValues, field: Field, reads: Reads<unknown>, unit: L
     case 'dead':
       return Math.max(fitsFlag(values, reads.choice ?? 'flag'), fitsFlag(values, 'flag'))
     case 'text':
-      return fitsText(values, field)
+      return fitsText(values, field, unit)
   }
 }
 

@@ -51,7 +51,7 @@ export const ofTrees: Readings<TreeField> = {
     '?.6 tree size +tall'
   ],
   crownBase: [
-    '.97 crownBase +height',
+    '.97 crownBase +height tree',
     '1 crown base|lowest|below|origin +height live tree to lowest limb foliage above from',
     '1 crown from !limb +height live tree to lowest foliage above',
     '1 lowest live limb +height crown foliage tree base above to union',

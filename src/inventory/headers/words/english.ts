@@ -11,7 +11,7 @@ export const english: Words = {
   lateral: 'lateral side.branch subordinate.branch side.limb side.shoot sub.lateral',
   foliage: 'foliage leaf leaves leafing leafage lf live.foliage greenery',
   union:
-    'union fork crotch junction collar attachment insertion joint attachment.point branch.collar attach attchmt',
+    'union fork crotch junction collar attachment insertion joint attachment.point branch.collar attach attchmt att',
   bark: 'bark',
   diameter: 'diameter dia diam d ø dm thickness thick diamtr dmtr diams',
   size: 'size caliber cross.section',
@@ -66,7 +66,7 @@ export const english: Words = {
     lifestage`,
   age: 'age old how.old',
   form: 'form habit tree.shape crown.shape',
-  vigor: 'vigor vigour vitality health condition cond healthiness hlth healthy how.healthy',
+  vigor: 'vigor vigour vitality health condition cond healthiness hlth vig healthy how.healthy',
   rating: 'rating score grade rtg category categorization cat level',
   growth: 'growth grow increment growing accretion',
   rate: 'rate class per.year annual yearly speed per.annum pa',

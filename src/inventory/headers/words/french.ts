@@ -149,6 +149,6 @@ export const french: Words = {
     juste directement immediatement dessus.du.sol au.dessus.du.sol par.rapport.au.sol presence phytosanitaire evolution quand ou le la
     les l d un une des du de et avec par rapport pour en au aux a que qui quel quelle dans son sa ses
     leur est se moyen moyenne env environ approx approximatif actuel actuelle present presente point
-    vers oui non par.rapport sanitaire physiologique general generale dont plus niveau vie
+    vers juste oui non par.rapport sanitaire physiologique general generale dont plus niveau vie
     hauteur.du.sol estimee champ donnee donnees total.e au.niveau principale principal`
 }

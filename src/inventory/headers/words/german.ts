@@ -75,7 +75,7 @@ export const german: Words = {
   form: 'wuchsform habitus kronenform baumform',
   vigor: `
     vitalitat vitalitaet vitalitats vitalitaets zustand gesundheit gesundheits baumzustand vital
-    kondition`,
+    kondition vit vit.stufe`,
   rating: 'kategorie stufe note bewertung noten klasse beurteilung einstufung grad.der wertung',
   growth: 'zuwachs wachstum wuchs dickenzuwachs wuchskraft triebzuwachs wachstums wuchsleistung',
   rate: `
