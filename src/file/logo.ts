@@ -76,7 +76,7 @@ export async function findLogo(
   inventory: string | null,
   given: { readonly path: string; readonly said: string } | null
 ): Promise<Logo> {
-  if (given !== null) return fromFile(readPicture(given.path), given.said, '')
+  if (given !== null) return fromFile(readPicture(given.path, given.said), given.said, '')
   const own = details.some((each) => each.block.sheet === block.sheet)
   const found = own ? pictures.filter(({ sheet }) => sheet === block.sheet) : []
   if (found.length > 0) return fromSheet(block.sheet, found)

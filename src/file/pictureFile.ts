@@ -12,8 +12,14 @@ function unread(error: unknown): Why {
   return `could not be read (${code ?? String(error)})`
 }
 
+/** A drive of one letter is part of a path. */
+const isAddress = (named: string): boolean => /^[a-z][a-z0-9+.-]+:/i.test(named)
+
+const address = 'is an address and no file; nothing is fetched'
+
 /** The picture in a file, or why it cannot be used. Its bytes are read again when it is drawn. */
-export async function readPicture(path: string): Promise<StoredPicture | Why> {
+export async function readPicture(path: string, named = path): Promise<StoredPicture | Why> {
+  if (isAddress(named)) return address
   try {
     const found = await stat(path)
     if (!found.isFile()) return 'is no file'
@@ -36,7 +42,7 @@ function isIn(folder: string, path: string): boolean {
 
 /** The same of a file that something in a folder names: nothing outside that folder is opened, by whatever way. */
 export async function readPictureIn(folder: string, named: string): Promise<StoredPicture | Why> {
-  if (/^[a-z][a-z0-9+.-]+:/i.test(named)) return 'is an address and no file; nothing is fetched'
+  if (isAddress(named)) return address
   const path = resolve(folder, named.replaceAll('\\', '/'))
   if (!isIn(resolve(folder), path))
     return 'lies outside the folder of the file that names it, and is not opened'

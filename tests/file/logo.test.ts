@@ -146,6 +146,8 @@ test('a damaged or large picture on the sheet is told as well', async () => {
 test('a logo that is not there is told; a key that is no text is refused', async () => {
   given('job.json', { logo: 'nowhere.png' })
   expect((await run('--details', 'job.json')).out).toContain('The logo nowhere.png is not there')
+  given('job.json', { logo: 'https://example.com/logo.png' })
+  expect((await run('--details', 'job.json')).out).toContain('is an address and no file')
   given('job.json', { logo: { file: 'logo.png' } })
   const { code, failures } = await run('--details', 'job.json')
   expect([code, failures[0]]).toEqual([2, expect.stringContaining('gives “logo” no single value')])

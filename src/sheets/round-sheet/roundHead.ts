@@ -20,6 +20,8 @@ import { keptOnAll } from './roundColumns'
 import type { DividedTrees, NotOnRound } from './roundTrees'
 import { mustMark, type WrittenLine } from './roundWords'
 
+const checkedBy = '☐ Region’s pruning season and nesting checked by ____________________'
+
 /** Where sentences start that have a label before them. */
 const said = 2
 
@@ -71,9 +73,9 @@ export function addHead(
   draft.entry('Time', daysSentence(offer), said)
   for (const text of seasonSentences(plan, ['closed', 'always']))
     draft.prose(text, { bold: true }, said, 'Season')
-  const asked = (plan.timing ?? []).filter(({ state }) => state === 'ask').map(({ sentence }) => sentence)
-  if (asked.length > 0)
-    draft.prose(`Ask before the first cut: ${asked.join(' ')}`, { bold: true }, said, 'Season')
+  // What was not answered is checked by somebody who signs for it; the questions stand on the Cut plan.
+  if (plan.timing?.some(({ state }) => state === 'ask') === true)
+    draft.prose(checkedBy, { bold: true }, said, 'Season')
   for (const text of ruleChangeSentences(plan)) draft.prose(text, {}, said, 'Rules')
   draft.prose(cautions.join(' '), { bold: true }, said, 'Cautions')
   draft.prose(shortly(plan), {}, said, 'Lines')

@@ -42,7 +42,7 @@ function windowsKnown({ timing = [] }: Plan): boolean {
  * Pruning Cuts; spurs from memory, trade practice; the rest is common practice, no source.
  */
 export function generalClauses(plan: Plan): Clause[] {
-  const season = seasonSentences(plan, ['closed', 'always', 'ask', 'open', 'advice'])
+  const season = seasonSentences(plan, ['closed', 'always', 'open', 'advice'])
   return [
     {
       label: 'System',
