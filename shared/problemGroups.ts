@@ -712,5 +712,10 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'detail-year-past': null,
   'detail-prices-over': null,
   'detail-prices-early': null,
+  'other-workbook': null,
+  'chart-sheet': null,
+  'document-changed': null,
+  'drafts-left': null,
+  'written-without': null,
   'spreadsheet-failed': null
 }

@@ -1235,6 +1235,33 @@ const catalog = {
     remedy:
       'Nothing to do where the client signs before that day; otherwise give a later day until which the prices hold.'
   },
+  'other-workbook': {
+    level: 'stop',
+    message: 'Another workbook is in front, so this one could not be reached.',
+    remedy: 'Bring this workbook to the front, then try again.'
+  },
+  'chart-sheet': {
+    level: 'stop',
+    message: 'The sheet in front is a chart, which holds no cells.',
+    remedy: 'Click a cell of the inventory, then try again.'
+  },
+  'document-changed': {
+    level: 'stop',
+    message:
+      'The sheet {cell} was renamed, deleted or given another title while it was to be replaced, so nothing was written.',
+    remedy: 'Press the button again to write with the sheets as they are now.'
+  },
+  'drafts-left': {
+    level: 'stop',
+    message: '{text} Begun for it and left hidden: {cell}.',
+    remedy: 'Try again, which takes that away first.'
+  },
+  'written-without': {
+    level: 'doubt',
+    message: 'Written without {text}: the spreadsheet did not take that.',
+    remedy:
+      'Write again to try once more. If the same is missing then, open “Check this Excel” under Help and send its text to whoever looks after the add-in.'
+  },
   'spreadsheet-failed': {
     level: 'stop',
     message: 'The spreadsheet did not do what was asked: {text}',

@@ -66,7 +66,8 @@ export const excelSurface: Surface = {
     const painter = drawn ? canvasPainter(document) : undefined
     const result = await applySheets(descriptions, { ...options, ...steps, painter })
     if (isProblem(result)) return { written: [], problems: [result] }
-    return { written: result.written.map(({ sheetName }) => sheetName), problems: [] }
+    const { written, missing } = result
+    return { written: written.map(({ sheetName }) => sheetName), problems: [], notes: missing === null ? [] : [missing] }
   },
   goToCell,
   explain: problemFrom

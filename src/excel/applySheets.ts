@@ -1,22 +1,19 @@
 import { areaRead } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
+import { listed } from '../../shared/words/lists'
 import type { DrawingPainter } from '../drawing/paint/painter'
 import type { SheetCells } from '../inventory/survey/sheetCells'
-import { withFreeNames } from '../sheets/namedCells'
 import type { DocumentKind, SheetDescription } from '../sheets/sheet'
 import { addressOf } from './sheetAddresses'
-import { inExcel, isProblem } from './failures'
-import {
-  beginDraft,
-  discardDrafts,
-  finishDraft,
-  lookAround,
-  type Draft,
-  type Surroundings
-} from './sheetDrafts'
+import { inExcel, isAbort, isProblem } from './failures'
+import { finishDrafts, type FinishedSheet } from './finishDrafts'
+import { cleanUp, cleanUpPauses, removeDrafts } from './leftDrafts'
+import { addOrnaments, type Refused } from './ornaments'
+import { missingFrom } from './refusedWords'
+import { beginDraft, lookAround, settleDrafts, type Draft, type Surroundings } from './sheetDrafts'
 import { changedSheet } from './sheetsUnchanged'
-import { cellsAPicture } from './writePictures'
-import { completeSheet, writeCellsOf } from './writeSheet'
+import { cellsAPicture, paintPictures, type PaintedPicture } from './writePictures'
+import { writeCellsOf, writeFormulasOf } from './writeSheet'
 
 export interface ApplyOptions {
   /** Put the new document in place of the last one of its kind that we wrote; otherwise it is added beside it. */
@@ -30,6 +27,8 @@ export interface ApplyOptions {
   painter?: DrawingPainter | undefined
   /** Cells written and cells in all; a picture counts as many cells. */
   onProgress?: ((done: number, total: number) => void) | undefined
+  /** Milliseconds before each try to take away what a failed writing began. */
+  cleanUpPauses?: readonly number[] | undefined
 }
 
 export interface WrittenSheet {
@@ -37,62 +36,84 @@ export interface WrittenSheet {
   sheetName: string
 }
 
+export interface AppliedSheets {
+  written: WrittenSheet[]
+  /** What the spreadsheet did not take, in one sentence; null where nothing is missing. */
+  missing: Problem | null
+}
+
 /** How much there is to write, in cells. */
 function workOf({ rows, widths, pictures = [] }: SheetDescription): number {
   return rows.length * widths.length + pictures.length * cellsAPicture
 }
 
+/** What a writing comes to, noted as it goes: whatever is thrown on the way, this is known. */
+interface Course {
+  readonly begun: Draft[]
+  readonly pictures: Map<SheetDescription, PaintedPicture[]>
+  readonly refused: Refused[]
+  around: Surroundings | null
+  finished: FinishedSheet[] | null
+}
+
 async function writeDrafts(
   context: Excel.RequestContext,
   descriptions: readonly SheetDescription[],
-  { signal, painter, onProgress, replace, inventory }: ApplyOptions,
+  { signal, painter, replace, inventory }: ApplyOptions,
   around: Surroundings,
-  begun: Draft[]
+  { begun, pictures }: Course,
+  onStep: (cells: number) => void
 ): Promise<Problem | null> {
-  const total = descriptions.reduce((sum, description) => sum + workOf(description), 0)
-  let done = 0
-  const onStep = (cells: number) => {
-    done += cells
-    onProgress?.(done, total)
-  }
-  const taken = new Set([...around.names, ...around.tables.keys()])
-  for (const description of withFreeNames(descriptions, taken)) {
+  const settled = settleDrafts(descriptions, around, { replace, inventory })
+  if (isProblem(settled)) return settled
+  for (const draft of settled) {
     signal?.throwIfAborted()
-    const draft = beginDraft(context, description, around, { replace, inventory })
-    if (isProblem(draft)) return draft
-    begun.push(draft)
-    await context.sync()
-    await writeCellsOf(context, draft.sheet, draft.description, { signal, painter, onStep })
+    begun.push(await beginDraft(context, draft, around))
   }
+  const writing = { signal, onStep, dateShift: around.dateShift }
+  for (const { sheet, description, oldNames } of begun)
+    await writeCellsOf(context, sheet, description, oldNames, writing)
   // Formulas call names of other sheets: all names stand before any formula is written.
-  for (const { sheet, description } of begun)
-    await completeSheet(context, sheet, description, { signal, painter, onStep })
+  for (const { sheet, description } of begun) await writeFormulasOf(context, sheet, description, writing)
+  // Painting takes the longest and can be canceled: it comes before anything is seen.
+  for (const { description } of begun) {
+    const painted = await paintPictures(description, painter, () => {
+      signal?.throwIfAborted()
+      onStep(cellsAPicture)
+    })
+    pictures.set(description, painted)
+  }
   return null
 }
 
+/** All up to the one request in which the documents come to stand. */
 async function write(
   context: Excel.RequestContext,
   descriptions: readonly SheetDescription[],
   options: ApplyOptions,
-  begun: Draft[]
-): Promise<WrittenSheet[] | Problem> {
-  const { source = [], signal } = options
+  course: Course
+): Promise<Problem | null> {
+  const { source = [], signal, onProgress } = options
   const before = await changedSheet(context, source)
   if (before !== null) return changed(before)
+  await removeDrafts(context)
   const around = await lookAround(context)
   if (isProblem(around)) return around
-  const problem = await writeDrafts(context, descriptions, options, around, begun)
+  course.around = around
+  const total = descriptions.reduce((sum, description) => sum + workOf(description), 0)
+  let done = 0
+  const problem = await writeDrafts(context, descriptions, options, around, course, (cells) => {
+    done += cells
+    onProgress?.(done, total)
+  })
   if (problem !== null) return problem
   signal?.throwIfAborted()
   const meanwhile = await changedSheet(context, source)
   if (meanwhile !== null) return changed(meanwhile)
-
-  const drafts = [...begun]
-  for (const draft of drafts) finishDraft(context, draft, around)
-  drafts.find(({ description }) => description.hidden !== true)?.sheet.activate()
-  await context.sync()
-  begun.length = 0
-  return drafts.map(({ description, finalName }) => ({ kind: description.kind, sheetName: finalName }))
+  const finished = await finishDrafts(context, course.begun, around)
+  if (isProblem(finished)) return finished
+  course.finished = finished
+  return null
 }
 
 function changed(sheet: SheetCells): Problem {
@@ -100,21 +121,49 @@ function changed(sheet: SheetCells): Problem {
   return problem('range-changed', addressOf(area, sheet.name))
 }
 
+/** The problem, with what could not be taken away again. */
+function withLeft({ message }: Pick<Problem, 'message'>, begun: readonly Draft[]): Problem {
+  const cell = begun.length === 0 ? 'a sheet' : listed(begun.map((draft) => draft.draftName))
+  return problem('drafts-left', '', { text: message, cell })
+}
+
+async function ornament(
+  { finished, around, pictures, refused }: Course,
+  signal?: AbortSignal
+): Promise<void> {
+  if (finished === null || around === null) return
+  await inExcel((context) => addOrnaments(context, finished, around, pictures, refused, signal), {
+    wait: true
+  })
+}
+
 /**
  * Writes documents, each on a sheet of its own. Never touches a sheet that is not ours: where one already has the wanted
- * name, the document is called "Cut plan (2)". An earlier sheet is set aside under another name and taken away in one
- * last step; a canceled or failed run gives it its name back, so that the workbook is as it was. Rejects with the signal's AbortError when canceled.
+ * name, the document is called "Cut plan (2)". All is written on hidden sheets first and comes to stand in one request, so
+ * that a canceled or failed run leaves the workbook as it was; an earlier document of ours is refilled and stays the sheet
+ * that it is. Tables, rules, looks, charts, pictures and the page come after that, each in a request of its own: one that is
+ * refused is `missing` and costs nothing else. Rejects with the signal's AbortError when canceled.
  */
 export async function applySheets(
   descriptions: readonly SheetDescription[],
   options: ApplyOptions
-): Promise<{ written: WrittenSheet[] } | Problem> {
-  options.signal?.throwIfAborted()
-  const begun: Draft[] = []
+): Promise<AppliedSheets | Problem> {
+  const { signal, cleanUpPauses: pauses = cleanUpPauses } = options
+  signal?.throwIfAborted()
+  const course: Course = { begun: [], pictures: new Map(), refused: [], around: null, finished: null }
+  let result: Problem | null
   try {
-    const result = await inExcel((context) => write(context, descriptions, options, begun), { wait: false })
-    return isProblem(result) ? result : { written: result }
-  } finally {
-    if (begun.length > 0) await discardDrafts(begun)
+    result = await inExcel((context) => write(context, descriptions, options, course), { wait: false })
+  } catch (error) {
+    const clean = course.around === null || (await cleanUp(pauses))
+    if (clean || !isAbort(error)) throw error
+    return withLeft({ message: 'Writing was canceled.' }, course.begun)
   }
+  if (course.finished === null) {
+    const failed = result ?? problem('spreadsheet-failed', '', { text: 'nothing was written' })
+    return course.around === null || (await cleanUp(pauses)) ? failed : withLeft(failed, course.begun)
+  }
+  await ornament(course, signal)
+  const written = course.finished.map(({ draft, sheetName }) => ({ kind: draft.description.kind, sheetName }))
+  return { written, missing: missingFrom(course.refused) }
 }

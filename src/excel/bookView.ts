@@ -1,5 +1,5 @@
 import type { Area } from '../../shared/cells'
-import { readOwnName } from '../sheets/ownSheets'
+import { readDraftName, readOwnName } from '../sheets/ownSheets'
 
 /** A sheet that may hold an inventory, and where it is filled. */
 export interface FilledSheet {
@@ -65,7 +65,10 @@ export async function viewBook(context: Excel.RequestContext): Promise<BookView>
   await context.sync()
 
   const own = new Set(
-    workbook.names.items.map((item) => readOwnName(item.name, String(item.formula))?.sheetName)
+    workbook.names.items.map((item) => {
+      const formula = String(item.formula)
+      return readOwnName(item.name, formula)?.sheetName ?? readDraftName(item.name, formula)
+    })
   )
   const others = workbook.worksheets.items.filter(({ name }) => !own.has(name))
   const filled = others.map((sheet) => {

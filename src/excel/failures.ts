@@ -10,6 +10,9 @@ export function problemFrom(error: unknown): Problem {
   const code = (error as { code?: unknown }).code
   if (code === 'InvalidOperationInCellEditMode') return problem('cell-editing', '')
   if (code === 'InvalidSelection') return problem('not-cells', '')
+  if (code === 'InactiveWorkbook' || code === 'InvalidOperationInInactiveWorkbook')
+    return problem('other-workbook', '')
+  if (code === 'UnsupportedSheet') return problem('chart-sheet', '')
   if (code === 'AccessDenied') return problem('sheet-protected', '', { cell: 'in question' })
   const message = error instanceof Error ? error.message : String(error)
   return problem('spreadsheet-failed', '', { text: message.replace(/\s+/g, ' ').slice(0, 200) })
@@ -37,6 +40,6 @@ export async function inExcel<T>(
 }
 
 /** Excel's own errors carry a code; anything else is a bug of ours and is not reworded. */
-function isFromExcel(error: unknown): boolean {
+export function isFromExcel(error: unknown): boolean {
   return error instanceof OfficeExtension.Error
 }

@@ -23,6 +23,13 @@ export interface OwnSheet extends OwnName {
  * at its first cell and that cell still holds the document's title.
  */
 export async function ownSheetsOf(context: Excel.RequestContext): Promise<OwnSheet[]> {
+  const { own, missed } = await lookForOwn(context)
+  // A sheet that was renamed between the two requests is found at the next look.
+  return missed ? (await lookForOwn(context)).own : own
+}
+
+/** Own sheets, and whether one was not there any more under the name it had a request before. */
+async function lookForOwn(context: Excel.RequestContext): Promise<{ own: OwnSheet[]; missed: boolean }> {
   const names = context.workbook.names
   names.load('items/name,items/formula')
   await context.sync()
@@ -38,7 +45,8 @@ export async function ownSheetsOf(context: Excel.RequestContext): Promise<OwnShe
     return [{ own, name: item.name, sheet, first }]
   })
   await context.sync()
-  return candidates.flatMap(({ own, name, sheet, first }) =>
+  const missed = candidates.some(({ sheet }) => sheet.isNullObject)
+  const found = candidates.flatMap(({ own, name, sheet, first }) =>
     sheet.isNullObject || String((first.values as unknown[][])[0]?.[0]) !== titles[own.kind]
       ? []
       : [
@@ -50,6 +58,7 @@ export async function ownSheetsOf(context: Excel.RequestContext): Promise<OwnShe
           }
         ]
   )
+  return { own: found, missed }
 }
 
 /** True of a sheet that was written for the inventory of these sheets, or for one that is not known any more. */

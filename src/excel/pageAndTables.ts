@@ -1,17 +1,18 @@
 import { footerParts } from '../sheets/footers'
 import { isScaled, marginsOf, pageScale } from '../sheets/pageBreaks'
-import type { SheetDescription } from '../sheets/sheet'
+import type { SheetDescription, SheetTable } from '../sheets/sheet'
 
-/** Gridlines, frozen panes and how it prints: one page across, the headers of the table on each page. */
-export function setUpPage(
-  sheet: Excel.Worksheet,
-  { page, rows, widths, hidden, freezeRows, freezeColumns }: SheetDescription
-): void {
+/** Gridlines and frozen panes. */
+export function setUpView(sheet: Excel.Worksheet, { freezeRows, freezeColumns }: SheetDescription): void {
   sheet.showGridlines = false
   if (freezeRows > 0 && freezeColumns > 0)
     sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, freezeRows, freezeColumns))
   else if (freezeRows > 0) sheet.freezePanes.freezeRows(freezeRows)
   else if (freezeColumns > 0) sheet.freezePanes.freezeColumns(freezeColumns)
+}
+
+/** How it prints: one page across or at a scale, its margins, its area and its footer. */
+export function setUpPage(sheet: Excel.Worksheet, { page, rows, widths, hidden }: SheetDescription): void {
   const layout = sheet.pageLayout
   layout.orientation = page.orientation === 'landscape' ? 'Landscape' : 'Portrait'
   layout.paperSize = page.paper === 'a4' ? 'A4' : 'Letter'
@@ -30,18 +31,27 @@ export function setUpPage(
   const { left, right } = footerParts(page.footer)
   layout.headersFooters.defaultForAllPages.leftFooter = left
   layout.headersFooters.defaultForAllPages.rightFooter = right
-  for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))
-  if (page.titleRow !== null) layout.setPrintTitleRows(sheet.getRangeByIndexes(page.titleRow, 0, 1, 1))
 }
 
-/** Tables under the names that the spreadsheet gives them, in plain black and white. */
-export function addTables(sheet: Excel.Worksheet, { tables }: SheetDescription): void {
-  for (const { area } of tables) {
-    const table = sheet.tables.add(
-      sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns),
-      true
-    )
-    table.style = 'TableStyleLight1'
-    table.showBandedRows = false
-  }
+/** Where pages begin. */
+export function setPageBreaks(sheet: Excel.Worksheet, { page }: SheetDescription): void {
+  for (const row of page.breaks ?? []) sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1))
+}
+
+/** The headers that each page repeats; the range has to span the whole row (reference, PageLayout.setPrintTitleRows). */
+export function repeatHeaders(sheet: Excel.Worksheet, { page }: SheetDescription): void {
+  if (page.titleRow === null) return
+  const row = String(page.titleRow + 1)
+  sheet.pageLayout.setPrintTitleRows(sheet.getRange(`${row}:${row}`))
+}
+
+/** A table in plain black and white, under its name. */
+export function addTable(sheet: Excel.Worksheet, { area }: SheetTable, name: string): void {
+  const table = sheet.tables.add(
+    sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns),
+    true
+  )
+  table.name = name
+  table.style = 'TableStyleLight1'
+  table.showBandedRows = false
 }

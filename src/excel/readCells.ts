@@ -1,5 +1,6 @@
 import type { Area, Cell } from '../../shared/cells'
 import { isDateFormat, isPercentFormat, shownPercent } from '../../shared/numberFormats'
+import { dateShiftOf } from './dateShift'
 import { showDate } from '../../shared/words/dates'
 
 /** Cells a request asks for at first. Excel on the web answers with at most 5 MB. */
@@ -19,19 +20,24 @@ function tooLarge(error: unknown): boolean {
  * A cell as the readers take it, and as a file gives it: a number that is shown as a date comes as a text such as
  * "2026-03-01", one that is shown as a percentage as "5 %", so that neither is taken for an amount.
  */
-function cellOf(value: string | number | boolean, format: string): Cell {
+function cellOf(value: string | number | boolean, format: string, dateShift: number): Cell {
   if (value === '') return null
   if (typeof value !== 'number') return value
-  if (isDateFormat(format)) return showDate(value)
+  if (isDateFormat(format)) return showDate(value + dateShift)
   return isPercentFormat(format) ? (shownPercent(value) ?? value) : value
 }
 
 const loaded = 'values,numberFormat'
 
-function rowsOf({ values, numberFormat }: Excel.Range): Cell[][] {
+async function rowsOf(
+  context: Excel.RequestContext,
+  { values, numberFormat }: Excel.Range
+): Promise<Cell[][]> {
   const formats = numberFormat as string[][]
+  const dates = formats.some((row) => row.some(isDateFormat))
+  const shift = dates ? await dateShiftOf(context) : 0
   return (values as (string | number | boolean)[][]).map((row, at) =>
-    row.map((value, column) => cellOf(value, formats[at]?.[column] ?? ''))
+    row.map((value, column) => cellOf(value, formats[at]?.[column] ?? '', shift))
   )
 }
 
@@ -56,7 +62,7 @@ export async function readCells(
       band = Math.ceil(count / 2)
       continue
     }
-    for (const row of rowsOf(range)) rows.push(row)
+    for (const row of await rowsOf(context, range)) rows.push(row)
     onProgress?.(rows.length, area.rows)
   }
   return rows
@@ -73,5 +79,5 @@ export async function readFew(
   )
   for (const range of ranges) range.load(loaded)
   await context.sync()
-  return ranges.map(rowsOf)
+  return Promise.all(ranges.map((range) => rowsOf(context, range)))
 }

@@ -1,25 +1,31 @@
-import { quotedPrefix } from '../../shared/cells'
 import { problem, type Problem } from '../../shared/problems'
-import { isNameOf } from '../sheets/namedCells'
-import { firstCellOf, freeSheetName, inventoryName, ownName, usersSheets } from '../sheets/ownSheets'
+import { isNameOf, withFreeNames } from '../sheets/namedCells'
+import { draftName, draftText, freeSheetName, ownName, usersSheets } from '../sheets/ownSheets'
 import type { SheetDescription } from '../sheets/sheet'
-import { inExcel } from './failures'
+import { dateShiftOf } from './dateShift'
+import { isProblem } from './failures'
+import { startsOn } from './leftDrafts'
 import { isOf, ownSheetsOf, type OwnSheet } from './ownSheetsInBook'
 
-/** One document on its way: the sheet it is written on, and what becomes of that sheet at the end. */
+/**
+ * One document on its way. It is written on a hidden sheet of its own. Where it replaces an earlier sheet, its cells are
+ * copied into that one at the end, which so remains the sheet that formulas of the user's point at; otherwise the hidden
+ * sheet is shown and is the document.
+ */
 export interface Draft {
   description: SheetDescription
   sheet: Excel.Worksheet
-  /** Name of the sheet, which it has from the start: a formula may not outlive a renaming everywhere. */
-  finalName: string
+  sheetId: string
+  /** What the hidden sheet is called: where nothing is replaced, by its name from the start. */
+  draftName: string
+  /** The workbook name that marks it until it is complete. */
+  mark: string
   ownName: string
   replaced: OwnSheet | null
-  /** What the replaced sheet is called until it is taken away, or given its name back. */
-  setAside: string
   /** The sheet of the inventory that it is written for, where that is known. */
   of: string | null
-  /** Names of cells on the replaced sheet, in lower case, which go with it. */
-  oldNames: string[]
+  /** Names of cells on the replaced sheet, in lower case: those that the new document has as well are kept for it. */
+  oldNames: ReadonlySet<string>
 }
 
 /** What already stands in the workbook. */
@@ -31,6 +37,8 @@ export interface Surroundings {
   names: Set<string>
   /** Names in lower case, with the formula of each. */
   formulas: Map<string, string>
+  /** Days by which the dates of this workbook are less than those of most: 1462 where they count from 1904. */
+  dateShift: number
 }
 
 /** What already stands in the workbook; a problem where no sheet may be added. */
@@ -47,30 +55,38 @@ export async function lookAround(context: Excel.RequestContext): Promise<Surroun
     sheetNames: workbook.worksheets.items.map((sheet) => sheet.name),
     tables: new Map(workbook.tables.items.map((table) => [table.name.toLowerCase(), table.worksheet.name])),
     names: new Set(workbook.names.items.map((item) => item.name.toLowerCase())),
-    formulas: new Map(workbook.names.items.map((item) => [item.name.toLowerCase(), String(item.formula)]))
+    formulas: new Map(workbook.names.items.map((item) => [item.name.toLowerCase(), String(item.formula)])),
+    dateShift: await dateShiftOf(context)
   }
 }
 
 /** The names of cells that an earlier sheet of this document has, in lower case. */
-function namesOn(sheet: OwnSheet | null, description: SheetDescription, around: Surroundings): string[] {
-  if (sheet === null) return []
-  const starts = [`=${quotedPrefix(sheet.sheetName)}`, `=${sheet.sheetName}!`]
-  return [...around.formulas]
-    .filter(
-      ([name, formula]) => isNameOf(description, name) && starts.some((start) => formula.startsWith(start))
-    )
-    .map(([name]) => name)
+function namesOn(
+  sheet: OwnSheet | null,
+  description: SheetDescription,
+  { formulas }: Surroundings
+): ReadonlySet<string> {
+  if (sheet === null) return new Set()
+  const isOn = startsOn(sheet.sheetName)
+  const found = [...formulas].filter(([name, formula]) => isNameOf(description, name) && isOn(formula))
+  return new Set(found.map(([name]) => name))
 }
 
-/**
- * Adds an empty sheet for a document and settles what it and its cells are called; a sheet that it replaces is set aside.
- */
-export function beginDraft(
-  context: Excel.RequestContext,
+/** A document before its sheet is begun. */
+export type SettledDraft = Omit<Draft, 'sheet' | 'sheetId' | 'draftName'>
+
+interface Settling {
+  replace: boolean
+  inventory?: readonly string[] | undefined
+}
+
+/** Settles what a document replaces and is found again by; a problem where it may not be replaced. */
+function settle(
   description: SheetDescription,
   around: Surroundings,
-  { replace, inventory = [] }: { replace: boolean; inventory?: readonly string[] | undefined }
-): Draft | Problem {
+  { replace, inventory = [] }: Settling,
+  mark: string
+): SettledDraft | Problem {
   const earlier = around.own
     .filter((sheet) => sheet.kind === description.kind)
     .sort((a, b) => a.number - b.number)
@@ -80,82 +96,72 @@ export function beginDraft(
   const replaceable = replace && !usersSheets.has(description.kind)
   const replaced = replaceable ? (ofThis.at(-1) ?? null) : null
   if (replaced?.protected === true) return problem('sheet-protected', '', { cell: replaced.sheetName })
-  const finalName = replaced?.sheetName ?? freeSheetName(description.name, around.sheetNames)
-  const setAside = freeSheetName(`${finalName.slice(0, 17)} (earlier)`, around.sheetNames)
-  around.sheetNames.push(finalName, setAside)
-  const number = (earlier.at(-1)?.number ?? 0) + 1
-  const oldNames = namesOn(replaced, description, around)
-  for (const { name } of description.names ?? []) around.names.add(name.toLowerCase())
-  const { worksheets } = context.workbook
-  if (replaced !== null) worksheets.getItem(finalName).name = setAside
   return {
     description,
-    sheet: worksheets.add(finalName),
-    finalName,
-    setAside,
-    ownName: replaced?.name ?? ownName(description.kind, number),
+    mark,
+    ownName: replaced?.name ?? ownName(description.kind, (earlier.at(-1)?.number ?? 0) + 1),
     replaced,
-    oldNames,
+    oldNames: namesOn(replaced, description, around),
     of: inventory[0] ?? null
   }
 }
 
-/** Gives each table its wanted name, or the first free one after it. Tables and names share their names. */
-function nameTables(draft: Draft, around: Surroundings): void {
-  draft.description.tables.forEach(({ name }, index) => {
-    let free = name
-    const taken = (wanted: string) =>
-      around.tables.has(wanted.toLowerCase()) || around.names.has(wanted.toLowerCase())
-    for (let number = 2; taken(free); number++) free = `${name}_${String(number)}`
-    around.tables.set(free.toLowerCase(), draft.finalName)
-    draft.sheet.tables.getItemAt(index).name = free
+/**
+ * Settles all documents. Cells keep the names that they have on the sheets to be replaced, so that formulas of the user's
+ * that call them go on.
+ */
+export function settleDrafts(
+  descriptions: readonly SheetDescription[],
+  around: Surroundings,
+  settling: Settling
+): SettledDraft[] | Problem {
+  const settled: SettledDraft[] = []
+  const writing = Math.random().toString(36).slice(2, 10)
+  for (const [index, description] of descriptions.entries()) {
+    const one = settle(description, around, settling, draftName(writing, index + 1))
+    if (isProblem(one)) return one
+    settled.push(one)
+  }
+  const own = new Set(settled.flatMap(({ oldNames }) => [...oldNames]))
+  const taken = new Set([...around.names, ...around.tables.keys()].filter((name) => !own.has(name)))
+  const named = withFreeNames(descriptions, taken)
+  return settled.map((draft, index) => {
+    const description = named[index] ?? draft.description
+    for (const { name } of description.names ?? []) around.names.add(name.toLowerCase())
+    return { ...draft, description }
   })
 }
 
-/** Takes the replaced sheet away, gives the new one its tables and the name it is found again by. */
-export function finishDraft(context: Excel.RequestContext, draft: Draft, around: Surroundings): void {
-  const { workbook } = context
-  if (draft.replaced !== null) {
-    const { sheetName } = draft.replaced
-    workbook.worksheets.getItem(draft.setAside).delete()
-    for (const [table, sheet] of around.tables) if (sheet === sheetName) around.tables.delete(table)
-  }
-  for (const name of draft.oldNames) workbook.names.getItem(name).delete()
-  nameTables(draft, around)
-  if (around.names.has(draft.ownName.toLowerCase())) workbook.names.getItem(draft.ownName).delete()
-  const item = workbook.names.add(draft.ownName, draft.sheet.getCell(0, 0))
-  item.visible = false
-  const leading = inventoryName(draft.ownName)
-  if (around.names.has(leading.toLowerCase())) workbook.names.getItem(leading).delete()
-  if (draft.of !== null) workbook.names.add(leading, `=${firstCellOf(draft.of)}`).visible = false
-  if (draft.description.hidden === true) draft.sheet.visibility = 'Hidden'
+function isTaken(error: unknown): boolean {
+  return (error as { code?: unknown }).code === 'ItemAlreadyExists'
 }
 
-/**
- * Removes what was begun, once nobody is typing in a cell any more, and gives a sheet that was set aside its name back. Where
- * no sheet is set aside for a document that replaces one, either nothing was begun or it is complete: both stay.
- */
-export async function discardDrafts(drafts: readonly Draft[]): Promise<void> {
-  await inExcel(
-    async (context) => {
-      const { worksheets, names } = context.workbook
-      const found = drafts.map((draft) => ({
-        draft,
-        sheet: worksheets.getItemOrNullObject(draft.finalName),
-        earlier: draft.replaced && worksheets.getItemOrNullObject(draft.setAside),
-        name: names.getItemOrNullObject(draft.ownName),
-        cells: (draft.description.names ?? []).map((cell) => names.getItemOrNullObject(cell.name))
-      }))
+/** Sheets that are no worksheets, such as charts on a sheet of their own, are not listed and take names all the same. */
+const mostUnlisted = 20
+
+/** Adds the hidden sheet of a document, marked from its first moment. */
+export async function beginDraft(
+  context: Excel.RequestContext,
+  settled: SettledDraft,
+  around: Surroundings
+): Promise<Draft> {
+  const { description, replaced, mark } = settled
+  const wanted = replaced === null ? description.name : `${replaced.sheetName.slice(0, 23)} (draft)`
+  const { workbook } = context
+  for (let left = mostUnlisted; ; left--) {
+    const free = freeSheetName(wanted, around.sheetNames)
+    around.sheetNames.push(free)
+    const sheet = workbook.worksheets.add(free)
+    const first = sheet.getCell(0, 0)
+    workbook.names.add(mark, first).visible = false
+    sheet.visibility = 'Hidden'
+    first.values = [[draftText]]
+    sheet.load('id')
+    try {
       await context.sync()
-      for (const { draft, sheet, earlier, name, cells } of found) {
-        if (earlier?.isNullObject === true || (earlier === null && sheet.isNullObject)) continue
-        for (const cell of cells) if (!cell.isNullObject) cell.delete()
-        if (!sheet.isNullObject) sheet.delete()
-        if (earlier !== null) earlier.name = draft.finalName
-        else if (!name.isNullObject) name.delete()
-      }
-      await context.sync()
-    },
-    { wait: true }
-  )
+      return { ...settled, sheet: workbook.worksheets.getItem(sheet.id), sheetId: sheet.id, draftName: free }
+    } catch (error) {
+      if (left === 0 || !isTaken(error)) throw error
+    }
+  }
 }

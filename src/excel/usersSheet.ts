@@ -105,7 +105,9 @@ async function write(
 ): Promise<string | Problem> {
   if (found !== null) return problem('users-sheet-exists', '', { cell: found.sheet })
   const result = await applySheets([description], { replace: false, inventory })
-  return isProblem(result) ? result : (result.written[0]?.sheetName ?? description.name)
+  if (isProblem(result)) return result
+  const name = result.written[0]?.sheetName ?? description.name
+  return result.missing === null ? name : `${name}. ${result.missing.message.replace(/\.$/, '')}`
 }
 
 /** Writes such a sheet where there is none; one that stands there is never replaced. Gives its name. */

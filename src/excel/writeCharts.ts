@@ -1,6 +1,6 @@
 import type { Area } from '../../shared/cells'
 import { chartMarks, chartSizes, needsLegend, type ChartMark } from '../sheets/chartMarks'
-import type { ChartSeries, SheetChart, SheetDescription } from '../sheets/sheet'
+import type { ChartSeries, SheetChart } from '../sheets/sheet'
 
 const marks = { circle: 'Circle', square: 'Square', diamond: 'Diamond', triangle: 'Triangle' } as const
 const lines = { line: 'Continuous', 'dashed-line': 'Dash', points: 'None' } as const
@@ -52,33 +52,31 @@ function setTexts(chart: Excel.Chart, { title, series, valueTitle, valueFormat }
 }
 
 /**
- * Charts that Excel draws from cells of the sheet, so that they follow them. ExcelApi up to 1.14 has no member for the
+ * A chart that Excel draws from cells of the sheet, so that it follows them. ExcelApi up to 1.14 has no member for the
  * alternative text of a chart (only shapes have one, and a chart is none): here its title stands for it, and the files
  * carry all of it.
  */
-export function addCharts(sheet: Excel.Worksheet, { charts = [] }: SheetDescription): void {
+export function addChart(sheet: Excel.Worksheet, chart: SheetChart): void {
   const range: RangeOf = ({ row, column, rows, columns }) =>
     sheet.getRangeByIndexes(row, column, rows, columns)
-  for (const chart of charts) {
-    const { area, labels, series } = chart
-    const [first] = series
-    if (first === undefined) continue
-    const inRows = first.values.rows === 1 && first.values.columns > 1
-    // One row or column of numbers makes one series, whatever Excel makes of the cells beside it.
-    const made = sheet.charts.add(
-      first.drawn === 'columns' ? 'ColumnClustered' : 'LineMarkers',
-      range(first.values),
-      inRows ? 'Rows' : 'Columns'
-    )
-    made.setPosition(
-      sheet.getCell(area.row, area.column),
-      sheet.getCell(area.row + area.rows - 1, area.column + area.columns - 1)
-    )
-    const shapes = chartMarks(series)
-    series.forEach((each, index) => {
-      const one = index === 0 ? made.series.getItemAt(0) : made.series.add(each.name)
-      setSeries(one, each, labels, shapes[index] ?? null, range)
-    })
-    setTexts(made, chart)
-  }
+  const { area, labels, series } = chart
+  const [first] = series
+  if (first === undefined) return
+  const inRows = first.values.rows === 1 && first.values.columns > 1
+  // One row or column of numbers makes one series, whatever Excel makes of the cells beside it.
+  const made = sheet.charts.add(
+    first.drawn === 'columns' ? 'ColumnClustered' : 'LineMarkers',
+    range(first.values),
+    inRows ? 'Rows' : 'Columns'
+  )
+  made.setPosition(
+    sheet.getCell(area.row, area.column),
+    sheet.getCell(area.row + area.rows - 1, area.column + area.columns - 1)
+  )
+  const shapes = chartMarks(series)
+  series.forEach((each, index) => {
+    const one = index === 0 ? made.series.getItemAt(0) : made.series.add(each.name)
+    setSeries(one, each, labels, shapes[index] ?? null, range)
+  })
+  setTexts(made, chart)
 }

@@ -6,7 +6,7 @@ import { fitAltText } from '../sheets/typedText'
 /** What a picture counts for in the progress of a writing, in cells. */
 export const cellsAPicture = 200
 
-type Corner = Pick<Excel.Range, 'left' | 'top' | 'width' | 'height'>
+export type Corner = Pick<Excel.Range, 'left' | 'top' | 'width' | 'height'>
 
 /** The picture in its area, as large as it fits: columns are not exactly as wide on every machine. */
 function place(shape: Excel.Shape, { width, height, alt, inset = 0 }: SheetPicture, room: Corner): void {
@@ -22,35 +22,43 @@ function place(shape: Excel.Shape, { width, height, alt, inset = 0 }: SheetPictu
   shape.altTextDescription = fitAltText(alt)
 }
 
-/**
- * Paints the pictures of a sheet one after the other and puts each in its area. `send` is called before a request grows
- * too large, with the number of pictures in it.
- */
-export async function writePictures(
-  sheet: Excel.Worksheet,
+/** A picture of a sheet with its PNG in base64. */
+export interface PaintedPicture {
+  readonly picture: SheetPicture
+  readonly image: string
+}
+
+/** Paints the pictures of a sheet one after the other; `painted` is told after each. */
+export async function paintPictures(
   { pictures = [] }: SheetDescription,
   painter: DrawingPainter | undefined,
-  requestCharacters: number,
-  send: (written: number) => Promise<void>
-): Promise<void> {
-  if (pictures.length === 0) return
+  painted: () => void
+): Promise<PaintedPicture[]> {
+  if (pictures.length === 0) return []
   if (painter === undefined) throw new Error('A sheet with pictures was to be written without a painter.')
-  const rooms = pictures.map(({ area }) => {
-    const range = sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns)
-    return range.load('left,top,width,height')
-  })
-  await send(0)
-  let waiting = 0
-  let size = 0
-  for (const [index, picture] of pictures.entries()) {
+  const done: PaintedPicture[] = []
+  for (const picture of pictures) {
     const image = base64((await painter.paint(picture.draw(), sheetPixelRatio)).png)
-    if (waiting > 0 && size + image.length > requestCharacters) {
-      await send(waiting)
-      waiting = size = 0
-    }
-    place(sheet.shapes.addImage(image), picture, rooms[index] as Corner)
-    waiting += 1
-    size += image.length
+    done.push({ picture, image })
+    painted()
   }
-  await send(waiting)
+  return done
+}
+
+/** Where pictures go: read once for all of a sheet. */
+export async function roomsOf(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  pictures: readonly PaintedPicture[]
+): Promise<Corner[]> {
+  const rooms = pictures.map(({ picture: { area } }) =>
+    sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).load('left,top,width,height')
+  )
+  await context.sync()
+  return rooms
+}
+
+/** Puts a picture in its area. */
+export function addPicture(sheet: Excel.Worksheet, { picture, image }: PaintedPicture, room: Corner): void {
+  place(sheet.shapes.addImage(image), picture, room)
 }

@@ -63,6 +63,34 @@ export function inventorySheetIn(formula: string): string | null {
   return found === null ? null : (found[1]?.replaceAll("''", "'") ?? found[2] ?? null)
 }
 
+const draftStem = 'Limbwright_draft_'
+
+/**
+ * The workbook name that marks a sheet on which a document is being written: with it, what an ended writing left is found.
+ * `writing` tells writings from each other, as two panes may write at once.
+ */
+export function draftName(writing: string, number: number): string {
+  return `${draftStem}${writing}_${String(number)}`
+}
+
+/** What the first cell of such a sheet says until its title stands there. */
+export const draftText = 'Limbwright is writing this sheet.'
+
+/** The sheet that such a name marks; null where it is another name or its sheet is gone. */
+export function readDraftName(name: string, formula: string): string | null {
+  return name.startsWith(draftStem) ? inventorySheetIn(formula) : null
+}
+
+/** True of any name by which sheets are marked as on their way. */
+export function isDraftName(name: string): boolean {
+  return name.startsWith(draftStem)
+}
+
+/** True of the text of a first cell that we wrote. */
+export function isOwnTitle(text: string): boolean {
+  return text === draftText || Object.values(titles).includes(text)
+}
+
 /** The wanted sheet name, or the first free one after it: "Cut plan", "Cut plan (2)". Sheet names ignore case. */
 export function freeSheetName(wanted: string, taken: Iterable<string>): string {
   const used = new Set([...taken].map((name) => name.toLowerCase()))

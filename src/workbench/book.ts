@@ -205,6 +205,8 @@ export interface Book {
   setValues(sheetId: string, area: Area, values: Cell[][]): void
   setNumberFormats(sheetId: string, area: Area, formats: string[][]): void
   clear(sheetId: string, area: Area): void
+  /** Copies cells with their formulas and looks to a place of the same size; relative references move along. */
+  copyCells(from: string, area: Area, to: string, place: Area): void
 
   format(sheetId: string, area: Area): CellFormat
   setFormat(sheetId: string, area: Area, format: Partial<CellFormat>): void
@@ -216,6 +218,10 @@ export interface Book {
   rowHidden(sheetId: string, row: number): boolean
   columnHidden(sheetId: string, column: number): boolean
   mergedAreas(sheetId: string): Area[]
+  /** Names of sheets that hold no cells, such as a chart on a sheet of its own. */
+  otherSheets?(): string[]
+  /** Whether days are counted from 1904 in this workbook. */
+  countsFrom1904?(): boolean
   isProtected(sheetId: string | null): boolean
 
   freeze(sheetId: string, rows: number, columns: number): void
@@ -249,6 +255,7 @@ export interface Book {
     id: string,
     change: Partial<Pick<ConditionalFormat, 'formula' | 'look'>>
   ): void
+  deleteConditionalFormat(sheetId: string, id: string): void
 
   page(sheetId: string): PageLayout
   setPage(sheetId: string, change: Partial<PageLayout>): void
@@ -272,6 +279,8 @@ export interface Book {
 
   /** Told of each request before its first action; a store that raises faults throws a BookFault here. */
   beginRequest?(request: BookRequest): void
+  /** Whether this store was told to refuse a member of the API, named by its type: Chart.name. */
+  refuses?(member: string): boolean
   /** Told how many cells each block of an answer holds; may throw a BookFault as well. */
   answering?(cells: number): void
   /** Resolves when formulas have been calculated. */

@@ -95,6 +95,18 @@ export class MemoryBook extends SheetStore implements Book {
     return sheetId === null ? this.faults.protectedWorkbook : this.faults.protectedSheets.has(sheetId)
   }
 
+  otherSheets(): string[] {
+    return [...this.faults.chartSheets]
+  }
+
+  countsFrom1904(): boolean {
+    return this.faults.countsFrom1904
+  }
+
+  refuses(member: string): boolean {
+    return this.faults.refusedMembers.has(member)
+  }
+
   tables(): TableInfo[] {
     return this.tableList.map((table) => ({ ...table }))
   }

@@ -35,14 +35,14 @@ test('the estimate’s cells get their names, and another estimate names of its 
   expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_2`)].sort())
 })
 
-test('the names of a replaced estimate go with it, and those of the other stay', async () => {
+test('a replaced estimate keeps its names, so that formulas which call them go on, and the other keeps its own', async () => {
   await applySheets(sheets, { replace: true })
   const own = ownNames
-  expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_3`)].sort())
+  expect(cellNames()).toEqual([...own, ...own.map((name) => `${name}_2`)].sort())
   const sheet = office.book.sheets().find(({ name }) => name === 'Estimate working (2)')!
   const formula = formulasOf(sheets[1]!).find(({ formula: text }) => text.includes('Crew_hour,'))!
   const area = { row: formula.row, column: formula.column, rows: 1, columns: 1 }
-  expect(String(office.book.formulas(sheet.id, area)[0]![0])).toContain('Crew_hour_3,Money_digits_3')
+  expect(String(office.book.formulas(sheet.id, area)[0]![0])).toContain('Crew_hour_2,Money_digits_2')
 })
 
 test('a canceled run leaves no names behind', async () => {

@@ -9,7 +9,15 @@ import { clippedToSheet, type GridContext } from './context'
 
 type CellPart = Pick<
   Book,
-  'usedArea' | 'values' | 'formulas' | 'texts' | 'numberFormats' | 'setValues' | 'setNumberFormats' | 'clear'
+  | 'usedArea'
+  | 'values'
+  | 'formulas'
+  | 'texts'
+  | 'numberFormats'
+  | 'setValues'
+  | 'setNumberFormats'
+  | 'clear'
+  | 'copyCells'
 >
 
 /** The area that holds values or formats; null on an empty sheet. Spilled cells count. */
@@ -110,6 +118,22 @@ export function cellsOf(context: GridContext): CellPart {
         },
         false
       ),
+    copyCells(from, area, to, place) {
+      const source = context.sheet(from)
+      const styles = context.workbook().getStyles()
+      const formulas = context.injector.get(FormulaDataModel)
+      const unit = context.workbook().getUnitId()
+      growSheet(context, to, place)
+      const copy = (row: number, column: number): ICellData => {
+        const cell = source.getCellRaw(area.row + row, area.column + column)
+        const f = formulas.getFormulaStringByCell(area.row + row, area.column + column, from, unit)
+        const { v = null, t = null, p = null } = cell ?? {}
+        // Formulas that follow each other share one: each gets its own text here.
+        return { v, t, p, f, si: null, s: styles.getStyleByCell(cell) ?? null, custom: null }
+      }
+      context.mutate(SetRangeValuesMutation.id, to, { cellValue: cellMatrix(place, copy) })
+      context.writer.fitRows(to, place)
+    },
     clear(sheetId, area) {
       const inside = clippedToSheet(context.sheet(sheetId), area)
       if (inside.rows * inside.columns === 0) return

@@ -15,7 +15,10 @@ import type { GridContext } from './context'
 import { toArea, toRange } from './ranges'
 import { styleOf } from './gridLooks'
 
-type ConditionalPart = Pick<Book, 'conditionalFormats' | 'addConditionalFormat' | 'changeConditionalFormat'>
+type ConditionalPart = Pick<
+  Book,
+  'conditionalFormats' | 'addConditionalFormat' | 'changeConditionalFormat' | 'deleteConditionalFormat'
+>
 
 function gridRule({ id, areas, formula, look }: ConditionalFormat): IConditionFormattingRule {
   return {
@@ -81,6 +84,9 @@ export function conditionalFormatsOf(context: GridContext): ConditionalPart {
       const format = { id: generateRandomId(), areas: [area], formula: '', look: {} }
       showConditionalFormat(context, sheetId, format)
       return format
+    },
+    deleteConditionalFormat(sheetId, id) {
+      context.mutate(DeleteConditionalRuleMutation.id, sheetId, { cfId: id })
     },
     changeConditionalFormat(sheetId, id, change) {
       const known = list(sheetId).find((format) => format.id === id)

@@ -1,6 +1,6 @@
 /** Carries out the actions of a batch one by one, until one fails. */
 import { BookFault } from '../book'
-import { invalidOperation, notAnswered } from './faults'
+import { invalidArgument, invalidOperation, notAnswered } from './faults'
 import { apiName, type HostObject } from './hostObject'
 import type { Paths } from './paths'
 import { actionKind, type Action, type RequestBody, type ResponseBody } from './protocol'
@@ -44,6 +44,7 @@ async function perform(session: Session, action: Action, paths: Paths): Promise<
     case actionKind.method:
       return called(session, action, paths)
     case actionKind.set:
+      refuseIfTold(session, existing(action, paths).typeName, action.Name)
       existing(action, paths).write(apiName(action.Name), paths.args(action.ArgumentInfo)[0])
       return undefined
   }
@@ -63,8 +64,15 @@ function called(session: Session, action: Action, paths: Paths): unknown {
     if (object && !session.referenceIds.has(object)) keep(session, object)
     return undefined
   }
+  refuseIfTold(session, existing(action, paths).typeName, action.Name)
   const answer = existing(action, paths).call(apiName(action.Name), paths.args(action.ArgumentInfo))
   return answer ?? null
+}
+
+/** A test tells which member the spreadsheet does not take. */
+function refuseIfTold({ book }: Session, typeName: string, name: string): void {
+  const member = `${typeName}.${apiName(name)}`
+  if (book.refuses?.(member) === true) throw invalidArgument(`${member} is not taken.`)
 }
 
 function keep(session: Session, object: HostObject): void {

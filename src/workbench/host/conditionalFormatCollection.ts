@@ -1,5 +1,5 @@
 /** Conditional formats of the Excel API, of the one kind that the add-in makes: a formula of one's own and a look. */
-import { sharedPart } from '../../../shared/cells'
+import { sharedPart, type Area } from '../../../shared/cells'
 import type { AddedLook, ConditionalFormat } from '../book'
 import { booleanValue, textValue } from './memberArguments'
 import { colorValue, upperColor } from './colors'
@@ -93,12 +93,28 @@ function standingOn({ session, sheetId, area }: RangeTarget): HostObject[] {
     .map(({ id }) => conditionalFormatObject({ session, sheetId, id }))
 }
 
+function covers(whole: Area, part: Area): boolean {
+  const shared = sharedPart(whole, part)
+  return shared !== null && shared.rows === part.rows && shared.columns === part.columns
+}
+
 export const conditionalFormatsObject = hostType<RangeTarget>({
   name: 'ConditionalFormatCollection',
   items: standingOn,
   item: ({ session, sheetId }, key) => {
     const target = { session, sheetId, id: String(key) }
     return conditionalFormatObject({ ...target, id: formatOf(target).id })
+  },
+  calls: {
+    clearAll: ({ session, sheetId, area }) => {
+      const book = writable(session, sheetId)
+      for (const { id, areas } of book.conditionalFormats(sheetId)) {
+        if (!areas.some((other) => sharedPart(other, area) !== null)) continue
+        if (!areas.every((other) => covers(area, other)))
+          throw notAnswered('ConditionalFormatCollection.clearAll on a part of the cells of a format')
+        book.deleteConditionalFormat(sheetId, id)
+      }
+    }
   },
   opens: {
     add: ({ session, sheetId, area }, [kind]) => {

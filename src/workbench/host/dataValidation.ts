@@ -66,7 +66,13 @@ export const dataValidationObject = hostType<RangeTarget>({
   },
   calls: {
     clear: ({ session, sheetId, area }) => {
-      writable(session, sheetId).setValidation(sheetId, area, null)
+      const book = writable(session, sheetId)
+      for (const known of book.validations(sheetId)) {
+        const shared = sharedPart(known.area, area)
+        const whole = shared?.rows === known.area.rows && shared.columns === known.area.columns
+        if (whole) book.setValidation(sheetId, known.area, null)
+      }
+      book.setValidation(sheetId, area, null)
     }
   }
 })

@@ -7,6 +7,11 @@ const pageBreakObject = hostType<SheetTarget & { row: number }>({ name: 'PageBre
 
 export const horizontalPageBreaksObject = hostType<SheetTarget>({
   name: 'PageBreakCollection',
+  calls: {
+    removePageBreaks: ({ session, sheetId }) => {
+      writable(session, sheetId).setPage(sheetId, { breaks: [] })
+    }
+  },
   opens: {
     /** The page begins with the first row of the range. */
     add: (target, args) => {

@@ -48,8 +48,9 @@ function setZoom(target: SheetTarget, to: unknown): void {
 
 function setTitleRows(target: SheetTarget, [rows]: unknown[]): void {
   const { area } = rangeArgument(target.session, target.sheetId, rows)
-  const whole = { row: area.row, rows: area.rows, column: 0, columns: sheetColumns }
-  change(target, { titleRows: areaAddress(whole).replace(/\d+/g, '$$$&') })
+  // “The range must span the entire row to be valid” (reference, PageLayout.setPrintTitleRows).
+  if (area.columns !== sheetColumns) throw invalidArgument('The title rows do not span the whole row.')
+  change(target, { titleRows: areaAddress(area).replace(/\d+/g, '$$$&') })
 }
 
 function setPrintArea(target: SheetTarget, [area]: unknown[]): void {

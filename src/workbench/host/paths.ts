@@ -54,7 +54,11 @@ export function pathsOf(
     const given = args(path.ArgumentInfo)
     const member = apiName(path.Name)
     if (path.ObjectPathType === pathKind.indexer || member === 'getItem') return parent.item(given[0])
-    if (path.ObjectPathType === pathKind.method) return parent.open(member, given)
+    if (path.ObjectPathType === pathKind.method) {
+      if (session.book.refuses?.(`${parent.typeName}.${member}`) === true)
+        throw invalidArgument(`${parent.typeName}.${member} is not taken.`)
+      return parent.open(member, given)
+    }
     const part = parent.part(member)
     if (part === undefined) throw notAnswered(`${parent.typeName}.${member}`)
     return part

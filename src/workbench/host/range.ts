@@ -9,7 +9,7 @@ import { dataValidationObject } from './dataValidation'
 import { invalidArgument, invalidOperation, itemNotFound, notAnswered } from './faults'
 import { hostType, type HostObject, type HostType } from './hostObject'
 import { rangeFormatObject } from './rangeFormat'
-import { addressOf, cellCount, rangeArgument, rangeOn, type RangeTarget } from './rangeTarget'
+import { addressOf, cellCount, rangeArgument, rangeGiven, rangeOn, type RangeTarget } from './rangeTarget'
 import { writable } from './session'
 import { usedWithin } from './usedRange'
 
@@ -105,6 +105,18 @@ function clear(target: RangeTarget, what: unknown): void {
     )
 }
 
+/** Cells of another place, of the same size, with their looks. */
+function copyFrom(target: RangeTarget, [source, kind, blanks, transpose]: unknown[]): void {
+  const from = rangeGiven(source)
+  if (from === null) throw notAnswered('Range.copyFrom with anything but a range')
+  if ((kind ?? 'All') !== 'All' || blanks === true || transpose === true)
+    throw notAnswered('Range.copyFrom for anything but all of the cells')
+  const { rows, columns } = from.area
+  if (rows !== target.area.rows || columns !== target.area.columns)
+    throw notAnswered('Range.copyFrom for a place of another size')
+  writable(target.session, target.sheetId).copyCells(from.sheetId, from.area, target.sheetId, target.area)
+}
+
 function merged(target: RangeTarget): HostObject | null {
   const areas = target.session.book
     .mergedAreas(target.sheetId)
@@ -193,6 +205,7 @@ export const rangeObject: HostType<RangeTarget> = hostType({
     select: ({ session, sheetId, area }) => {
       session.book.select(sheetId, area)
     },
+    copyFrom,
     clear: (target, args) => {
       clear(target, args[0])
     },

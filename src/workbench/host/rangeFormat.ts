@@ -96,6 +96,9 @@ const bordersObject = hostType<RangeTarget>({
   items: (target) => [borderObject(target)]
 })
 
+/** Excel's height of a row in points, from memory. */
+const standardRowPoints = 15
+
 export const rangeFormatObject = hostType<RangeTarget>({
   name: 'RangeFormat',
   reads: {
@@ -120,6 +123,11 @@ export const rangeFormatObject = hostType<RangeTarget>({
     columnWidth: ({ session, sheetId, area }, to) => {
       const points = numberValue(to, 'The column width')
       writable(session, sheetId).setColumnWidth(sheetId, area.column, area.columns, points)
+    },
+    /** A grid in which rows fit their texts has no other standard than its own. */
+    useStandardHeight: ({ session, sheetId, area }, to) => {
+      if (!booleanValue(to, 'The standard height')) return
+      writable(session, sheetId).setRowHeight(sheetId, area.row, area.rows, standardRowPoints)
     },
     rowHeight: ({ session, sheetId, area }, to) => {
       const points = numberValue(to, 'The row height')

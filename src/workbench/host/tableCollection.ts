@@ -144,6 +144,12 @@ const tableObject: HostType<TableTarget> = hostType({
       target.session.types.worksheet({ session: target.session, sheetId: info(target).sheetId })
   },
   opens: {
+    /** The cells stay. */
+    convertToRange: (target) => {
+      const { sheetId, area } = info(target)
+      writable(target.session, sheetId).deleteTable(target.id)
+      return rangeObject({ session: target.session, sheetId, area })
+    },
     getRange: (target) => part(target, (area) => area),
     getHeaderRowRange: (target) => part(target, (area) => ({ ...area, rows: 1 })),
     getDataBodyRange: (target) =>

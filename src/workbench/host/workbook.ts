@@ -1,5 +1,5 @@
 /** The root of the Excel API: Workbook, with Application and the workbook's protection. */
-import { invalidOperation } from './faults'
+import { invalidOperation, notAnswered } from './faults'
 import { BookFault } from '../book'
 import { hostType, type HostObject } from './hostObject'
 import { namesObject } from './namedItems'
@@ -43,6 +43,22 @@ const applicationObject = hostType<Session>({
   }
 })
 
+const functionResult = hostType<number>({
+  name: 'FunctionResult',
+  reads: { value: (value) => value, error: () => '' }
+})
+
+/** Functions of the workbook: the one by which the add-in learns from which year days are counted. */
+const functionsObject = hostType<Session>({
+  name: 'Functions',
+  opens: {
+    year: (session, args) => {
+      if (args[0] !== 1) throw notAnswered('Functions.year of another day than 1')
+      return functionResult(session.book.countsFrom1904?.() === true ? 1904 : 1900)
+    }
+  }
+})
+
 const protectionObject = hostType<Session>({
   name: 'WorkbookProtection',
   reads: { protected: (session) => session.book.isProtected(null) }
@@ -56,6 +72,7 @@ export const workbookObject = hostType<Session>({
     tables: (session) => tablesObject({ session, sheetId: null }),
     settings: (session) => settingsObject(session),
     protection: (session) => protectionObject(session),
+    functions: (session) => functionsObject(session),
     application: (session) => applicationObject(session)
   },
   opens: {

@@ -25,7 +25,8 @@ function rename({ session, sheetId }: SheetTarget, to: unknown): void {
   const taken = session.book
     .sheets()
     .some((sheet) => sheet.id !== sheetId && sheet.name.toLowerCase() === name.toLowerCase())
-  if (taken) throw itemExists(`a sheet named "${name}"`)
+  const others = (session.book.otherSheets?.() ?? []).map((other) => other.toLowerCase())
+  if (taken || others.includes(name.toLowerCase())) throw itemExists(`a sheet named "${name}"`)
   sheetOf(session, sheetId)
   writableStructure(session).renameSheet(sheetId, name)
 }

@@ -33,7 +33,8 @@ function add(session: Session, given: unknown): HostObject {
   const name = typeof given === 'string' && given !== '' ? given : freeName(session)
   const fault = sheetNameFault(name)
   if (fault) throw invalidArgument(fault)
-  if (find(session, name)) throw itemExists(`a sheet named "${name}"`)
+  const others = (session.book.otherSheets?.() ?? []).map((other) => other.toLowerCase())
+  if (find(session, name) || others.includes(name.toLowerCase())) throw itemExists(`a sheet named "${name}"`)
   return objectOf(session, writableStructure(session).addSheet(name))
 }
 

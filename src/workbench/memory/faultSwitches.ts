@@ -6,6 +6,14 @@ export class FaultSwitches {
   cellEditRequests = 0
   /** So many requests fail for no reason that the client could know. */
   failingRequests = 0
+  /** So many requests come while another workbook is in front. */
+  inactiveRequests = 0
+  /** Names of chart sheets: no worksheets, and their names are taken. */
+  readonly chartSheets = new Set<string>()
+  /** Whether this workbook counts its days from 1904. */
+  countsFrom1904 = false
+  /** Members that are refused whenever they are used, by type and name: PageLayout.zoom. */
+  readonly refusedMembers = new Set<string>()
   /** No sheet can be added, renamed or deleted. */
   protectedWorkbook = false
   /** Ids of sheets that cannot be changed. */
@@ -25,6 +33,10 @@ export class FaultSwitches {
     if (request.characters > this.mostRequestCharacters)
       throw new BookFault('RequestPayloadSizeLimitExceeded', 'The request is too large.')
     this.refuseWhileEditing(request.waitsForCellEdit)
+    if (this.inactiveRequests > 0) {
+      this.inactiveRequests -= 1
+      throw new BookFault('InactiveWorkbook', 'This workbook is not the active one.')
+    }
     if (this.failingRequests > 0) {
       this.failingRequests -= 1
       throw new BookFault('GeneralException', 'There was an internal error.')

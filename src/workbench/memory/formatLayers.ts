@@ -1,5 +1,5 @@
 /** The looks of one sheet's cells, kept as layers in the order in which they were laid: a whole column costs one. */
-import type { Area } from '../../../shared/cells'
+import { sharedPart, type Area } from '../../../shared/cells'
 import type { CellFormat } from '../book'
 import { sheetColumns, sheetRows } from '../../../shared/a1Notation'
 
@@ -23,7 +23,7 @@ interface Layer {
 }
 
 export class FormatLayers {
-  private readonly layers: Layer[] = []
+  private layers: Layer[] = []
 
   /** A fill of null or "" is no fill, which Excel reads as white. */
   lay(area: Area, format: Partial<CellFormat>): void {
@@ -31,8 +31,22 @@ export class FormatLayers {
     this.layers.push({ area, format: filled })
   }
 
+  /** What lies wholly in the area is forgotten, so that a sheet that is filled again and again does not grow. */
   clear(area: Area): void {
+    this.layers = this.layers.filter((layer) => !within(layer.area, area))
     if (this.layers.length) this.layers.push({ area, format: plain })
+  }
+
+  /** The looks of an area of another sheet, or of this one, in a place of its size. */
+  copy(from: FormatLayers, area: Area, place: Area): void {
+    const [down, across] = [place.row - area.row, place.column - area.column]
+    const copied = from.layers.flatMap((layer) => {
+      const shared = sharedPart(layer.area, area)
+      if (shared === null) return []
+      return [{ ...layer, area: { ...shared, row: shared.row + down, column: shared.column + across } }]
+    })
+    this.clear(place)
+    this.layers.push(...copied)
   }
 
   /** The look that all cells share; null in each property in which they differ. */
@@ -59,6 +73,15 @@ function overlap(a: Area, b: Area): boolean {
     b.row < a.row + a.rows &&
     a.column < b.column + b.columns &&
     b.column < a.column + a.columns
+  )
+}
+
+function within(inner: Area, outer: Area): boolean {
+  return (
+    inner.row >= outer.row &&
+    inner.row + inner.rows <= outer.row + outer.rows &&
+    inner.column >= outer.column &&
+    inner.column + inner.columns <= outer.column + outer.columns
   )
 }
 

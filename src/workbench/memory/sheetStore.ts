@@ -65,6 +65,13 @@ export abstract class SheetStore {
     this.tell('changed', sheetId, area)
   }
 
+  copyCells(from: string, area: Area, to: string, place: Area): void {
+    const [source, goal] = [this.sheet(from), this.sheet(to)]
+    goal.cells.copy(source.cells, area, place)
+    goal.looks.copy(source.looks, area, place)
+    this.tell('changed', to, place)
+  }
+
   format(sheetId: string, area: Area): CellFormat {
     return this.sheet(sheetId).looks.read(area)
   }
@@ -154,6 +161,11 @@ export abstract class SheetStore {
     sheet.conditionalFormats = sheet.conditionalFormats.map((known) =>
       known.id === id ? { ...known, ...change } : known
     )
+  }
+
+  deleteConditionalFormat(sheetId: string, id: string): void {
+    const sheet = this.sheet(sheetId)
+    sheet.conditionalFormats = sheet.conditionalFormats.filter((known) => known.id !== id)
   }
 
   page(sheetId: string): PageLayout {

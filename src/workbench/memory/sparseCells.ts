@@ -1,5 +1,6 @@
 /** The cells of one sheet in memory: only those that hold something. */
 import type { Area, Cell } from '../../../shared/cells'
+import { BookFault } from '../book'
 import { shownText } from './shownText'
 import { readTyped } from './typed'
 
@@ -57,6 +58,30 @@ export class SparseCells {
     const place = key(row, column)
     const numberFormat = format === 'General' ? undefined : format
     this.store(place, { ...(this.cells.get(place) ?? { value: null }), numberFormat })
+  }
+
+  /** The cells of an area of another sheet, or of this one, in a place of its size. */
+  copy(from: SparseCells, area: Area, place: Area): void {
+    const copied = from.stored(area)
+    this.clear(place)
+    const [down, across] = [place.row - area.row, place.column - area.column]
+    for (const { row, column, cell } of copied) {
+      // A formula with references beside the cell would have to move them; a copy to another place is not needed.
+      if (cell.formula !== undefined && (down !== 0 || across !== 0))
+        throw new BookFault(
+          'NotImplemented',
+          'A formula can only be copied to the same place of another sheet.'
+        )
+      this.cells.set(key(row + down, column + across), { ...cell })
+    }
+  }
+
+  private stored(area: Area): { row: number; column: number; cell: StoredCell }[] {
+    return [...this.places(true)].flatMap(({ row, column }) => {
+      const place = key(row, column)
+      const cell = inside(place, area) ? this.cells.get(place) : undefined
+      return cell === undefined ? [] : [{ row, column, cell }]
+    })
   }
 
   clear(area: Area): void {
