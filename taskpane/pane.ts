@@ -326,7 +326,7 @@ export class Pane {
         // Where the workbook does not take it, there is no offer at the next opening, and nothing else is lost.
         await surface.keepLastPlan(lastPlanText(read, plan.inventory.address, plan.date)).catch(() => null)
       }
-      return { ...result, notes }
+      return { ...result, notes: [...notes, ...(result.notes ?? [])] }
     } finally {
       this.writing = false
     }
