@@ -67,7 +67,11 @@ export const excelSurface: Surface = {
     const result = await applySheets(descriptions, { ...options, ...steps, painter })
     if (isProblem(result)) return { written: [], problems: [result] }
     const { written, missing } = result
-    return { written: written.map(({ sheetName }) => sheetName), problems: [], notes: missing === null ? [] : [missing] }
+    return {
+      written: written.map(({ sheetName }) => sheetName),
+      problems: [],
+      notes: missing === null ? [] : [missing]
+    }
   },
   goToCell,
   explain: problemFrom
