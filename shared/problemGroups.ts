@@ -319,6 +319,7 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
   'needed-column': null,
   'assumed-column': null,
   'crown-base-asked': null,
+  'clearance-aside': null,
   'crown-asked': null,
   'no-crown-base-column': null,
   'missing-tree-value': {

@@ -627,6 +627,12 @@ const catalog = {
     remedy:
       'Choose “Crown base height” for the column that holds it, or head the column so; otherwise do nothing.'
   },
+  'clearance-aside': {
+    level: 'doubt',
+    message:
+      'Is “{text}” at {cell} the height to keep free under the crown, or a distance to keep from lines, as “{other}” suggests? It is not used.',
+    remedy: 'Choose “Clearance needed” for the column if it is a height above ground; otherwise do nothing.'
+  },
   'crown-asked': {
     level: 'doubt',
     message:

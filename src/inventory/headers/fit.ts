@@ -63,7 +63,8 @@ function fitsChoice(values: ColumnValues, choice: ChoiceName): number {
   const read = values.texts.filter((text) => readChoice(choice, text) !== null).length / values.filled
   if (read >= 0.7) return 1.05
   if (read >= 0.4) return 0.95
-  const classes = values.distinct <= fewWords && values.longest <= 24
+  const percents = choice === 'vigor' && values.numeric > 0.9 && (values.high ?? 101) <= 100
+  const classes = (values.distinct <= fewWords && values.longest <= 24) || percents
   return classes && (read > 0 || values.wordy > 0.5 || choice === 'vigor' || choice === 'lifeStage')
     ? 0.84
     : 0.5

@@ -9,6 +9,8 @@ const unfit = 0.3
 /** What the unit of a header says about a field: feet head no diameter, and nothing that is a word or a yes. House judgment. */
 export function unitSuits(header: HeaderText, field: Field): number {
   const { kind } = columnOf(field).reads
+  // A condition is given in percent in some lists, which is asked.
+  if (header.percent && field === 'vigor') return 0.85
   if (header.percent && kind !== 'share') return unfit
   if (header.degrees && kind !== 'degrees' && kind !== 'bearing' && kind !== 'side') return unfit
   if (header.tick && !answers.has(kind)) return unfit

@@ -11,6 +11,7 @@ import type { ColumnMatch, ReadingChoices } from '../inventory'
 import { lengthOf } from '../lengthOf'
 import { answersOf, type AnswerFor } from './answers'
 import { hasBareNumbers } from './cellUnits'
+import { linesBeside } from './clearanceAside'
 import { ColumnUnits, mixedUnits } from './columnUnits'
 import type { TableColumn } from './headerRows'
 import type { LabeledValue } from './formRows'
@@ -66,7 +67,7 @@ export function matchTables(
         problems.push(units.told(all, match, unit, address(match)))
       return { ...match, unit }
     })
-    problems.push(...mixedUnits(measured, address))
+    problems.push(...mixedUnits(measured, address), ...clearancesAside(table, measured, address))
     const forms = labeled.map((match) => ({ ...match, unit: units.of(all, match) }))
     return { table, matches: measured, labeled: forms }
   })
@@ -109,7 +110,9 @@ function matchOf(
 ): ColumnMatch {
   const { sheet } = table
   const { names } = table.header
-  const isOther = isOtherChoice(table, { column, name, group, title: '', meaning: meant })
+  const own = { column, name, group, title: '', meaning: meant }
+  const isOther =
+    isOtherChoice(table, own) || (meant.field === 'clearance' && linesBeside(table.header, own) !== null)
   const meaning = isOther ? { ...meant, field: null, runnerUp: meant.field } : meant
   const letters = lettersOf(sheet, names, column)
   const header = group === '' || name === '' ? group + name : `${group} ${name}`
@@ -176,4 +179,21 @@ function question(
 /** Whether the unit of a field is told: that of a growth is in its words, or a measured rate's. */
 function isTold(field: Field): boolean {
   return lengthOf(field) !== 'growth'
+}
+
+/** A clearance beside columns about lines may be a distance from them: it is not used, and asked about. */
+function clearancesAside(
+  { header }: SheetTable,
+  matches: readonly ColumnMatch[],
+  address: (match: ColumnMatch) => string
+): Problem[] {
+  return header.columns.flatMap((column) => {
+    const match = matches.find((each) => each.column === column.column)
+    if (column.meaning.field !== 'clearance' || match?.field !== null || match.confidence === 'chosen')
+      return []
+    const beside = linesBeside(header, column)
+    if (beside === null) return []
+    const facts = { text: quoted(match.header), other: quoted(beside.name) }
+    return [problem('clearance-aside', address(match), facts)]
+  })
 }

@@ -146,7 +146,8 @@ export function survey(given: readonly SheetCells[], choices: ReadingChoices, pr
   )
   const { matched, system } = matchTables(tables, choices, problems)
   const needed = askNeeded(matched)
-  const asked = new Set([...needed.problems.values()].map(({ cell }) => cell))
+  const aside = problems.filter(({ code }) => code === 'clearance-aside')
+  const asked = new Set([...needed.problems.values(), ...aside].map(({ cell }) => cell))
   problems.push(
     ...matched.flatMap((each) => unusedColumns(each, asked, candidatesNamed(needed))),
     ...new Set(needed.problems.values())

@@ -81,7 +81,7 @@ export const ofTrees: Readings<TreeField> = {
     '?.64 age +tree'
   ],
   vigor: [
-    '.97 vigor +tree rating rate kind total status',
+    '.97 vigor +tree rating rate kind total status share',
     '.74 vigor crown|foliage +tree rating rate kind total',
     '?.6 rating +tree'
   ],
