@@ -1265,8 +1265,7 @@ const catalog = {
   'written-without': {
     level: 'doubt',
     message: 'Written without {text}: the spreadsheet did not take that.',
-    remedy:
-      'Write again to try once more. If the same is missing then, open “Check this Excel” under Help and send its text to whoever looks after the add-in.'
+    remedy: 'Write again to try once more; the rest of the documents is complete.'
   },
   'spreadsheet-failed': {
     level: 'stop',
