@@ -385,6 +385,11 @@ export const severalOf: { readonly [Code in ProblemCode]: SeveralOf<Code> | null
     message: '{count} trees have no row marked as leader ({cells}); taken for them: {value}.',
     remedy: 'Confirm on site, or mark the leaders in the role column.'
   },
+  'leader-unknown': {
+    message:
+      '{count} trees have no row marked as leader, and no stem diameter to tell it by ({cells}); the likeliest limb of each stands first: {names}.',
+    remedy: 'Decide on site, and type leader in the role column of the stem that is kept.'
+  },
   'stem-beside-leader': {
     message:
       '{count} limbs have no stem diameter ({cells}); the proposed leader beside each was taken for it.',

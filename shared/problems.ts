@@ -724,6 +724,12 @@ const catalog = {
     message: 'Tree {tree} has no row marked as leader; {value} was taken ({cell}).',
     remedy: 'Confirm on site, or mark the leader in the role column.'
   },
+  'leader-unknown': {
+    level: 'note',
+    message:
+      'Tree {tree} has no row marked as leader, and no stem diameter to tell it by ({cell}); the likeliest of its limbs is {name}.',
+    remedy: 'Decide on site, and type leader in the role column of the stem that is kept.'
+  },
   'stem-beside-leader': {
     level: 'doubt',
     message:

@@ -67,6 +67,8 @@ function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
   const candidates = withoutStem(tree, high)
   const ranked = rank(candidates.length > 0 ? candidates : unionMembers(high), rules)
   const best = ranked[0] ?? null
+  if (best === null && high.length > 0 && tree.limbs.every(({ stem }) => stem === null))
+    return unknownLeader(surveyed, high, rules)
   const value = best === null ? 'the trunk above the highest union' : `limb ${best.id}`
   const [listed] = tree.limbs
   const problems =
@@ -82,6 +84,25 @@ function unmarkedLeader(surveyed: SurveyedTree, rules: Rules): LeaderFound {
   const overtaken = tree.limbs.some((limb) => atLeast(ratioAsSurveyed(tree, limb) ?? 0, 1))
   const reason = 'no row is marked; the trunk goes on above the listed limbs'
   return { leader: { limb: null, name: 'trunk', reason, confirm: overtaken, lost: null }, problems }
+}
+
+/** As many candidates as a question names. */
+const mostNamed = 3
+
+/**
+ * No stem diameter tells whether the trunk goes on above the listed limbs: those that reach the top are named, the likeliest leader
+ * first by what is known of them; limbs that are marked as permanent or temporary only where there are no others.
+ */
+function unknownLeader(surveyed: SurveyedTree, high: readonly Limb[], rules: Rules): LeaderFound {
+  const open = high.filter(({ role }) => role !== 'temporary' && role !== 'permanent')
+  const ids = rank(open.length > 0 ? open : high, rules).map(({ id }) => id)
+  const value = ids.slice(0, mostNamed).join(', then ')
+  const row = surveyed.tree.limbs[0]?.row ?? surveyed.tree.row
+  const reason = `no row is marked, and no stem diameter tells whether the trunk goes on above the listed limbs; of those that reach the top the likeliest leader is ${value}`
+  return {
+    leader: { limb: null, name: 'trunk', reason, confirm: true, lost: null },
+    problems: [treeProblem(surveyed, 'leader-unknown', row, 'role', { name: value })]
+  }
 }
 
 /** What speaks for the best, and a plain statement where the next is close. */

@@ -68,6 +68,28 @@ describe('choosing the leader', () => {
     expect(codes(plan)).toContain('leader-assumed')
   })
 
+  it('names the likeliest leaders first where no stem diameter was measured at all', () => {
+    const headers =
+      'Tree | Height (m) | Crown base (m) | Life stage | Limb | Role | Limb dia (mm) | Origin (m) | Tip (m) | Lean angle'
+    const tree = ['T1', 10, 2, 'young']
+    const thin = [...tree, 'A', null, 60, 3, 9.6, 40]
+    const upright = [...tree, 'B', 'codominant', 100, 3, 9.8, 5]
+    const low = [...tree, 'C', null, 150, 3, 6, 5]
+    const soon = [...tree, 'D', 'temporary', 150, 3, 10, 0]
+    const plan = planOf(block(headers, thin, upright, low, soon))
+    const { leader } = plan.trees[0]!
+    expect([leader.limb, leader.confirm]).toEqual([null, true])
+    expect(leader.reason).toContain('the likeliest leader is B, then A')
+    expect(codes(plan)).not.toContain('leader-assumed')
+    const asked = plan.problems.find(({ code }) => code === 'leader-unknown')
+    expect(asked?.message).toContain('the likeliest of its limbs is B, then A.')
+    // In whatever order the rows are; one that was measured beside its stem leaves the trunk as it was.
+    const turned = planOf(block(headers, soon, low, upright, thin))
+    expect(turned.trees[0]!.leader.reason).toBe(leader.reason)
+    const known = planOf(block(`${headers} | Stem dia (mm)`, [...thin, 100], [...upright, 120]))
+    expect(codes(known)).toContain('leader-assumed')
+  })
+
   it('proposes another stem where the leader is dead or broken, and keeps the heir whole', () => {
     const headers = `${limbHeaders} | Live or dead | Broken`
     const dead = planOf(
