@@ -63,10 +63,14 @@ export function limbColumnsByUse(
   const cells = ({ column }: TableColumn): (Cell | undefined)[] =>
     rows.map((row) => sheet.rows[row]?.[column])
   const trees = tree === undefined ? rows.map(() => 'the only one') : cells(tree).map(plain)
-  const known = ofOneTree.flatMap((field) => of(field) ?? []).map((column) => useOf(cells(column), trees))
+  const heights = heightsOfUnions(columns, cells, trees)
+  const known = ofOneTree
+    .flatMap((field) => of(field) ?? [])
+    .filter((column) => column !== heights)
+    .map((column) => useOf(cells(column), trees))
   if (known.some(({ varied }) => varied > 0)) return header
   if (known.length > 0 && known.every(({ steady }) => steady === 0)) return header
-  const changed = new Map<TableColumn, Field>()
+  const changed = new Map<TableColumn, Field>(heights === null ? [] : [[heights, 'origin']])
   for (const [ofTree, usual] of pairs) {
     const taken = of(ofTree)
     if (taken === undefined || !isOfLimbs(useOf(cells(taken), trees))) continue
@@ -79,6 +83,27 @@ export function limbColumnsByUse(
   }
   if (changed.size === 0) return header
   return { ...header, columns: columns.map((column) => meaning(column, changed.get(column))) }
+}
+
+/**
+ * The column of a bare "Height" that is no tree's but that of the union: it changes from limb to limb and is below the tip in
+ * each row, and no other column gives where limbs start.
+ */
+function heightsOfUnions(
+  columns: readonly TableColumn[],
+  cells: (column: TableColumn) => (Cell | undefined)[],
+  trees: readonly string[]
+): TableColumn | null {
+  const of = (field: Field): TableColumn | undefined => columns.find(({ meaning }) => meaning.field === field)
+  const [height, tip] = [of('height'), of('tip')]
+  if (height === undefined || tip === undefined || of('origin') !== undefined) return null
+  const [heights, tips] = [cells(height), cells(tip)]
+  if (!isOfLimbs(useOf(heights, trees))) return null
+  const isBelow = heights.every((low, at) => {
+    const high = tips[at]
+    return typeof low !== 'number' || typeof high !== 'number' || low < high
+  })
+  return isBelow && heights.some((low) => typeof low === 'number') ? height : null
 }
 
 /** The second best meaning of a column, where it is of the limb and no other column has it. */

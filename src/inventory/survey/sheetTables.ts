@@ -6,6 +6,7 @@ import { bandsOf, bandSheet } from './bands'
 import { headStart, labeledValues, type LabeledValue } from './formRows'
 import { columnHeaded, mayNameColumns, readHeaderRows, type HeaderRows } from './headerRows'
 import { crownBaseByUse } from './crownBaseByUse'
+import { codesOfTrees } from './codesOfTrees'
 import { columnsByUse } from './columnsByUse'
 import { confirmedIds } from './confirmedIds'
 import { limbColumnsByUse } from './limbColumnsByUse'
@@ -262,6 +263,18 @@ function besides(header: HeaderRows): ReadonlySet<number> {
   return new Set(others.map(({ column }) => column))
 }
 
+/** The headers with the column of the trees' ids, as it is used; a form above the table names its tree. */
+function withIds(
+  sheet: SheetCells,
+  header: HeaderRows,
+  data: readonly number[],
+  hasForm: boolean
+): HeaderRows {
+  const named = numbersOfTrees(sheet, treesByNumber(sheet, header, data), data)
+  const used = confirmedIds(sheet, columnsByUse(sheet, named, data), data)
+  return hasForm ? used : codesOfTrees(sheet, used, data)
+}
+
 function tableBelow(
   sheet: SheetCells,
   header: HeaderRows,
@@ -290,8 +303,7 @@ function tableBelow(
   const shifted = shiftedRows(sheet, header, data)
   const labeled = labeledValues(sheet, head, header.first)
   const used = limbColumnsByUse(sheet, header, data, labeled.length > 0)
-  const named = numbersOfTrees(sheet, treesByNumber(sheet, used, data), data)
-  const ids = confirmedIds(sheet, columnsByUse(sheet, named, data), data)
+  const ids = withIds(sheet, used, data, labeled.length > 0)
   return {
     sheet,
     header: treesAlone(

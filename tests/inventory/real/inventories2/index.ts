@@ -2,6 +2,7 @@ import type { RealInventory } from '../expected'
 import * as fieldBooks from './fieldBooks'
 import * as moreFieldBooks from './moreFieldBooks'
 import * as walkedSites from './walkedSites'
+import * as keysUnnamed from './keysUnnamed'
 import {
   formQuestions,
   misspelledHeaders,
@@ -323,5 +324,6 @@ export const inventories2: Readonly<Record<string, RealInventory>> = {
   limbDeadSnakeCase,
   ...fieldBooks,
   ...moreFieldBooks,
-  ...walkedSites
+  ...walkedSites,
+  ...keysUnnamed
 }
