@@ -109,7 +109,7 @@ C,1,3,5,9,22,45,N`),
 
 /** Invented: a street of young trees with codes under "Plot", and one limb in each row. */
 export const codesUnderPlot: RealInventory = {
-  shape: 'a row a tree with its worst limb; the only codes stand under “Plot”',
+  shape: 'one row per tree with its worst limb; the only codes stand under “Plot”',
   file: csv(`
 Plot|Species|Trunk (in)|Ht (ft)|Crown base (ft)|Stage|Vigor|Worst limb dia (in)|Stem dia above it (in)|Starts (ft)|Ends (ft)|Staked
 Y-01|Acer rubrum|3|15|4|young|good|1.25|2.25|5|13|no
