@@ -86,7 +86,7 @@ const includedBark = {
   ),
   full: listed(
     'full, yes, y, complete, included, incl, included bark, bark included, incl bark, inclusion, present, true, 1, x, ✓, ✔, ☑, ☒, •, ●, +, wahr, vrai, ja, j, voll, vollständig',
-    'eingewachsene rinde, écorce incluse, corteza incluida, inclusa',
+    'eingeschlossen, eingeschlossene rinde, eingewachsene rinde, écorce incluse, corteza incluida, inclusa',
     'eingewachsen, vorhanden, oui, o, complète, incluse, présente, sí, s, total, incluida, completa',
     'severe, strong, heavy, marked, extensive, stark, deutlich, ausgeprägt, forte, marquée, importante, fuerte',
     'marcada, severa'

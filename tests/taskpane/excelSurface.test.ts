@@ -99,7 +99,8 @@ test('a written sheet is named, found again, and not written over changed cells'
   const options = { replace: false, inventory: [], source }
   expect(await excelSurface.writeSheets(sheets, options, steps())).toEqual({
     written: ['Cut plan'],
-    problems: []
+    problems: [],
+    notes: []
   })
   expect(await excelSurface.findOwnSheets([])).toEqual([{ kind: 'cut-plan', sheetName: 'Cut plan' }])
   const trunk = { row: 1, column: 3, rows: 1, columns: 1 }

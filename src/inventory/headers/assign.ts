@@ -92,7 +92,7 @@ function candidatesOf(
       const kept = !asks ? score : fit < askedFit ? 0 : open
       if (kept > (best.get(field)?.score ?? 0)) best.set(field, { field, score: kept, girth })
     }
-    if (!doubled[at] && ![...best.values()].some(({ score }) => score >= likelyFrom))
+    if (!places.treesOnly && !doubled[at] && ![...best.values()].some(({ score }) => score >= likelyFrom))
       for (const each of namedByValues(column.values)) if (!given.has(each.field)) best.set(each.field, each)
     return [...best.values()].sort((a, b) => b.score - a.score)
   })

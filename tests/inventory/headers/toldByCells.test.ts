@@ -54,6 +54,18 @@ test('letters N, P and F of inclusion are none, partial and full', () => {
   ])
 })
 
+test('words of roles in a list of trees alone make no limbs of them', () => {
+  const rows: Cell[][] = [
+    ['Tree no.', 'Species', 'DBH (in)', 'Height (ft)', 'Structure'],
+    [11, 'Red oak', 14, 41, 'codominant'],
+    [12, 'Red oak', 12, 38, 'codominant'],
+    [13, 'Elm', 17, 44, 'leader']
+  ]
+  const { trees, matches } = readSheets([{ name: 'Mall', rows, top: 0, left: 0 }])
+  expect(trees.map(({ limbs }) => limbs.length)).toEqual([0, 0, 0])
+  expect(matches.find(({ header }) => header === 'Structure')?.field).toBeNull()
+})
+
 test('a list of trees whose heights are classes asks nothing about limbs', () => {
   const rows: Cell[][] = [
     ['AssetID', 'SpeciesCode', 'Species', 'Height_Class', 'Condition'],
