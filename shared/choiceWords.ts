@@ -129,7 +129,7 @@ const permanent = {
 
 const live = {
   live: listed(
-    'live, living, alive, l, yes, true, 1, lebend, lebendig, grün, ja, vivant, vivante, vif, v, oui',
+    'live, living, alive, healthy, vital, gesund, sano, sana, sain, saine, l, yes, true, 1, lebend, lebendig, grün, ja, vivant, vivante, vif, v, oui',
     'vivo, viva, sí'
   ),
   dead: listed(

@@ -11,6 +11,11 @@ const told: readonly { readonly field: Field; readonly choice: ChoiceName; reado
     own: /\bincl|\bbark\b|rinde|eingewachs|\becorce|\bcorteza|\binclus|\binclui/
   },
   {
+    field: 'live',
+    choice: 'live',
+    own: /\bdead|\babgestorben|\btot(?:holz)?\b|\bmorte?s?\b|\bmuert/
+  },
+  {
     field: 'role',
     choice: 'role',
     own: /codom|\bcompet|\bleader\b|\btemporary\b|leittrieb|konkurr|\bfleche\b|\bconcurrente\b|\bguia\b|\bsubord|\bdominee\b/

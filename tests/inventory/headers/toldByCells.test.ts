@@ -29,6 +29,8 @@ function further(header: string, cells: readonly Cell[]) {
 test.each([
   ['Fork', ['incl', 'ok', 'incl', 'ok'], 'bark'],
   ['Joint kind', ['bark included', 'sound', 'sound', 'sound'], 'bark'],
+  ['Zustand Ast', ['vital', 'abgestorben', 'vital', 'vital'], 'live'],
+  ['How it looks', ['alive', 'alive', 'dead', 'alive'], 'live'],
   ['Standing', ['codominant', 'lateral', 'competing', 'lateral'], 'role'],
   ['Statut', ['codominante', 'latérale', 'dominée', 'latérale'], 'role']
 ])('“%s” is told by its words and asked about', (header, cells, field) => {
