@@ -6,6 +6,7 @@ import { capital } from '../../../shared/words/sentences'
 import type { Cut, TreePlan, Visit } from '../../plan/plan'
 import { upperThird } from '../../formulas/priority'
 import { drawableId } from '../labels/letters'
+import { textWidth } from '../labels/textSize'
 import type { Drawing, DrawingPalette, Point, Shape } from '../shapes'
 import { ratioCourse } from './ratioCourse'
 
@@ -142,7 +143,7 @@ function panelShapes(
       kind: 'text',
       at: { x: left, y: top + 12 },
       text: title,
-      size: titleSize,
+      size: Math.min(titleSize, (titleSize * width) / textWidth(title, titleSize, true)),
       anchor: 'start',
       look: 'strong'
     }
