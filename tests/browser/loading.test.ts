@@ -1,12 +1,10 @@
 /** The deployable page where a part of it does not come: a sentence within 15 s, and no error that nobody caught. */
-import { existsSync, readFileSync } from 'node:fs'
-import { extname, join } from 'node:path'
+import { join } from 'node:path'
 import type { Browser, Page, Route } from 'playwright-core'
 import { patience } from '../../taskpane/loading/whyWaiting'
 import { buildForTest, testBase } from '../build/addin'
+import { answerWith } from './builtFiles'
 import { connectBrowser } from './shared'
-
-const types: Record<string, string> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css' }
 
 let out = ''
 let browser: Browser
@@ -30,12 +28,7 @@ async function open(
     const address = route.request().url()
     if (await instead(address, route)) return
     const file = join(out, address.slice(testBase.length + 1).split('?')[0] ?? '')
-    if (address.startsWith(`${testBase}/`) && existsSync(file))
-      await route.fulfill({
-        body: readFileSync(file),
-        contentType: types[extname(file)] ?? 'application/octet-stream'
-      })
-    else await route.fulfill({ status: 404, body: '' })
+    await answerWith(route, address.startsWith(`${testBase}/`) ? file : null)
   })
   await page.goto(`${testBase}/taskpane.html`, { waitUntil: 'commit' })
   return { page, failures }

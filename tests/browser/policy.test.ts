@@ -1,13 +1,12 @@
 /** The deployable page in a real browser: its own policy lets it run, and it asks for nothing from anywhere else. */
-import { existsSync, readFileSync } from 'node:fs'
-import { extname, join } from 'node:path'
+import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { buildForTest, testBase } from '../build/addin'
+import { answerWith } from './builtFiles'
 import { connectBrowser } from './shared'
 
 const library = join(__dirname, '../../node_modules/@microsoft/office-js/dist')
 const hosted = 'https://appsforoffice.microsoft.com/lib/1/hosted/'
-const types: Record<string, string> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css' }
 
 let out = ''
 let browser: Browser
@@ -32,13 +31,7 @@ test('the pane runs under its policy and asks for its own files and office.js on
   await page.route('**/*', async (route) => {
     const address = route.request().url()
     asked.push(address)
-    const file = fileFor(address)
-    if (file !== null && existsSync(file))
-      await route.fulfill({
-        body: readFileSync(file),
-        contentType: types[extname(file)] ?? 'application/octet-stream'
-      })
-    else await route.fulfill({ status: 404, body: '' })
+    await answerWith(route, fileFor(address))
   })
   await page.goto(`${testBase}/taskpane.html`)
   await page.waitForFunction(() => 'Office' in window && 'CustomFunctions' in window)
